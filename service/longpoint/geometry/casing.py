@@ -1,0 +1,193 @@
+"""Casing: legs, head and, in a picture frame, the sill piece."""
+
+from __future__ import annotations
+
+from longpoint.geometry.inputs import Casing, Foot, HeadStyle, Opening
+from longpoint.geometry.kernel import ZERO, Frame, meet, saw_angle
+from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
+from longpoint.geometry.value import Value
+from longpoint.lengths import Fraction, Real
+
+JIG_ANGLE = 50
+
+
+class CasedSide(Value, frozen=True):
+    """One side of the frame as it is cased.
+
+    Attributes:
+        name: left, right, head, sill, or "head 1", "head 2" ... along a head of several pieces.
+        reveal: jamb left showing.
+        casing: the stock; None on the line the trim stands on.
+    """
+
+    name: str
+    reveal: Fraction
+    casing: Casing | None
+
+    @property
+    def outer(self) -> Fraction:
+        return self.reveal + self.casing.width if self.casing else self.reveal
+
+
+class Reach(Value, frozen=True):
+    """How far a piece runs past the jamb's corner, at its inner and at its outer edge, and by which rule."""
+
+    inner: Real
+    outer: Real
+    rule: str
+    inputs: tuple[tuple[str, Real], ...]
+
+
+def base_line(opening: Opening) -> Fraction:
+    """How far below the base reading the legs end (negative: above it)."""
+    if opening.foot is Foot.FLOOR:
+        return -opening.trim.floor_clearance
+    if opening.foot is Foot.PLINTH and opening.trim.plinth is not None:
+        return -opening.trim.plinth.height
+    return ZERO
+
+
+def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
+    """Each side of the frame with its own reveal and casing."""
+    trim, own = opening.trim, opening.reveals
+
+    def reveal(value: Fraction | None) -> Fraction:
+        return trim.reveal if value is None else value
+
+    last = len(frame.sides) - 1
+    heads = last - 2
+    head_casing = trim.head_casing or trim.casing
+    if opening.foot is Foot.PICTURE_FRAME:
+        sides = [CasedSide("sill", reveal(own.sill), trim.casing)]
+    else:
+        sides = [CasedSide("base", base_line(opening), None)]
+    sides.append(CasedSide("right", reveal(own.right), trim.casing))
+    for number in range(1, heads + 1):
+        name = "head" if heads == 1 else f"head {number}"
+        sides.append(CasedSide(name, reveal(own.head), head_casing))
+    sides.append(CasedSide("left", reveal(own.left), trim.casing))
+    return tuple(sides)
+
+
+def casing_parts(opening: Opening, frame: Frame) -> tuple[Part, ...]:
+    """Every cased side's piece, in the order right, head, left (and sill last in a picture frame)."""
+    sides = cased_sides(opening, frame)
+    order = [*range(1, len(sides)), 0]
+    return tuple(_piece(opening, frame, sides, index) for index in order if sides[index].casing)
+
+
+def _reach(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], own: int, other: int) -> Reach:
+    at = frame.corners[min(own, other)] if abs(own - other) == 1 else frame.corners[-1]
+    mine, theirs = sides[own], sides[other]
+    names = (("reveal", mine.reveal), (f"{theirs.name} reveal", theirs.reveal))
+    if theirs.casing is None:
+        inner, outer = meet(at, mine.reveal, theirs.reveal), meet(at, mine.outer, theirs.reveal)
+        return Reach(inner, outer, _STANDS[opening.foot], ((_BASE_INPUT[opening.foot], -theirs.reveal),))
+    if opening.trim.head_style is HeadStyle.BUTTED and "head" in (mine.name, theirs.name):
+        if theirs.name == "head":
+            inner, outer = meet(at, mine.reveal, theirs.reveal), meet(at, mine.outer, theirs.reveal)
+            return Reach(inner, outer, "up to the underside of the head: its reveal", names[1:])
+        end = meet(at, mine.reveal, theirs.outer) + opening.trim.overhang
+        inputs = (
+            (f"{theirs.name} reveal", theirs.reveal),
+            (f"{theirs.name} casing width", theirs.casing.width),
+            ("overhang", opening.trim.overhang),
+        )
+        return Reach(end, end, f"over the {theirs.name} leg: its reveal + casing width + overhang", inputs)
+    return Reach(
+        meet(at, mine.reveal, theirs.reveal),
+        meet(at, mine.outer, theirs.outer),
+        f"to the mitre with the {theirs.name}: short point its reveal, long point its reveal + casing width",
+        (*names[1:], (f"{theirs.name} casing width", theirs.casing.width)),
+    )
+
+
+_STANDS = {
+    Foot.STOOL: "square on the stool: nothing added",
+    Foot.FLOOR: "to the floor, less the clearance",
+    Foot.PLINTH: "onto the plinth block, less its height",
+    Foot.PICTURE_FRAME: "",
+}
+_BASE_INPUT = {
+    Foot.STOOL: "stool top",
+    Foot.FLOOR: "floor clearance",
+    Foot.PLINTH: "plinth height",
+    Foot.PICTURE_FRAME: "",
+}
+_KINDS = {"right": PartKind.CASING_LEG, "left": PartKind.CASING_LEG, "sill": PartKind.CASING_SILL}
+# The end a side starts and finishes at, going anticlockwise round the frame as seen from the room.
+_ENDS = {"right": ("foot", "head"), "left": ("head", "foot"), "sill": ("left", "right")}
+
+
+def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: int) -> Part:
+    me = sides[index]
+    casing = me.casing
+    assert casing is not None
+    start = _reach(opening, frame, sides, index, index - 1 if index else len(sides) - 1)
+    finish = _reach(opening, frame, sides, index, (index + 1) % len(sides))
+    jamb = frame.sides[index]
+    inner = jamb + start.inner + finish.inner
+    outer = jamb + start.outer + finish.outer
+    over_start = max(start.inner, start.outer)
+    over_finish = max(finish.inner, finish.outer)
+    starts_at, finishes_at = _ENDS.get(me.name, ("right", "left"))
+    # Outer edge against the fence puts the end a side finishes at on the saw's left.
+    ends = (
+        _end(finishes_at, Hand.LEFT, finish, casing.width),
+        _end(starts_at, Hand.RIGHT, start, casing.width),
+    )
+    kind = _KINDS.get(me.name, PartKind.CASING_HEAD)
+    return Part(
+        kind=kind,
+        opening=opening.mark,
+        side=me.name,
+        profile=casing.profile,
+        short_point=inner,
+        long_point=outer,
+        overall=jamb + over_start + over_finish,
+        width=casing.width,
+        thickness=casing.thickness,
+        ends=ends,
+        marks=_marks(kind, me.name, jamb, over_start, over_finish),
+        how=_how(me, jamb, start, finish),
+        notes=_notes(ends),
+    )
+
+
+def _end(at: str, on_saw: Hand, reach: Reach, width: Fraction) -> End:
+    degrees = saw_angle(reach.outer - reach.inner, width)
+    if degrees == 0:
+        return End(at, on_saw)
+    outer_long = degrees > 0
+    # The table swings so that the cut runs from the long point back into the piece.
+    inward = Hand.RIGHT if on_saw is Hand.LEFT else Hand.LEFT
+    return End(
+        at,
+        on_saw,
+        CutKind.MITRE,
+        mitre=degrees if outer_long else -degrees,
+        swing=inward if outer_long else on_saw,
+        long_edge="outer" if outer_long else "inner",
+    )
+
+
+def _marks(kind: PartKind, name: str, jamb: Real, over_start: Real, over_finish: Real) -> tuple[Mark, ...]:
+    if kind is PartKind.CASING_LEG:
+        head_jamb = over_finish if name == "right" else jamb + over_finish
+        return (Mark("underside of head jamb", head_jamb),)
+    return (Mark("centre line of opening", over_finish + jamb / 2),)
+
+
+def _how(me: CasedSide, jamb: Real, start: Reach, finish: Reach) -> tuple[Step, ...]:
+    reading = {"left": "left height", "right": "right height", "sill": "jamb width", "head": "head width"}
+    name = reading.get(me.name, f"{me.name} side")
+    rule = f"{name}; {start.rule}; {finish.rule}"
+    return (Step("length", rule, ((name, jamb), *start.inputs, *finish.inputs)),)
+
+
+def _notes(ends: tuple[End, End]) -> tuple[str, ...]:
+    return tuple(
+        f"The {end.at} mitre is sharper than most saws turn; use a jig or a hand saw and a pattern."
+        for end in ends
+        if end.mitre > JIG_ANGLE
+    )

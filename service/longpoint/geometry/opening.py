@@ -1,0 +1,87 @@
+"""All the parts of one opening."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from longpoint.geometry.apron import apron_parts
+from longpoint.geometry.casing import cased_sides, casing_parts
+from longpoint.geometry.checks import check_lengths, check_trim
+from longpoint.geometry.faults import Faults
+from longpoint.geometry.inputs import Foot, Opening, PlumbSides
+from longpoint.geometry.kernel import SQUARE, Corner, Frame
+from longpoint.geometry.parts import Part
+from longpoint.geometry.plinth import plinth_parts
+from longpoint.geometry.shapes import frame_of
+from longpoint.geometry.stool import stool_part
+from longpoint.lengths import Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Built:
+    """An opening worked out.
+
+    Attributes:
+        opening: as it was given.
+        frame: the jamb's inside faces.
+        parts: every piece; left and right are a mirrored pair, each a part of its own.
+        square_gap: the widest joint gap that taking the corners as square leaves, in inches; nought when they are.
+        notes: what was assumed.
+    """
+
+    opening: Opening
+    frame: Frame
+    parts: tuple[Part, ...]
+    square_gap: float
+    notes: tuple[str, ...]
+
+
+def build_opening(opening: Opening) -> Built:
+    """Every part of an opening.
+
+    Raises:
+        GeometryError: with every fault found.
+    """
+    faults = Faults()
+    frame, gap, notes = _settled_frame(opening, faults)
+    check_trim(opening, faults)
+    faults.raise_any()
+    assert frame is not None
+    sides = cased_sides(opening, frame)
+    parts: list[Part] = []
+    if opening.foot is Foot.STOOL:
+        if opening.trim.stool is not None:
+            parts.append(stool_part(opening, frame, sides))
+        if opening.trim.apron is not None:
+            parts.extend(apron_parts(opening, frame, sides))
+    parts.extend(casing_parts(opening, frame))
+    if opening.foot is Foot.PLINTH:
+        parts.extend(plinth_parts(opening))
+    check_lengths(parts, faults)
+    faults.raise_any()
+    return Built(opening, frame, tuple(parts), gap, notes)
+
+
+def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, float, tuple[str, ...]]:
+    shape = opening.readings.shape
+    frame = frame_of(shape, faults)
+    if frame is None or not isinstance(shape, PlumbSides) or shape.left_height == shape.right_height:
+        return frame, 0.0, ()
+    gap = square_gap(frame.corners, opening.trim.casing.width)
+    if gap <= opening.square_gap:
+        square = Frame(
+            (shape.jamb_width, shape.right_height, shape.jamb_width, shape.left_height), (SQUARE,) * 4
+        )
+        return (
+            square,
+            gap,
+            ("The heights differ by too little to open a joint: taken as square, each leg its own.",),
+        )
+    return frame, gap, ("The heights differ: the sides are taken as plumb and the head as out of level.",)
+
+
+def square_gap(corners: tuple[Corner, ...], width: Fraction) -> float:
+    """The widest gap that 45 degree mitres would leave at these corners, along a joint across `width`."""
+    joint = float(width) * math.sqrt(2)
+    return max(joint * abs(math.tan(math.radians(float(c.degrees) - 90))) for c in corners)

@@ -1,0 +1,144 @@
+"""What the geometry room hands on: parts, their ends, their marks, and how each was computed.
+
+Every length is in inches and exact (`Fraction`) unless the shape makes it irrational, when it is a `float`.
+Angles are degrees, `Fraction` when exact. Nothing here is rounded.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+
+from longpoint.geometry.value import Value
+from longpoint.lengths import Fraction, Real
+
+
+class PartKind(StrEnum):
+    STOOL = "stool"
+    APRON = "apron"
+    APRON_RETURN = "apron_return"
+    CASING_LEG = "casing_leg"
+    CASING_HEAD = "casing_head"
+    CASING_SILL = "casing_sill"
+    PLINTH_BLOCK = "plinth_block"
+
+
+class Hand(StrEnum):
+    LEFT = "left"
+    RIGHT = "right"
+
+
+class CutKind(StrEnum):
+    SQUARE = "square"
+    MITRE = "mitre"
+    BEVEL = "bevel"
+    COMPOUND = "compound"
+
+
+class Notch(Value, frozen=True):
+    """A horn's notch: what is sawn out of a stool's back corner so that the horn lies on the wall.
+
+    Attributes:
+        depth: from the stool's back edge towards its nosing.
+        length: from the stool's end towards its middle; the horn's own length.
+    """
+
+    depth: Real
+    length: Real
+
+
+class End(Value, frozen=True):
+    """One end of a part as the saw makes it.
+
+    The part lies face up with its outer edge (the long-point edge of a mitred piece) against the fence.
+
+    Attributes:
+        at: the end as installed: left, right, foot or head.
+        on_saw: which end of the part that is as it lies on the saw.
+        cut: square, mitre, bevel or compound.
+        mitre: degrees off a square cut, never negative.
+        swing: the side to which the front of the saw's table turns; None for a square table.
+        bevel: degrees the blade tilts from upright, never negative.
+        tilt: the side to which the top of the blade leans; None for an upright blade.
+        long_edge: "outer" where the long point is on the outer edge, "inner" where it is on the inner edge,
+            "back" or "face" for a bevel, None for a square cut.
+        notch: the notch at this end, None without one.
+    """
+
+    at: str
+    on_saw: Hand
+    cut: CutKind = CutKind.SQUARE
+    mitre: Real = Fraction(0)
+    swing: Hand | None = None
+    bevel: Real = Fraction(0)
+    tilt: Hand | None = None
+    long_edge: str | None = None
+    notch: Notch | None = None
+
+
+class Mark(Value, frozen=True):
+    """A layout mark on a part.
+
+    Attributes:
+        name: what to mark, in the trade's words.
+        at: distance along the part from its left end as it lies on the saw (from that end's farthest point).
+        across: distance from the outer edge, None for a mark right across.
+    """
+
+    name: str
+    at: Real
+    across: Real | None = None
+
+
+class Step(Value, frozen=True):
+    """How one figure was computed.
+
+    Attributes:
+        figure: the part's field it gives.
+        rule: the rule in words, naming its inputs.
+        inputs: each input's name and value.
+    """
+
+    figure: str
+    rule: str
+    inputs: tuple[tuple[str, Real], ...]
+
+
+class Part(Value, frozen=True):
+    """One piece of trim.
+
+    Attributes:
+        kind: what it is.
+        opening: the mark of the opening it belongs to.
+        side: left, right, head, sill; "" for a piece that has none.
+        profile: the stock it is cut from.
+        short_point: length along the inner edge (short point to short point on a mitred head).
+        long_point: length along the outer edge.
+        overall: the length it takes from a stick: its farthest extent.
+        width: finished width across the face.
+        thickness: finished thickness.
+        rip_width: width to rip it to; None where the stock's own width is kept.
+        ends: left and right end as it lies on the saw.
+        marks: layout marks.
+        how: how each figure was computed.
+        notes: what the person should know of this piece.
+    """
+
+    kind: PartKind
+    opening: str
+    side: str
+    profile: str
+    short_point: Real
+    long_point: Real
+    overall: Real
+    width: Real
+    thickness: Fraction
+    ends: tuple[End, End]
+    rip_width: Real | None = None
+    marks: tuple[Mark, ...] = ()
+    how: tuple[Step, ...] = ()
+    notes: tuple[str, ...] = ()
+
+    @property
+    def key(self) -> str:
+        """Names the part within its opening: "casing_leg/left", "stool"."""
+        return f"{self.kind}/{self.side}" if self.side else str(self.kind)

@@ -1,0 +1,3 @@
+from longpoint.lengths.exact import Fraction, Real
+
+__all__ = ["Fraction", "Real"]
