@@ -148,7 +148,7 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: 
         width=casing.width,
         thickness=casing.thickness,
         ends=ends,
-        marks=_marks(kind, me.name, jamb, over_start, over_finish),
+        marks=_marks(kind, me.name, jamb, over_finish),
         how=_how(me, jamb, start, finish),
         notes=_notes(ends),
     )
@@ -171,7 +171,7 @@ def _end(at: str, on_saw: Hand, reach: Reach, width: Fraction) -> End:
     )
 
 
-def _marks(kind: PartKind, name: str, jamb: Real, over_start: Real, over_finish: Real) -> tuple[Mark, ...]:
+def _marks(kind: PartKind, name: str, jamb: Real, over_finish: Real) -> tuple[Mark, ...]:
     if kind is PartKind.CASING_LEG:
         head_jamb = over_finish if name == "right" else jamb + over_finish
         return (Mark("underside of head jamb", head_jamb),)

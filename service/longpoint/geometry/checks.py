@@ -17,7 +17,7 @@ def check_trim(opening: Opening, faults: Faults) -> None:
         faults.add(
             ("trim", "plinth"),
             "plinth-missing",
-            "This opening stands on plinth blocks and its trim names none: give the plinth's profile and sizes.",
+            "This opening stands on plinth blocks and its trim names none: give the plinth.",
         )
     if opening.trim.head_style is HeadStyle.BUTTED:
         _check_butted(opening, faults)
@@ -33,7 +33,7 @@ def _check_reveals(opening: Opening, faults: Faults) -> None:
             faults.add(
                 path,
                 "reveal-too-wide",
-                f"A reveal of {reveal} in leaves the casing no jamb to lie on: the jamb's edge is {edge} in thick. "
+                f"A reveal of {reveal} in leaves the casing no jamb to lie on: the jamb's edge is {edge} in. "
                 "Take a smaller reveal, or give the jamb_thickness that was measured.",
             )
 
@@ -58,7 +58,7 @@ def _check_stool(opening: Opening, faults: Faults) -> None:
             faults.add(
                 ("readings", side),
                 "depth-too-small",
-                f"The jamb depth is less than the sash clearance of {stool.sash_clearance} in. Measure again.",
+                f"The depth is less than the sash clearance of {stool.sash_clearance} in. Measure again.",
             )
     _check_stool_stock(opening, readings, faults)
 
@@ -110,6 +110,6 @@ def check_lengths(parts: list[Part], faults: Faults) -> None:
         faults.add(
             ("readings", _READINGS.get(part.side, "jamb_width")),
             "piece-vanishes",
-            f"The {part.key.replace('_', ' ').replace('/', ', ')} would have {float(part.short_point):.4f} in "
-            "between its short points. The opening is too small for this trim, or a reading is wrong.",
+            f"The {part.title} would have {float(part.short_point):.4f} in between its short points. "
+            "The opening is too small for this trim, or a reading is wrong.",
         )

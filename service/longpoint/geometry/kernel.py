@@ -102,7 +102,7 @@ def meet(at: Corner, own: Real, other: Real) -> Real:
 
 
 def saw_angle(run: Real, width: Real) -> Real:
-    """Degrees off a square cut for a joint that runs `run` along a piece over its `width`; signed as `run`."""
+    """Degrees off a square cut, signed as `run`: how far the joint runs along a piece over its `width`."""
     if not isinstance(run, float):
         if run == 0:
             return ZERO

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from longpoint.geometry.apron import apron_parts
 from longpoint.geometry.casing import cased_sides, casing_parts
@@ -15,18 +14,21 @@ from longpoint.geometry.parts import Part
 from longpoint.geometry.plinth import plinth_parts
 from longpoint.geometry.shapes import frame_of
 from longpoint.geometry.stool import stool_part
+from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
 
+TAKEN_SQUARE = "The heights differ by too little to open a joint: taken as square, each leg its own height."
+OUT_OF_LEVEL = "The heights differ: the sides are taken as plumb and the head as out of level."
 
-@dataclass(frozen=True, slots=True)
-class Built:
+
+class Built(Value, frozen=True):
     """An opening worked out.
 
     Attributes:
         opening: as it was given.
         frame: the jamb's inside faces.
         parts: every piece; left and right are a mirrored pair, each a part of its own.
-        square_gap: the widest joint gap that taking the corners as square leaves, in inches; nought when they are.
+        square_gap: the widest joint gap that taking the corners as square leaves, inches.
         notes: what was assumed.
     """
 
@@ -70,15 +72,13 @@ def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, floa
         return frame, 0.0, ()
     gap = square_gap(frame.corners, opening.trim.casing.width)
     if gap <= opening.square_gap:
-        square = Frame(
-            (shape.jamb_width, shape.right_height, shape.jamb_width, shape.left_height), (SQUARE,) * 4
-        )
+        width = shape.jamb_width
         return (
-            square,
+            Frame((width, shape.right_height, width, shape.left_height), (SQUARE,) * 4),
             gap,
-            ("The heights differ by too little to open a joint: taken as square, each leg its own.",),
+            (TAKEN_SQUARE,),
         )
-    return frame, gap, ("The heights differ: the sides are taken as plumb and the head as out of level.",)
+    return frame, gap, (OUT_OF_LEVEL,)
 
 
 def square_gap(corners: tuple[Corner, ...], width: Fraction) -> float:

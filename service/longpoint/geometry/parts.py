@@ -142,3 +142,9 @@ class Part(Value, frozen=True):
     def key(self) -> str:
         """Names the part within its opening: "casing_leg/left", "stool"."""
         return f"{self.kind}/{self.side}" if self.side else str(self.kind)
+
+    @property
+    def title(self) -> str:
+        """The part's name in words: "left casing leg", "stool"."""
+        kind = self.kind.replace("_", " ")
+        return f"{self.side} {kind}" if self.side in ("left", "right") else kind
