@@ -15,5 +15,6 @@ else:
     from quicktions import Fraction
 
 Real = Fraction | float
+"""A length in inches: a Fraction where it is exact, a float where it is irrational."""
 
 __all__ = ["Fraction", "Real"]

@@ -1,0 +1,144 @@
+"""Reads a length as people write it. What cannot be read one way only is refused, never guessed."""
+
+import re
+from collections.abc import Sequence
+from functools import lru_cache
+from typing import Any, Final
+
+from longpoint.lengths.characters import plain
+from longpoint.lengths.errors import LengthError, quoted
+from longpoint.lengths.fraction import Fraction
+from longpoint.lengths.refusals import refusal
+from longpoint.lengths.units import INCHES_PER, MAX_LENGTH, UNIT_WORDS, Unit
+
+MAX_TEXT: Final = 64
+"""The longest text read, in characters."""
+
+MAX_DIGITS: Final = 13
+"""Digits in any one number: enough for every text that this room prints of a length it has read."""
+
+MAX_DENOMINATOR: Final = 10**9
+"""The finest part of an inch read: far finer than a tape, and it keeps exact sums short."""
+
+_NUMBER = r"(?:(?:([0-9]+)(?: +|- ?))?([0-9]+)/([0-9]+)|([0-9]+(?:\.[0-9]+)?|\.[0-9]+))"
+_ONE_UNIT = re.compile(rf"{_NUMBER} *(\"|'|[a-z]+\.?)?")
+_FEET_AND_INCHES = re.compile(
+    rf"([0-9]+) *(?:'|ft\.?|foot|feet) *(?:- *)?{_NUMBER} *(\"|in\.?|inch|inches)?",
+)
+
+
+def parse(text: str, unit: Unit | None = None) -> Fraction:
+    """Read one length and return it in inches, exactly.
+
+    Reads `34-1/2"`, `34 1/2 in`, `34½"`, `2' 10-1/2"`, `2ft 10.5in`, `5'`, `876 mm`, `87.6cm`,
+    `1 m`, with straight or curly marks. A decimal comma is refused, since 1,250 reads two ways;
+    so are inches of 12 or more after feet and a fraction of 1 or more after a whole number, since
+    both are more often a slip than meant. A negative length is refused.
+
+    Args:
+        text: at most 64 characters.
+        unit: what a bare number is in; without it a bare number is refused.
+
+    Raises:
+        LengthError: with the fault's code and what to write instead.
+    """
+    if len(text) > MAX_TEXT:  # before the cache, so that it holds short texts only
+        raise LengthError(
+            "too-long",
+            f"The text is {len(text):,} characters long; a length takes at most {MAX_TEXT}. "
+            "Write it like 34 1/2 in.",
+        )
+    return _parse(text, unit)
+
+
+@lru_cache(maxsize=8192)
+def _parse(text: str, unit: Unit | None) -> Fraction:
+    written = plain(text)
+    if found := _ONE_UNIT.fullmatch(written):
+        *number, word = found.groups()
+        length = _number(text, number) * INCHES_PER[_unit(text, word, unit)]
+    elif found := _FEET_AND_INCHES.fullmatch(written):
+        feet, *number, word = found.groups()
+        length = _feet_and_inches(text, feet, _number(text, number), word)
+    else:
+        raise refusal(text, written)
+    if length > MAX_LENGTH:
+        raise LengthError(
+            "too-large",
+            f"{quoted(text)} is longer than {int(MAX_LENGTH):,} in (1,000 ft), the most this service reads. "
+            "Check the number and its unit.",
+        )
+    if length.denominator > MAX_DENOMINATOR:
+        raise LengthError(
+            "too-fine", f"{quoted(text)} is finer than any tape reads. Round it to six decimals or fewer."
+        )
+    return length
+
+
+def _unit(text: str, word: str | None, default: Unit | None) -> Unit:
+    if word is None:
+        if default is None:
+            raise LengthError(
+                "missing-unit",
+                f'{quoted(text)} has no unit. Write one after the number, like "34 1/2 in" or "876 mm".',
+            )
+        return default
+    if word not in UNIT_WORDS:
+        raise LengthError(
+            "unknown-unit",
+            f"{quoted(word)} in {quoted(text)} is not a unit read here. Use in, ft, mm, cm or m.",
+        )
+    return UNIT_WORDS[word]
+
+
+def _feet_and_inches(text: str, feet: str, inches: Fraction, word: str | None) -> Fraction:
+    if word is None:
+        raise LengthError(
+            "missing-unit",
+            f"{quoted(text)} ends without a unit. Mark the inches, like 2 ft 10-1/2 in.",
+        )
+    if inches >= 12:
+        raise LengthError(
+            "inches-past-a-foot",
+            f"{quoted(text)} has 12 inches or more after its feet. Carry them into the feet.",
+        )
+    return _whole(text, feet) * INCHES_PER[Unit.FT] + inches
+
+
+def _number(text: str, parts: Sequence[str | Any]) -> Fraction:
+    whole, numerator, denominator, decimal = parts
+    if decimal is not None:
+        return _decimal(text, decimal)
+    return _fraction(text, whole, numerator, denominator)
+
+
+def _decimal(text: str, decimal: str) -> Fraction:
+    ones, _, places = decimal.partition(".")
+    tenfold = 10 ** len(places)
+    return Fraction(_whole(text, ones or "0") * tenfold + _whole(text, places or "0"), tenfold)
+
+
+def _fraction(text: str, whole: str | None, numerator: str, denominator: str) -> Fraction:
+    above, below = _whole(text, numerator), _whole(text, denominator)
+    if below == 0:
+        raise LengthError(
+            "zero-denominator",
+            f"{quoted(text)} divides by zero. Check the fraction's lower number: halves to 64ths.",
+        )
+    if whole is None:
+        return Fraction(above, below)
+    if above >= below:
+        raise LengthError(
+            "improper-fraction",
+            f"{quoted(text)} has a fraction of 1 or more after its whole number. Carry it over.",
+        )
+    return Fraction(_whole(text, whole) * below + above, below)
+
+
+def _whole(text: str, digits: str) -> int:
+    if len(digits) > MAX_DIGITS:
+        raise LengthError(
+            "too-many-digits",
+            f"{quoted(text)} has a number of more than {MAX_DIGITS} digits. Round it to what a tape shows.",
+        )
+    return int(digits)

@@ -1,0 +1,89 @@
+"""Printing: texts worked by hand, and every text reads back to its length."""
+
+import pytest
+from hypothesis import example, given
+from hypothesis import strategies as st
+
+from longpoint.lengths import Fraction, LengthError, Unit, exact, feet_inches, parse, tape
+
+F = Fraction
+
+
+@pytest.mark.parametrize(
+    ("inches", "unit", "text"),
+    [
+        (F(75, 2), Unit.IN, "37 1/2 in"),
+        (F(1, 16), Unit.IN, "1/16 in"),
+        (F(0), Unit.IN, "0 in"),
+        (F(36), Unit.IN, "36 in"),
+        (F(-1, 32), Unit.IN, "-1/32 in"),
+        (F(-75, 2), Unit.IN, "-37 1/2 in"),
+        (F(343, 10), Unit.IN, "34.3 in"),
+        (F(1, 128), Unit.IN, "1/128 in"),
+        (F(4380, 127), Unit.IN, "34 62/127 in"),
+        (F(75, 2), Unit.MM, "952.5 mm"),
+        (F(5, 127), Unit.MM, "1 mm"),
+        (F(5, 381), Unit.MM, "1/3 mm"),
+        (F(75, 2), Unit.CM, "95.25 cm"),
+        (F(75, 2), Unit.M, "0.9525 m"),
+        (F(75, 2), Unit.FT, "3' 1 1/2\""),
+        (F(0), Unit.FT, '0"'),
+    ],
+)
+def test_tape(inches: Fraction, unit: Unit, text: str) -> None:
+    assert tape(inches, unit) == text
+
+
+def test_inches_are_the_plain_case() -> None:
+    assert tape(F(75, 2)) == "37 1/2 in"
+
+
+@pytest.mark.parametrize(
+    ("inches", "text"),
+    [(F(75, 2), "3' 1 1/2\""), (F(60), "5' 0\""), (F(21, 2), '10 1/2"'), (F(-75, 2), "-3' 1 1/2\"")],
+)
+def test_feet_inches(inches: Fraction, text: str) -> None:
+    assert feet_inches(inches) == text
+
+
+@pytest.mark.parametrize(
+    ("inches", "unit", "text"),
+    [
+        (F(75, 2), Unit.IN, "75/2"),
+        (F(36), Unit.IN, "36"),
+        (F(75, 2), Unit.FT, "25/8"),
+        (F(75, 2), Unit.MM, "1905/2"),
+        (F(-1, 32), Unit.IN, "-1/32"),
+    ],
+)
+def test_exact(inches: Fraction, unit: Unit, text: str) -> None:
+    assert exact(inches, unit) == text
+
+
+readable = st.fractions(0, 12_000, max_denominator=10**9)
+
+
+@given(readable, st.sampled_from(Unit))
+@example(F(999_999_998, 999_999_999), Unit.M)
+@example(F(12_000) - F(1, 999_999_937), Unit.M)
+def test_what_is_printed_reads_back_to_the_same_length(inches: Fraction, unit: Unit) -> None:
+    assert parse(tape(inches, unit)) == inches
+    assert parse(feet_inches(inches)) == inches
+
+
+@given(readable, st.sampled_from(Unit))
+def test_the_exact_fraction_is_the_same_length(inches: Fraction, unit: Unit) -> None:
+    assert Fraction(exact(inches, unit)) * parse("1", unit) == inches
+
+
+@given(st.integers(0, 400_000), st.integers(0, 6), st.sampled_from(["mm", "cm", "in", "ft"]))
+def test_what_is_read_prints_and_reads_back_in_every_unit(digits: int, places: int, unit: str) -> None:
+    length = parse(f"{digits / 10**places:.{places}f} {unit}") if digits < 10**places * 900 else parse("1 in")
+    for asked in Unit:
+        assert parse(tape(length, asked)) == length
+
+
+def test_a_negative_prints_and_is_refused_on_the_way_back() -> None:
+    with pytest.raises(LengthError) as refused:
+        parse(tape(F(-1, 16)))
+    assert refused.value.code == "negative"

@@ -1,0 +1,21 @@
+"""pint's factors, carried as exact fractions."""
+
+from fractions import Fraction
+
+import pytest
+from pint import UnitRegistry
+
+from longpoint.lengths import Unit, parse
+
+
+@pytest.mark.parametrize("unit", Unit)
+def test_every_unit_is_the_exact_fraction_pint_gives(unit: Unit) -> None:
+    registry: UnitRegistry[Fraction] = UnitRegistry(non_int_type=Fraction)
+    third = registry.Quantity(Fraction(1, 3), "inch" if unit is Unit.IN else unit.value).to("inch").magnitude
+    assert type(third) is Fraction
+    assert parse(f"1/3 {unit}") == third
+
+
+def test_sums_of_mixed_units_stay_exact() -> None:
+    assert sum(parse("0.1 mm") for _ in range(254)) == 1
+    assert parse("1 m") + parse("1 in") - parse("1025.4 mm") == 0
