@@ -1,0 +1,46 @@
+"""A lower bound from the stuff alone: every piece takes its length and a kerf from some stick."""
+
+from fractions import Fraction
+from functools import reduce
+from math import gcd
+
+from .problem import Problem, Stock
+
+__all__ = ["material_bound", "material_short", "round_up"]
+
+
+def material_bound(problem: Problem) -> int:
+    """Cents no plan can go below: fill the stock cheapest for its length first, in parts of sticks."""
+    wanted = _wanted(problem)
+    cost = Fraction(0)
+    for stock in sorted(problem.stocks, key=lambda one: Fraction(one.price, _room(problem, one))):
+        if wanted <= 0:
+            break
+        room = Fraction(_room(problem, stock))
+        share = wanted / room if stock.most is None else min(wanted / room, Fraction(stock.most))
+        cost += share * stock.price
+        wanted -= share * room
+    return round_up(problem, cost)
+
+
+def material_short(problem: Problem) -> Fraction:
+    """Units by which all the stock there is falls short of the pieces and their kerfs, or nought."""
+    if any(stock.most is None for stock in problem.stocks):
+        return Fraction(0)
+    there = sum(_room(problem, stock) * (stock.most or 0) for stock in problem.stocks)
+    return max(Fraction(0), _wanted(problem) - there)
+
+
+def round_up(problem: Problem, cost: Fraction) -> int:
+    """The least sum of stick prices not below ``cost``, as far as their common divisor tells."""
+    step = reduce(gcd, (stock.price for stock in problem.stocks), 0)
+    return 0 if step == 0 else -(-cost // step) * step
+
+
+def _wanted(problem: Problem) -> Fraction:
+    return sum((item.demand * (item.weight + problem.kerf) for item in problem.items), Fraction(0))
+
+
+def _room(problem: Problem, stock: Stock) -> int:
+    """A row of n pieces has n - 1 kerfs: one kerf more than the stick has room for."""
+    return stock.end - stock.start + problem.kerf

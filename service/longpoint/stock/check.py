@@ -1,0 +1,142 @@
+"""Refuse a job that makes no sense, naming every fault at once."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from .faults import StockError, StockFault
+from .model import Budget, Defect, Job, Piece, Remnant, StickKind
+
+__all__ = ["check"]
+
+MOST_PIECES = 2_000_000
+MOST_SECONDS = 30
+
+
+def check(job: Job, budget: Budget) -> None:
+    """Raise ``StockError`` with everything wrong that can be seen without planning."""
+    faults = tuple(_faults(job))
+    if not 0 <= budget.seconds <= MOST_SECONDS:
+        faults += (
+            StockFault(
+                ("budget", "seconds"),
+                "out_of_range",
+                f"The time to work is from 0 to {MOST_SECONDS} seconds.",
+            ),
+        )
+    if not faults:
+        faults = tuple(_too_long(job))
+    if faults:
+        raise StockError(faults)
+
+
+def _faults(job: Job) -> Iterator[StockFault]:
+    if job.kerf < 0:
+        yield StockFault(("kerf",), "negative", "The kerf is below nought; give what one cut eats.")
+    if job.end_trim < 0:
+        yield StockFault(("end_trim",), "negative", "The end trim is below nought; give 0 to trim nothing.")
+    if job.keep_length is not None and job.keep_length < 0:
+        yield StockFault(("keep_length",), "negative", "The keep length is below nought.")
+    yield from _piece_faults(job.pieces)
+    if job.pieces and not job.sticks and not job.remnants:
+        yield StockFault(("sticks",), "no_stock", "There is no stock to cut from; list a stick or a remnant.")
+    seen: set[str] = set()
+    for index, stick in enumerate(job.sticks):
+        yield from _stock_faults(("sticks", index), stick, seen)
+        if stick.available is not None and stick.available < 0:
+            yield StockFault(
+                ("sticks", index, "available"), "negative", "The number available is below nought."
+            )
+    for index, remnant in enumerate(job.remnants):
+        yield from _stock_faults(("remnants", index), remnant, seen)
+        if remnant.end_trim is not None and remnant.end_trim < 0:
+            yield StockFault(("remnants", index, "end_trim"), "negative", "The end trim is below nought.")
+    lengths = [stock.length for stock in job.stock]
+    if lengths and job.kerf >= max(lengths):
+        yield StockFault(
+            ("kerf",),
+            "kerf_exceeds_stock",
+            f"The kerf, {job.kerf} in, is as long as the longest stick, {max(lengths)} in; check its unit.",
+        )
+
+
+def _piece_faults(pieces: tuple[Piece, ...]) -> Iterator[StockFault]:
+    seen: set[str] = set()
+    total = 0
+    for index, piece in enumerate(pieces):
+        at = ("pieces", index)
+        if piece.key in seen:
+            yield StockFault(
+                (*at, "key"), "duplicate", f"The key {piece.key!r} is used twice; keys are unique."
+            )
+        seen.add(piece.key)
+        if piece.length <= 0:
+            yield StockFault((*at, "length"), "not_positive", "A piece needs a length above nought.")
+        if piece.quantity < 1:
+            yield StockFault((*at, "quantity"), "not_positive", "A piece is cut at least once.")
+        if piece.left < 0 or piece.right < 0:
+            yield StockFault(
+                (*at, "left"), "negative", "A mitre's run is below nought; give 0 for a square end."
+            )
+        elif piece.left + piece.right > piece.length > 0:
+            yield StockFault(
+                (*at, "length"), "mitres_cross", "The two mitres cross: the piece has no short edge left."
+            )
+        total += max(piece.quantity, 0)
+    if total > MOST_PIECES:
+        yield StockFault(
+            ("pieces",),
+            "too_many",
+            f"{total} pieces are asked for; at most {MOST_PIECES} are planned at once.",
+        )
+
+
+def _stock_faults(
+    at: tuple[str | int, ...], stock: StickKind | Remnant, seen: set[str]
+) -> Iterator[StockFault]:
+    if stock.key in seen:
+        yield StockFault((*at, "key"), "duplicate", f"The key {stock.key!r} is used twice; keys are unique.")
+    seen.add(stock.key)
+    if stock.length <= 0:
+        yield StockFault((*at, "length"), "not_positive", "A stick needs a length above nought.")
+    if stock.price_cents < 0:
+        yield StockFault(
+            (*at, "price_cents"), "negative", "The price is below nought; give 0 for free stock."
+        )
+    for index, defect in enumerate(stock.defects):
+        if not _inside(defect, stock.length):
+            yield StockFault(
+                (*at, "defects", index),
+                "outside_stick",
+                "A defect runs from its start to an end no smaller, both on the stick.",
+            )
+
+
+def _inside(defect: Defect, length: Fraction) -> bool:
+    return 0 <= defect.start <= defect.end <= length
+
+
+def _too_long(job: Job) -> Iterator[StockFault]:
+    longest = longest_clear(job)
+    for index, piece in enumerate(job.pieces):
+        if piece.length > longest:
+            yield StockFault(
+                ("pieces", index, "length"),
+                "piece_too_long",
+                f"The piece is {piece.length} in long and the longest clear stock, trimmed, is {longest} in:"
+                f" {piece.length - longest} in short. List a longer stick or splice the piece.",
+            )
+
+
+def longest_clear(job: Job) -> Fraction:
+    """Inches of the longest stretch a single piece could take on any stock there is."""
+    longest = Fraction(0)
+    for stock in job.stock:
+        if isinstance(stock, StickKind) and stock.available == 0:
+            continue
+        trim = stock.end_trim if isinstance(stock, Remnant) and stock.end_trim is not None else job.end_trim
+        start = trim
+        for defect in sorted(stock.defects, key=lambda one: one.start):
+            longest = max(longest, min(defect.start, stock.length - trim) - start)
+            start = max(start, defect.end)
+        longest = max(longest, stock.length - trim - start)
+    return longest

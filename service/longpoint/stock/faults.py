@@ -1,0 +1,36 @@
+"""What is wrong with a cutting job, every fault gathered before anything is refused."""
+
+from dataclasses import dataclass
+
+__all__ = ["StockError", "StockFault"]
+
+
+@dataclass(frozen=True, slots=True)
+class StockFault:
+    """One thing wrong with a job.
+
+    Attributes:
+        field: path inside the job, e.g. ``("pieces", 3, "length")``.
+        code: stable short name of the fault, e.g. ``"piece_too_long"``.
+        detail: what is wrong and what to do, in a sentence.
+    """
+
+    field: tuple[str | int, ...]
+    code: str
+    detail: str
+
+
+class StockError(ValueError):
+    """A job that cannot be planned.
+
+    Attributes:
+        faults: every fault found, in the order of the job's fields.
+    """
+
+    def __init__(self, faults: tuple[StockFault, ...]) -> None:
+        super().__init__("; ".join(fault.detail for fault in faults))
+        self.faults = faults
+
+    def __reduce__(self) -> tuple[type["StockError"], tuple[tuple[StockFault, ...]]]:
+        """Cross a process boundary with the faults whole."""
+        return StockError, (self.faults,)

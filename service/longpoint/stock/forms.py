@@ -1,0 +1,88 @@
+"""The ways an item can lie on a stick."""
+
+from collections.abc import Iterator
+from math import prod
+
+from .problem import Form, Kind, Part
+
+__all__ = ["block_forms", "piece_forms"]
+
+MOST_STATES = 3000  # past this an opening's pieces are laid longest first, sharing only what falls so
+
+Parts = tuple[tuple[int, int], ...]
+
+
+def piece_forms(index: int, kind: Kind) -> tuple[Form, ...]:
+    """A single piece: as it is and, when its ends differ, end for end."""
+    plain = Form(0, kind.length, kind.left, kind.right, (Part(index),))
+    if kind.left == kind.right:
+        return (plain,)
+    return plain, Form(0, kind.length, kind.right, kind.left, (Part(index, reversed=True),))
+
+
+def block_forms(parts: Parts, kinds: tuple[Kind, ...], kerf: int) -> tuple[Form, ...]:
+    """All pieces of an opening side by side: for each pair of outer ends, the shortest row that shows them.
+
+    Args:
+        parts: piece kinds and how many of each.
+        kinds: the problem's.
+        kerf: units.
+    """
+    loose = {kind: piece_forms(kind, kinds[kind]) for kind, _ in parts}
+    counts = tuple(count for _, count in parts)
+    if all(len(forms) == 1 and not forms[0].left for forms in loose.values()):
+        return (_in_order(parts, loose, kerf),)
+    if prod(count + 1 for count in counts) > MOST_STATES:
+        return (_in_order(parts, loose, kerf),)
+    rows: dict[tuple[int, ...], dict[tuple[int, int], Form]] = {(0,) * len(counts): {}}
+    for _ in range(sum(counts)):
+        longer: dict[tuple[int, ...], dict[tuple[int, int], Form]] = {}
+        for used, row in rows.items():
+            for place, (kind, count) in enumerate(parts):
+                if used[place] == count:
+                    continue
+                more = (*used[:place], used[place] + 1, *used[place + 1 :])
+                best = longer.setdefault(more, {})
+                for form in _extended(row, loose[kind], kerf):
+                    ends = form.left, form.right
+                    if ends not in best or form.length < best[ends].length:
+                        best[ends] = form
+        rows = longer
+    whole = rows[counts]
+    return tuple(whole[key] for key in sorted(whole) if not _beaten(whole[key], whole))
+
+
+def _extended(row: dict[tuple[int, int], Form], forms: tuple[Form, ...], kerf: int) -> Iterator[Form]:
+    for form in forms:
+        if not row:
+            yield form
+        for before in row.values():
+            yield _joined(before, form, kerf)
+
+
+def _joined(before: Form, form: Form, kerf: int) -> Form:
+    shares = bool(form.left) and before.right == form.left
+    part = form.parts[0]
+    length = before.length + kerf + form.length - (form.left if shares else 0)
+    return Form(0, length, before.left, form.right, (*before.parts, Part(part.kind, part.reversed, shares)))
+
+
+def _in_order(parts: Parts, loose: dict[int, tuple[Form, ...]], kerf: int) -> Form:
+    row: Form | None = None
+    for kind, count in parts:
+        for _ in range(count):
+            form = loose[kind][0]
+            row = form if row is None else _joined(row, form, kerf)
+    assert row is not None
+    return row
+
+
+def _beaten(form: Form, ends: dict[tuple[int, int], Form]) -> bool:
+    """Whether another row is no longer and shows every mitred end that this one shows."""
+    return any(
+        other is not form
+        and other.length <= form.length
+        and form.left in (0, other.left)
+        and form.right in (0, other.right)
+        for other in ends.values()
+    )

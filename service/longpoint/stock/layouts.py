@@ -1,0 +1,123 @@
+"""From patterns to layouts a person can cut: places in inches, every piece by its name."""
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from itertools import islice
+
+from .firstfit import Cut
+from .model import Job, Layout, Placed
+from .problem import Form, Pattern, Problem
+
+__all__ = ["lay_out"]
+
+
+def lay_out(job: Job, problem: Problem, cuts: Sequence[Cut]) -> tuple[Layout, ...]:
+    """Name every piece and stick of the plan, like layouts together, longest pieces first."""
+    names = _Names(job, problem)
+    merged: dict[Pattern, int] = {}
+    for pattern, times in cuts:
+        merged[pattern] = merged.get(pattern, 0) + times
+    order = sorted(merged, key=lambda one: ([-form.length for form in one.forms], one.stock))
+    layouts: list[Layout] = []
+    for pattern in order:
+        layouts.extend(_layouts(job, problem, pattern, merged[pattern], names))
+    return tuple(layouts)
+
+
+class _Names:
+    """Hands out the names of pieces, openings and remnants, each once, in the job's order."""
+
+    def __init__(self, job: Job, problem: Problem) -> None:
+        self._stocks = [iter(stock.keys) for stock in problem.stocks]
+        self._openings = [iter(item.openings) for item in problem.items]
+        held = {name for item in problem.items for name in item.openings}
+        self._loose: list[Iterator[tuple[str, bool]]] = []
+        self._inside: list[dict[str, Iterator[tuple[str, bool]]]] = []
+        for kind in problem.kinds:
+            loose: list[tuple[str, int, bool]] = []
+            inside: dict[str, list[tuple[str, int, bool]]] = {}
+            for line, mirrored in kind.lines:
+                piece = job.pieces[line]
+                entry = piece.key, piece.quantity, mirrored
+                if piece.opening in held and piece.opening is not None:
+                    inside.setdefault(piece.opening, []).append(entry)
+                else:
+                    loose.append(entry)
+            self._loose.append(_each(loose))
+            self._inside.append({opening: _each(entries) for opening, entries in inside.items()})
+
+    def remnants(self, stock: int, times: int) -> tuple[str, ...]:
+        """The next remnants of that stock."""
+        return tuple(islice(self._stocks[stock], times))
+
+    def pieces(self, problem: Problem, form: Form) -> Iterator[tuple[str, bool]]:
+        """Names of the form's pieces, and whether each line has its ends the other way about."""
+        openings = problem.items[form.item].openings
+        opening = next(self._openings[form.item]) if openings else None
+        for part in form.parts:
+            source = self._loose[part.kind] if opening is None else self._inside[part.kind][opening]
+            yield next(source)
+
+
+def _each(entries: Sequence[tuple[str, int, bool]]) -> Iterator[tuple[str, bool]]:
+    return ((key, mirrored) for key, quantity, mirrored in entries for _ in range(quantity))
+
+
+def _layouts(job: Job, problem: Problem, pattern: Pattern, times: int, names: _Names) -> Iterator[Layout]:
+    """One layout; when lines differ in which end is which, or remnants in name, as many as are needed."""
+    stock = problem.stocks[pattern.stock]
+    rows: dict[tuple[str, tuple[bool, ...]], list[tuple[str, ...]]] = {}
+    sticks = names.remnants(pattern.stock, times) if stock.remnant else stock.keys * times
+    for stick in sticks:
+        named = [pair for form in pattern.forms for pair in names.pieces(problem, form)]
+        row = stick, tuple(mirrored for _, mirrored in named)
+        rows.setdefault(row, []).append(tuple(key for key, _ in named))
+    for (stick, mirrored), keys in rows.items():
+        placed = _placed(problem, pattern, mirrored)
+        offcut = max(Fraction(0), stock.length * problem.unit - placed[-1].end - job.kerf)
+        kept = job.keep_length is not None and offcut > 0 and offcut >= job.keep_length
+        yield Layout(
+            stick,
+            stock.remnant,
+            stock.length * problem.unit,
+            stock.price,
+            placed,
+            tuple(keys),
+            offcut,
+            kept,
+        )
+
+
+def _placed(problem: Problem, pattern: Pattern, mirrored: tuple[bool, ...]) -> tuple[Placed, ...]:
+    starts = problem.places(pattern)
+    assert starts is not None
+    stock = problem.stocks[pattern.stock]
+    unit = problem.unit
+    placed: list[Placed] = []
+    before: Form | None = None
+    end = 0
+    turned = False
+    for start, form in zip(starts, pattern.forms, strict=True):
+        at = start
+        for place, part in enumerate(form.parts):
+            kind = problem.kinds[part.kind]
+            left, right = (kind.right, kind.left) if part.reversed else (kind.left, kind.right)
+            shares = part.shares if place else problem.shares(before, end, start)
+            if place:
+                at = end + problem.kerf - (left if shares else 0)
+            turned = shares and not turned
+            placed.append(
+                Placed(
+                    at * unit,
+                    kind.length * unit,
+                    left * unit,
+                    right * unit,
+                    part.reversed != mirrored[len(placed)],
+                    turned,
+                    shares,
+                )
+            )
+            end = at + kind.length
+        before, end = form, start + form.length
+    assert end <= stock.end
+    return tuple(placed)

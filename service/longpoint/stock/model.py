@@ -1,0 +1,257 @@
+"""The cutting job and its plan: plain values, lengths as exact fractions of an inch.
+
+One job is one profile; different profiles never share a stick, so plan each on its own.
+
+A stick is laid out from its left end: ``end_trim`` is squared off each end, then pieces follow one another
+with one ``kerf`` between. So n pieces fit when their lengths and n - 1 kerfs come to no more than
+``length - 2 * end_trim``; a piece that ends exactly there needs no last cut.
+
+Mitred pieces take their long-point length. On turnable stock two mitred ends of the same run may share one
+cut: the next piece is turned over and moves back by the run, so the joint takes ``kerf - run``.
+"""
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+__all__ = ["Budget", "Defect", "Job", "Layout", "Piece", "Placed", "Plan", "Progress", "Remnant", "StickKind"]
+
+ZERO = Fraction(0)
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """Pieces to cut, all alike.
+
+    Attributes:
+        key: the caller's name for the line, unique in the job.
+        length: inches along the stick, long point to long point.
+        quantity: how many.
+        opening: the opening they belong to; used when one opening is to come from one stick.
+        left: inches the left mitre runs along the stick, width times tan(mitre); nought for a square end or
+            one that cannot share a cut. Only equal runs share, so give equal mitres the equal value.
+        right: the same for the right end.
+    """
+
+    key: str
+    length: Fraction
+    quantity: int = 1
+    opening: str | None = None
+    left: Fraction = ZERO
+    right: Fraction = ZERO
+
+
+@dataclass(frozen=True, slots=True)
+class Defect:
+    """A stretch of a stick no piece may touch, inches from its left end."""
+
+    start: Fraction
+    end: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class StickKind:
+    """A stick the yard sells.
+
+    Attributes:
+        key: the caller's name, unique among sticks and remnants.
+        length: inches, factory end to factory end.
+        price_cents: of one stick.
+        available: the most there are, or None for no limit.
+        defects: stretches that every stick of this kind has.
+    """
+
+    key: str
+    length: Fraction
+    price_cents: int
+    available: int | None = None
+    defects: tuple[Defect, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Remnant:
+    """One piece of stock on hand.
+
+    Attributes:
+        key: the caller's name, unique among sticks and remnants.
+        length: inches.
+        price_cents: what using it is taken to cost, often nought.
+        defects: stretches no piece may touch.
+        end_trim: inches to square off each end; None for the job's.
+    """
+
+    key: str
+    length: Fraction
+    price_cents: int = 0
+    defects: tuple[Defect, ...] = ()
+    end_trim: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """Everything to be cut from one profile.
+
+    Attributes:
+        profile: the caller's name for the profile.
+        pieces: what to cut.
+        sticks: what can be bought.
+        remnants: what is on hand.
+        kerf: inches one cut eats.
+        end_trim: inches squared off each factory end.
+        keep_length: an offcut this long or longer goes back on the rack; None keeps none.
+        turnable: flat, square-edged stock whose mitred ends may share a cut.
+        together: lay each opening's pieces side by side on one stick, where one stick can hold them.
+    """
+
+    profile: str
+    pieces: tuple[Piece, ...]
+    sticks: tuple[StickKind, ...]
+    remnants: tuple[Remnant, ...] = ()
+    kerf: Fraction = Fraction(1, 8)
+    end_trim: Fraction = Fraction(1, 2)
+    keep_length: Fraction | None = None
+    turnable: bool = False
+    together: bool = False
+
+    @property
+    def stock(self) -> tuple[StickKind | Remnant, ...]:
+        """All there is to cut from, sticks first."""
+        return (*self.sticks, *self.remnants)
+
+
+@dataclass(frozen=True, slots=True)
+class Budget:
+    """How hard to work.
+
+    Attributes:
+        seconds: about how long; 0 asks for first-fit alone. Work is counted, not timed, so that the same job
+            gives the same plan; the clock only stops a machine that is much slower than expected.
+    """
+
+    seconds: float = 2.0
+
+
+@dataclass(frozen=True, slots=True)
+class Progress:
+    """How far the search has come: the best plan's cost, the bound below which none can be, seconds gone."""
+
+    cost_cents: int
+    bound_cents: int
+    seconds: float
+
+    @property
+    def gap(self) -> float:
+        """How far the best plan may be above the cheapest, as a share of its cost."""
+        return gap(self.cost_cents, self.bound_cents)
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """One piece's place on a stick.
+
+    Attributes:
+        start: inches from the stick's left end to the piece's left-most point.
+        length: inches, long point to long point.
+        left: run of the mitre at the end that lies left, as placed.
+        right: run of the mitre at the end that lies right, as placed.
+        reversed: the piece lies end for end: the left end of the ``Piece`` is at the right.
+        turned: the piece lies turned over, its long edge on the other side.
+        shares_cut: its left end and the right end of the piece before are one cut.
+    """
+
+    start: Fraction
+    length: Fraction
+    left: Fraction = ZERO
+    right: Fraction = ZERO
+    reversed: bool = False
+    turned: bool = False
+    shares_cut: bool = False
+
+    @property
+    def end(self) -> Fraction:
+        """Inches from the stick's left end to the piece's right-most point."""
+        return self.start + self.length
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """One way a stick is cut, and how many sticks are cut so.
+
+    Attributes:
+        stick: key of the ``StickKind`` or ``Remnant``.
+        remnant: whether it is a remnant.
+        length: inches of the uncut stick.
+        price_cents: of one stick.
+        placed: the pieces from left to right.
+        keys: for each stick cut so, the ``Piece.key`` at each place; its size is how many are cut.
+        offcut: inches left to the right of the last cut, factory end and all.
+        kept: whether the offcut goes back on the rack.
+    """
+
+    stick: str
+    remnant: bool
+    length: Fraction
+    price_cents: int
+    placed: tuple[Placed, ...]
+    keys: tuple[tuple[str, ...], ...]
+    offcut: Fraction
+    kept: bool
+
+    @property
+    def times(self) -> int:
+        """How many sticks are cut so."""
+        return len(self.keys)
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """The sticks to take and how to cut them.
+
+    Attributes:
+        profile: the job's.
+        layouts: every stick used, longest pieces first; sticks cut alike are one layout.
+        cost_cents: of all sticks taken.
+        bound_cents: no plan costs less; exact arithmetic, never a rounded float.
+        seconds: how long the work took.
+        method: what found the plan: ``"first_fit"``, ``"columns"`` or ``"branching"``.
+        split_openings: openings asked to come from one stick that no stick can hold.
+    """
+
+    profile: str
+    layouts: tuple[Layout, ...]
+    cost_cents: int
+    bound_cents: int
+    seconds: float
+    method: str
+    split_openings: tuple[str, ...] = field(default=())
+
+    @property
+    def proven(self) -> bool:
+        """Whether no plan can cost less."""
+        return self.cost_cents == self.bound_cents
+
+    @property
+    def gap(self) -> float:
+        """How far this may be above the cheapest plan, as a share of its cost."""
+        return gap(self.cost_cents, self.bound_cents)
+
+    @property
+    def sticks(self) -> dict[str, int]:
+        """How many of each stick, remnants included, by key."""
+        counts: dict[str, int] = {}
+        for layout in self.layouts:
+            counts[layout.stick] = counts.get(layout.stick, 0) + layout.times
+        return counts
+
+    @property
+    def offcuts(self) -> tuple[tuple[Fraction, int], ...]:
+        """Lengths that go back on the rack, longest first, with how many of each."""
+        counts: dict[Fraction, int] = {}
+        for layout in self.layouts:
+            if layout.kept:
+                counts[layout.offcut] = counts.get(layout.offcut, 0) + layout.times
+        return tuple(sorted(counts.items(), reverse=True))
+
+
+def gap(cost_cents: int, bound_cents: int) -> float:
+    """The share of the cost that is not yet proven needful."""
+    return 0.0 if cost_cents == bound_cents else (cost_cents - bound_cents) / cost_cents

@@ -1,0 +1,172 @@
+"""The job as whole numbers: equal pieces gathered, equal stock gathered, every length in one small unit."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+__all__ = ["Form", "Item", "Kind", "Part", "Pattern", "Problem", "Span", "Stock"]
+
+Span = tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """Pieces that are the same to the saw.
+
+    Attributes:
+        length: units.
+        left: run of one mitre, the shorter; nought on stock that cannot be turned.
+        right: run of the other.
+        lines: the job's piece lines that are of it, and whether that line has its ends the other way about.
+    """
+
+    length: int
+    left: int
+    right: int
+    lines: tuple[tuple[int, bool], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A piece within a form.
+
+    Attributes:
+        kind: index of its kind.
+        reversed: whether it lies end for end.
+        shares: whether its left end is cut together with the part before.
+    """
+
+    kind: int
+    reversed: bool = False
+    shares: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Form:
+    """One way an item can lie on a stick.
+
+    Attributes:
+        item: index of the item.
+        length: units from its left-most to its right-most point.
+        left: run of the mitre at its left end, nought when that end shares no cut.
+        right: the same at its right end.
+        parts: the pieces of it, from left to right.
+    """
+
+    item: int
+    length: int
+    left: int
+    right: int
+    parts: tuple[Part, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """What is placed as one: a piece, or all pieces of an opening that stay together.
+
+    Attributes:
+        demand: how many are to be cut.
+        forms: the ways it can lie.
+        weight: the least length a form takes, less half the runs of its mitres: shared cuts save no more.
+        openings: for a gathered opening, the openings that are this item, one for each of the demand.
+    """
+
+    demand: int
+    forms: tuple[Form, ...]
+    weight: Fraction
+    openings: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """Sticks that are all alike.
+
+    Attributes:
+        keys: names of them; one for a kind that is bought, one each for remnants.
+        remnant: whether they are remnants.
+        length: units, end to end.
+        start: where the first piece may start.
+        end: where the last piece must have ended.
+        blocked: defects between, sorted, none touching another.
+        price: cents each.
+        most: how many there are, or None.
+    """
+
+    keys: tuple[str, ...]
+    remnant: bool
+    length: int
+    start: int
+    end: int
+    blocked: tuple[Span, ...]
+    price: int
+    most: int | None
+
+    @property
+    def clear(self) -> int:
+        """Units a piece may take, all clear stretches together."""
+        return self.end - self.start - sum(end - start for start, end in self.blocked)
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """Forms laid on a stick from left to right, each as far left as it goes."""
+
+    stock: int
+    forms: tuple[Form, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """The whole job in units.
+
+    Attributes:
+        unit: inches in one unit.
+        kerf: units one cut eats.
+        kinds: the distinct pieces.
+        items: longest first.
+        stocks: what to cut from, of a use to any item.
+        split: openings that no stick holds whole.
+    """
+
+    unit: Fraction
+    kerf: int
+    kinds: tuple[Kind, ...]
+    items: tuple[Item, ...]
+    stocks: tuple[Stock, ...]
+    split: tuple[str, ...]
+
+    def start_after(self, stock: Stock, before: Form | None, end: int, form: Form) -> int | None:
+        """Where ``form`` starts, laid after ``before`` that ended at ``end``; None when it does not fit."""
+        if before is None:
+            start = stock.start
+        else:
+            start = end + self.kerf
+            if before.right and before.right == form.left:
+                shared = start - form.left
+                if _clear(stock, shared, shared + form.length) == shared:
+                    return shared
+        return _clear(stock, start, start + form.length)
+
+    def shares(self, before: Form | None, end: int, start: int) -> bool:
+        """Whether a form that starts there shares its cut with the one before."""
+        return before is not None and start < end + self.kerf
+
+    def places(self, pattern: Pattern) -> tuple[int, ...] | None:
+        """Where each form of the pattern starts, or None when they do not all fit."""
+        stock = self.stocks[pattern.stock]
+        starts: list[int] = []
+        before: Form | None = None
+        end = 0
+        for form in pattern.forms:
+            start = self.start_after(stock, before, end, form)
+            if start is None:
+                return None
+            starts.append(start)
+            before, end = form, start + form.length
+        return tuple(starts)
+
+
+def _clear(stock: Stock, start: int, end: int) -> int | None:
+    for from_, to in stock.blocked:
+        if start < to and end > from_:
+            start, end = to, to + end - start
+    return start if end <= stock.end else None
