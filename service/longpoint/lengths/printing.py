@@ -17,25 +17,23 @@ def tape(value: Fraction, unit: Unit = Unit.IN) -> str:
     (`17 253/508 in`). `parse` reads it back to the same value, up to its own limits of size and digits. A
     negative value (a residual) carries a leading minus, which `parse` refuses.
     """
-    numerator, denominator = value.as_integer_ratio()
-    return _tape(numerator, denominator, unit)
+    return _tape(value, unit)
 
 
 def feet_inches(value: Fraction) -> str:
     """Print a length in inches as feet and inches: `3' 1 1/2"`, `5' 0"`, and `10 1/2"` under a foot."""
-    return tape(value, Unit.FT)
+    return _tape(value, Unit.FT)
 
 
 def exact(value: Fraction, unit: Unit) -> str:
     """Print a length in inches as one exact fraction of unit, without the unit: `75/2`, `36`."""
-    numerator, denominator = value.as_integer_ratio()
-    return _exact(numerator, denominator, unit)
+    return str(value / INCHES_PER[unit])
 
 
 @lru_cache(maxsize=8192)
-def _tape(numerator: int, denominator: int, unit: Unit) -> str:
-    sign = "-" if numerator < 0 else ""
-    size = Fraction(abs(numerator), denominator) / INCHES_PER[unit]
+def _tape(value: Fraction, unit: Unit) -> str:
+    sign = "-" if value < 0 else ""
+    size = abs(value) / INCHES_PER[unit]
     if unit is not Unit.FT:
         return f"{sign}{_number(size, fractions_first=unit is Unit.IN)} {unit}"
     feet, rest = divmod(size, 1)
@@ -43,17 +41,12 @@ def _tape(numerator: int, denominator: int, unit: Unit) -> str:
     return f"{sign}{feet}' {inches}\"" if feet else f'{sign}{inches}"'
 
 
-@lru_cache(maxsize=8192)
-def _exact(numerator: int, denominator: int, unit: Unit) -> str:
-    return str(Fraction(numerator, denominator) / INCHES_PER[unit])
-
-
 def _number(size: Fraction, *, fractions_first: bool) -> str:
-    if size.denominator == 1:
-        return str(size.numerator)
-    on_a_tape = fractions_first and _FINEST_TAPE_FRACTION % size.denominator == 0
-    if not on_a_tape and _SHORT_DECIMAL % size.denominator == 0:
-        whole, rest = divmod(size, 1)
-        return f"{whole}.{int(rest * _SHORT_DECIMAL):04d}".rstrip("0")
-    whole, rest = divmod(size, 1)
-    return f"{whole} {rest}" if whole else str(rest)
+    numerator, denominator = size.as_integer_ratio()
+    if denominator == 1:
+        return str(numerator)
+    whole, part = divmod(numerator, denominator)
+    on_a_tape = fractions_first and _FINEST_TAPE_FRACTION % denominator == 0
+    if not on_a_tape and _SHORT_DECIMAL % denominator == 0:
+        return f"{whole}.{part * _SHORT_DECIMAL // denominator:04d}".rstrip("0")
+    return f"{whole} {part}/{denominator}" if whole else f"{part}/{denominator}"

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
+from math import isfinite
 from typing import Final
 
 from longpoint.lengths.errors import LengthError
@@ -10,7 +11,7 @@ from longpoint.lengths.fraction import Fraction, Real
 from longpoint.lengths.parsing import parse
 from longpoint.lengths.units import Unit
 
-FLOAT_SLACK: Final = 1e-9
+FLOAT_SLACK: Final = Fraction(1, 10**9)
 """Inches within which a float counts as the mark, or the middle of two marks, that it lies by.
 
 A float reaches us through sines and roots and may miss by a few units in its last place the length that
@@ -31,12 +32,15 @@ class RoundTo(StrEnum):
     @property
     def step(self) -> Fraction:
         """From one mark to the next, in inches."""
-        return parse(self)
+        return _STEPS[self]
 
     @property
     def unit(self) -> Unit:
         """The unit the marks are in."""
         return Unit.MM if self.endswith("mm") else Unit.IN
+
+
+_STEPS: Final = {to: parse(to.value) for to in RoundTo}
 
 
 class Mode(StrEnum):
@@ -83,8 +87,7 @@ def rounded(value: Real, rounding: Rounding) -> Rounded:
     """
     if isinstance(value, float):
         return _rounded_float(value, rounding.to, rounding.mode)
-    numerator, denominator = value.as_integer_ratio()
-    return _rounded_exact(numerator, denominator, rounding.to, rounding.mode)
+    return _rounded_exact(value, rounding.to, rounding.mode)
 
 
 def round_to(value: Real, rounding: Rounding) -> Fraction:
@@ -97,32 +100,27 @@ def residual(value: Real, rounding: Rounding) -> Real:
     return rounded(value, rounding).residual
 
 
-# Keyed on plain integers: hashing a Fraction costs more than the work saved.
 @lru_cache(maxsize=8192)
-def _rounded_exact(numerator: int, denominator: int, to: RoundTo, mode: Mode) -> Rounded:
-    above, below = _in_steps(numerator, denominator, to)
-    value = _pick(above, below, mode) * to.step
-    return Rounded(value, value - Fraction(numerator, denominator))
+def _rounded_exact(value: Fraction, to: RoundTo, mode: Mode) -> Rounded:
+    step = _STEPS[to]
+    mark = _pick(*(value / step).as_integer_ratio(), mode) * step
+    return Rounded(mark, mark - value)
 
 
 @lru_cache(maxsize=8192)
 def _rounded_float(value: float, to: RoundTo, mode: Mode) -> Rounded:
-    try:
-        above, below = _in_steps(*value.as_integer_ratio(), to)
-    except (OverflowError, ValueError):
+    if not isfinite(value):
         raise LengthError(
             "not-finite", f"A computed length came out as {value}. Check the readings it was computed from."
-        ) from None
-    half_steps = _pick(2 * above, below, Mode.NEAREST)
-    if abs(2 * above - half_steps * below) / below * to.step / 2 <= FLOAT_SLACK:
-        above, below = half_steps, 2
-    marked = _pick(above, below, mode) * to.step
-    return Rounded(marked, float(marked - Fraction(value)))
-
-
-def _in_steps(numerator: int, denominator: int, to: RoundTo) -> tuple[int, int]:
-    step = to.step
-    return numerator * step.denominator, denominator * step.numerator
+        )
+    step = _STEPS[to]
+    exactly = Fraction(value)
+    steps = exactly / step
+    half_steps = Fraction(_pick(*(2 * steps).as_integer_ratio(), Mode.NEAREST), 2)
+    if abs(steps - half_steps) * step <= FLOAT_SLACK:
+        steps = half_steps
+    mark = _pick(*steps.as_integer_ratio(), mode) * step
+    return Rounded(mark, float(mark - exactly))
 
 
 def _pick(above: int, below: int, mode: Mode) -> int:
