@@ -6,7 +6,7 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from longpoint.lengths import MAX_LENGTH, MAX_TEXT, Fraction, LengthError, Unit, parse
+from longpoint.lengths import MAX_LENGTH, MAX_TEXT, Fraction, LengthError, Unit, parse, tape
 
 F = Fraction
 
@@ -74,6 +74,14 @@ def test_a_bare_number_takes_the_unit_given(text: str) -> None:
 
 def test_a_written_unit_wins_over_the_unit_given() -> None:
     assert parse("34 in", Unit.MM) == 34
+
+
+def test_inches_after_feet_may_be_bare_where_the_unit_given_is_inches() -> None:
+    assert parse("2' 10-1/2", Unit.IN) == F(69, 2)
+    for unit in (None, Unit.FT, Unit.MM):
+        with pytest.raises(LengthError) as refused:
+            parse("2' 10-1/2", unit)
+        assert refused.value.code == "missing-unit"
 
 
 @pytest.mark.parametrize(
@@ -188,3 +196,5 @@ def _is_a_length_or_a_refusal(text: str, unit: Unit | None) -> None:
         return
     assert type(length) is Fraction
     assert 0 <= length <= MAX_LENGTH
+    for asked in Unit:
+        assert parse(tape(length, asked)) == length

@@ -37,7 +37,8 @@ def parse(text: str, unit: Unit | None = None) -> Fraction:
 
     Args:
         text: at most 64 characters.
-        unit: what a bare number is in; without it a bare number is refused.
+        unit: what a bare number is in; without it a bare number is refused. Inches after feet may
+            be bare only where it is inches.
 
     Raises:
         LengthError: with the fault's code and what to write instead.
@@ -59,7 +60,7 @@ def _parse(text: str, unit: Unit | None) -> Fraction:
         length = _number(text, number) * INCHES_PER[_unit(text, word, unit)]
     elif found := _FEET_AND_INCHES.fullmatch(written):
         feet, *number, word = found.groups()
-        length = _feet_and_inches(text, feet, _number(text, number), word)
+        length = _feet_and_inches(text, feet, _number(text, number), word or unit)
     else:
         raise refusal(text, written)
     if length > MAX_LENGTH:
@@ -92,7 +93,7 @@ def _unit(text: str, word: str | None, default: Unit | None) -> Unit:
 
 
 def _feet_and_inches(text: str, feet: str, inches: Fraction, word: str | None) -> Fraction:
-    if word is None:
+    if word is None or UNIT_WORDS[word] is not Unit.IN:
         raise LengthError(
             "missing-unit",
             f"{quoted(text)} ends without a unit. Mark the inches, like 2 ft 10-1/2 in.",

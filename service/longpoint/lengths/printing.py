@@ -7,15 +7,15 @@ from longpoint.lengths.fraction import Fraction
 from longpoint.lengths.units import INCHES_PER, Unit
 
 _FINEST_TAPE_FRACTION: Final = 64
-_SHORT_DECIMAL: Final = 10_000
+_FINEST_DECIMAL: Final = 10**9  # enough for a 64th of an inch in metres
 
 
 def tape(value: Fraction, unit: Unit = Unit.IN) -> str:
     """Print a length in inches as a tape reads in unit: `37 1/2 in`, `952.5 mm`, `3' 1 1/2"`.
 
-    Exact always: what is neither a tape's fraction nor a short decimal prints as the fraction it is
-    (`17 253/508 in`). `parse` reads it back to the same value, up to its own limits of size and digits. A
-    negative value (a residual) carries a leading minus, which `parse` refuses.
+    Exact always: what is neither a tape's fraction nor a decimal of at most nine places prints as the
+    fraction it is (`17 253/508 in`). `parse` reads it back to the same value, up to its own limits of size
+    and digits. A negative value (a residual) carries a leading minus, which `parse` refuses.
     """
     return _tape(value, unit)
 
@@ -47,6 +47,6 @@ def _number(size: Fraction, *, fractions_first: bool) -> str:
         return str(numerator)
     whole, part = divmod(numerator, denominator)
     on_a_tape = fractions_first and _FINEST_TAPE_FRACTION % denominator == 0
-    if not on_a_tape and _SHORT_DECIMAL % denominator == 0:
-        return f"{whole}.{part * _SHORT_DECIMAL // denominator:04d}".rstrip("0")
+    if not on_a_tape and _FINEST_DECIMAL % denominator == 0:
+        return f"{whole}.{part * _FINEST_DECIMAL // denominator:09d}".rstrip("0")
     return f"{whole} {part}/{denominator}" if whole else f"{part}/{denominator}"
