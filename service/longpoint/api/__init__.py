@@ -1,0 +1,1 @@
+"""The HTTP surface: thin resources over the computing rooms, one module for each."""

@@ -1,0 +1,84 @@
+"""From anything that goes wrong to a problem document: one shape for every status."""
+
+import logging
+from collections.abc import Callable
+from typing import Any
+
+import msgspec
+from litestar import Request, Response
+from litestar.exceptions import HTTPException
+
+from longpoint.api.faults import InvalidRequest
+from longpoint.api.frame import REQUEST_ID
+from longpoint.api.problems import (
+    PROBLEM_JSON,
+    BadRequest,
+    Fault,
+    InternalError,
+    MethodNotAllowed,
+    NotFound,
+    Problem,
+    ProblemBody,
+)
+
+_log = logging.getLogger("longpoint.errors")
+_encode = msgspec.json.Encoder().encode
+
+
+def on_problem(request: Request[Any, Any, Any], problem: Problem) -> Response[bytes]:
+    """Answer with a problem document."""
+    raw_path: bytes = request.scope.get("raw_path") or request.scope["path"].encode()
+    body = ProblemBody(
+        type=problem.type_uri(),
+        title=problem.title,
+        status=problem.status,
+        detail=problem.detail,
+        instance=raw_path.decode("latin-1"),
+        errors=problem.errors,
+        request_id=request.scope["state"][REQUEST_ID],
+    )
+    return Response(
+        _encode(body), status_code=problem.status, media_type=PROBLEM_JSON, headers=problem.headers
+    )
+
+
+def on_http_exception(request: Request[Any, Any, Any], refusal: HTTPException) -> Response[bytes]:
+    """Answer a refusal of the framework's own as the problem it is."""
+    return on_problem(request, _as_problem(request, refusal))
+
+
+def on_failure(request: Request[Any, Any, Any], failure: Exception) -> Response[bytes]:
+    """Answer a fault of the service: log it whole, tell the caller nothing of the inside."""
+    _log.error("failed to answer %s", request.scope["state"][REQUEST_ID], exc_info=failure)
+    return on_problem(request, InternalError("Something went wrong inside the service; it has been logged."))
+
+
+HANDLERS: dict[int | type[Exception], Callable[..., Any]] = {
+    Problem: on_problem,
+    HTTPException: on_http_exception,
+    Exception: on_failure,
+}
+
+
+def _as_problem(request: Request[Any, Any, Any], refusal: HTTPException) -> Problem:
+    headers = dict(refusal.headers or {})
+    path = request.scope["path"]
+    if refusal.status_code == 404:
+        return NotFound(f"There is nothing at {path}.", headers=headers)
+    if refusal.status_code == 405:
+        return MethodNotAllowed(f"{request.scope['method']} does not work at {path}.", headers=headers)
+    if refusal.status_code == 400 and isinstance(refusal.extra, list):
+        faults = [_parameter_fault(entry) for entry in refusal.extra]
+        return InvalidRequest("A parameter of the request is wrong.", faults, headers)
+    if refusal.status_code < 500:
+        return BadRequest(refusal.detail or "The request could not be read.", headers=headers)
+    _log.error("failed to answer %s", request.scope["state"][REQUEST_ID], exc_info=refusal)
+    return InternalError("Something went wrong inside the service; it has been logged.", headers=headers)
+
+
+def _parameter_fault(entry: Any) -> Fault:
+    name = str(entry.get("key", ""))
+    detail = f"{name}: {entry.get('message', 'wrong')}."
+    if entry.get("source") == "header":
+        return Fault(code="wrong-header", detail=detail, header=name)
+    return Fault(code="wrong-parameter", detail=detail, parameter=name)

@@ -1,0 +1,170 @@
+"""The OpenAPI 3.1 document: Litestar's outline, msgspec's schemas, and what operations say of themselves.
+
+Litestar drops constraints on list items, discriminators and refused unknown fields; msgspec's own schemas
+have them all. So every body's schema comes from msgspec, and Litestar's are left out.
+"""
+
+from functools import lru_cache
+from http import HTTPStatus
+from typing import Any
+
+import msgspec
+from litestar import Litestar
+from litestar.handlers import HTTPRouteHandler
+from litestar.openapi import OpenAPIConfig
+from litestar.openapi.plugins import JsonRenderPlugin
+from litestar.openapi.spec import Components, SecurityScheme
+from litestar.routes import HTTPRoute
+
+from longpoint import __version__
+from longpoint.api.negotiate import BOTH
+from longpoint.api.operation import Operation, operation_of
+from longpoint.api.problems import PROBLEM_JSON, Problem, ProblemBody
+from longpoint.api.routes import OPERATIONS
+
+_REF = "#/components/schemas/{name}"
+
+_DESCRIPTION = """\
+From a tape's readings at windows and doors to every piece of trim. Lengths are text with their unit.
+
+Bodies are JSON or MessagePack. Fields the service does not know are refused. Every refusal is a problem \
+document (RFC 9457) that lists all that was wrong, each with a JSON pointer. Every GET answers HEAD too.
+"""
+
+
+@lru_cache(maxsize=1)
+def document() -> dict[str, Any]:
+    """The document, as plain data."""
+    app = Litestar(
+        route_handlers=OPERATIONS,
+        openapi_config=OpenAPIConfig(
+            title="Longpoint",
+            version=__version__,
+            description=_DESCRIPTION,
+            create_examples=False,
+            use_handler_docstrings=True,
+            render_plugins=[JsonRenderPlugin()],
+            components=Components(
+                security_schemes={
+                    "bearer": SecurityScheme(
+                        type="http", scheme="bearer", description="A key of this service, as a bearer token."
+                    )
+                }
+            ),
+        ),
+        logging_config=None,
+    )
+    outline = app.openapi_schema.to_schema()
+    handlers = [
+        (route.path_format, method.lower(), handler, said)
+        for route in app.routes
+        if isinstance(route, HTTPRoute)
+        for method, (handler, _) in route.route_handler_map.items()
+        if (said := operation_of(handler))
+    ]
+    schemas, components = _schemas([handler for _, _, handler, _ in handlers])
+    for path, method, handler, said in handlers:
+        _complete(outline["paths"][path][method], handler, said, schemas)
+    outline["components"]["schemas"] = components
+    outline["components"]["responses"] = _shared_responses()
+    return outline
+
+
+def document_bytes() -> bytes:
+    """The document as JSON, always the same for the same code."""
+    data = msgspec.json.encode(document(), order="sorted")
+    return msgspec.json.format(data, indent=2) + b"\n"
+
+
+def _schemas(handlers: list[HTTPRouteHandler]) -> tuple[dict[Any, dict[str, Any]], dict[str, Any]]:
+    """A schema for every body that comes in or goes out, and the components they share."""
+    types = [
+        type_ for handler in handlers for type_ in (_taken(handler), _given(handler)) if type_ is not None
+    ]
+    schemas, components = msgspec.json.schema_components([*types, ProblemBody], ref_template=_REF)
+    return dict(zip(types, schemas, strict=False)), components
+
+
+def _taken(handler: HTTPRouteHandler) -> Any:
+    data = handler.parsed_fn_signature.parameters.get("data")
+    return data.annotation if data else None
+
+
+def _given(handler: HTTPRouteHandler) -> Any:
+    returned = handler.parsed_fn_signature.return_type.annotation
+    return returned if _is_wire(returned) else None
+
+
+def _is_wire(type_: Any) -> bool:
+    origin = getattr(type_, "__origin__", type_)
+    return isinstance(origin, type) and (issubclass(origin, msgspec.Struct) or origin is list)
+
+
+def _complete(
+    entry: dict[str, Any], handler: HTTPRouteHandler, said: Operation, schemas: dict[Any, Any]
+) -> None:
+    """Fill in what an operation takes, gives and refuses with."""
+    taken, given = _taken(handler), _given(handler)
+    if taken is not None:
+        examples = {
+            name: {"summary": example.summary, "value": example.request}
+            for name, example in said.examples.items()
+        }
+        entry["requestBody"] = {
+            "required": True,
+            "content": _content(BOTH, schemas[taken], examples),
+        }
+    answers = {
+        name: {"summary": example.summary, "value": example.response}
+        for name, example in said.examples.items()
+        if example.response is not None
+    }
+    success = str(handler.status_code)
+    answer = {"description": entry["responses"][success]["description"], "headers": _headers(said)}
+    if given is not None:
+        answer["content"] = _content(said.offers, schemas[given], answers)
+    if said.links:
+        answer["links"] = dict(said.links)
+    entry["responses"] = {success: answer} | {
+        str(status): {"$ref": f"#/components/responses/Problem{status}"}
+        for status in _refusals(handler, said, takes_body=taken is not None)
+    }
+
+
+def _content(offers: tuple[str, ...], schema: dict[str, Any], examples: dict[str, Any]) -> dict[str, Any]:
+    content: dict[str, Any] = {offer: {"schema": schema} for offer in offers}
+    if examples:
+        content[offers[0]]["examples"] = examples
+    return content
+
+
+def _headers(said: Operation) -> dict[str, Any]:
+    described = {"X-Request-Id": "The id of this request: the one sent, or a new one.", **said.headers}
+    return {
+        name: {"description": text, "schema": {"type": "string"}} for name, text in sorted(described.items())
+    }
+
+
+def _refusals(handler: HTTPRouteHandler, said: Operation, *, takes_body: bool) -> list[int]:
+    """The statuses an operation may refuse with."""
+    statuses = {400, 406, 422, 500, *said.problems}
+    if takes_body:
+        statuses |= {413, 415}
+    if handler.path_parameters if hasattr(handler, "path_parameters") else False:
+        statuses.add(404)
+    return sorted(statuses)
+
+
+def _shared_responses() -> dict[str, Any]:
+    """One response for each status any problem has, naming the kinds of problem it may be."""
+    by_status: dict[int, list[type[Problem]]] = {}
+    for kind in Problem.kinds.values():
+        by_status.setdefault(kind.status, []).append(kind)
+    return {
+        f"Problem{status}": {
+            "description": f"{HTTPStatus(status).phrase}. "
+            + " ".join(f"`{kind.type_uri()}`: {kind.title}." for kind in kinds),
+            "content": {PROBLEM_JSON: {"schema": {"$ref": _REF.format(name=ProblemBody.__name__)}}},
+        }
+        for status, kinds in sorted(by_status.items())
+    }

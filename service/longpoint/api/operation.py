@@ -1,0 +1,90 @@
+"""What each operation says of itself: its id, its examples, what it answers in and how it may refuse."""
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+import msgspec
+from litestar.handlers import HTTPRouteHandler
+
+from longpoint.api.negotiate import BOTH
+
+_OPT = "operation"
+
+
+class Example(msgspec.Struct, frozen=True, kw_only=True):
+    """A real request, and the real answer to it where it is short and always the same.
+
+    Attributes:
+        summary: What the example shows.
+        request: The body, as it would be decoded from JSON; None for an operation without one.
+        response: The whole answer, decoded from JSON; None leaves it out of the document.
+    """
+
+    summary: str
+    request: Any = None
+    response: Any = None
+
+
+class Operation(msgspec.Struct, frozen=True, kw_only=True):
+    """What the OpenAPI document says of an operation beyond its types.
+
+    Attributes:
+        examples: Real requests, by a short name.
+        problems: Statuses it may refuse with, besides those that every operation of its kind shares.
+        offers: Media types it answers in, the favourite first.
+        headers: Fields its answer carries, with what each says.
+        links: OpenAPI links to operations that take up from its answer, by a short name.
+    """
+
+    examples: Mapping[str, Example] = {}
+    problems: tuple[int, ...] = ()
+    offers: tuple[str, ...] = BOTH
+    headers: Mapping[str, str] = {}
+    links: Mapping[str, Any] = {}
+
+
+def operation(
+    id: str,
+    *,
+    summary: str,
+    tag: str,
+    status: int = 200,
+    examples: Mapping[str, Example] | None = None,
+    problems: Sequence[int] = (),
+    offers: tuple[str, ...] = BOTH,
+    headers: Mapping[str, str] | None = None,
+    links: Mapping[str, Any] | None = None,
+) -> dict[str, Any]:
+    """Keyword arguments for a Litestar route decorator.
+
+    Args:
+        id: The operation id, verb_noun; the SDK's method has this name.
+        summary: One line; the handler's docstring is the description.
+        tag: The heading it stands under in the docs.
+        status: The status of success.
+        examples: Real requests, by a short name; each is tried against the service by a test.
+        problems: Statuses it may refuse with, beyond those that every operation of its kind shares.
+        offers: Media types it answers in.
+        headers: Header fields of its answer, with what each says.
+        links: OpenAPI links, by a short name.
+    """
+    said = Operation(
+        examples=examples or {},
+        problems=tuple(problems),
+        offers=offers,
+        headers=headers or {},
+        links=links or {},
+    )
+    return {
+        "operation_id": id,
+        "summary": summary,
+        "tags": [tag],
+        "status_code": status,
+        "opt": {_OPT: said},
+    }
+
+
+def operation_of(handler: HTTPRouteHandler) -> Operation | None:
+    """What a handler said of itself; None for pages and files, which are no part of the API."""
+    said = handler.opt.get(_OPT)
+    return said if isinstance(said, Operation) else None

@@ -1,0 +1,162 @@
+"""Problems: what the service answers when it cannot do what was asked (RFC 9457)."""
+
+from collections.abc import Mapping, Sequence
+from typing import ClassVar
+
+import msgspec
+
+PROBLEM_JSON = "application/problem+json"
+
+
+class Fault(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
+    """One thing that was wrong, where it was, and what to do about it.
+
+    Attributes:
+        code: A short stable name for the kind of fault, for programs.
+        detail: A sentence for people: what was wrong and what to send instead.
+        pointer: RFC 6901 JSON pointer into the body; "" is the whole body. Absent when it is not in the body.
+        parameter: The query or path parameter at fault, when it is one.
+        header: The header field at fault, when it is one.
+    """
+
+    code: str
+    detail: str
+    pointer: str | msgspec.UnsetType = msgspec.UNSET
+    parameter: str | msgspec.UnsetType = msgspec.UNSET
+    header: str | msgspec.UnsetType = msgspec.UNSET
+
+
+class ProblemBody(msgspec.Struct, frozen=True, kw_only=True):
+    """What every refusal looks like: application/problem+json, as RFC 9457 has it.
+
+    Attributes:
+        type: Where this kind of problem is explained, a path on this service; stable, so match on it.
+        title: The kind of problem, in a few words.
+        status: The HTTP status, again.
+        detail: What happened this time.
+        instance: The path that was asked for.
+        errors: Everything that was wrong, each with where it was; may be empty.
+        request_id: The id of this request, as in the X-Request-Id header; give it when asking for help.
+    """
+
+    type: str
+    title: str
+    status: int
+    detail: str
+    instance: str
+    errors: list[Fault]
+    request_id: str
+
+
+class Problem(Exception):  # noqa: N818 - RFC 9457 calls it a problem
+    """A refusal. Each kind is a subclass that says its status, slug, title and what a caller can do about it.
+
+    Attributes:
+        status: The HTTP status.
+        slug: The last part of the type URI, /problems/<slug>; never changes once published.
+        title: The kind of problem in a few words.
+        advice: What to do about it: one paragraph for the page the type URI leads to.
+        detail: What happened this time.
+        errors: Each thing that was wrong.
+        headers: Header fields the answer must carry.
+    """
+
+    status: ClassVar[int]
+    slug: ClassVar[str]
+    title: ClassVar[str]
+    advice: ClassVar[str]
+
+    kinds: ClassVar[dict[str, type["Problem"]]] = {}
+    """Every kind of problem, by slug."""
+
+    def __init_subclass__(cls) -> None:
+        super().__init_subclass__()
+        if Problem.kinds.setdefault(cls.slug, cls) is not cls:
+            raise TypeError(f"two kinds of problem are called {cls.slug}")
+
+    def __init__(
+        self, detail: str, errors: Sequence[Fault] = (), headers: Mapping[str, str] | None = None
+    ) -> None:
+        super().__init__(detail)
+        self.detail = detail
+        self.errors = list(errors)
+        self.headers = dict(headers or {})
+
+    @classmethod
+    def type_uri(cls) -> str:
+        """The relative URI that names this kind of problem and leads to its page."""
+        return f"/problems/{cls.slug}"
+
+
+class BadRequest(Problem):
+    status = 400
+    slug = "bad-request"
+    title = "The request could not be read"
+    advice = "Something about the request line or its header fields is not valid HTTP: the detail says what."
+
+
+class MalformedBody(Problem):
+    status = 400
+    slug = "malformed-body"
+    title = "The body could not be read"
+    advice = (
+        "The body is not valid JSON or MessagePack, is not UTF-8, gives one key twice, or is nested too "
+        "deeply. Let a library write it rather than joining text by hand, and check that it was sent whole."
+    )
+
+
+class NotFound(Problem):
+    status = 404
+    slug = "not-found"
+    title = "Nothing is here"
+    advice = (
+        "No resource answers at this address. Compare the path with the list in /openapi.json or at /docs."
+    )
+
+
+class MethodNotAllowed(Problem):
+    status = 405
+    slug = "method-not-allowed"
+    title = "This method does not work here"
+    advice = (
+        "The address exists, but not for this method. The Allow header of the answer lists those that work."
+    )
+
+
+class NotAcceptable(Problem):
+    status = 406
+    slug = "not-acceptable"
+    title = "None of the formats asked for can be given"
+    advice = (
+        "The Accept header leaves out every format this address can answer in. Ask for application/json, or "
+        "one of the others that the detail lists, or send no Accept header."
+    )
+
+
+class ContentTooLarge(Problem):
+    status = 413
+    slug = "content-too-large"
+    title = "The body is too large"
+    advice = (
+        "The body is longer than this service takes: the detail says how long it may be. Send less at once."
+    )
+
+
+class UnsupportedMediaType(Problem):
+    status = 415
+    slug = "unsupported-media-type"
+    title = "The body is in a format this address does not read"
+    advice = (
+        "Say what the body is with a Content-Type header: application/json in UTF-8, application/vnd.msgpack "
+        "or application/msgpack, without a Content-Encoding."
+    )
+
+
+class InternalError(Problem):
+    status = 500
+    slug = "internal-error"
+    title = "The service failed"
+    advice = (
+        "This is a fault of the service, not of the request. Trying again may help. If it does not, tell "
+        "whoever runs the service the request_id of the answer: it finds the fault in their log."
+    )

@@ -1,0 +1,190 @@
+"""Requests: read once, strictly and quickly, before a handler sees anything."""
+
+from typing import Any
+from urllib.parse import parse_qsl
+
+from litestar import Request
+from litestar.handlers import HTTPRouteHandler
+from litestar.types import Empty
+
+from longpoint.api.body import BodyReader
+from longpoint.api.faults import Faults, nearest
+from longpoint.api.frame import RAW_HEADERS
+from longpoint.api.negotiate import BOTH, choose, encoding_of
+from longpoint.api.operation import operation_of
+from longpoint.api.problems import (
+    BadRequest,
+    ContentTooLarge,
+    Fault,
+    MalformedBody,
+    NotAcceptable,
+    UnsupportedMediaType,
+)
+
+_PLAN = "plan"
+
+
+class Plan:
+    """What one handler takes and gives, worked out once.
+
+    Attributes:
+        offers: Media types it answers in, the favourite first; none for pages and files.
+        reader: Reads its body; None when it has none.
+        most_bytes: The largest body it takes.
+        parameters: The query parameters it knows.
+    """
+
+    __slots__ = ("most_bytes", "offers", "parameters", "reader")
+
+    def __init__(self, handler: HTTPRouteHandler) -> None:
+        said = operation_of(handler)
+        data = handler.parsed_fn_signature.parameters.get("data")
+        self.offers = said.offers if said else ()
+        self.reader: BodyReader[Any] | None = BodyReader(data.annotation) if data else None
+        self.most_bytes = handler.resolve_request_max_body_size() or 0
+        self.parameters = query_parameters(handler)
+
+
+def query_parameters(handler: HTTPRouteHandler) -> frozenset[str]:
+    """The query parameters a handler and what it depends on know, as they are written in an address."""
+    signatures = [handler.parsed_fn_signature]
+    signatures += [provided.parsed_fn_signature for provided in handler.resolve_dependencies().values()]
+    names = set()
+    for signature in signatures:
+        for name, field in signature.parameters.items():
+            kwarg = field.kwarg_definition
+            if getattr(kwarg, "param_type", None) == "query":
+                names.add(getattr(kwarg, "name", None) or name)
+    return frozenset(names)
+
+
+class ApiRequest(Request[Any, Any, Any]):
+    """A request whose body is decoded straight into its wire type, strictly, from JSON or MessagePack."""
+
+    __slots__ = ("_plan", "wanted")
+
+    wanted: str
+    """The media type to answer in, once negotiated; "" for pages and files."""
+
+    @property
+    def plan(self) -> Plan:
+        """What the handler of this request takes and gives."""
+        handler = self.route_handler
+        plan: Plan | None = handler.opt.get(_PLAN)
+        if plan is None:
+            plan = handler.opt[_PLAN] = Plan(handler)
+        return plan
+
+    def negotiate(self) -> None:
+        """Settle what the answer will be in, and refuse what cannot be read, before any work is done.
+
+        Raises:
+            NotAcceptable: when every format of the answer is ruled out.
+            UnsupportedMediaType: when the body is in a format that is not read.
+            InvalidRequest: when there are query parameters this address does not know.
+        """
+        headers: dict[bytes, bytes] = self.scope["state"][RAW_HEADERS]
+        plan = self._plan = self.plan
+        self.wanted = ""
+        if plan.offers:
+            accept = headers.get(b"accept", b"")
+            wanted = choose(accept, plan.offers)
+            if wanted is None:
+                raise NotAcceptable(
+                    f"This address answers in {_either(plan.offers)}; the Accept header allows none of them."
+                )
+            self.wanted = wanted
+        if plan.reader and (
+            encoding_of(headers.get(b"content-type", b"")) is None or b"content-encoding" in headers
+        ):
+            raise _unsupported(headers)
+        if self.scope["query_string"]:
+            _refuse_unknown(self.scope["query_string"], plan.parameters)
+
+    async def body(self) -> bytes:
+        """The whole body, at most as long as the handler takes.
+
+        Raises:
+            ContentTooLarge: as soon as it is known to be longer.
+            MalformedBody: when it is empty and the handler needs one.
+        """
+        if self._body is Empty:
+            state = self._connection_state
+            if state.body is Empty:
+                state.body = await self._receive_body()
+            self._body = state.body
+        if not self._body and self.plan.reader:
+            raise MalformedBody("The body is empty.")
+        return self._body
+
+    async def _receive_body(self) -> bytes:
+        most = self.plan.most_bytes
+        announced = self.scope["state"][RAW_HEADERS].get(b"content-length", b"0")
+        if announced.isdigit() and int(announced[:20]) > most:
+            raise _too_large(most)
+        chunks: list[bytes] = []
+        size, more = 0, True
+        while more:
+            message: Any = await self.receive()
+            if message["type"] == "http.disconnect":
+                raise BadRequest("The connection was closed before the whole body had come.")
+            chunk = message["body"]
+            more = message.get("more_body", False)
+            size += len(chunk)
+            if size > most:
+                raise _too_large(most)
+            chunks.append(chunk)
+        return chunks[0] if len(chunks) == 1 else b"".join(chunks)
+
+    async def json(self) -> Any:
+        """The body as the handler's wire type, whichever of the two encodings it came in.
+
+        Raises:
+            MalformedBody: when it cannot be read at all.
+            InvalidRequest: when it can, but is not what is wanted.
+        """
+        if self._json is Empty:
+            body = await self.body()
+            encoding = encoding_of(self.scope["state"][RAW_HEADERS].get(b"content-type", b""))
+            reader = self.plan.reader
+            if reader is None or encoding is None:
+                raise TypeError("this handler takes no body")
+            self._json = reader.read(body, encoding)
+        return self._json
+
+
+async def negotiate(request: Request[Any, Any, Any]) -> None:
+    """The before_request hook that every handler shares."""
+    if isinstance(request, ApiRequest):
+        request.negotiate()
+
+
+def _either(names: tuple[str, ...]) -> str:
+    return f"{', '.join(names[:-1])} or {names[-1]}" if len(names) > 1 else names[0]
+
+
+def _unsupported(headers: dict[bytes, bytes]) -> UnsupportedMediaType:
+    given = headers.get(b"content-type", b"").decode("latin-1")
+    if b"content-encoding" in headers:
+        said = "The body has a Content-Encoding; send it plain"
+    elif given:
+        said = f"The Content-Type header says {given[:100]!r}"
+    else:
+        said = "There is no Content-Type header"
+    return UnsupportedMediaType(
+        f"{said}; this address reads {_either(BOTH)}.", headers={"accept": ", ".join(BOTH)}
+    )
+
+
+def _too_large(most: int) -> ContentTooLarge:
+    return ContentTooLarge(f"A body may be at most {most} bytes long.", headers={"connection": "close"})
+
+
+def _refuse_unknown(query: bytes, known: frozenset[str]) -> None:
+    faults = Faults()
+    for name in dict.fromkeys(key for key, _ in parse_qsl(query.decode("latin-1"), keep_blank_values=True)):
+        if name not in known:
+            hint = nearest(name, known) or ("" if known else " This address takes none.")
+            detail = f'"{name[:60]}" is not a query parameter here; take it out.{hint}'
+            faults.note(Fault(code="unknown-parameter", detail=detail, parameter=name[:60]))
+    faults.raise_any()

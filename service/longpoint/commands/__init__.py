@@ -1,0 +1,23 @@
+"""The commands of `python -m longpoint`, one module for each."""
+
+import argparse
+from typing import Protocol, cast
+
+from longpoint.commands import openapi, serve
+
+
+class Command(Protocol):
+    """What a module here offers."""
+
+    NAME: str
+    HELP: str
+
+    def add_arguments(self, parser: argparse.ArgumentParser) -> None:
+        """Declare the command's arguments."""
+
+    def run(self, chosen: argparse.Namespace) -> int:
+        """Run the command; gives the exit status."""
+
+
+COMMANDS = [cast("Command", module) for module in (serve, openapi)]
+"""Every command, in the order the help lists them."""
