@@ -17,7 +17,7 @@ from longpoint.geometry.inputs import (
     Trim,
 )
 from longpoint.geometry.kernel import Corner, Frame
-from longpoint.geometry.opening import Built, build_opening
+from longpoint.geometry.opening import Built, Pieces, build_opening
 from longpoint.geometry.parts import CutKind, End, Hand, Mark, Notch, Part, PartKind, Step
 
 __all__ = [
@@ -39,6 +39,7 @@ __all__ = [
     "Opening",
     "Part",
     "PartKind",
+    "Pieces",
     "Plinth",
     "PlumbSides",
     "Polygon",

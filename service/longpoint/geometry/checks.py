@@ -8,10 +8,10 @@ from longpoint.geometry.parts import Part, PartKind
 from longpoint.lengths import Fraction
 
 
-def check_trim(opening: Opening, faults: Faults) -> None:
-    """Trim that does not fit the opening it was chosen for."""
+def check_trim(opening: Opening, faults: Faults, *, stands_on_stool: bool) -> None:
+    """Trim that does not fit the opening it was chosen for; the stool is judged only where it is asked for."""
     _check_reveals(opening, faults)
-    if opening.foot is Foot.STOOL:
+    if opening.foot is Foot.STOOL and stands_on_stool:
         _check_stool(opening, faults)
     if opening.foot is Foot.PLINTH and opening.trim.plinth is None:
         faults.add(

@@ -19,6 +19,10 @@ class Fault:
     code: str
     detail: str
 
+    def under(self, *prefix: str | int) -> Fault:
+        """The same fault, seen from further up."""
+        return Fault((*prefix, *self.path), self.code, self.detail)
+
 
 class GeometryError(ValueError):
     """An opening that cannot be built as described; carries every fault found."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from enum import Flag, auto
 
 from longpoint.geometry.apron import apron_parts
 from longpoint.geometry.casing import cased_sides, casing_parts
@@ -39,27 +40,37 @@ class Built(Value, frozen=True):
     notes: tuple[str, ...]
 
 
-def build_opening(opening: Opening) -> Built:
-    """Every part of an opening.
+class Pieces(Flag):
+    """Which pieces of an opening are asked for."""
+
+    STOOL = auto()
+    APRON = auto()
+    CASING = auto()
+    ALL = STOOL | APRON | CASING
+
+
+def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
+    """Every part of an opening, or only those asked for.
 
     Raises:
         GeometryError: with every fault found.
     """
     faults = Faults()
     frame, gap, notes = _settled_frame(opening, faults)
-    check_trim(opening, faults)
+    check_trim(opening, faults, stands_on_stool=Pieces.STOOL in wanted)
     faults.raise_any()
     assert frame is not None
     sides = cased_sides(opening, frame)
     parts: list[Part] = []
     if opening.foot is Foot.STOOL:
-        if opening.trim.stool is not None:
+        if opening.trim.stool is not None and Pieces.STOOL in wanted:
             parts.append(stool_part(opening, frame, sides))
-        if opening.trim.apron is not None:
+        if opening.trim.apron is not None and Pieces.APRON in wanted:
             parts.extend(apron_parts(opening, frame, sides))
-    parts.extend(casing_parts(opening, frame))
-    if opening.foot is Foot.PLINTH:
-        parts.extend(plinth_parts(opening))
+    if Pieces.CASING in wanted:
+        parts.extend(casing_parts(opening, frame))
+        if opening.foot is Foot.PLINTH:
+            parts.extend(plinth_parts(opening))
     check_lengths(parts, faults)
     faults.raise_any()
     return Built(opening, frame, tuple(parts), gap, notes)

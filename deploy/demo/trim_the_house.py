@@ -1,0 +1,136 @@
+"""Starts the service, sends it the demo house as any caller would, and prints the cut list."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import os
+import subprocess
+import sys
+import time
+import urllib.error
+import urllib.request
+from pathlib import Path
+from typing import Any
+
+HERE = Path(__file__).parent
+READY_WITHIN = 30.0
+
+
+def main() -> int:
+    parser = argparse.ArgumentParser(prog="deploy/run", description="Start Longpoint and trim the demo house.")
+    parser.add_argument("--port", type=int, default=8000)
+    parser.add_argument("--once", action="store_true", help="end after printing")
+    options = parser.parse_args()
+    address = f"http://127.0.0.1:{options.port}"
+    service = subprocess.Popen(
+        [sys.executable, "-m", "longpoint", "serve", "--host", "127.0.0.1", "--port", str(options.port)],
+        cwd=HERE.parent.parent,
+        env={**os.environ, "LONGPOINT_LOG": os.environ.get("LONGPOINT_LOG", "off")},
+    )
+    try:
+        wait_until_ready(service, address)
+        print_cut_list(post(f"{address}/v1/cut-list", (HERE / "house.json").read_bytes()))
+        print(f"\nDocs: {address}/docs   OpenAPI: {address}/openapi.json")
+        if options.once:
+            return 0
+        print("Serving until Ctrl-C.")
+        return service.wait()
+    except KeyboardInterrupt:
+        return 0
+    finally:
+        service.terminate()
+        service.wait()
+
+
+def wait_until_ready(service: subprocess.Popen[bytes], address: str) -> None:
+    started = time.monotonic()
+    while True:
+        if service.poll() is not None:
+            sys.exit(f"The service ended at once, with {service.returncode}: is something else on {address}?")
+        try:
+            urllib.request.urlopen(f"{address}/health/ready", timeout=5).close()
+            return
+        except OSError:
+            if time.monotonic() - started > READY_WITHIN:
+                sys.exit(f"The service was not ready within {READY_WITHIN:.0f} s.")
+            time.sleep(0.05)
+
+
+def post(address: str, body: bytes) -> Any:
+    request = urllib.request.Request(address, data=body, headers={"Content-Type": "application/json"})
+    try:
+        with urllib.request.urlopen(request, timeout=60) as answer:
+            return json.load(answer)
+    except urllib.error.HTTPError as refusal:
+        sys.exit(f"{address} refused the house: {refusal.read().decode()}")
+
+
+def print_cut_list(answer: dict[str, Any]) -> None:
+    openings = answer["openings"]
+    count = sum(one["count"] for one in openings)
+    rooms = list(dict.fromkeys(one["room"] for one in openings))
+    print(f"CUT LIST   {count} openings, {len(rooms)} rooms")
+    for room in rooms:
+        print(f"\n{room.upper()}")
+        for one in openings:
+            if one["room"] == room:
+                print_opening(one)
+    print("\nSTICKS")
+    for plan in answer["plans"]:
+        print_plan(plan, answer["currency"])
+    print("\nTO BUY")
+    for line in answer["buy"]:
+        print(f"  {line['quantity']:>3} x {line['length']['text']:<8} {line['profile']:<18} {line['cost']:>8}")
+    print(f"  {'total':<32} {answer['cost']:>8} {answer['currency']}")
+    for note in [*answer["notes"], *answer["cautions"]]:
+        print(f"- {note}")
+
+
+def print_opening(one: dict[str, Any]) -> None:
+    times = f"   {one['count']} alike" if one["count"] > 1 else ""
+    print(f"  {one['mark']}{times}")
+    for part in one["parts"]:
+        ends = "  |  ".join(end_text(end) for end in part["ends"])
+        print(f"    {part['quantity']} {name(part):<22} {size(part):<46} {ends}")
+    for note in one["notes"]:
+        print(f"    - {note}")
+
+
+def name(part: dict[str, Any]) -> str:
+    kind = part["kind"].replace("_", " ")
+    return f"{part['side']} {kind}" if part["side"] in ("left", "right") else kind
+
+
+def size(part: dict[str, Any]) -> str:
+    short, long = part["short_point"]["text"], part["long_point"]["text"]
+    text = long if short == long else f"short {short}, long {long}"
+    return f"{text}, rip {part['rip_width']['text']}" if part["rip_width"] else text
+
+
+def end_text(end: dict[str, Any]) -> str:
+    text = f"{end['on_saw']}: {end['at']} {end['cut']}"
+    if end["swing"]:
+        text += f", table {end['swing']} {end['mitre_degrees']:.1f}°"
+    if end["tilt"]:
+        text += f", blade {end['tilt']} {end['bevel_degrees']:.1f}°"
+    if end["notch"]:
+        text += f", notch {end['notch']['depth']['text']} deep, {end['notch']['length']['text']} long"
+    return text
+
+
+def print_plan(plan: dict[str, Any], currency: str) -> None:
+    proof = "proven cheapest" if plan["proven"] else f"not proven; none costs less than {plan['bound']}"
+    print(f"  {plan['profile']}: {plan['cost']} {currency}, {proof}")
+    for stick in plan["sticks"]:
+        pieces = ", ".join(
+            f"{piece['opening']} {piece['part'].replace('_', ' ').replace('/', ' ')} {piece['length']['text']}"
+            for piece in stick["pieces"]
+        )
+        kind = "remnant" if stick["remnant"] else "stick"
+        kept = " (keep)" if stick["kept"] else ""
+        print(f"    {kind} {stick['number']}, {stick['length']['text']}: {pieces}; left {stick['offcut']['text']}{kept}")
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,75 @@
+"""`/v1/cut-list`: a house's openings in; parts, sticks, a buy list and what is left over out."""
+
+from __future__ import annotations
+
+from litestar import post
+
+from longpoint.api.build import raise_geometry
+from longpoint.api.cut_list_out import cut_list_out
+from longpoint.api.examples import CUT_LIST
+from longpoint.api.faults import Faults
+from longpoint.api.opening import opening_field
+from longpoint.api.operation import operation
+from longpoint.api.read import Path
+from longpoint.api.read_house import read_house
+from longpoint.api.wire_cut_list import CutListOut, CutListRequest
+from longpoint.geometry import GeometryError
+from longpoint.shop.house import CutList, House, build_openings, cutting_jobs
+from longpoint.stock import Budget, Job, StockError, StockFault, plan
+
+
+@post("/v1/cut-list", **operation("compute_cut_list", summary="A house", tag="A house", examples=CUT_LIST))
+async def compute_cut_list(data: CutListRequest) -> CutListOut:
+    """Every part of every opening, the sticks they come from, what to buy and what is left over."""
+    return cut_list_out(work_out(data), data.currency)
+
+
+def work_out(data: CutListRequest) -> CutList:
+    """The house worked out.
+
+    Raises:
+        InvalidRequest: with every fault of the readings, else of the geometry, else of the stock.
+    """
+    house = read_house(data)
+    try:
+        openings = build_openings(house)
+    except GeometryError as error:
+        raise_geometry(error, lambda path: _house_field(data, path))
+    faults = Faults()
+    plans = []
+    for job in cutting_jobs(house, openings):
+        try:
+            plans.append(plan(job, Budget(seconds=0)))
+        except StockError as error:
+            for fault in error.faults:
+                faults.add(_stock_field(data, house, job, fault), fault.code.replace("_", "-"), fault.detail)
+    faults.raise_any()
+    return CutList(house, openings, tuple(plans))
+
+
+def _house_field(data: CutListRequest, path: Path) -> Path:
+    """A field of an opening in a house: its trim stands among the trim specs."""
+    _, index, *rest = path
+    one = data.openings[int(index)]
+    if rest[0] == "trim":
+        return ("trim_specs", one.trim, *rest[1:])
+    return ("openings", index, *opening_field(one, tuple(rest)))
+
+
+def _stock_field(data: CutListRequest, house: House, job: Job, fault: StockFault) -> Path:
+    """The field of the request behind a field of a cutting job."""
+    number = next(index for index, stock in enumerate(house.stock) if stock.profile == job.profile)
+    match fault.field:
+        case ("pieces", int(index), *_):
+            return ("openings", int(job.pieces[index].key.partition(":")[0]))
+        case ("sticks", int(index), *rest):
+            return ("stock", number, "sticks", index, *_SENT.get(tuple(rest), rest))
+        case ("remnants", int(index), *rest):
+            kind = int(job.remnants[index].key.split("/")[1])
+            return ("stock", number, "remnants", kind, *_SENT.get(tuple(rest), rest))
+        case ("kerf" | "end_trim" | "keep_length" as name, *_):
+            return (name,)
+    return ("stock", number)
+
+
+_SENT: dict[Path, Path] = {("price_cents",): ("price",)}

@@ -1,0 +1,141 @@
+"""A worked-out house as the wire carries it."""
+
+from __future__ import annotations
+
+from collections import Counter
+
+from longpoint.api.wire_cut_list import (
+    BuyLineOut,
+    CutListOut,
+    OffcutOut,
+    OpeningOut,
+    PlacedOut,
+    ProfilePlanOut,
+    StickOut,
+)
+from longpoint.api.wire_lengths import length_out
+from longpoint.api.wire_parts import gap_out, part_out
+from longpoint.lengths import Rounding
+from longpoint.shop.house import BuiltOpening, CutList
+from longpoint.stock import Layout, Placed, Plan
+
+UNPROVEN = "The sticks were laid out first-fit and are not proven cheapest: the bound says how far off they can be."
+NO_STOCK = "No stock was given for {}: its parts are computed, its sticks are not."
+
+
+def cut_list_out(cut_list: CutList, currency: str) -> CutListOut:
+    """The whole answer."""
+    rounding = cut_list.house.rounding
+    planned = {plan.profile for plan in cut_list.plans}
+    needed = {part.profile for one in cut_list.openings for part in one.built.parts}
+    notes = [NO_STOCK.format(repr(profile)) for profile in sorted(needed - planned)]
+    if any(not plan.proven for plan in cut_list.plans):
+        notes.append(UNPROVEN)
+    return CutListOut(
+        openings=[opening_out(one, rounding) for one in cut_list.openings],
+        plans=[_plan_out(plan, cut_list, rounding) for plan in cut_list.plans],
+        buy=[line for plan in cut_list.plans for line in _buy(plan, rounding)],
+        cost=money(sum(plan.cost_cents for plan in cut_list.plans)),
+        currency=currency,
+        proven=all(plan.proven for plan in cut_list.plans),
+        offcuts=[
+            OffcutOut(plan.profile, length_out(length, rounding), quantity)
+            for plan in cut_list.plans
+            for length, quantity in plan.offcuts
+        ],
+        notes=notes,
+        cautions=list(CAUTIONS),
+    )
+
+
+CAUTIONS = (
+    "Keep the guards on and hands well clear; never hold a short piece by hand at the saw. Cut returns from a longer "
+    "piece and let the blade stop before lifting it. Wear eye protection and keep the dust out of your lungs.",
+    "Paint in housing built before 1978 may hold lead: test it and follow the lead-safe rules before disturbing it.",
+    "Trim must not reduce a required escape opening or hide a safety-glazing mark.",
+    "Local codes, the makers' instructions and licensed practice come first. This computes sizes and approves nothing.",
+)
+
+
+def money(amount_cents: int) -> str:
+    """Whole cents as decimal text."""
+    return f"{amount_cents // 100}.{amount_cents % 100:02d}"
+
+
+def opening_out(one: BuiltOpening, rounding: Rounding) -> OpeningOut:
+    """One opening and its parts."""
+    built = one.built
+    return OpeningOut(
+        mark=built.opening.mark,
+        room=one.room,
+        count=one.count,
+        parts=[part_out(part, rounding, one.count) for part in built.parts],
+        square_gap=gap_out(built.square_gap, rounding.to.unit),
+        notes=list(built.notes),
+    )
+
+
+def _plan_out(plan: Plan, cut_list: CutList, rounding: Rounding) -> ProfilePlanOut:
+    return ProfilePlanOut(
+        profile=plan.profile,
+        sticks=_sticks(plan, cut_list, rounding),
+        cost=money(plan.cost_cents),
+        bound=money(plan.bound_cents),
+        gap=plan.gap,
+        proven=plan.proven,
+        method=plan.method,
+        seconds=round(plan.seconds, 3),
+    )
+
+
+def _sticks(plan: Plan, cut_list: CutList, rounding: Rounding) -> list[StickOut]:
+    """Every stick by itself, numbered as they come to the saw, each piece with its opening and instance."""
+    instances: Counter[str] = Counter()
+    sticks: list[StickOut] = []
+    for layout in plan.layouts:
+        for keys in layout.keys:
+            pieces = []
+            for placed, key in zip(layout.placed, keys, strict=True):
+                instances[key] += 1
+                pieces.append(_placed_out(placed, key, instances[key], cut_list, rounding))
+            sticks.append(_stick_out(len(sticks) + 1, layout, pieces, rounding))
+    return sticks
+
+
+def _stick_out(number: int, layout: Layout, pieces: list[PlacedOut], rounding: Rounding) -> StickOut:
+    return StickOut(
+        number=number,
+        length=length_out(layout.length, rounding),
+        remnant=layout.remnant,
+        price=money(layout.price_cents),
+        pieces=pieces,
+        offcut=length_out(layout.offcut, rounding),
+        kept=layout.kept,
+    )
+
+
+def _placed_out(placed: Placed, key: str, instance: int, cut_list: CutList, rounding: Rounding) -> PlacedOut:
+    index, _, part = key.partition(":")
+    return PlacedOut(
+        opening=cut_list.openings[int(index)].built.opening.mark,
+        part=part,
+        instance=instance,
+        start=length_out(placed.start, rounding),
+        length=length_out(placed.length, rounding),
+        turned=placed.turned,
+        reversed=placed.reversed,
+        shares_cut=placed.shares_cut,
+    )
+
+
+def _buy(plan: Plan, rounding: Rounding) -> list[BuyLineOut]:
+    bought: Counter[tuple[str, int]] = Counter()
+    lengths = {}
+    for layout in plan.layouts:
+        if not layout.remnant:
+            bought[layout.stick, layout.price_cents] += layout.times
+            lengths[layout.stick] = layout.length
+    return [
+        BuyLineOut(plan.profile, length_out(lengths[stick], rounding), count, money(price), money(price * count))
+        for (stick, price), count in sorted(bought.items(), key=lambda item: lengths[item[0][0]])
+    ]

@@ -1,0 +1,32 @@
+"""`/v1/opening`: all the parts of one opening."""
+
+from __future__ import annotations
+
+from litestar import post
+
+from longpoint.api.build import built, field_sent
+from longpoint.api.cut_list_out import opening_out
+from longpoint.api.examples import OPENING
+from longpoint.api.operation import operation
+from longpoint.api.read import Path, Reader
+from longpoint.api.read_opening import read_opening, read_trim
+from longpoint.api.wire_cut_list import OpeningOut
+from longpoint.api.wire_opening import OpeningFields, OpeningRequest
+from longpoint.shop.house import BuiltOpening
+
+
+@post("/v1/opening", **operation("compute_opening", summary="One opening", tag="One opening", examples=OPENING))
+async def compute_opening(data: OpeningRequest) -> OpeningOut:
+    """Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was computed."""
+    read = Reader(data.unit)
+    trim = read_trim(read, data.trim, ("trim",))
+    opening = read_opening(read, data, trim, ())
+    result = built(read, opening, lambda path: opening_field(data, path))
+    return opening_out(BuiltOpening("", 1, result), data.rounding.to_domain())
+
+
+def opening_field(wire: OpeningFields, path: Path) -> Path:
+    """A field of an opening as it was sent."""
+    if path[0] == "readings":
+        return ("readings", field_sent(wire.readings, path[1]), *path[2:])
+    return path

@@ -1,0 +1,164 @@
+"""The wire's view of a cut list: many openings, trim specs and stock in; parts, sticks and money out."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import msgspec
+from msgspec import Meta
+
+from longpoint.api.wire import LengthText, Name, Wire
+from longpoint.api.wire_lengths import LengthOut, RoundingIn
+from longpoint.api.wire_opening import OpeningIn, TrimIn
+from longpoint.api.wire_parts import PartOut
+from longpoint.lengths import Unit
+
+MoneyText = Annotated[
+    str,
+    Meta(
+        pattern=r"^[0-9]{1,9}(\.[0-9]{1,2})?$",
+        description="An amount of money as decimal text, at most two places.",
+        examples=["14.80"],
+    ),
+]
+Currency = Annotated[str, Meta(pattern=r"^[A-Z]{3}$", description="ISO 4217 code; only repeated in the answer.")]
+
+
+class DefectIn(Wire):
+    """A stretch of a stick that no piece may touch, measured from its left end."""
+
+    start: LengthText
+    end: LengthText
+
+
+Defects = Annotated[list[DefectIn], Meta(max_length=20)]
+
+
+class StickIn(Wire):
+    """A length the yard sells, its price, and how many there are where that is limited."""
+
+    length: LengthText
+    price: MoneyText
+    available: Annotated[int, Meta(ge=0, le=1_000_000)] | None = None
+    defects: Defects = []
+
+
+class RemnantIn(Wire):
+    """A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost."""
+
+    length: LengthText
+    price: MoneyText = "0"
+    count: Annotated[int, Meta(ge=1, le=200)] = 1
+    defects: Defects = []
+
+
+class StockIn(Wire):
+    """One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut."""
+
+    profile: Name
+    sticks: Annotated[list[StickIn], Meta(max_length=50)]
+    remnants: Annotated[list[RemnantIn], Meta(max_length=200)] = []
+    turnable: bool = False
+
+
+class CutListRequest(Wire):
+    """A house or a part of one: openings, the trim specs they name, and the stock to cut from.
+
+    `kerf` is what one cut eats, `end_trim` what is squared off each factory end, and an offcut of `keep_length` or
+    more goes back on the rack. With no stock, parts are computed and no sticks.
+    """
+
+    openings: Annotated[list[OpeningIn], Meta(min_length=1, max_length=5000)]
+    trim_specs: Annotated[dict[Name, TrimIn], Meta(min_length=1, max_length=100)]
+    stock: Annotated[list[StockIn], Meta(max_length=100)] = []
+    unit: Unit | None = None
+    rounding: RoundingIn = RoundingIn()
+    kerf: LengthText = "1/8 in"
+    end_trim: LengthText = "1/2 in"
+    keep_length: LengthText = "24 in"
+    currency: Currency = "USD"
+
+
+class OpeningOut(msgspec.Struct, frozen=True):
+    """One opening worked out: its parts and what was assumed. `square_gap` is the joint gap that taking its
+    corners as square leaves."""
+
+    mark: str
+    room: str
+    count: int
+    parts: list[PartOut]
+    square_gap: str
+    notes: list[str]
+
+
+class PlacedOut(msgspec.Struct, frozen=True):
+    """A piece's place on a stick: `start` from the stick's left end to the piece's left-most point.
+
+    `turned` lies turned over; `reversed` lies end for end; `shares_cut` shares its left cut with the piece before.
+    """
+
+    opening: str
+    part: str
+    instance: int
+    start: LengthOut
+    length: LengthOut
+    turned: bool
+    reversed: bool
+    shares_cut: bool
+
+
+class StickOut(msgspec.Struct, frozen=True):
+    """One stick as it is cut. `offcut` is what remains; `kept` says whether it goes back on the rack."""
+
+    number: int
+    length: LengthOut
+    remnant: bool
+    price: str
+    pieces: list[PlacedOut]
+    offcut: LengthOut
+    kept: bool
+
+
+class ProfilePlanOut(msgspec.Struct, frozen=True):
+    """One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one."""
+
+    profile: str
+    sticks: list[StickOut]
+    cost: str
+    bound: str
+    gap: float
+    proven: bool
+    method: str
+    seconds: float
+
+
+class BuyLineOut(msgspec.Struct, frozen=True):
+    """A line for the yard."""
+
+    profile: str
+    length: LengthOut
+    quantity: int
+    price: str
+    cost: str
+
+
+class OffcutOut(msgspec.Struct, frozen=True):
+    """What goes back on the rack."""
+
+    profile: str
+    length: LengthOut
+    quantity: int
+
+
+class CutListOut(msgspec.Struct, frozen=True):
+    """A cut list: every opening's parts, the sticks they come from, what to buy and what is left over."""
+
+    openings: list[OpeningOut]
+    plans: list[ProfilePlanOut]
+    buy: list[BuyLineOut]
+    cost: str
+    currency: str
+    proven: bool
+    offcuts: list[OffcutOut]
+    notes: list[str]
+    cautions: list[str]
