@@ -1,13 +1,13 @@
 # Makes or reuses .venv from a hashed lock. Sourced by run and test; needs $root.
 
 find_python() {
-    for candidate in ${LONGPOINT_PYTHON:-} python3 python3.13 python3.12 python3.11 python; do
+    for candidate in ${PYTHON:-} python3 python3.13 python3.12 python3.11 python; do
         if "$candidate" -c 'import sys, venv, ensurepip; sys.exit(sys.version_info < (3, 11))' >/dev/null 2>&1; then
             echo "$candidate"
             return
         fi
     done
-    echo "Python 3.11 or newer with venv is needed and was not found; set LONGPOINT_PYTHON to one." >&2
+    echo "Python 3.11 or newer with venv is needed and was not found; set PYTHON to one." >&2
     exit 1
 }
 

@@ -18,7 +18,9 @@ READY_WITHIN = 30.0
 
 
 def main() -> int:
-    parser = argparse.ArgumentParser(prog="deploy/run", description="Start Longpoint and trim the demo house.")
+    parser = argparse.ArgumentParser(
+        prog="deploy/run", description="Start Longpoint and trim the demo house."
+    )
     parser.add_argument("--port", type=int, default=8000)
     parser.add_argument("--once", action="store_true", help="end after printing")
     options = parser.parse_args()
@@ -26,7 +28,7 @@ def main() -> int:
     service = subprocess.Popen(
         [sys.executable, "-m", "longpoint", "serve", "--host", "127.0.0.1", "--port", str(options.port)],
         cwd=HERE.parent.parent,
-        env={**os.environ, "LONGPOINT_LOG": os.environ.get("LONGPOINT_LOG", "off")},
+        env={"LONGPOINT_ACCESS_LOG": "false", "LONGPOINT_LOG_LEVEL": "warning", **os.environ},
     )
     try:
         wait_until_ready(service, address)
@@ -81,7 +83,9 @@ def print_cut_list(answer: dict[str, Any]) -> None:
         print_plan(plan, answer["currency"])
     print("\nTO BUY")
     for line in answer["buy"]:
-        print(f"  {line['quantity']:>3} x {line['length']['text']:<8} {line['profile']:<18} {line['cost']:>8}")
+        print(
+            f"  {line['quantity']:>3} x {line['length']['text']:<8} {line['profile']:<18} {line['cost']:>8}"
+        )
     print(f"  {'total':<32} {answer['cost']:>8} {answer['currency']}")
     for note in [*answer["notes"], *answer["cautions"]]:
         print(f"- {note}")
@@ -98,8 +102,10 @@ def print_opening(one: dict[str, Any]) -> None:
 
 
 def name(part: dict[str, Any]) -> str:
-    kind = part["kind"].replace("_", " ")
-    return f"{part['side']} {kind}" if part["side"] in ("left", "right") else kind
+    kind, side = part["kind"].replace("_", " "), part["side"]
+    if side in ("left", "right"):
+        return f"{side} {kind}"
+    return f"{kind}{side.removeprefix('head')}"
 
 
 def size(part: dict[str, Any]) -> str:
@@ -129,7 +135,9 @@ def print_plan(plan: dict[str, Any], currency: str) -> None:
         )
         kind = "remnant" if stick["remnant"] else "stick"
         kept = " (keep)" if stick["kept"] else ""
-        print(f"    {kind} {stick['number']}, {stick['length']['text']}: {pieces}; left {stick['offcut']['text']}{kept}")
+        print(
+            f"    {kind} {stick['number']}, {stick['length']['text']}: {pieces}; left {stick['offcut']['text']}{kept}"
+        )
 
 
 if __name__ == "__main__":

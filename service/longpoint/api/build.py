@@ -23,7 +23,9 @@ _STOOD_FOR = {
 }
 
 
-def built(read: Reader, opening: Opening, as_sent: Callable[[Path], Path], wanted: Pieces = Pieces.ALL) -> Built:
+def built(
+    read: Reader, opening: Opening, as_sent: Callable[[Path], Path], wanted: Pieces = Pieces.ALL
+) -> Built:
     """The opening worked out.
 
     Raises:

@@ -19,7 +19,9 @@ from longpoint.lengths import Rounding
 from longpoint.shop.house import BuiltOpening, CutList
 from longpoint.stock import Layout, Placed, Plan
 
-UNPROVEN = "The sticks were laid out first-fit and are not proven cheapest: the bound says how far off they can be."
+UNPROVEN = (
+    "The sticks were laid out first-fit and are not proven cheapest: the bound says how far off they can be."
+)
 NO_STOCK = "No stock was given for {}: its parts are computed, its sticks are not."
 
 
@@ -136,6 +138,8 @@ def _buy(plan: Plan, rounding: Rounding) -> list[BuyLineOut]:
             bought[layout.stick, layout.price_cents] += layout.times
             lengths[layout.stick] = layout.length
     return [
-        BuyLineOut(plan.profile, length_out(lengths[stick], rounding), count, money(price), money(price * count))
+        BuyLineOut(
+            plan.profile, length_out(lengths[stick], rounding), count, money(price), money(price * count)
+        )
         for (stick, price), count in sorted(bought.items(), key=lambda item: lengths[item[0][0]])
     ]

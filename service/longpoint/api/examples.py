@@ -98,7 +98,11 @@ CUT_LIST = {
                     "room": "Kitchen",
                     "trim": "house",
                     "count": 2,
-                    "readings": {"jamb_width": "30 5/8 in", "leg_height": "46 1/4 in", "jamb_depth": "3 1/8 in"},
+                    "readings": {
+                        "jamb_width": "30 5/8 in",
+                        "leg_height": "46 1/4 in",
+                        "jamb_depth": "3 1/8 in",
+                    },
                 },
                 {
                     "mark": "P1",

@@ -15,14 +15,16 @@ from longpoint.api.wire_opening import OpeningFields, OpeningRequest
 from longpoint.shop.house import BuiltOpening
 
 
-@post("/v1/opening", **operation("compute_opening", summary="One opening", tag="One opening", examples=OPENING))
+@post(
+    "/v1/opening", **operation("compute_opening", summary="One opening", tag="One opening", examples=OPENING)
+)
 async def compute_opening(data: OpeningRequest) -> OpeningOut:
     """Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was computed."""
     read = Reader(data.unit)
     trim = read_trim(read, data.trim, ("trim",))
     opening = read_opening(read, data, trim, ())
     result = built(read, opening, lambda path: opening_field(data, path))
-    return opening_out(BuiltOpening("", 1, result), data.rounding.to_domain())
+    return opening_out(BuiltOpening("", 1, result), data.rounding.value())
 
 
 def opening_field(wire: OpeningFields, path: Path) -> Path:

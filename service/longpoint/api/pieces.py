@@ -99,5 +99,5 @@ def _parts(
         return (field_sent(data, path[-1]),)
 
     result = built(read, opening, as_sent, wanted)
-    rounding = data.rounding.to_domain()
+    rounding = data.rounding.value()
     return PartsOut([part_out(part, rounding) for part in result.parts], list(result.notes))

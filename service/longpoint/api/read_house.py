@@ -23,7 +23,7 @@ def read_house(wire: CutListRequest) -> House:
     house = House(
         openings=_openings(read, wire, trims),
         stock=_stock(read, wire.stock),
-        rounding=wire.rounding.to_domain(),
+        rounding=wire.rounding.value(),
         kerf=read.length(wire.kerf, (), "kerf"),
         end_trim=read.length(wire.end_trim, (), "end_trim"),
         keep_length=read.length(wire.keep_length, (), "keep_length"),
@@ -74,7 +74,9 @@ def _stock(read: Reader, wire: list[StockIn]) -> tuple[ProfileStock, ...]:
                 f"The stock lists {one.profile!r} already: put all of its sticks in one place.",
             )
         seen.add(one.profile)
-        stock.append(ProfileStock(one.profile, _sticks(read, one, at), _remnants(read, one, at), one.turnable))
+        stock.append(
+            ProfileStock(one.profile, _sticks(read, one, at), _remnants(read, one, at), one.turnable)
+        )
     return tuple(stock)
 
 

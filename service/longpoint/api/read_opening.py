@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from longpoint.api.read import Path, Reader
 from longpoint.api.wire_opening import (
+    ApronIn,
     CasingIn,
     OpeningFields,
+    PlinthIn,
     ReadingsIn,
     RevealsIn,
     StoolIn,
@@ -40,29 +42,17 @@ def read_opening(read: Reader, wire: OpeningFields, trim: Trim, at: Path) -> Ope
 
 def read_trim(read: Reader, wire: TrimIn, at: Path) -> Trim:
     """A trim spec as the geometry room takes it."""
-    apron, plinth = wire.apron, wire.plinth
-    under, block = (*at, "apron"), (*at, "plinth")
     return Trim(
         casing=_casing(read, wire.casing, (*at, "casing")),
         reveal=read.length(wire.reveal, at, "reveal"),
         head_style=wire.head_style,
-        head_casing=wire.head_casing and _casing(read, wire.head_casing, (*at, "head_casing")),
+        head_casing=None
+        if wire.head_casing is None
+        else _casing(read, wire.head_casing, (*at, "head_casing")),
         overhang=read.length(wire.overhang, at, "overhang"),
-        stool=wire.stool and _stool(read, wire.stool, (*at, "stool")),
-        apron=apron
-        and Apron(
-            apron.profile,
-            read.positive(apron.width, under, "width"),
-            read.positive(apron.thickness, under, "thickness"),
-            apron.ends,
-        ),
-        plinth=plinth
-        and Plinth(
-            plinth.profile,
-            read.positive(plinth.width, block, "width"),
-            read.positive(plinth.height, block, "height"),
-            read.positive(plinth.thickness, block, "thickness"),
-        ),
+        stool=None if wire.stool is None else _stool(read, wire.stool, (*at, "stool")),
+        apron=None if wire.apron is None else _apron(read, wire.apron, (*at, "apron")),
+        plinth=None if wire.plinth is None else _plinth(read, wire.plinth, (*at, "plinth")),
         floor_clearance=read.length(wire.floor_clearance, at, "floor_clearance"),
     )
 
@@ -70,6 +60,24 @@ def read_trim(read: Reader, wire: TrimIn, at: Path) -> Trim:
 def _casing(read: Reader, wire: CasingIn, at: Path) -> Casing:
     width = read.positive(wire.width, at, "width")
     return Casing(wire.profile, width, read.positive(wire.thickness, at, "thickness"))
+
+
+def _apron(read: Reader, wire: ApronIn, at: Path) -> Apron:
+    return Apron(
+        wire.profile,
+        width=read.positive(wire.width, at, "width"),
+        thickness=read.positive(wire.thickness, at, "thickness"),
+        ends=wire.ends,
+    )
+
+
+def _plinth(read: Reader, wire: PlinthIn, at: Path) -> Plinth:
+    return Plinth(
+        wire.profile,
+        width=read.positive(wire.width, at, "width"),
+        height=read.positive(wire.height, at, "height"),
+        thickness=read.positive(wire.thickness, at, "thickness"),
+    )
 
 
 def _stool(read: Reader, wire: StoolIn, at: Path) -> Stool:
@@ -110,15 +118,15 @@ def _polygon(read: Reader, wire: ReadingsIn, at: Path) -> Polygon:
                 "given-twice",
                 f"`sides` already gives the whole outline: leave out {name}, or leave out sides and angles.",
             )
-    sides = tuple(
-        read.positive(text, (*at, "sides"), number) for number, text in enumerate(wire.sides or ())
-    )
+    sides = tuple(read.positive(text, (*at, "sides"), number) for number, text in enumerate(wire.sides or ()))
     return Polygon(sides, tuple(Fraction(angle) for angle in wire.angles or ()))
 
 
 def _plumb_sides(read: Reader, wire: ReadingsIn, at: Path) -> PlumbSides:
     if wire.angles is not None:
-        read.fault((*at, "angles"), "sides-missing", "Angles belong to a shape given by its `sides`: give them too.")
+        read.fault(
+            (*at, "angles"), "sides-missing", "Angles belong to a shape given by its `sides`: give them too."
+        )
     width = read.required(wire.jamb_width, at, "jamb_width", "Measure from jamb to jamb.")
     left, right = read_pair(read, wire.leg_height, wire.left_height, wire.right_height, at, "height")
     if left is None or right is None:
@@ -150,8 +158,8 @@ def read_pair(
             read.optional_positive(left, at, f"left_{what}"),
             read.optional_positive(right, at, f"right_{what}"),
         )
-    for side, value in (("left", left), ("right", right)):
-        if value is not None:
+    for side, own in (("left", left), ("right", right)):
+        if own is not None:
             read.fault(
                 (*at, f"{side}_{what}"),
                 "given-twice",

@@ -21,7 +21,9 @@ MoneyText = Annotated[
         examples=["14.80"],
     ),
 ]
-Currency = Annotated[str, Meta(pattern=r"^[A-Z]{3}$", description="ISO 4217 code; only repeated in the answer.")]
+Currency = Annotated[
+    str, Meta(pattern=r"^[A-Z]{3}$", description="ISO 4217 code; only repeated in the answer.")
+]
 
 
 class DefectIn(Wire):

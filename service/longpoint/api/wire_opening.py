@@ -119,7 +119,7 @@ class OpeningFields(Wire):
     square_gap: LengthText = "1/64 in"
 
 
-class OpeningIn(OpeningFields):
+class OpeningIn(OpeningFields, kw_only=True):
     """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike."""
 
     trim: Name
@@ -127,7 +127,7 @@ class OpeningIn(OpeningFields):
     count: Count = 1
 
 
-class OpeningRequest(OpeningFields):
+class OpeningRequest(OpeningFields, kw_only=True):
     """One opening with its trim; answered with all of its parts."""
 
     trim: TrimIn

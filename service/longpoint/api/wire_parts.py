@@ -109,7 +109,9 @@ def joint_error(part: Part, rounding: Rounding) -> str:
     residual = rounded(part.overall, rounding).residual
     if residual == 0:
         return f"0 {rounding.to.unit}"
-    return _joint_error(float(residual), float(min(end.mitre + end.bevel for end in part.ends)), rounding.to.unit)
+    return _joint_error(
+        float(residual), float(min(end.mitre + end.bevel for end in part.ends)), rounding.to.unit
+    )
 
 
 @lru_cache(maxsize=4096)
@@ -134,7 +136,9 @@ def _end_out(end: End, rounding: Rounding) -> EndOut:
         round(float(end.bevel), 6),
         end.tilt,
         end.long_edge,
-        notch and NotchOut(length_out(notch.depth, rounding), length_out(notch.length, rounding)),
+        None
+        if notch is None
+        else NotchOut(length_out(notch.depth, rounding), length_out(notch.length, rounding)),
     )
 
 

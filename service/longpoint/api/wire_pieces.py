@@ -11,7 +11,7 @@ from longpoint.geometry import ApronEnds, Foot, HeadStyle
 from longpoint.lengths import Unit
 
 
-class StoolRequest(Wire):
+class StoolRequest(Wire, kw_only=True):
     """A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ."""
 
     jamb_width: LengthText
@@ -30,7 +30,7 @@ class StoolRequest(Wire):
     rounding: RoundingIn = RoundingIn()
 
 
-class ApronRequest(Wire):
+class ApronRequest(Wire, kw_only=True):
     """An apron's readings and choices: it ends flush with the casing's outside edges."""
 
     jamb_width: LengthText
@@ -44,7 +44,7 @@ class ApronRequest(Wire):
     rounding: RoundingIn = RoundingIn()
 
 
-class CasingRequest(Wire):
+class CasingRequest(Wire, kw_only=True):
     """Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`."""
 
     jamb_width: LengthText

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry import Built, CutKind, End, GeometryError, Opening, Part, build_opening
+from longpoint.geometry import Built, CutKind, End, Fault, GeometryError, Opening, Part, build_opening
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.stock import Job, Piece, Plan, Remnant, StickKind
@@ -65,7 +65,7 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
         GeometryError: with the faults of all openings, each path starting with "openings" and the opening's index.
     """
     built: list[BuiltOpening] = []
-    faults = []
+    faults: list[Fault] = []
     for index, one in enumerate(house.openings):
         try:
             built.append(BuiltOpening(one.room, one.count, build_opening(one.opening)))
@@ -125,4 +125,6 @@ def _run(end: End, part: Part) -> Fraction:
         return ZERO
     if end.mitre == 45 and not isinstance(part.width, float):
         return part.width
-    return Fraction(round(float(part.width) * math.tan(math.radians(end.mitre)) * RUN_DENOMINATOR), RUN_DENOMINATOR)
+    return Fraction(
+        round(float(part.width) * math.tan(math.radians(end.mitre)) * RUN_DENOMINATOR), RUN_DENOMINATOR
+    )
