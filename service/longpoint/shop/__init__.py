@@ -1,10 +1,10 @@
 """Parts and plan in, the shop's work out: saw order, materials, hours, money, cautions. Pure."""
 
 from longpoint.shop.cautions import Caution
-from longpoint.shop.job import Cutting, ShopJob, WorkOpening, piece_key
 from longpoint.shop.operations import (
     Operation,
     OperationKind,
+    PieceName,
     SawOrder,
     Setting,
     Setup,
@@ -35,7 +35,6 @@ __all__ = [
     "CostLine",
     "CostSheet",
     "CostTotals",
-    "Cutting",
     "Figure",
     "Hours",
     "Labour",
@@ -44,17 +43,15 @@ __all__ = [
     "OpeningCost",
     "Operation",
     "OperationKind",
+    "PieceName",
     "Rate",
     "RoomCost",
     "SawOrder",
     "Setting",
     "Setup",
     "Share",
-    "ShopJob",
     "Stick",
     "StickPiece",
     "Tool",
     "Wait",
-    "WorkOpening",
-    "piece_key",
 ]

@@ -71,21 +71,30 @@ class Setting(Value, frozen=True):
     notch_length: Fraction | None = None
 
 
+class PieceName(Value, frozen=True):
+    """A piece among all the job's. Attributes: opening, its mark; part, its key; instance, 1 to the count."""
+
+    opening: str
+    part: str
+    instance: int = 1
+
+
 class Operation(Value, frozen=True):
     """One step at the saw.
 
     Attributes:
         number: its place in the sequence, from 1.
         setup: number of the setup it is made at.
-        stick: the stick's id ("S1"); "" for a part that no plan lays on a stick.
-        pieces: keys of the pieces it makes or works on; two for a shared cut, all for a rip_stick.
+        stick: the stick's number in its profile's plan, from 1; 0 for a part that no plan lays on a stick.
+        pieces: what it makes or works on; two for a shared cut, all of the stick's for a rip_stick.
         title: the piece in words; "" where a whole stick is worked on.
         end: the end of the piece as installed (left, foot, wall ...); "" where none is meant.
         on_saw: which end of the piece that is as it lies on the saw, face up, outer edge to the fence.
-        mark: inches from the stick's left end (shared_cut, cut_out) or along the piece (part_off) to the cut.
+        mark: inches to the cut: from the stick's left end (cut_out), from the left end of the row, along the
+            fence (shared_cut), or from the free end (part_off); None where nothing is marked.
         mark_to: the far side of what is cut out; None otherwise.
-        held: length of the workpiece in hand when the cut is made.
-        mirror_of: key of the piece this one is the mirror image of; "" for none.
+        held: length of the workpiece in hand when the cut is made; None where no stick was planned.
+        mirror_of: key of the part of the same opening that this one is the mirror image of; "" for none.
         cautions: codes of the cautions that bear on this step.
     """
 
@@ -94,8 +103,8 @@ class Operation(Value, frozen=True):
     kind: OperationKind
     setting: Setting
     profile: str
-    stick: str
-    pieces: tuple[str, ...]
+    stick: int
+    pieces: tuple[PieceName, ...]
     title: str = ""
     end: str = ""
     on_saw: Hand | None = None
@@ -115,9 +124,9 @@ class Setup(Value, frozen=True):
 
 
 class StickPiece(Value, frozen=True):
-    """A piece's place on a stick, inches from the stick's left end. Attributes: key; title; start; end."""
+    """A piece's place on a stick, inches from the stick's left end. Attributes: name; title; start; end."""
 
-    key: str
+    name: PieceName
     title: str
     start: Fraction
     end: Fraction
@@ -127,15 +136,15 @@ class Stick(Value, frozen=True):
     """One stick of the plan.
 
     Attributes:
-        id: "S1", "S2" and so on through the job.
-        kind: key of the stick or remnant in the plan.
+        number: from 1 through its profile's plan.
+        kind: key of the stick or remnant in the stock.
         length: uncut.
         pieces: from left to right.
         offcut: what is left at the right-hand end.
         kept: whether the offcut goes back on the rack.
     """
 
-    id: str
+    number: int
     profile: str
     kind: str
     remnant: bool

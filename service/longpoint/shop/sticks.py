@@ -1,0 +1,174 @@
+"""The plan's sticks as the saw meets them: sections free of defects, each a row of blanks.
+
+A blank is what a square cut parts from the stick: one piece or, on stock that is turned over, a row of pieces
+whose shared angled cuts are made afterwards. Blanks of a section may be cut in any order, since each takes
+its own length and one kerf; that freedom is what lets cuts of one setting be made together.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from longpoint.geometry import Part
+from longpoint.lengths import Fraction, Rounding, round_to
+from longpoint.shop.house import CutList, ProfileStock, piece_key
+from longpoint.shop.operations import PieceName, Stick, StickPiece
+from longpoint.stock import Layout, Placed
+
+ZERO = Fraction(0)
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """One piece to make. Attributes: name; part; length and rip, on the marks of the rounding."""
+
+    name: PieceName
+    part: Part
+    length: Fraction
+    rip: Fraction | None
+
+
+@dataclass(frozen=True, slots=True)
+class Blank:
+    """Pieces parted from the stick together. Attributes: pieces and their places; length, on a mark."""
+
+    pieces: tuple[Piece, ...]
+    placed: tuple[Placed, ...]
+    length: Fraction
+
+    @property
+    def shared(self) -> bool:
+        return len(self.pieces) > 1
+
+
+@dataclass(slots=True)
+class Section:
+    """A stretch of a stick between square cuts.
+
+    Attributes:
+        length: inches to cut from; None for parts that no plan lays on a stick.
+        exact: no waste at its end, so that the last blank left needs no cut.
+    """
+
+    stick: int
+    profile: str
+    length: Fraction | None
+    kerf: Fraction
+    exact: bool
+    blanks: list[Blank] = field(default_factory=list)
+
+    @property
+    def pieces(self) -> Iterator[Piece]:
+        return (piece for blank in self.blanks for piece in blank.pieces)
+
+
+@dataclass(frozen=True, slots=True)
+class WorkStick:
+    """A stick with its sections and the stretches between them. `trim` is squared off each end."""
+
+    stick: Stick
+    trim: Fraction
+    sections: tuple[Section, ...]
+    cut_out: tuple[tuple[Fraction, Fraction], ...]
+
+    @property
+    def rip(self) -> Fraction | None:
+        """The width to rip the whole stick to, when all its pieces have that one."""
+        widths = {piece.rip for section in self.sections for piece in section.pieces}
+        return widths.pop() if len(widths) == 1 else None
+
+
+def work_sticks(cut_list: CutList) -> list[WorkStick]:
+    """Every stick of every plan, then the parts no plan holds, in one section a profile with no stick."""
+    house = cut_list.house
+    waiting = _pieces(cut_list)
+    sources = {stock.profile: stock for stock in house.stock}
+    sticks: list[WorkStick] = []
+    for plan in cut_list.plans:
+        rows = ((layout, keys) for layout in plan.layouts for keys in layout.keys)
+        for number, (layout, keys) in enumerate(rows, 1):
+            pieces = tuple(waiting[key].pop() for key in keys)
+            sticks.append(_stick(number, cut_list, sources[plan.profile], layout, pieces))
+    left = [piece for queue in waiting.values() for piece in reversed(queue)]
+    return sticks + _without_plan(left)
+
+
+def _pieces(cut_list: CutList) -> dict[str, list[Piece]]:
+    """Every piece by its key in the plans, the first instance last."""
+    rounding = cut_list.house.rounding
+    pieces: dict[str, list[Piece]] = {}
+    for index, one in enumerate(cut_list.openings):
+        for part in one.built.parts:
+            length = round_to(part.overall, rounding)
+            rip = None if part.rip_width is None else round_to(part.rip_width, rounding)
+            pieces[piece_key(index, part)] = [
+                Piece(PieceName(part.opening, part.key, instance), part, length, rip)
+                for instance in range(one.count, 0, -1)
+            ]
+    return pieces
+
+
+def _stick(
+    number: int, cut_list: CutList, source: ProfileStock, layout: Layout, pieces: tuple[Piece, ...]
+) -> WorkStick:
+    house, profile = cut_list.house, source.profile
+    trim = _end_trim(house.end_trim, source, layout)
+    sections: list[Section] = []
+    cut_out: list[tuple[Fraction, Fraction]] = []
+    begins = ends = trim
+    row: list[Blank] = []
+    for blank in _blanks(pieces, layout.placed, house.rounding):
+        start = blank.placed[0].start
+        if start > ends + (house.kerf if row else 0):
+            if row:
+                sections.append(Section(number, profile, ends - begins, house.kerf, True, row))
+            cut_out.append((ends, start))
+            begins, row = start, []
+        row.append(blank)
+        ends = blank.placed[-1].end
+    last = layout.length - trim
+    sections.append(Section(number, profile, last - begins, house.kerf, ends == last, row))
+    return WorkStick(_shown(number, profile, layout, pieces), trim, tuple(sections), tuple(cut_out))
+
+
+def _end_trim(usual: Fraction, source: ProfileStock, layout: Layout) -> Fraction:
+    """What is squared off each end: a remnant may have been squared before."""
+    if not layout.remnant:
+        return usual
+    own = next(remnant.end_trim for remnant in source.remnants if remnant.key == layout.stick)
+    return usual if own is None else own
+
+
+def _blanks(pieces: tuple[Piece, ...], placed: tuple[Placed, ...], rounding: Rounding) -> Iterator[Blank]:
+    starts = [at for at, place in enumerate(placed) if not place.shares_cut] + [len(placed)]
+    for first, after in zip(starts, starts[1:], strict=False):
+        row = placed[first:after]
+        length = pieces[first].length
+        if len(row) > 1:
+            length = round_to(row[-1].end - row[0].start, rounding)
+        yield Blank(pieces[first:after], row, length)
+
+
+def _shown(number: int, profile: str, layout: Layout, pieces: tuple[Piece, ...]) -> Stick:
+    places = tuple(
+        StickPiece(piece.name, piece.part.title, place.start, place.end)
+        for piece, place in zip(pieces, layout.placed, strict=True)
+    )
+    return Stick(
+        number, profile, layout.stick, layout.remnant, layout.length, places, layout.offcut, layout.kept
+    )
+
+
+def _without_plan(pieces: list[Piece]) -> list[WorkStick]:
+    profiles: dict[str, list[Piece]] = defaultdict(list)
+    for piece in pieces:
+        profiles[piece.part.profile].append(piece)
+    sticks = []
+    for profile, row in profiles.items():
+        blanks = [Blank((piece,), (), piece.length) for piece in row]
+        section = Section(0, profile, None, ZERO, False, blanks)
+        stick = Stick(0, profile, "", False, ZERO, (), ZERO, False)
+        sticks.append(WorkStick(stick, ZERO, (section,), ()))
+    return sticks
