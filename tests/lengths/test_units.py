@@ -19,3 +19,18 @@ def test_every_unit_is_the_exact_fraction_pint_gives(unit: Unit) -> None:
 def test_sums_of_mixed_units_stay_exact() -> None:
     assert sum(parse("0.1 mm") for _ in range(254)) == 1
     assert parse("1 m") + parse("1 in") - parse("1025.4 mm") == 0
+
+
+@pytest.mark.parametrize(
+    ("unit", "words"),
+    [
+        (Unit.IN, "in in. inch inches IN \" ″ ” ''"),
+        (Unit.FT, "ft ft. foot feet FT ' ′ ’"),
+        (Unit.MM, "mm millimeter millimeters millimetre millimetres MM"),
+        (Unit.CM, "cm centimeter centimeters centimetre centimetres"),
+        (Unit.M, "m meter meters metre metres"),
+    ],
+)
+def test_every_word_and_mark_of_a_unit(unit: Unit, words: str) -> None:
+    for word in words.split():
+        assert parse(f"3{word}") == parse(f"3 {word}") == parse("3", unit)
