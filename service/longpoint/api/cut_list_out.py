@@ -13,9 +13,8 @@ from longpoint.api.wire_cut_list import (
     ProfilePlanOut,
     StickOut,
 )
-from longpoint.api.wire_lengths import length_out
+from longpoint.api.wire_lengths import LengthWriter, length_writer
 from longpoint.api.wire_parts import gap_out, part_out
-from longpoint.lengths import Rounding
 from longpoint.shop.house import BuiltOpening, CutList
 from longpoint.stock import Layout, Placed, Plan
 
@@ -27,21 +26,21 @@ NO_STOCK = "No stock was given for {}: its parts are computed, its sticks are no
 
 def cut_list_out(cut_list: CutList, currency: str) -> CutListOut:
     """The whole answer."""
-    rounding = cut_list.house.rounding
+    write = length_writer(cut_list.house.rounding)
     planned = {plan.profile for plan in cut_list.plans}
     needed = {part.profile for one in cut_list.openings for part in one.built.parts}
     notes = [NO_STOCK.format(repr(profile)) for profile in sorted(needed - planned)]
     if any(not plan.proven for plan in cut_list.plans):
         notes.append(UNPROVEN)
     return CutListOut(
-        openings=[opening_out(one, rounding) for one in cut_list.openings],
-        plans=[_plan_out(plan, cut_list, rounding) for plan in cut_list.plans],
-        buy=[line for plan in cut_list.plans for line in _buy(plan, rounding)],
+        openings=[opening_out(one, write) for one in cut_list.openings],
+        plans=[_plan_out(plan, cut_list, write) for plan in cut_list.plans],
+        buy=[line for plan in cut_list.plans for line in _buy(plan, write)],
         cost=money(sum(plan.cost_cents for plan in cut_list.plans)),
         currency=currency,
         proven=all(plan.proven for plan in cut_list.plans),
         offcuts=[
-            OffcutOut(plan.profile, length_out(length, rounding), quantity)
+            OffcutOut(plan.profile, write(length), quantity)
             for plan in cut_list.plans
             for length, quantity in plan.offcuts
         ],
@@ -64,23 +63,23 @@ def money(amount_cents: int) -> str:
     return f"{amount_cents // 100}.{amount_cents % 100:02d}"
 
 
-def opening_out(one: BuiltOpening, rounding: Rounding) -> OpeningOut:
+def opening_out(one: BuiltOpening, write: LengthWriter) -> OpeningOut:
     """One opening and its parts."""
     built = one.built
     return OpeningOut(
         mark=built.opening.mark,
         room=one.room,
         count=one.count,
-        parts=[part_out(part, rounding, one.count) for part in built.parts],
-        square_gap=gap_out(built.square_gap, rounding.to.unit),
+        parts=[part_out(part, write, one.count) for part in built.parts],
+        square_gap=gap_out(built.square_gap, write.unit),
         notes=list(built.notes),
     )
 
 
-def _plan_out(plan: Plan, cut_list: CutList, rounding: Rounding) -> ProfilePlanOut:
+def _plan_out(plan: Plan, cut_list: CutList, write: LengthWriter) -> ProfilePlanOut:
     return ProfilePlanOut(
         profile=plan.profile,
-        sticks=_sticks(plan, cut_list, rounding),
+        sticks=_sticks(plan, cut_list, write),
         cost=money(plan.cost_cents),
         bound=money(plan.bound_cents),
         gap=plan.gap,
@@ -90,7 +89,7 @@ def _plan_out(plan: Plan, cut_list: CutList, rounding: Rounding) -> ProfilePlanO
     )
 
 
-def _sticks(plan: Plan, cut_list: CutList, rounding: Rounding) -> list[StickOut]:
+def _sticks(plan: Plan, cut_list: CutList, write: LengthWriter) -> list[StickOut]:
     """Every stick by itself, numbered as they come to the saw, each piece with its opening and instance."""
     instances: Counter[str] = Counter()
     sticks: list[StickOut] = []
@@ -99,38 +98,38 @@ def _sticks(plan: Plan, cut_list: CutList, rounding: Rounding) -> list[StickOut]
             pieces = []
             for placed, key in zip(layout.placed, keys, strict=True):
                 instances[key] += 1
-                pieces.append(_placed_out(placed, key, instances[key], cut_list, rounding))
-            sticks.append(_stick_out(len(sticks) + 1, layout, pieces, rounding))
+                pieces.append(_placed_out(placed, key, instances[key], cut_list, write))
+            sticks.append(_stick_out(len(sticks) + 1, layout, pieces, write))
     return sticks
 
 
-def _stick_out(number: int, layout: Layout, pieces: list[PlacedOut], rounding: Rounding) -> StickOut:
+def _stick_out(number: int, layout: Layout, pieces: list[PlacedOut], write: LengthWriter) -> StickOut:
     return StickOut(
         number=number,
-        length=length_out(layout.length, rounding),
+        length=write(layout.length),
         remnant=layout.remnant,
         price=money(layout.price_cents),
         pieces=pieces,
-        offcut=length_out(layout.offcut, rounding),
+        offcut=write(layout.offcut),
         kept=layout.kept,
     )
 
 
-def _placed_out(placed: Placed, key: str, instance: int, cut_list: CutList, rounding: Rounding) -> PlacedOut:
+def _placed_out(placed: Placed, key: str, instance: int, cut_list: CutList, write: LengthWriter) -> PlacedOut:
     index, _, part = key.partition(":")
     return PlacedOut(
         opening=cut_list.openings[int(index)].built.opening.mark,
         part=part,
         instance=instance,
-        start=length_out(placed.start, rounding),
-        length=length_out(placed.length, rounding),
+        start=write(placed.start),
+        length=write(placed.length),
         turned=placed.turned,
         reversed=placed.reversed,
         shares_cut=placed.shares_cut,
     )
 
 
-def _buy(plan: Plan, rounding: Rounding) -> list[BuyLineOut]:
+def _buy(plan: Plan, write: LengthWriter) -> list[BuyLineOut]:
     bought: Counter[tuple[str, int]] = Counter()
     lengths = {}
     for layout in plan.layouts:
@@ -138,8 +137,6 @@ def _buy(plan: Plan, rounding: Rounding) -> list[BuyLineOut]:
             bought[layout.stick, layout.price_cents] += layout.times
             lengths[layout.stick] = layout.length
     return [
-        BuyLineOut(
-            plan.profile, length_out(lengths[stick], rounding), count, money(price), money(price * count)
-        )
+        BuyLineOut(plan.profile, write(lengths[stick]), count, money(price), money(price * count))
         for (stick, price), count in sorted(bought.items(), key=lambda item: lengths[item[0][0]])
     ]

@@ -11,6 +11,7 @@ from longpoint.api.operation import operation
 from longpoint.api.read import Path, Reader
 from longpoint.api.read_opening import read_opening, read_trim
 from longpoint.api.wire_cut_list import OpeningOut
+from longpoint.api.wire_lengths import length_writer
 from longpoint.api.wire_opening import OpeningFields, OpeningRequest
 from longpoint.shop.house import BuiltOpening
 
@@ -24,7 +25,7 @@ async def compute_opening(data: OpeningRequest) -> OpeningOut:
     trim = read_trim(read, data.trim, ("trim",))
     opening = read_opening(read, data, trim, ())
     result = built(read, opening, lambda path: opening_field(data, path))
-    return opening_out(BuiltOpening("", 1, result), data.rounding.value())
+    return opening_out(BuiltOpening("", 1, result), length_writer(data.rounding.value()))
 
 
 def opening_field(wire: OpeningFields, path: Path) -> Path:

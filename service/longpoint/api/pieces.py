@@ -9,6 +9,7 @@ from longpoint.api.examples import APRON, CASING, STOOL
 from longpoint.api.operation import operation
 from longpoint.api.read import PLACEHOLDER, Path, Reader
 from longpoint.api.read_opening import read_pair
+from longpoint.api.wire_lengths import length_writer
 from longpoint.api.wire_parts import part_out
 from longpoint.api.wire_pieces import ApronRequest, CasingRequest, PartsOut, StoolRequest
 from longpoint.geometry import (
@@ -99,5 +100,5 @@ def _parts(
         return (field_sent(data, path[-1]),)
 
     result = built(read, opening, as_sent, wanted)
-    rounding = data.rounding.value()
-    return PartsOut([part_out(part, rounding) for part in result.parts], list(result.notes))
+    write = length_writer(data.rounding.value())
+    return PartsOut([part_out(part, write) for part in result.parts], list(result.notes))

@@ -3,23 +3,22 @@
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 
 import msgspec
 
-from longpoint.api.wire_lengths import LengthOut, length_out
-from longpoint.geometry import CutKind, End, Hand, Mark, Part, PartKind, Step
+from longpoint.api.wire_lengths import LengthOut, LengthWriter
+from longpoint.geometry import CutKind, End, Hand, Part, PartKind, Step
 from longpoint.lengths import Real, Rounding, Unit, rounded, tape
 
 
-class NotchOut(msgspec.Struct, frozen=True):
+class NotchOut(msgspec.Struct, frozen=True, gc=False):
     """What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end."""
 
     depth: LengthOut
     length: LengthOut
 
 
-class EndOut(msgspec.Struct, frozen=True):
+class EndOut(msgspec.Struct, frozen=True, gc=False):
     """One end of a part as it lies on the saw: face up, outer edge against the fence.
 
     `at` is the end as installed, `on_saw` the end as it lies. `mitre_degrees` is the table's turn off a square
@@ -38,14 +37,14 @@ class EndOut(msgspec.Struct, frozen=True):
     notch: NotchOut | None
 
 
-class MarkOut(msgspec.Struct, frozen=True):
+class MarkOut(msgspec.Struct, frozen=True, gc=False):
     """A layout mark: `at` from the part's left end as it lies on the saw."""
 
     name: str
     at: LengthOut
 
 
-class StepOut(msgspec.Struct, frozen=True):
+class StepOut(msgspec.Struct, frozen=True, gc=False):
     """How a figure was computed: the rule in words and the readings it used, exact."""
 
     figure: str
@@ -53,7 +52,7 @@ class StepOut(msgspec.Struct, frozen=True):
     inputs: dict[str, str]
 
 
-class PartOut(msgspec.Struct, frozen=True):
+class PartOut(msgspec.Struct, frozen=True, gc=False):
     """One piece of trim.
 
     `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of a
@@ -80,9 +79,10 @@ class PartOut(msgspec.Struct, frozen=True):
     notes: list[str]
 
 
-def part_out(part: Part, rounding: Rounding, quantity: int = 1) -> PartOut:
+def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
     """The part as the wire carries it."""
-    overall = length_out(part.overall, rounding)
+    rip_width = part.rip_width
+    left, right = part.ends
     return PartOut(
         part.key,
         part.kind,
@@ -90,15 +90,15 @@ def part_out(part: Part, rounding: Rounding, quantity: int = 1) -> PartOut:
         part.side,
         part.profile,
         quantity,
-        length_out(part.short_point, rounding),
-        length_out(part.long_point, rounding),
-        overall,
-        length_out(part.width, rounding),
-        length_out(part.thickness, rounding),
-        None if part.rip_width is None else length_out(part.rip_width, rounding),
-        (_end_out(part.ends[0], rounding), _end_out(part.ends[1], rounding)),
-        [_mark_out(mark, rounding) for mark in part.marks],
-        joint_error(part, rounding),
+        write(part.short_point),
+        write(part.long_point),
+        write(part.overall),
+        write(part.width),
+        write(part.thickness),
+        None if rip_width is None else write(rip_width),
+        (_end_out(left, write), _end_out(right, write)),
+        [MarkOut(mark.name, write(mark.at)) for mark in part.marks],
+        joint_error(part, write.rounding),
         [_step_out(step) for step in part.how],
         list(part.notes),
     )
@@ -108,15 +108,12 @@ def joint_error(part: Part, rounding: Rounding) -> str:
     """The gap across a joint, were all that rounding added or took to fall there; as decimal text."""
     residual = rounded(part.overall, rounding).residual
     if residual == 0:
-        return f"0 {rounding.to.unit}"
-    return _joint_error(
-        float(residual), float(min(end.mitre + end.bevel for end in part.ends)), rounding.to.unit
-    )
+        return _NO_ERROR[rounding.to.unit]
+    off_square = min(end.mitre + end.bevel for end in part.ends)
+    return gap_out(abs(float(residual)) * math.cos(math.radians(off_square)), rounding.to.unit)
 
 
-@lru_cache(maxsize=4096)
-def _joint_error(residual: float, off_square: float, unit: Unit) -> str:
-    return gap_out(abs(residual) * math.cos(math.radians(off_square)), unit)
+_NO_ERROR = {unit: f"0 {unit}" for unit in Unit}
 
 
 def gap_out(gap: float, unit: Unit) -> str:
@@ -124,31 +121,40 @@ def gap_out(gap: float, unit: Unit) -> str:
     return f"{gap * 25.4:.3f} mm" if unit is Unit.MM else f"{gap:.4f} in"
 
 
-@lru_cache(maxsize=4096)
-def _end_out(end: End, rounding: Rounding) -> EndOut:
+def _end_out(end: End, write: LengthWriter) -> EndOut:
     notch = end.notch
+    if end.cut is CutKind.SQUARE and notch is None:
+        known = _SQUARE_ENDS.get((end.at, end.on_saw))
+        if known is None:
+            known = _SQUARE_ENDS[end.at, end.on_saw] = _new_end(end, None)
+        return known
+    return _new_end(end, None if notch is None else NotchOut(write(notch.depth), write(notch.length)))
+
+
+# A plain square end says the same on every part, and half of all ends are one.
+_SQUARE_ENDS: dict[tuple[str, Hand], EndOut] = {}
+
+
+def _new_end(end: End, notch: NotchOut | None) -> EndOut:
     return EndOut(
         end.at,
         end.on_saw,
         end.cut,
-        round(float(end.mitre), 6),
+        _degrees(end.mitre),
         end.swing,
-        round(float(end.bevel), 6),
+        _degrees(end.bevel),
         end.tilt,
         end.long_edge,
-        None
-        if notch is None
-        else NotchOut(length_out(notch.depth, rounding), length_out(notch.length, rounding)),
+        notch,
     )
 
 
-def _mark_out(mark: Mark, rounding: Rounding) -> MarkOut:
-    return MarkOut(mark.name, length_out(mark.at, rounding))
+def _degrees(angle: Real) -> float:
+    return round(angle, 6) if isinstance(angle, float) else float(angle)
 
 
 def _step_out(step: Step) -> StepOut:
-    return StepOut(step.figure, step.rule, {name: _input_text(value) for name, value in step.inputs})
-
-
-def _input_text(value: Real) -> str:
-    return f"{value:.4f} in" if isinstance(value, float) else tape(value)
+    inputs = {
+        name: f"{value:.4f} in" if isinstance(value, float) else tape(value) for name, value in step.inputs
+    }
+    return StepOut(step.figure, step.rule, inputs)
