@@ -16,12 +16,12 @@ REQUEST_ID = "request_id"
 """Key in the scope's state of the request's id."""
 
 _SANE_ID = re.compile(rb"[A-Za-z0-9._\-]{8,64}")
-_PROTECTIVE = (
-    (b"x-content-type-options", b"nosniff"),
-    (b"content-security-policy", b"default-src 'none'; frame-ancestors 'none'"),
-    (b"referrer-policy", b"no-referrer"),
-    (b"cache-control", b"no-store"),
-)
+_PROTECTIVE = {
+    b"x-content-type-options": b"nosniff",
+    b"content-security-policy": b"default-src 'none'; frame-ancestors 'none'",
+    b"referrer-policy": b"no-referrer",
+    b"cache-control": b"no-store",
+}
 
 
 class Frame:
@@ -61,7 +61,10 @@ class Frame:
                 status = message["status"]
                 fields: list[tuple[bytes, bytes]] = list(message["headers"])
                 present = {name for name, _ in fields}
-                fields += [field for field in _PROTECTIVE if field[0] not in present]
+                if present.isdisjoint(_PROTECTIVE):
+                    fields += _PROTECTIVE.items()
+                else:
+                    fields += [field for field in _PROTECTIVE.items() if field[0] not in present]
                 fields.append((b"x-request-id", request_id))
                 if b"allow" in present:
                     fields = [_allow_head(field) for field in fields]

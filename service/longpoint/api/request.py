@@ -61,7 +61,7 @@ def query_parameters(handler: HTTPRouteHandler) -> frozenset[str]:
 class ApiRequest(Request[Any, Any, Any]):
     """A request whose body is decoded straight into its wire type, strictly, from JSON or MessagePack."""
 
-    __slots__ = ("_plan", "wanted")
+    __slots__ = ("wanted",)
 
     wanted: str
     """The media type to answer in, once negotiated; "" for pages and files."""
@@ -69,10 +69,10 @@ class ApiRequest(Request[Any, Any, Any]):
     @property
     def plan(self) -> Plan:
         """What the handler of this request takes and gives."""
-        handler = self.route_handler
-        plan: Plan | None = handler.opt.get(_PLAN)
+        opt = self.route_handler.opt
+        plan: Plan | None = opt.get(_PLAN)
         if plan is None:
-            plan = handler.opt[_PLAN] = Plan(handler)
+            plan = opt[_PLAN] = Plan(self.route_handler)
         return plan
 
     def negotiate(self) -> None:
@@ -84,7 +84,7 @@ class ApiRequest(Request[Any, Any, Any]):
             InvalidRequest: when there are query parameters this address does not know.
         """
         headers: dict[bytes, bytes] = self.scope["state"][RAW_HEADERS]
-        plan = self._plan = self.plan
+        plan = self.plan
         self.wanted = ""
         if plan.offers:
             accept = headers.get(b"accept", b"")
