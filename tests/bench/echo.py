@@ -1,7 +1,7 @@
 """Requests a second of one operation, beside a bare Litestar and msgspec echo of the same body.
 
-Both are served by one worker on loopback and driven in turn, in short rounds, by the same light generator over
-kept-alive connections; the bodies differ from one request to the next. Run from the repository's top:
+Both are served by one worker on loopback and driven in turn, in short rounds, by the same light generator
+over kept-alive connections; the bodies differ from one request to the next. Run from the repository's top:
 
     PYTHONPATH=service python tests/bench/echo.py --path /v1/lengths --body tests/bench/lengths.json
 """
@@ -18,7 +18,7 @@ import sys
 import time
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any, NamedTuple
+from typing import Any, NamedTuple, get_type_hints
 
 import uvicorn
 import uvloop
@@ -38,14 +38,13 @@ _A_READING = re.compile(r"(\d{2,}) ?(?:\d+/\d+)? in")
 def echo_of(path: str) -> HTTPRouteHandler:
     """A handler that decodes a body as the operation at a path does, and sends it back."""
     handler = next(each for each in OPERATIONS if path in each.paths)
-    body = handler.fn.__annotations__["data"].__args__[0]
+    body: Any = get_type_hints(handler.fn)["data"]
 
-    @post(ECHO, status_code=200)
     async def echo(data: Any) -> Any:
         return data
 
-    echo.fn.__annotations__ = {"data": JSONBody[body], "return": body}
-    return echo
+    echo.__annotations__ = {"data": JSONBody[body], "return": body}  # type: ignore[misc]
+    return post(ECHO, status_code=200)(echo)
 
 
 def serve(kind: str, path: str, port: int) -> None:
@@ -61,7 +60,7 @@ def serve(kind: str, path: str, port: int) -> None:
 
 
 def varied(body: Any, turn: int, *, fresh: bool) -> Any:
-    """The body with every reading of ten inches or more changed: to another 64th, or to one never seen before."""
+    """The body with each reading of ten inches or more moved to another 64th, or to one never seen."""
     count = iter(range(1, 10_000))
 
     def change(value: Any) -> Any:

@@ -31,7 +31,7 @@ class Answer(Response[Any]):
 
 
 class _Encoded(ASGIResponse):
-    """An encoded answer on its way out; skips the framework's header objects, which cost more than encoding."""
+    """An encoded answer on its way out, without the framework's header objects: they cost more than it all."""
 
     __slots__ = ("raw_headers",)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from litestar import post
+from litestar.params import JSONBody
 
 from longpoint.api.build import raise_geometry
 from longpoint.api.cut_list_out import cut_list_out
@@ -19,7 +20,7 @@ from longpoint.stock import Budget, Job, StockError, StockFault, plan
 
 
 @post("/v1/cut-list", **operation("compute_cut_list", summary="A house", tag="A house", examples=CUT_LIST))
-async def compute_cut_list(data: CutListRequest) -> CutListOut:
+async def compute_cut_list(data: JSONBody[CutListRequest]) -> CutListOut:
     """Every part of every opening, the sticks they come from, what to buy and what is left over."""
     return cut_list_out(work_out(data), data.currency)
 

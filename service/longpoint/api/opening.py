@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from litestar import post
+from litestar.params import JSONBody
 
 from longpoint.api.build import built, field_sent
 from longpoint.api.cut_list_out import opening_out
@@ -19,7 +20,7 @@ from longpoint.shop.house import BuiltOpening
 @post(
     "/v1/opening", **operation("compute_opening", summary="One opening", tag="One opening", examples=OPENING)
 )
-async def compute_opening(data: OpeningRequest) -> OpeningOut:
+async def compute_opening(data: JSONBody[OpeningRequest]) -> OpeningOut:
     """Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was computed."""
     read = Reader(data.unit)
     trim = read_trim(read, data.trim, ("trim",))

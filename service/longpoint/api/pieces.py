@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from litestar import post
+from litestar.params import JSONBody
 
 from longpoint.api.build import built, field_sent
 from longpoint.api.examples import APRON, CASING, STOOL
@@ -30,7 +31,7 @@ ANY = PLACEHOLDER
 
 
 @post("/v1/stool", **operation("compute_stool", summary="A stool", tag="One opening", examples=STOOL))
-async def compute_stool(data: StoolRequest) -> PartsOut:
+async def compute_stool(data: JSONBody[StoolRequest]) -> PartsOut:
     """Its length with both horns, its ripped width and its notches, from the jamb and the casing."""
     read = Reader(data.unit)
     left, right = read_pair(read, data.jamb_depth, data.left_depth, data.right_depth, (), "depth")
@@ -52,7 +53,7 @@ async def compute_stool(data: StoolRequest) -> PartsOut:
 
 
 @post("/v1/apron", **operation("compute_apron", summary="An apron", tag="One opening", examples=APRON))
-async def compute_apron(data: ApronRequest) -> PartsOut:
+async def compute_apron(data: JSONBody[ApronRequest]) -> PartsOut:
     """Its length, flush with the casing's outside edges, and its returns where its ends are returned."""
     read = Reader(data.unit)
     apron = Apron(
@@ -67,7 +68,7 @@ async def compute_apron(data: ApronRequest) -> PartsOut:
 
 
 @post("/v1/casing", **operation("compute_casing", summary="Casing", tag="One opening", examples=CASING))
-async def compute_casing(data: CasingRequest) -> PartsOut:
+async def compute_casing(data: JSONBody[CasingRequest]) -> PartsOut:
     """Legs and head, and in a picture frame the sill piece, each with its mitres and its short and long points."""
     read = Reader(data.unit)
     left, right = read_pair(read, data.leg_height, data.left_height, data.right_height, (), "height")
