@@ -43,7 +43,7 @@ def work_out(data: CutListRequest) -> CutList:
             plans.append(plan(job, Budget(seconds=0)))
         except StockError as error:
             for fault in error.faults:
-                faults.add(_stock_field(data, house, job, fault), fault.code.replace("_", "-"), fault.detail)
+                faults.add(_stock_field(house, job, fault), fault.code.replace("_", "-"), fault.detail)
     faults.raise_any()
     return CutList(house, openings, tuple(plans))
 
@@ -57,7 +57,7 @@ def _house_field(data: CutListRequest, path: Path) -> Path:
     return ("openings", index, *opening_field(one, tuple(rest)))
 
 
-def _stock_field(data: CutListRequest, house: House, job: Job, fault: StockFault) -> Path:
+def _stock_field(house: House, job: Job, fault: StockFault) -> Path:
     """The field of the request behind a field of a cutting job."""
     number = next(index for index, stock in enumerate(house.stock) if stock.profile == job.profile)
     match fault.field:

@@ -50,11 +50,12 @@ def cut_list_out(cut_list: CutList, currency: str) -> CutListOut:
 
 
 CAUTIONS = (
-    "Keep the guards on and hands well clear; never hold a short piece by hand at the saw. Cut returns from a longer "
-    "piece and let the blade stop before lifting it. Wear eye protection and keep the dust out of your lungs.",
+    "Keep the guards on and hands well clear; never hold a short piece by hand at the saw.",
+    "Cut returns from a longer piece and let the blade stop before lifting it.",
+    "Wear eye protection and keep the dust out of your lungs.",
     "Paint in housing built before 1978 may hold lead: test it and follow the lead-safe rules before disturbing it.",
     "Trim must not reduce a required escape opening or hide a safety-glazing mark.",
-    "Local codes, the makers' instructions and licensed practice come first. This computes sizes and approves nothing.",
+    "Local codes, the makers' instructions and licensed practice come first: this computes sizes and approves nothing.",
 )
 
 
