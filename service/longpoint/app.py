@@ -6,6 +6,7 @@ from litestar import Litestar
 
 from longpoint.api.access_log import AccessLog
 from longpoint.api.answer import Answer
+from longpoint.api.docs import PAGES
 from longpoint.api.errors import HANDLERS
 from longpoint.api.frame import Frame
 from longpoint.api.request import ApiRequest, negotiate
@@ -22,7 +23,7 @@ def create_app(settings: Settings | None = None) -> Litestar:
     settings = settings or Settings()
     log = AccessLog(logging.getLogger("longpoint.access")) if settings.access_log else None
     app = Litestar(
-        route_handlers=[*OPERATIONS],
+        route_handlers=[*OPERATIONS, *PAGES],
         before_request=negotiate,
         exception_handlers=HANDLERS,
         request_class=ApiRequest,

@@ -4,17 +4,19 @@ Only runs once a body has been refused. It follows msgspec's strict rules, so th
 faults here and one it refuses has at least one.
 """
 
-import enum
-import json
+import datetime
 import math
 import re
 from collections.abc import Callable, Iterable
+from decimal import Decimal
 from functools import lru_cache
 from typing import Any
+from uuid import UUID
 
 import msgspec
 from msgspec import inspect as mi
 
+from longpoint.api.fault_words import kind_of, options_of, out_of_bounds, show, unknown_field, wanted
 from longpoint.api.faults import Faults, nearest
 
 Check = Callable[[str, Any], tuple[str, str] | None]
@@ -52,29 +54,6 @@ def _inspect(type_: Any) -> mi.Type:
     return mi.type_info(type_)
 
 
-def kind_of(value: Any) -> str:
-    """What a decoded value is, in a caller's words."""
-    if value is None:
-        return "null"
-    if isinstance(value, bool):
-        return "true or false"
-    if isinstance(value, (int, float)):
-        return "a number"
-    if isinstance(value, str):
-        return "text"
-    if isinstance(value, list):
-        return "a list"
-    if isinstance(value, dict):
-        return "an object"
-    return "binary data"
-
-
-def show(value: Any) -> str:
-    """A value as JSON, cut short."""
-    text = json.dumps(value, ensure_ascii=False, default=str)
-    return text if len(text) <= 60 else text[:57] + "..."
-
-
 class _Explainer:
     """Walks one body."""
 
@@ -102,7 +81,7 @@ class _Explainer:
         elif isinstance(t, (mi.IntType, mi.FloatType)):
             self._number(t, value, path, extra or {})
         elif isinstance(t, (mi.LiteralType, mi.EnumType)):
-            self._option(_options(t), value, path)
+            self._option(options_of(t), value, path)
         elif isinstance(t, mi.BoolType):
             if not isinstance(value, bool):
                 self._wrong(path, "true or false", value)
@@ -137,7 +116,7 @@ class _Explainer:
             if not isinstance(key, str):
                 self.faults.add(path, "wrong-type", f"A field's name must be text, not {kind_of(key)}.")
             elif key not in names and t.forbid_unknown_fields:
-                self.faults.add((*path, key), "unknown-field", _unknown(key, names))
+                self.faults.add((*path, key), "unknown-field", unknown_field(key, names))
 
     def _list(self, t: mi.CollectionType, value: Any, path: _Trail) -> None:
         if not isinstance(value, list):
@@ -195,7 +174,7 @@ class _Explainer:
             self._wrong(path, "a whole number" if whole else "a number", value, extra.get(EXPECT, ""))
         elif isinstance(value, float) and not math.isfinite(value):
             self.faults.add(path, "out-of-range", "This number is out of any range the service can take.")
-        elif wrong := _out_of_bounds(t, value):
+        elif wrong := out_of_bounds(t, value):
             self.faults.add(path, "out-of-range", f"This must be {wrong}, not {show(value)}.")
 
     def _option(self, options: Iterable[Any], value: Any, path: _Trail) -> None:
@@ -213,7 +192,7 @@ class _Explainer:
             self._tagged(structs, value, path)
             return
         fitting = [m for m, bare in zip(t.types, members, strict=True) if _takes_kind(bare, value)]
-        options = [option for bare in members for option in _options(bare)]
+        options = [option for bare in members for option in options_of(bare)]
         if len(fitting) == 1:
             self.walk(fitting[0], value, path, extra)
         elif options and isinstance(value, (str, int)) and not isinstance(value, bool):
@@ -223,7 +202,7 @@ class _Explainer:
             if len(rest) == 1:
                 self.walk(rest[0], value, path, extra)
             else:
-                self._wrong(path, " or ".join(dict.fromkeys(_wanted(m) for m in members)), value)
+                self._wrong(path, " or ".join(dict.fromkeys(wanted(m) for m in members)), value)
         else:
             self._other(t, value, path)
 
@@ -257,16 +236,6 @@ def _bare(t: mi.Type) -> mi.Type:
     return t
 
 
-def _options(t: mi.Type) -> list[Any]:
-    if isinstance(t, mi.EnumType):
-        return [member.value for member in _members(t.cls)]
-    return list(t.values) if isinstance(t, mi.LiteralType) else []
-
-
-def _members(cls: type[enum.Enum]) -> list[enum.Enum]:
-    return list(cls)
-
-
 _KINDS: dict[type[mi.Type], type | tuple[type, ...]] = {
     mi.StrType: str,
     mi.IntType: int,
@@ -279,19 +248,13 @@ _KINDS: dict[type[mi.Type], type | tuple[type, ...]] = {
     mi.VarTupleType: list,
     mi.TupleType: list,
 }
-_WORDS: dict[type[mi.Type], str] = {
-    mi.StrType: "text",
-    mi.IntType: "a whole number",
-    mi.FloatType: "a number",
-    mi.BoolType: "true or false",
-    mi.NoneType: "null",
-    mi.StructType: "an object",
-    mi.DictType: "an object",
-    mi.ListType: "a list",
-    mi.VarTupleType: "a list",
-    mi.TupleType: "a list",
+_PYTHON: dict[type[mi.Type], Any] = {
+    mi.DateTimeType: datetime.datetime,
+    mi.DateType: datetime.date,
+    mi.TimeType: datetime.time,
+    mi.DecimalType: Decimal,
+    mi.UUIDType: UUID,
 }
-_PYTHON: dict[type[mi.Type], Any] = {}
 
 
 def _takes_kind(t: mi.Type, value: Any) -> bool:
@@ -299,26 +262,3 @@ def _takes_kind(t: mi.Type, value: Any) -> bool:
     if kind is None or (isinstance(value, bool) and not isinstance(t, mi.BoolType)):
         return False
     return isinstance(value, kind)
-
-
-def _wanted(t: mi.Type) -> str:
-    return _WORDS.get(type(t)) or " or ".join(show(option) for option in _options(t)) or "something else"
-
-
-def _out_of_bounds(t: mi.IntType | mi.FloatType, value: float) -> str:
-    if t.ge is not None and value < t.ge:
-        return f"at least {t.ge}"
-    if t.gt is not None and value <= t.gt:
-        return f"more than {t.gt}"
-    if t.le is not None and value > t.le:
-        return f"at most {t.le}"
-    if t.lt is not None and value >= t.lt:
-        return f"less than {t.lt}"
-    if t.multiple_of is not None and value % t.multiple_of:
-        return f"a multiple of {t.multiple_of}"
-    return ""
-
-
-def _unknown(key: str, names: list[str]) -> str:
-    hint = nearest(key, names) or f" The fields here are: {', '.join(names)}." if names else ""
-    return f"{show(key)} is not a field here; take it out.{hint}"

@@ -52,7 +52,7 @@ class Frame:
         method: str = scope["method"]
         head = method == "HEAD"
         if head:
-            scope["method"] = "GET"
+            scope = {**scope, "method": "GET"}  # a copy: the server goes by its own to leave the body out
         status = 0
 
         async def send_framed(message: Any) -> None:

@@ -2,13 +2,13 @@
 
 from typing import Literal
 
-import msgspec
 from litestar import get
 
 from longpoint.api.operation import operation
+from longpoint.api.wire import WireOut
 
 
-class Health(msgspec.Struct, frozen=True, kw_only=True):
+class Health(WireOut):
     """How the service is.
 
     Attributes:

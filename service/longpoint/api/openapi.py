@@ -4,8 +4,9 @@ Litestar drops constraints on list items, discriminators and refused unknown fie
 have them all. So every body's schema comes from msgspec, and Litestar's are left out.
 """
 
+import inspect
+import re
 from functools import lru_cache
-from http import HTTPStatus
 from typing import Any
 
 import msgspec
@@ -21,6 +22,7 @@ from longpoint.api.negotiate import BOTH
 from longpoint.api.operation import Operation, operation_of
 from longpoint.api.problems import PROBLEM_JSON, Problem, ProblemBody
 from longpoint.api.routes import OPERATIONS
+from longpoint.api.wire import Wire, WireOut
 
 _REF = "#/components/schemas/{name}"
 
@@ -64,8 +66,11 @@ def document() -> dict[str, Any]:
     ]
     schemas, components = _schemas([handler for _, _, handler, _ in handlers])
     for path, method, handler, said in handlers:
-        _complete(outline["paths"][path][method], handler, said, schemas)
-    outline["components"]["schemas"] = components
+        entry = outline["paths"][path][method]
+        _complete(entry, handler, said, schemas)
+        for status in _refusals(path, said, takes_body="requestBody" in entry):
+            entry["responses"][str(status)] = {"$ref": f"#/components/responses/Problem{status}"}
+    outline["components"]["schemas"] = {name: _described(schema) for name, schema in components.items()}
     outline["components"]["responses"] = _shared_responses()
     return outline
 
@@ -83,6 +88,32 @@ def _schemas(handlers: list[HTTPRouteHandler]) -> tuple[dict[Any, dict[str, Any]
     ]
     schemas, components = msgspec.json.schema_components([*types, ProblemBody], ref_template=_REF)
     return dict(zip(types, schemas, strict=False)), components
+
+
+def _described(schema: dict[str, Any]) -> dict[str, Any]:
+    """A schema whose docstring is shared out: each line under "Attributes:" goes to the property it speaks of."""
+    head, attributes = _read_doc(schema.get("description", ""))
+    for base in _wire_types().get(schema["title"].partition("[")[0], type).__mro__:
+        attributes = {**_read_doc(base.__doc__ or "")[1], **attributes}
+    for name, property_ in schema.get("properties", {}).items():
+        if name in attributes:
+            property_.setdefault("description", attributes[name])
+    return {**schema, "description": head} if head else schema
+
+
+def _read_doc(doc: str) -> tuple[str, dict[str, str]]:
+    """The head of a docstring, and what it says of each attribute."""
+    head, _, listed = inspect.cleandoc(doc).partition("\nAttributes:\n")
+    entries = (entry.partition(":") for entry in re.split(r"\n(?=\S)", inspect.cleandoc(listed)))
+    return head.strip(), {name: " ".join(text.split()) for name, _, text in entries if text}
+
+
+def _wire_types() -> dict[str, type]:
+    """Every wire type by name, to find what a subclass left to its base to say."""
+    found: list[type] = [Wire, WireOut]
+    for cls in found:
+        found += cls.__subclasses__()
+    return {cls.__name__: cls for cls in found}
 
 
 def _taken(handler: HTTPRouteHandler) -> Any:
@@ -119,16 +150,13 @@ def _complete(
         for name, example in said.examples.items()
         if example.response is not None
     }
-    success = str(handler.status_code)
-    answer = {"description": entry["responses"][success]["description"], "headers": _headers(said)}
+    answer: dict[str, Any] = {"description": "Done.", "headers": _headers(said)}
     if given is not None:
+        answer["description"] = _read_doc(given.__doc__ or "")[0] or "Done."
         answer["content"] = _content(said.offers, schemas[given], answers)
     if said.links:
         answer["links"] = dict(said.links)
-    entry["responses"] = {success: answer} | {
-        str(status): {"$ref": f"#/components/responses/Problem{status}"}
-        for status in _refusals(handler, said, takes_body=taken is not None)
-    }
+    entry["responses"] = {str(handler.status_code): answer}
 
 
 def _content(offers: tuple[str, ...], schema: dict[str, Any], examples: dict[str, Any]) -> dict[str, Any]:
@@ -145,12 +173,12 @@ def _headers(said: Operation) -> dict[str, Any]:
     }
 
 
-def _refusals(handler: HTTPRouteHandler, said: Operation, *, takes_body: bool) -> list[int]:
+def _refusals(path: str, said: Operation, *, takes_body: bool) -> list[int]:
     """The statuses an operation may refuse with."""
     statuses = {400, 406, 422, 500, *said.problems}
     if takes_body:
         statuses |= {413, 415}
-    if handler.path_parameters if hasattr(handler, "path_parameters") else False:
+    if "{" in path:
         statuses.add(404)
     return sorted(statuses)
 
@@ -162,8 +190,8 @@ def _shared_responses() -> dict[str, Any]:
         by_status.setdefault(kind.status, []).append(kind)
     return {
         f"Problem{status}": {
-            "description": f"{HTTPStatus(status).phrase}. "
-            + " ".join(f"`{kind.type_uri()}`: {kind.title}." for kind in kinds),
+            "description": " ".join(f"`{kind.type_uri()}`: {kind.title}." for kind in kinds),
+            "headers": _headers(Operation()),
             "content": {PROBLEM_JSON: {"schema": {"$ref": _REF.format(name=ProblemBody.__name__)}}},
         }
         for status, kinds in sorted(by_status.items())
