@@ -83,6 +83,7 @@ def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
     """The part as the wire carries it."""
     rip_width = part.rip_width
     left, right = part.ends
+    long_point = write(part.long_point)
     return PartOut(
         part.key,
         part.kind,
@@ -91,8 +92,8 @@ def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
         part.profile,
         quantity,
         write(part.short_point),
-        write(part.long_point),
-        write(part.overall),
+        long_point,
+        long_point if part.overall is part.long_point else write(part.overall),
         write(part.width),
         write(part.thickness),
         None if rip_width is None else write(rip_width),

@@ -128,8 +128,8 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: 
     jamb = frame.sides[index]
     inner = jamb + start.inner + finish.inner
     outer = jamb + start.outer + finish.outer
-    over_start = max(start.inner, start.outer)
-    over_finish = max(finish.inner, finish.outer)
+    over_start = max(start.outer, start.inner)
+    over_finish = max(finish.outer, finish.inner)
     starts_at, finishes_at = _ENDS.get(me.name, ("right", "left"))
     # Outer edge against the fence puts the end a side finishes at on the saw's left.
     ends = (
@@ -144,7 +144,9 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: 
         profile=casing.profile,
         short_point=inner,
         long_point=outer,
-        overall=jamb + over_start + over_finish,
+        overall=outer
+        if over_start is start.outer and over_finish is finish.outer
+        else jamb + over_start + over_finish,
         width=casing.width,
         thickness=casing.thickness,
         ends=ends,

@@ -141,7 +141,7 @@ class Part(Value, frozen=True):
     @property
     def key(self) -> str:
         """Names the part within its opening: "casing_leg/left", "stool"."""
-        return f"{self.kind}/{self.side}" if self.side else str(self.kind)
+        return self.kind + "/" + self.side if self.side else str(self.kind)
 
     @property
     def title(self) -> str:
