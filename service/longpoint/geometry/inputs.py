@@ -137,6 +137,50 @@ class Polygon(Value, frozen=True):
     angles: tuple[Real, ...] = ()
 
 
+class Quadrilateral(Value, frozen=True):
+    """Four sides out of square, held by at least one diagonal or angle; more of them check the tape.
+
+    Attributes:
+        jamb_width, head_width: jamb to jamb at the bottom and at the top.
+        left_height, right_height: along each jamb.
+        diagonal_from_bottom_left: bottom left to top right, inside corner to inside corner.
+        diagonal_from_bottom_right: bottom right to top left.
+        bottom_left_angle, bottom_right_angle, top_right_angle, top_left_angle: interior, degrees.
+    """
+
+    jamb_width: Fraction
+    head_width: Fraction
+    left_height: Fraction
+    right_height: Fraction
+    diagonal_from_bottom_left: Fraction | None = None
+    diagonal_from_bottom_right: Fraction | None = None
+    bottom_left_angle: Real | None = None
+    bottom_right_angle: Real | None = None
+    top_right_angle: Real | None = None
+    top_left_angle: Real | None = None
+
+
+class Arch(Value, frozen=True):
+    """A segmental or half-round head in straight segments, their ends on the curve.
+
+    Attributes:
+        jamb_width: jamb to jamb; the curve's chord.
+        spring_height: base to where the curve springs; nought where the curve stands on the base.
+        rise: of the curve above the springing, at most half the width.
+        pieces: how many segments; None to let `departure` decide.
+        departure: the farthest a segment's middle may lie from the true curve.
+    """
+
+    jamb_width: Fraction
+    spring_height: Fraction
+    rise: Fraction
+    pieces: int | None = None
+    departure: Fraction | None = None
+
+
+Shape = PlumbSides | Quadrilateral | Polygon | Arch
+
+
 class Readings(Value, frozen=True):
     """What the tape read, from the jamb's inside faces.
 
@@ -146,7 +190,7 @@ class Readings(Value, frozen=True):
         jamb_thickness: of the jamb's edge, on which reveal and casing must find room.
     """
 
-    shape: PlumbSides | Polygon
+    shape: Shape
     left_depth: Fraction | None = None
     right_depth: Fraction | None = None
     jamb_thickness: Fraction = Fraction(3, 4)

@@ -29,6 +29,7 @@ class Corner(Value, frozen=True):
 
 
 SQUARE = Corner(RIGHT_ANGLE, Fraction(1), ZERO)
+ALL_SQUARE = (SQUARE, SQUARE, SQUARE, SQUARE)
 
 
 def corner(degrees: Real) -> Corner:
@@ -51,13 +52,18 @@ class Frame(Value, frozen=True):
     corners: tuple[Corner, ...]
 
     @property
+    def square(self) -> bool:
+        """Whether every corner is exactly square."""
+        return self.corners == ALL_SQUARE
+
+    @property
     def vertices(self) -> tuple[tuple[Real, Real], ...]:
         """Where the sides start, side 0 running along x from the origin."""
         x: Real = ZERO
         y: Real = ZERO
         direction = 0.0
         quarter = 0
-        exact = all(c is SQUARE for c in self.corners)
+        exact = self.square
         points: list[tuple[Real, Real]] = []
         for side, angle in zip(self.sides, self.corners, strict=True):
             points.append((x, y))
@@ -72,7 +78,7 @@ class Frame(Value, frozen=True):
 
 
 def rectangle(width: Fraction, height: Fraction) -> Frame:
-    return Frame((width, height, width, height), (SQUARE, SQUARE, SQUARE, SQUARE))
+    return Frame((width, height, width, height), ALL_SQUARE)
 
 
 def plumb_sided(width: Fraction, left: Fraction, right: Fraction) -> Frame:

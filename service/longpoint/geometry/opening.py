@@ -9,8 +9,8 @@ from longpoint.geometry.apron import apron_parts
 from longpoint.geometry.casing import cased_sides, casing_parts
 from longpoint.geometry.checks import check_lengths, check_trim
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Foot, Opening, PlumbSides
-from longpoint.geometry.kernel import SQUARE, Corner, Frame
+from longpoint.geometry.inputs import Foot, Opening, PlumbSides, Quadrilateral
+from longpoint.geometry.kernel import ALL_SQUARE, Corner, Frame
 from longpoint.geometry.parts import Part
 from longpoint.geometry.plinth import plinth_parts
 from longpoint.geometry.shapes import frame_of
@@ -18,7 +18,7 @@ from longpoint.geometry.stool import stool_part
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
 
-TAKEN_SQUARE = "The heights differ by too little to open a joint: taken as square, each leg its own height."
+TAKEN_SQUARE = "Out of square by too little to open a joint: taken as square, each side at its own reading."
 OUT_OF_LEVEL = "The heights differ: the sides are taken as plumb and the head as out of level."
 
 
@@ -79,17 +79,19 @@ def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
 def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, float, tuple[str, ...]]:
     shape = opening.readings.shape
     frame = frame_of(shape, faults)
-    if frame is None or not isinstance(shape, PlumbSides) or shape.left_height == shape.right_height:
+    if frame is None or frame.square or not isinstance(shape, PlumbSides | Quadrilateral):
         return frame, 0.0, ()
     gap = square_gap(frame.corners, opening.trim.casing.width)
     if gap <= opening.square_gap:
-        width = shape.jamb_width
-        return (
-            Frame((width, shape.right_height, width, shape.left_height), (SQUARE,) * 4),
-            gap,
-            (TAKEN_SQUARE,),
-        )
-    return frame, gap, (OUT_OF_LEVEL,)
+        return squared(shape), gap, (TAKEN_SQUARE,)
+    return frame, gap, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
+
+
+def squared(shape: PlumbSides | Quadrilateral) -> Frame:
+    """An opening near enough to square, each side at its own reading."""
+    width = shape.jamb_width
+    head = shape.head_width if isinstance(shape, Quadrilateral) else width
+    return Frame((width, shape.right_height, head, shape.left_height), ALL_SQUARE)
 
 
 def square_gap(corners: tuple[Corner, ...], width: Fraction) -> float:

@@ -4,29 +4,64 @@ from __future__ import annotations
 
 import math
 
+from longpoint.geometry.arch import arched
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import PlumbSides, Polygon
-from longpoint.geometry.kernel import RIGHT_ANGLE, SQUARE, Corner, Frame, corner, plumb_sided, rectangle
+from longpoint.geometry.inputs import Arch, PlumbSides, Polygon, Quadrilateral, Shape
+from longpoint.geometry.kernel import ALL_SQUARE, RIGHT_ANGLE, Corner, Frame, corner, plumb_sided, rectangle
+from longpoint.geometry.quadrilateral import corner_of_cosine, cosine_between, quadrilateral
+from longpoint.geometry.tape import TAPE_TOLERANCE, check_tape
 from longpoint.lengths import Fraction, Real
 
-LEAST_ANGLE, GREATEST_ANGLE = 15, 165
+LEAST_ANGLE, GREATEST_ANGLE = 15, 178
 # A tape reads to 1/16 in and an angle finder to half a degree: what a closed polygon may miss by.
 CLOSING_LENGTH = Fraction(1, 8)
 CLOSING_ANGLE = 0.6
+EXACT = 1e-9
 
 
-def frame_of(shape: PlumbSides | Polygon, faults: Faults) -> Frame | None:
+def frame_of(shape: Shape, faults: Faults) -> Frame | None:
     """The frame of an opening's outline; None, with the faults told, when there is none."""
+    if isinstance(shape, PlumbSides):
+        if shape.left_height == shape.right_height:
+            return rectangle(shape.jamb_width, shape.left_height)
+        frame = plumb_sided(shape.jamb_width, shape.left_height, shape.right_height)
+        check_corners(frame.corners, ("readings", "left_height"), faults)
+        return frame
     if isinstance(shape, Polygon):
         return _polygon(shape, faults)
-    if shape.left_height == shape.right_height:
-        return rectangle(shape.jamb_width, shape.left_height)
-    frame = plumb_sided(shape.jamb_width, shape.left_height, shape.right_height)
-    _check_angles(frame.corners, ("readings", "left_height"), faults)
+    if isinstance(shape, Arch):
+        return _arched(shape, faults)
+    return _quadrilateral(shape, faults)
+
+
+def _arched(shape: Arch, faults: Faults) -> Frame | None:
+    frame = arched(shape, faults)
+    if frame is not None and shape.spring_height == 0:
+        check_corners((frame.corners[0],), ("readings", "rise"), faults)
     return frame
 
 
-def _check_angles(corners: tuple[Corner, ...], path: tuple[str | int, ...], faults: Faults) -> None:
+def _quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
+    frame = quadrilateral(shape, faults)
+    if frame is None:
+        return None
+    check_corners(frame.corners, ("readings", "jamb_width"), faults)
+    tape = check_tape(shape, frame.corners)
+    for check in tape.checks if tape else ():
+        if check.agrees:
+            continue
+        unit = "degrees" if check.reading.endswith("_angle") else "in"
+        suspect = f" Likeliest wrong: {tape.suspects[0].reading}." if tape and tape.suspects else ""
+        faults.add(
+            ("readings", check.reading),
+            "readings-disagree",
+            f"The other readings make this {check.computed:.3f} {unit}, {abs(check.difference):.3f} away; "
+            f"rounding to 1/16 in explains at most {TAPE_TOLERANCE} in.{suspect} Measure again.",
+        )
+    return frame
+
+
+def check_corners(corners: tuple[Corner, ...], path: tuple[str | int, ...], faults: Faults) -> None:
     for number, each in enumerate(corners, 1):
         if not LEAST_ANGLE <= each.degrees <= GREATEST_ANGLE:
             faults.add(
@@ -80,7 +115,7 @@ def _closed(sides: tuple[Fraction, ...], angles: tuple[Real, ...], faults: Fault
         and sides[1] == sides[3]
         and all(a == RIGHT_ANGLE for a in angles)
     ):
-        return Frame(sides, (SQUARE,) * 4)
+        return Frame(sides, ALL_SQUARE)
     direction = x = y = 0.0
     for side, angle in zip(sides[:-1], angles[:-1], strict=True):
         x += float(side) * math.cos(direction)
@@ -103,8 +138,9 @@ def _closed(sides: tuple[Fraction, ...], angles: tuple[Real, ...], faults: Fault
         )
         return None
     corners = tuple(corner(a) for a in (*angles[:-2], before_last, last))
-    _check_angles(corners, ("readings", "angles"), faults)
-    return Frame((*sides[:-1], closing), corners)
+    check_corners(corners, ("readings", "angles"), faults)
+    # Where the readings close by themselves the last side stays as it was read.
+    return Frame((*sides[:-1], sides[-1] if gap < EXACT else closing), corners)
 
 
 def _triangle(sides: tuple[Fraction, ...], faults: Faults) -> Frame | None:
@@ -116,18 +152,10 @@ def _triangle(sides: tuple[Fraction, ...], faults: Faults) -> Frame | None:
             "The longest side is as long as the other two together, so they make no triangle. Measure again.",
         )
         return None
-    corners = (
-        _opposite(left, base, right),
-        _opposite(base, right, left),
-        _opposite(right, left, base),
+    corners = tuple(
+        corner_of_cosine(cosine_between(one, other, far * far))
+        for one, other, far in ((base, right, left), (right, left, base), (left, base, right))
     )
-    _check_angles(corners, ("readings", "sides"), faults)
-    return Frame(sides, corners)
-
-
-def _opposite(far: Fraction, one: Fraction, other: Fraction) -> Corner:
-    """The corner between two sides, from the law of cosines; its cosine, and a right angle, stay exact."""
-    cosine = (one * one + other * other - far * far) / (2 * one * other)
-    if cosine == 0:
-        return SQUARE
-    return corner(math.degrees(math.acos(cosine)))
+    found = tuple(each for each in corners if each is not None)
+    check_corners(found, ("readings", "sides"), faults)
+    return Frame(sides, found)

@@ -1,0 +1,111 @@
+"""The corners of an opening as they really stand, and what treating them as square would cost."""
+
+from __future__ import annotations
+
+import math
+
+from longpoint.geometry.casing import CasedSide, cased_sides, casing_parts
+from longpoint.geometry.faults import Faults
+from longpoint.geometry.inputs import Opening, Quadrilateral
+from longpoint.geometry.kernel import Corner, Frame
+from longpoint.geometry.parts import Part
+from longpoint.geometry.quadrilateral import quadrilateral
+from longpoint.geometry.shapes import check_corners, frame_of
+from longpoint.geometry.tape import TapeCheck, check_tape
+from longpoint.geometry.value import Value
+from longpoint.lengths import Real
+
+
+class CornerReading(Value, frozen=True):
+    """One corner of the jamb.
+
+    Attributes:
+        sides: the two sides that meet there, anticlockwise.
+        degrees: interior angle.
+        off_square: degrees less 90.
+        gap_if_square: the joint gap that cutting it as a square corner would leave, inches.
+        vertex: where it lies, from the base's left corner, x along the base.
+    """
+
+    sides: tuple[str, str]
+    degrees: Real
+    off_square: Real
+    gap_if_square: float
+    vertex: tuple[Real, Real]
+
+
+class Corners(Value, frozen=True):
+    """Attributes:
+    frame: the jamb's inside faces as read, never squared.
+    corners: each corner, the base's right-hand one first.
+    pieces: the casing by these corners, with the saw's reading at each end.
+    square: whether every corner is square within the opening's square gap.
+    tape: what readings beyond the fifth say; None where there are none.
+    """
+
+    frame: Frame
+    corners: tuple[CornerReading, ...]
+    pieces: tuple[Part, ...]
+    square: bool
+    tape: TapeCheck | None
+
+
+def corners(opening: Opening) -> Corners:
+    """The corners of an opening, answered as read even where its readings disagree or it is nearly square.
+
+    Raises:
+        GeometryError: where the readings close on no shape.
+    """
+    faults = Faults()
+    frame, tape = _as_read(opening, faults)
+    faults.raise_any()
+    assert frame is not None
+    sides = cased_sides(opening, frame)
+    vertices = frame.vertices
+    count = len(sides)
+    readings = tuple(
+        CornerReading(
+            sides=(sides[index].name, sides[(index + 1) % count].name),
+            degrees=each.degrees,
+            off_square=each.degrees - 90,
+            gap_if_square=gap_if_square(each, sides[index], sides[(index + 1) % count]),
+            vertex=vertices[(index + 1) % count],
+        )
+        for index, each in enumerate(frame.corners)
+    )
+    worst = max(each.gap_if_square for each in readings)
+    return Corners(frame, readings, casing_parts(opening, frame), worst <= opening.square_gap, tape)
+
+
+def _as_read(opening: Opening, faults: Faults) -> tuple[Frame | None, TapeCheck | None]:
+    shape = opening.readings.shape
+    if not isinstance(shape, Quadrilateral):
+        return frame_of(shape, faults), None
+    frame = quadrilateral(shape, faults)
+    if frame is None:
+        return None, None
+    check_corners(frame.corners, ("readings", "jamb_width"), faults)
+    return frame, check_tape(shape, frame.corners)
+
+
+def gap_if_square(at: Corner, one: CasedSide, other: CasedSide) -> float:
+    """The gap at a joint whose pieces were cut for a square corner: at its open end, across the joint."""
+    widths = [float(side.casing.width) for side in (one, other) if side.casing is not None]
+    joint = math.hypot(*widths)
+    return joint * abs(math.tan(math.radians(float(at.degrees) - 90))) if widths else 0.0
+
+
+def compound(corner_degrees: Real, spring_degrees: Real) -> tuple[float, float]:
+    """The saw's mitre and bevel, degrees, for trim that leans.
+
+    Args:
+        corner_degrees: between the two pieces, in the plane that the trim goes round.
+        spring_degrees: between the trim's back and the upright of that plane: 90 lies flat in it.
+
+    Source: the published crown tables' own formula, mitre = atan(sin S / tan(C/2)) and
+    bevel = asin(cos S cos(C/2)).
+    """
+    half, spring = math.radians(corner_degrees) / 2, math.radians(spring_degrees)
+    mitre = math.atan2(math.sin(spring), math.tan(half))
+    bevel = math.asin(math.cos(spring) * math.cos(half))
+    return math.degrees(mitre), math.degrees(bevel)
