@@ -18,6 +18,7 @@ _STOOD_FOR = {
     "right_height": "leg_height",
     "left_depth": "jamb_depth",
     "right_depth": "jamb_depth",
+    "spring_height": "leg_height",
     "jamb_width": "sides",
     "plinth": "plinth_height",
 }

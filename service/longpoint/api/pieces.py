@@ -9,7 +9,7 @@ from longpoint.api.build import built, field_sent
 from longpoint.api.examples import APRON, CASING, STOOL
 from longpoint.api.operation import operation
 from longpoint.api.read import PLACEHOLDER, Path, Reader
-from longpoint.api.read_opening import read_pair
+from longpoint.api.read_shape import read_pair
 from longpoint.api.wire_lengths import length_writer
 from longpoint.api.wire_parts import part_out
 from longpoint.api.wire_pieces import ApronRequest, CasingRequest, PartsOut, StoolRequest

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from longpoint.api.corners import compute_corners
 from longpoint.api.cut_list import compute_cut_list
 from longpoint.api.health import check_live, check_ready
 from longpoint.api.lengths import read_lengths
@@ -14,6 +15,7 @@ OPERATIONS: list[Any] = [
     compute_apron,
     compute_casing,
     compute_opening,
+    compute_corners,
     compute_cut_list,
     check_live,
     check_ready,

@@ -78,7 +78,11 @@ class ReadingsIn(Wire):
     """What the tape read, from the jamb's inside faces.
 
     A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of the
-    head jamb); where the two sides differ, `left_height` and `right_height` instead. Any other convex shape has
+    head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One out of
+    square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one corner's
+    angle; further ones check the tape. A curved head has its `rise` above the springing (`leg_height` is up to
+    the springing, left out where the curve stands on the base) and `head_pieces`, its number of straight
+    pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other convex shape has
     `sides`, anticlockwise from the base as seen from the room, and the interior `angles`, the base's right-hand
     corner first (a triangle needs none). A stool needs `jamb_depth`, wall face back to the sash stop, or
     `left_depth` and `right_depth`.
@@ -92,6 +96,16 @@ class ReadingsIn(Wire):
     left_depth: LengthText | None = None
     right_depth: LengthText | None = None
     jamb_thickness: LengthText = "3/4 in"
+    head_width: LengthText | None = None
+    diagonal_from_bottom_left: LengthText | None = None
+    diagonal_from_bottom_right: LengthText | None = None
+    bottom_left_angle: Angle | None = None
+    bottom_right_angle: Angle | None = None
+    top_right_angle: Angle | None = None
+    top_left_angle: Angle | None = None
+    rise: LengthText | None = None
+    head_pieces: Annotated[int, Meta(ge=2, le=60)] | None = None
+    departure: LengthText | None = None
     sides: SideText | None = None
     angles: Annotated[list[Angle], Meta(max_length=24)] | None = None
 

@@ -1,9 +1,11 @@
 """Readings in, parts out. Pure: exact on square corners, real numbers where the shape demands them."""
 
+from longpoint.geometry.corners import CornerReading, Corners, compound, corners
 from longpoint.geometry.faults import Fault, GeometryError
 from longpoint.geometry.inputs import (
     Apron,
     ApronEnds,
+    Arch,
     Casing,
     Foot,
     HeadStyle,
@@ -11,8 +13,10 @@ from longpoint.geometry.inputs import (
     Plinth,
     PlumbSides,
     Polygon,
+    Quadrilateral,
     Readings,
     Reveals,
+    Shape,
     Stool,
     Trim,
 )
@@ -23,9 +27,12 @@ from longpoint.geometry.parts import CutKind, End, Hand, Mark, Notch, Part, Part
 __all__ = [
     "Apron",
     "ApronEnds",
+    "Arch",
     "Built",
     "Casing",
     "Corner",
+    "CornerReading",
+    "Corners",
     "CutKind",
     "End",
     "Fault",
@@ -43,10 +50,14 @@ __all__ = [
     "Plinth",
     "PlumbSides",
     "Polygon",
+    "Quadrilateral",
     "Readings",
     "Reveals",
+    "Shape",
     "Step",
     "Stool",
     "Trim",
     "build_opening",
+    "compound",
+    "corners",
 ]

@@ -76,23 +76,23 @@ def curve(shape: Arch, faults: Faults) -> Curve | None:
 
 
 def _pieces(shape: Arch, radius: Fraction, half: float, faults: Faults) -> int | None:
-    if (shape.pieces is None) == (shape.departure is None):
+    if (shape.head_pieces is None) == (shape.departure is None):
         faults.add(
-            ("readings", "pieces"),
+            ("readings", "head_pieces"),
             "pieces-or-departure",
             "Give either the number of pieces or the largest departure from the true curve.",
         )
         return None
     least = 2 if shape.spring_height else 3
-    if shape.pieces is not None:
-        if not least <= shape.pieces <= MOST_PIECES:
+    if shape.head_pieces is not None:
+        if not least <= shape.head_pieces <= MOST_PIECES:
             faults.add(
-                ("readings", "pieces"),
+                ("readings", "head_pieces"),
                 "pieces-out-of-range",
                 f"This head is made of {least} to {MOST_PIECES} straight pieces.",
             )
             return None
-        return shape.pieces
+        return shape.head_pieces
     assert shape.departure is not None
     if shape.departure <= 0:
         faults.add(

@@ -9,11 +9,13 @@ from longpoint.geometry.faults import Faults
 from longpoint.geometry.inputs import Opening, Quadrilateral
 from longpoint.geometry.kernel import Corner, Frame
 from longpoint.geometry.parts import Part
-from longpoint.geometry.quadrilateral import quadrilateral
+from longpoint.geometry.quadrilateral import determining_field, quadrilateral
 from longpoint.geometry.shapes import check_corners, frame_of
 from longpoint.geometry.tape import TapeCheck, check_tape
 from longpoint.geometry.value import Value
 from longpoint.lengths import Real
+
+FAR_FROM_SQUARE = 15
 
 
 class CornerReading(Value, frozen=True):
@@ -23,14 +25,15 @@ class CornerReading(Value, frozen=True):
         sides: the two sides that meet there, anticlockwise.
         degrees: interior angle.
         off_square: degrees less 90.
-        gap_if_square: the joint gap that cutting it as a square corner would leave, inches.
+        gap_if_square: the joint gap that cutting it as a square corner would leave, inches; None where the corner
+            is so far off that nobody would.
         vertex: where it lies, from the base's left corner, x along the base.
     """
 
     sides: tuple[str, str]
     degrees: Real
     off_square: Real
-    gap_if_square: float
+    gap_if_square: float | None
     vertex: tuple[Real, Real]
 
 
@@ -40,6 +43,7 @@ class Corners(Value, frozen=True):
     corners: each corner, the base's right-hand one first.
     pieces: the casing by these corners, with the saw's reading at each end.
     square: whether every corner is square within the opening's square gap.
+    computed_by: the reading that decided a quadrilateral's shape; None for other shapes.
     tape: what readings beyond the fifth say; None where there are none.
     """
 
@@ -47,6 +51,7 @@ class Corners(Value, frozen=True):
     corners: tuple[CornerReading, ...]
     pieces: tuple[Part, ...]
     square: bool
+    computed_by: str | None
     tape: TapeCheck | None
 
 
@@ -73,8 +78,16 @@ def corners(opening: Opening) -> Corners:
         )
         for index, each in enumerate(frame.corners)
     )
-    worst = max(each.gap_if_square for each in readings)
-    return Corners(frame, readings, casing_parts(opening, frame), worst <= opening.square_gap, tape)
+    gaps = [each.gap_if_square for each in readings if each.gap_if_square is not None]
+    shape = opening.readings.shape
+    return Corners(
+        frame=frame,
+        corners=readings,
+        pieces=casing_parts(opening, frame),
+        square=len(gaps) == len(readings) == 4 and max(gaps) <= opening.square_gap,
+        computed_by=determining_field(shape) if isinstance(shape, Quadrilateral) else None,
+        tape=tape,
+    )
 
 
 def _as_read(opening: Opening, faults: Faults) -> tuple[Frame | None, TapeCheck | None]:
@@ -88,11 +101,14 @@ def _as_read(opening: Opening, faults: Faults) -> tuple[Frame | None, TapeCheck 
     return frame, check_tape(shape, frame.corners)
 
 
-def gap_if_square(at: Corner, one: CasedSide, other: CasedSide) -> float:
+def gap_if_square(at: Corner, one: CasedSide, other: CasedSide) -> float | None:
     """The gap at a joint whose pieces were cut for a square corner: at its open end, across the joint."""
+    off_square = float(at.degrees) - 90
+    if abs(off_square) > FAR_FROM_SQUARE:
+        return None
     widths = [float(side.casing.width) for side in (one, other) if side.casing is not None]
     joint = math.hypot(*widths)
-    return joint * abs(math.tan(math.radians(float(at.degrees) - 90))) if widths else 0.0
+    return joint * abs(math.tan(math.radians(off_square))) if widths else 0.0
 
 
 def compound(corner_degrees: Real, spring_degrees: Real) -> tuple[float, float]:

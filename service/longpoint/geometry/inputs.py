@@ -167,14 +167,14 @@ class Arch(Value, frozen=True):
         jamb_width: jamb to jamb; the curve's chord.
         spring_height: base to where the curve springs; nought where the curve stands on the base.
         rise: of the curve above the springing, at most half the width.
-        pieces: how many segments; None to let `departure` decide.
+        head_pieces: how many segments; None to let `departure` decide.
         departure: the farthest a segment's middle may lie from the true curve.
     """
 
     jamb_width: Fraction
     spring_height: Fraction
     rise: Fraction
-    pieces: int | None = None
+    head_pieces: int | None = None
     departure: Fraction | None = None
 
 

@@ -52,12 +52,10 @@ class Suspect(Value, frozen=True):
 
 class TapeCheck(Value, frozen=True):
     """Attributes:
-    computed_by: the reading that decided the shape.
     checks: each further reading against the shape.
     suspects: where both diagonals were read and disagree, the likeliest wrong reading first.
     """
 
-    computed_by: str
     checks: tuple[Check, ...]
     suspects: tuple[Suspect, ...]
 
@@ -87,7 +85,7 @@ def check_tape(shape: Quadrilateral, corners: tuple[Corner, ...]) -> TapeCheck |
             checks.append(Check(field, measured, degrees, float(measured) - degrees))
     if not checks:
         return None
-    return TapeCheck(used, tuple(checks), _suspects(shape, checks))
+    return TapeCheck(tuple(checks), _suspects(shape, checks))
 
 
 def _suspects(shape: Quadrilateral, checks: list[Check]) -> tuple[Suspect, ...]:
