@@ -18,15 +18,17 @@ class CasedSide(Value, frozen=True):
         name: left, right, head, sill, or "head 1", "head 2" ... along a head of several pieces.
         reveal: jamb left showing.
         casing: the stock; None on the line the trim stands on.
+        outer: how far the casing's outside edge lies outside the jamb: reveal + width.
     """
 
     name: str
     reveal: Fraction
     casing: Casing | None
+    outer: Fraction
 
-    @property
-    def outer(self) -> Fraction:
-        return self.reveal + self.casing.width if self.casing else self.reveal
+
+def _cased(name: str, reveal: Fraction, casing: Casing) -> CasedSide:
+    return CasedSide(name, reveal, casing, reveal + casing.width)
 
 
 class Reach(Value, frozen=True):
@@ -58,20 +60,20 @@ def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
     heads = last - 2
     head_casing = trim.head_casing or trim.casing
     if opening.foot is Foot.PICTURE_FRAME:
-        sides = [CasedSide("sill", reveal(own.sill), trim.casing)]
+        sides = [_cased("sill", reveal(own.sill), trim.casing)]
     else:
-        sides = [CasedSide("base", base_line(opening), None)]
-    sides.append(CasedSide("right", reveal(own.right), trim.casing))
+        base = base_line(opening)
+        sides = [CasedSide("base", base, None, base)]
+    sides.append(_cased("right", reveal(own.right), trim.casing))
     for number in range(1, heads + 1):
         name = "head" if heads == 1 else f"head {number}"
-        sides.append(CasedSide(name, reveal(own.head), head_casing))
-    sides.append(CasedSide("left", reveal(own.left), trim.casing))
+        sides.append(_cased(name, reveal(own.head), head_casing))
+    sides.append(_cased("left", reveal(own.left), trim.casing))
     return tuple(sides)
 
 
-def casing_parts(opening: Opening, frame: Frame) -> tuple[Part, ...]:
+def casing_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
     """Every cased side's piece, in the order right, head, left (and sill last in a picture frame)."""
-    sides = cased_sides(opening, frame)
     order = [*range(1, len(sides)), 0]
     return tuple(_piece(opening, frame, sides, index) for index in order if sides[index].casing)
 
@@ -79,14 +81,15 @@ def casing_parts(opening: Opening, frame: Frame) -> tuple[Part, ...]:
 def _reach(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], own: int, other: int) -> Reach:
     at = frame.corners[min(own, other)] if abs(own - other) == 1 else frame.corners[-1]
     mine, theirs = sides[own], sides[other]
-    names = (("reveal", mine.reveal), (f"{theirs.name} reveal", theirs.reveal))
     if theirs.casing is None:
         inner, outer = meet(at, mine.reveal, theirs.reveal), meet(at, mine.outer, theirs.reveal)
         return Reach(inner, outer, _STANDS[opening.foot], ((_BASE_INPUT[opening.foot], -theirs.reveal),))
     if opening.trim.head_style is HeadStyle.BUTTED and "head" in (mine.name, theirs.name):
         if theirs.name == "head":
             inner, outer = meet(at, mine.reveal, theirs.reveal), meet(at, mine.outer, theirs.reveal)
-            return Reach(inner, outer, "up to the underside of the head: its reveal", names[1:])
+            return Reach(
+                inner, outer, "up to the underside of the head: its reveal", (("head reveal", theirs.reveal),)
+            )
         end = meet(at, mine.reveal, theirs.outer) + opening.trim.overhang
         inputs = (
             (f"{theirs.name} reveal", theirs.reveal),
@@ -98,7 +101,7 @@ def _reach(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], own: in
         meet(at, mine.reveal, theirs.reveal),
         meet(at, mine.outer, theirs.outer),
         f"to the mitre with the {theirs.name}: short point its reveal, long point its reveal + casing width",
-        (*names[1:], (f"{theirs.name} casing width", theirs.casing.width)),
+        ((f"{theirs.name} reveal", theirs.reveal), (f"{theirs.name} casing width", theirs.casing.width)),
     )
 
 
@@ -180,9 +183,11 @@ def _marks(kind: PartKind, name: str, jamb: Real, over_finish: Real) -> tuple[Ma
     return (Mark("centre line of opening", over_finish + jamb / 2),)
 
 
+_READINGS = {"left": "left height", "right": "right height", "sill": "jamb width", "head": "head width"}
+
+
 def _how(me: CasedSide, jamb: Real, start: Reach, finish: Reach) -> tuple[Step, ...]:
-    reading = {"left": "left height", "right": "right height", "sill": "jamb width", "head": "head width"}
-    name = reading.get(me.name, f"{me.name} side")
+    name = _READINGS.get(me.name) or f"{me.name} side"
     rule = f"{name}; {start.rule}; {finish.rule}"
     return (Step("length", rule, ((name, jamb), *start.inputs, *finish.inputs)),)
 

@@ -83,7 +83,7 @@ def corners(opening: Opening) -> Corners:
     return Corners(
         frame=frame,
         corners=readings,
-        pieces=casing_parts(opening, frame),
+        pieces=casing_parts(opening, frame, sides),
         square=len(gaps) == len(readings) == 4 and max(gaps) <= opening.square_gap,
         computed_by=determining_field(shape) if isinstance(shape, Quadrilateral) else None,
         tape=tape,

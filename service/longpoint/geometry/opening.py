@@ -68,7 +68,7 @@ def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
         if opening.trim.apron is not None and Pieces.APRON in wanted:
             parts.extend(apron_parts(opening, frame, sides))
     if Pieces.CASING in wanted:
-        parts.extend(casing_parts(opening, frame))
+        parts.extend(casing_parts(opening, frame, sides))
         if opening.foot is Foot.PLINTH:
             parts.extend(plinth_parts(opening))
     check_lengths(parts, faults)
