@@ -41,3 +41,30 @@ CORNERS = {
         },
     ),
 }
+
+MOVEMENT = {
+    "oak_over_a_year": Example(
+        summary="Flat-sawn red oak casing, fitted at 8 percent, over a winter and a summer",
+        request={
+            "species": "red_oak",
+            "width": "3 1/2 in",
+            "installed": {"name": "fitted", "moisture_content": 8},
+            "seasons": [
+                {"name": "winter", "temperature": 68, "relative_humidity": 25},
+                {"name": "summer", "temperature": 77, "relative_humidity": 65},
+            ],
+        },
+    ),
+    "celsius": Example(
+        summary="Quarter-sawn white oak in millimetres and Celsius",
+        request={
+            "species": "white_oak",
+            "grain": "quarter_sawn",
+            "width": "90",
+            "unit": "mm",
+            "scale": "celsius",
+            "installed": {"temperature": 20, "relative_humidity": 50},
+            "seasons": [{"name": "heating", "temperature": 21, "relative_humidity": 30}],
+        },
+    ),
+}

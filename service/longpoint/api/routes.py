@@ -6,6 +6,7 @@ from longpoint.api.corners import compute_corners
 from longpoint.api.cut_list import compute_cut_list
 from longpoint.api.health import check_live, check_ready
 from longpoint.api.lengths import read_lengths
+from longpoint.api.movement import compute_movement
 from longpoint.api.opening import compute_opening
 from longpoint.api.pieces import compute_apron, compute_casing, compute_stool
 
@@ -16,6 +17,7 @@ OPERATIONS: list[Any] = [
     compute_casing,
     compute_opening,
     compute_corners,
+    compute_movement,
     compute_cut_list,
     check_live,
     check_ready,

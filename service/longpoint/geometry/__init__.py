@@ -21,10 +21,22 @@ from longpoint.geometry.inputs import (
     Trim,
 )
 from longpoint.geometry.kernel import Corner, Frame
+from longpoint.geometry.movement import (
+    Air,
+    Grain,
+    Moved,
+    Movement,
+    Species,
+    Wood,
+    equilibrium_moisture,
+    mitre_opening,
+    movement,
+)
 from longpoint.geometry.opening import Built, Pieces, build_opening
 from longpoint.geometry.parts import CutKind, End, Hand, Mark, Notch, Part, PartKind, Step
 
 __all__ = [
+    "Air",
     "Apron",
     "ApronEnds",
     "Arch",
@@ -39,9 +51,12 @@ __all__ = [
     "Foot",
     "Frame",
     "GeometryError",
+    "Grain",
     "Hand",
     "HeadStyle",
     "Mark",
+    "Moved",
+    "Movement",
     "Notch",
     "Opening",
     "Part",
@@ -54,10 +69,15 @@ __all__ = [
     "Readings",
     "Reveals",
     "Shape",
+    "Species",
     "Step",
     "Stool",
     "Trim",
+    "Wood",
     "build_opening",
     "compound",
     "corners",
+    "equilibrium_moisture",
+    "mitre_opening",
+    "movement",
 ]
