@@ -74,6 +74,7 @@ class LengthWriter:
     def __init__(self, rounding: Rounding) -> None:
         self.rounding = rounding
         self.unit = rounding.to.unit
+        self.nothing = tape(Fraction(0), self.unit)
         self._exact: dict[tuple[int, int], LengthOut] = {}
 
     def __call__(self, value: Real) -> LengthOut:

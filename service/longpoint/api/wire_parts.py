@@ -84,6 +84,7 @@ def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
     rip_width = part.rip_width
     left, right = part.ends
     long_point = write(part.long_point)
+    overall = long_point if part.overall is part.long_point else write(part.overall)
     return PartOut(
         part.key,
         part.kind,
@@ -93,13 +94,13 @@ def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
         quantity,
         write(part.short_point),
         long_point,
-        long_point if part.overall is part.long_point else write(part.overall),
+        overall,
         write(part.width),
         write(part.thickness),
         None if rip_width is None else write(rip_width),
         (_end_out(left, write), _end_out(right, write)),
         [MarkOut(mark.name, write(mark.at)) for mark in part.marks],
-        joint_error(part, write.rounding),
+        overall.residual if overall.residual == write.nothing else joint_error(part, write.rounding),
         [_step_out(step) for step in part.how],
         list(part.notes),
     )
@@ -107,14 +108,9 @@ def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
 
 def joint_error(part: Part, rounding: Rounding) -> str:
     """The gap across a joint, were all that rounding added or took to fall there; as decimal text."""
-    residual = rounded(part.overall, rounding).residual
-    if residual == 0:
-        return _NO_ERROR[rounding.to.unit]
+    residual = float(rounded(part.overall, rounding).residual)
     off_square = min(end.mitre + end.bevel for end in part.ends)
-    return gap_out(abs(float(residual)) * math.cos(math.radians(off_square)), rounding.to.unit)
-
-
-_NO_ERROR = {unit: f"0 {unit}" for unit in Unit}
+    return gap_out(abs(residual) * math.cos(math.radians(off_square)), rounding.to.unit)
 
 
 def gap_out(gap: float, unit: Unit) -> str:
