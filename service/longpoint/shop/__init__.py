@@ -1,6 +1,11 @@
 """Parts and plan in, the shop's work out: saw order, materials, hours, money, cautions. Pure."""
 
-from longpoint.shop.cautions import Caution
+from longpoint.shop.amounts import Amounts, amounts
+from longpoint.shop.apportion import apportion
+from longpoint.shop.cautions import Caution, cautions
+from longpoint.shop.cost import Wages, cost_sheet
+from longpoint.shop.hours import hours
+from longpoint.shop.materials import materials
 from longpoint.shop.operations import (
     Operation,
     OperationKind,
@@ -12,7 +17,10 @@ from longpoint.shop.operations import (
     StickPiece,
     Tool,
 )
-from longpoint.shop.rates import Rate
+from longpoint.shop.packages import Package
+from longpoint.shop.rates import DEFAULTS, Rate, Rates
+from longpoint.shop.saw_order import saw_order
+from longpoint.shop.steps import SawHabits
 from longpoint.shop.takeoff import (
     Bought,
     CostLine,
@@ -28,8 +36,11 @@ from longpoint.shop.takeoff import (
     Share,
     Wait,
 )
+from longpoint.shop.work import Section, ShopSettings, ShopWork, work
 
 __all__ = [
+    "DEFAULTS",
+    "Amounts",
     "Bought",
     "Caution",
     "CostLine",
@@ -43,15 +54,30 @@ __all__ = [
     "OpeningCost",
     "Operation",
     "OperationKind",
+    "Package",
     "PieceName",
     "Rate",
+    "Rates",
     "RoomCost",
+    "SawHabits",
     "SawOrder",
+    "Section",
     "Setting",
     "Setup",
     "Share",
+    "ShopSettings",
+    "ShopWork",
     "Stick",
     "StickPiece",
     "Tool",
+    "Wages",
     "Wait",
+    "amounts",
+    "apportion",
+    "cautions",
+    "cost_sheet",
+    "hours",
+    "materials",
+    "saw_order",
+    "work",
 ]

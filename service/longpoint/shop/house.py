@@ -107,6 +107,11 @@ def piece_key(opening_index: int, part: Part) -> str:
     return f"{opening_index}:{part.key}"
 
 
+def opening_index(key: str) -> int:
+    """The index of the opening a piece's key belongs to."""
+    return int(key.partition(":")[0])
+
+
 def _piece(index: int, one: BuiltOpening, part: Part, rounding: Rounding) -> Piece:
     left, right = part.ends
     return Piece(

@@ -1,9 +1,15 @@
-"""Rates: every figure the shop reckons with, its unit and where it comes from."""
+"""Rates: every figure the shop reckons with, its unit and where it comes from. All can be set by the caller."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
+
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
+from longpoint.shop.cautions import PRACTICE
+
+LABEL = "common practice, no source; the label rules"
+BY_CALLER = "set by the caller"
 
 
 class Rate(Value, frozen=True):
@@ -13,10 +19,118 @@ class Rate(Value, frozen=True):
         name: snake_case, stable.
         value: in `unit`.
         unit: "in", "mil", "percent", "each", "ft2", "min", "h" and so on.
-        source: where the default comes from, "common practice, no source", or "set by the caller".
+        source: where the default comes from, or "set by the caller".
+        says: what it is, in words.
     """
 
     name: str
     value: Fraction
     unit: str
     source: str
+    says: str
+
+
+class Rates:
+    """The rates of a job: the defaults, and what the caller set instead."""
+
+    def __init__(self, given: Mapping[str, Fraction] | None = None) -> None:
+        """Take the defaults, with these values instead.
+
+        Raises:
+            KeyError: for a name that is no rate's.
+        """
+        self._rates = dict(DEFAULTS)
+        for name, value in (given or {}).items():
+            old = self._rates[name]
+            self._rates[name] = Rate(name, value, old.unit, BY_CALLER, old.says)
+
+    def __getitem__(self, name: str) -> Fraction:
+        return self._rates[name].value
+
+    def share(self, name: str) -> Fraction:
+        """A rate in percent, as a share."""
+        return self._rates[name].value / 100
+
+    def used(self, names: Iterable[str]) -> tuple[Rate, ...]:
+        """These rates, each once, in the order of the defaults."""
+        wanted = set(names)
+        return tuple(rate for name, rate in self._rates.items() if name in wanted)
+
+
+def _rate(name: str, value: str, unit: str, says: str, source: str = PRACTICE) -> tuple[str, Rate]:
+    return name, Rate(name, Fraction(value), unit, source, says)
+
+
+DEFAULTS: Mapping[str, Rate] = dict(
+    (
+        _rate("drywall", "1/2", "in", "thickness of the wall's face over the studs"),
+        _rate(
+            "stud_penetration",
+            "3/4",
+            "in",
+            "least that a nail goes into stud or sill",
+            "common practice, no source; gives casing of 5/8 to 3/4 in the 6d nails of NAVEDTRA 14044",
+        ),
+        _rate(
+            "jamb_penetration",
+            "3/4",
+            "in",
+            "least that a nail goes into the jamb's edge",
+            "common practice, no source; gives casing of 5/8 to 3/4 in the 4d nails of NAVEDTRA 14044",
+        ),
+        _rate(
+            "nail_spacing",
+            "16",
+            "in",
+            "from nail to nail along casing and apron",
+            "NAVEDTRA 14044: casing nailed in pairs about 16 in apart",
+        ),
+        _rate("nail_end_distance", "3", "in", "from a piece's end to its first nail"),
+        _rate("stool_nail_spacing", "12", "in", "from nail to nail along the stool"),
+        _rate("corner_nails", "2", "each", "nails across a mitred corner"),
+        _rate("block_nails", "4", "each", "nails in a plinth or corner block"),
+        _rate("outer_nail", "0", "penny", "size for what goes into studs; 0 takes the shortest that reaches"),
+        _rate(
+            "inner_nail", "0", "penny", "size for what goes into the jamb; 0 takes the shortest that reaches"
+        ),
+        _rate("nail_waste", "10", "percent", "bent and dropped"),
+        _rate("glue_film", "6", "mil", "wet film on mitred joints and returns"),
+        _rate("glue_waste", "50", "percent", "squeezed out and wiped off"),
+        _rate("caulk_fillet", "3/16", "in", "leg of the triangular bead in the corner of casing and wall"),
+        _rate("caulk_gap", "1/16", "in", "width of the gap behind it that the bead fills"),
+        _rate("caulk_depth", "1/8", "in", "how deep the bead goes into that gap"),
+        _rate("caulk_waste", "10", "percent", "left in tube and nozzle"),
+        _rate("hole_width", "1/8", "in", "across the hole over a set nail"),
+        _rate("hole_depth", "1/8", "in", "depth of the hole over a set nail"),
+        _rate("filler_waste", "100", "percent", "left proud, sanded off and dried up"),
+        _rate("profile_girth", "110", "percent", "a moulded face's developed width, of its flat width"),
+        _rate("painted_backs", "0", "each", "coats of primer on the backs"),
+        _rate("primer_coats", "1", "each", "coats of primer on faces and edges"),
+        _rate("primer_solids", "35", "percent", "solids of the primer by volume", LABEL),
+        _rate("primer_film", "1.5", "mil", "dry film of one coat of primer", LABEL),
+        _rate("paint_coats", "2", "each", "coats of paint on faces and edges"),
+        _rate("paint_solids", "35", "percent", "solids of the paint by volume", LABEL),
+        _rate("paint_film", "1.4", "mil", "dry film of one coat of paint", LABEL),
+        _rate("paint_waste", "15", "percent", "left in brush, roller and can"),
+        _rate("shims_per_opening", "4", "each", "tapered shims under stool and jamb"),
+        _rate("tape_waste", "10", "percent", "overlap and corners"),
+        _rate("sheet_area", "40", "ft2", "sanded with one sheet"),
+        _rate("sandings", "2", "each", "before the first coat and between coats"),
+        _rate("measure_minutes", "10", "min", "to measure an opening"),
+        _rate("paint_minutes", "1", "min", "to put one coat on 1 ft2, bundled on the bench"),
+        _rate("rip_minutes", "0.5", "min", "to rip 1 ft"),
+        _rate("rout_minutes", "1", "min", "to rout 1 ft of a stool's nosing"),
+        _rate("cut_minutes", "1", "min", "to make a cut"),
+        _rate("setup_minutes", "2", "min", "to set a saw"),
+        _rate("fit_minutes", "5", "min", "to fit a piece at the wall"),
+        _rate("nail_minutes", "0.2", "min", "to drive and set a nail"),
+        _rate("fill_minutes", "0.15", "min", "to fill and sand a hole"),
+        _rate("caulk_minutes", "0.3", "min", "to caulk 1 ft"),
+        _rate("final_coat_minutes", "1.5", "min", "to put the last coat on 1 ft2, at the wall"),
+        _rate("primer_wait", "2", "h", "until primer can be sanded", LABEL),
+        _rate("filler_wait", "1", "h", "until filler can be sanded", LABEL),
+        _rate("caulk_wait", "1", "h", "until caulk can be painted", LABEL),
+        _rate("paint_wait", "4", "h", "between coats of paint, and after the last", LABEL),
+    )
+)
+"""Every rate by name."""

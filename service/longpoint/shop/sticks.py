@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass
+from itertools import pairwise
 
 from longpoint.geometry import Part
 from longpoint.lengths import Fraction, Rounding, round_to
@@ -43,41 +44,48 @@ class Blank:
         return len(self.pieces) > 1
 
 
-@dataclass(slots=True)
+@dataclass(frozen=True, slots=True)
 class Section:
     """A stretch of a stick between square cuts.
 
     Attributes:
+        place: its number on the stick, from 0; with profile and stick it names the section.
         length: inches to cut from; None for parts that no plan lays on a stick.
         exact: no waste at its end, so that the last blank left needs no cut.
+        blanks: what is still to be cut from it.
     """
 
-    stick: int
     profile: str
+    stick: int
+    place: int
     length: Fraction | None
     kerf: Fraction
     exact: bool
-    blanks: list[Blank] = field(default_factory=list)
+    blanks: tuple[Blank, ...]
 
     @property
-    def pieces(self) -> Iterator[Piece]:
-        return (piece for blank in self.blanks for piece in blank.pieces)
+    def name(self) -> tuple[str, int, int]:
+        return self.profile, self.stick, self.place
 
 
 @dataclass(frozen=True, slots=True)
 class WorkStick:
-    """A stick with its sections and the stretches between them. `trim` is squared off each end."""
+    """A stick with its sections and the stretches sawn out between them.
+
+    Attributes:
+        trim: squared off each end.
+        rip: the width to rip the whole stick to; None when its pieces are not all of one.
+        pieces: every piece on it.
+        begun: already squared, freed of defects and ripped.
+    """
 
     stick: Stick
     trim: Fraction
+    rip: Fraction | None
     sections: tuple[Section, ...]
     cut_out: tuple[tuple[Fraction, Fraction], ...]
-
-    @property
-    def rip(self) -> Fraction | None:
-        """The width to rip the whole stick to, when all its pieces have that one."""
-        widths = {piece.rip for section in self.sections for piece in section.pieces}
-        return widths.pop() if len(widths) == 1 else None
+    pieces: tuple[Piece, ...]
+    begun: bool = False
 
 
 def work_sticks(cut_list: CutList) -> list[WorkStick]:
@@ -115,7 +123,7 @@ def _stick(
 ) -> WorkStick:
     house, profile = cut_list.house, source.profile
     trim = _end_trim(house.end_trim, source, layout)
-    sections: list[Section] = []
+    rows: list[tuple[Fraction, Fraction, list[Blank]]] = []
     cut_out: list[tuple[Fraction, Fraction]] = []
     begins = ends = trim
     row: list[Blank] = []
@@ -123,14 +131,26 @@ def _stick(
         start = blank.placed[0].start
         if start > ends + (house.kerf if row else 0):
             if row:
-                sections.append(Section(number, profile, ends - begins, house.kerf, True, row))
+                rows.append((begins, ends, row))
             cut_out.append((ends, start))
             begins, row = start, []
         row.append(blank)
         ends = blank.placed[-1].end
     last = layout.length - trim
-    sections.append(Section(number, profile, last - begins, house.kerf, ends == last, row))
-    return WorkStick(_shown(number, profile, layout, pieces), trim, tuple(sections), tuple(cut_out))
+    exact = ends == last
+    rows.append((begins, last, row))
+    sections = tuple(
+        Section(profile, number, place, end - begin, house.kerf, exact or end < last, tuple(row))
+        for place, (begin, end, row) in enumerate(rows)
+    )
+    return WorkStick(
+        _shown(number, profile, layout, pieces), trim, _one_rip(pieces), sections, tuple(cut_out), pieces
+    )
+
+
+def _one_rip(pieces: tuple[Piece, ...]) -> Fraction | None:
+    widths = {piece.rip for piece in pieces}
+    return widths.pop() if len(widths) == 1 else None
 
 
 def _end_trim(usual: Fraction, source: ProfileStock, layout: Layout) -> Fraction:
@@ -143,7 +163,7 @@ def _end_trim(usual: Fraction, source: ProfileStock, layout: Layout) -> Fraction
 
 def _blanks(pieces: tuple[Piece, ...], placed: tuple[Placed, ...], rounding: Rounding) -> Iterator[Blank]:
     starts = [at for at, place in enumerate(placed) if not place.shares_cut] + [len(placed)]
-    for first, after in zip(starts, starts[1:], strict=False):
+    for first, after in pairwise(starts):
         row = placed[first:after]
         length = pieces[first].length
         if len(row) > 1:
@@ -167,8 +187,8 @@ def _without_plan(pieces: list[Piece]) -> list[WorkStick]:
         profiles[piece.part.profile].append(piece)
     sticks = []
     for profile, row in profiles.items():
-        blanks = [Blank((piece,), (), piece.length) for piece in row]
-        section = Section(0, profile, None, ZERO, False, blanks)
+        blanks = tuple(Blank((piece,), (), piece.length) for piece in row)
+        section = Section(profile, 0, 0, None, ZERO, False, blanks)
         stick = Stick(0, profile, "", False, ZERO, (), ZERO, False)
-        sticks.append(WorkStick(stick, ZERO, (section,), ()))
+        sticks.append(WorkStick(stick, ZERO, None, (section,), (), tuple(row)))
     return sticks

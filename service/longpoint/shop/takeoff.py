@@ -70,10 +70,10 @@ class Labour(Value, frozen=True):
     """One operation's hands-on time.
 
     Attributes:
-        operation: measure, prime, rip, rout, cut, fit, nail, fill, caulk, final_coat.
+        operation: measure, paint, rip, rout, cut, set_up, fit, nail, fill, caulk, final_coat.
         quantity: how much of it, in `unit` ("opening", "cut", "ft", "ft2", "nail" ...).
         minutes: of hands-on time.
-        by_opening: the minutes opening by opening.
+        by_opening: the minutes opening by opening, in the order of the cut list.
     """
 
     operation: str

@@ -1,0 +1,149 @@
+"""The cuts as a sequence that changes the saws least, compared with cutting opening by opening."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import chain
+
+from longpoint.geometry import Part
+from longpoint.lengths import Fraction, Rounding, round_to
+from longpoint.shop.arrange import Sequence, arrange, opening_by_opening, setups
+from longpoint.shop.cautions import AT_THE_SAW, CLAMP, SHARP_MITRE, SHORT_PIECE, SHORT_RIP, Caution
+from longpoint.shop.house import BuiltOpening, CutList
+from longpoint.shop.operations import Operation, OperationKind, SawOrder, Setup, Tool
+from longpoint.shop.steps import SawHabits, Step
+from longpoint.shop.sticks import WorkStick, work_sticks
+
+STANDARD = SawHabits()
+
+
+def saw_order(cut_list: CutList, habits: SawHabits = STANDARD) -> SawOrder:
+    """Every cut of a house in the order to make it.
+
+    Never more setups than opening by opening: where grouping should not pay, that order itself is given.
+    """
+    rounding = cut_list.house.rounding
+    sticks = work_sticks(cut_list)
+    grouped = arrange(sticks, rounding, habits)
+    marks = [one.built.opening.mark for one in cut_list.openings]
+    singly = list(chain.from_iterable(opening_by_opening(sticks, marks, rounding, habits)))
+    singly_setups = setups(singly)
+    steps = grouped if setups(grouped) <= singly_setups else singly
+    operations, made = _Numbering(sticks, mirrored(cut_list.openings, rounding), habits).number(steps)
+    raised = {code for operation in operations for code in operation.cautions}
+    return SawOrder(
+        operations=operations,
+        setups=made,
+        setups_by_opening=singly_setups,
+        sticks=tuple(stick.stick for stick in sticks if stick.stick.number),
+        cautions=tuple(_for(caution, operations) for code, caution in AT_THE_SAW.items() if code in raised),
+    )
+
+
+def mirrored(openings: Iterable[BuiltOpening], rounding: Rounding) -> dict[tuple[str, str], str]:
+    """By opening and part, the part that is its mirror image: left and right, alike on the tape."""
+    found: dict[tuple[str, str], str] = {}
+    for one in openings:
+        sided: dict[tuple[object, ...], dict[str, Part]] = {}
+        for part in one.built.parts:
+            if part.side in ("left", "right"):
+                sided.setdefault(_likeness(part, rounding), {})[part.side] = part
+        for pair in sided.values():
+            if len(pair) == 2:
+                left, right = pair["left"], pair["right"]
+                found[left.opening, left.key] = right.key
+                found[right.opening, right.key] = left.key
+    return found
+
+
+def _likeness(part: Part, rounding: Rounding) -> tuple[object, ...]:
+    lengths = (part.overall, part.long_point, part.short_point, part.width)
+    cuts = sorted((end.at, end.cut.value, round(float(end.mitre), 3)) for end in part.ends)
+    return part.kind, part.profile, *(round_to(each, rounding) for each in lengths), *cuts
+
+
+def _for(caution: Caution, operations: tuple[Operation, ...]) -> Caution:
+    marks = dict.fromkeys(
+        name.opening
+        for operation in operations
+        if caution.code in operation.cautions
+        for name in operation.pieces
+    )
+    return Caution(caution.code, caution.text, caution.source, tuple(marks))
+
+
+class _Numbering:
+    """Numbers steps and setups, and follows what is left of each section as it is cut up."""
+
+    def __init__(
+        self, sticks: list[WorkStick], mirrors: dict[tuple[str, str], str], habits: SawHabits
+    ) -> None:
+        sections = [section for stick in sticks for section in stick.sections]
+        self._left = {section.name: section.length for section in sections}
+        self._blanks = {section.name: len(section.blanks) for section in sections}
+        self._mirrors = mirrors
+        self._habits = habits
+
+    def number(self, steps: Sequence) -> tuple[tuple[Operation, ...], tuple[Setup, ...]]:
+        operations: list[Operation] = []
+        made: list[Setup] = []
+        now: dict[Tool, int] = {}
+        for step in steps:
+            if self._needs_no_cut(step):
+                continue
+            tool = step.setting.tool
+            if tool not in now or made[now[tool]].setting != step.setting:
+                now[tool] = len(made)
+                made.append(Setup(len(made) + 1, step.setting, 0))
+            setup = made[now[tool]]
+            made[now[tool]] = Setup(setup.number, setup.setting, setup.operations + 1)
+            operations.append(self._operation(len(operations) + 1, setup.number, step))
+        return tuple(operations), tuple(made)
+
+    def _needs_no_cut(self, step: Step) -> bool:
+        """The last blank of a section without waste is already there."""
+        if step.section is None or step.kind is OperationKind.ANGLED_END:
+            return False
+        name = step.section.name
+        self._blanks[name] -= 1
+        return step.section.exact and self._blanks[name] == 0
+
+    def _operation(self, number: int, setup: int, step: Step) -> Operation:
+        piece = step.pieces[0] if len(step.pieces) == 1 else None
+        held = self._held(step)
+        part = piece.part if piece else None
+        return Operation(
+            number=number,
+            setup=setup,
+            kind=step.kind,
+            setting=step.setting,
+            profile=step.profile,
+            stick=step.stick,
+            pieces=tuple(piece.name for piece in step.pieces),
+            title=part.title if part else "",
+            end=step.end.at if step.end else "",
+            on_saw=step.end.on_saw if step.end else None,
+            mark=step.mark,
+            mark_to=step.mark_to,
+            held=held,
+            mirror_of=self._mirrors.get((part.opening, part.key), "") if part else "",
+            cautions=tuple(self._cautions(step, held)),
+        )
+
+    def _held(self, step: Step) -> Fraction | None:
+        if step.section is None:
+            return step.length
+        held = self._left[step.section.name]
+        if held is not None and step.length:
+            self._left[step.section.name] = held - step.length - step.section.kerf
+        return held
+
+    def _cautions(self, step: Step, held: Fraction | None) -> Iterable[str]:
+        if step.kind is OperationKind.PART_OFF or (step.section and step.kind is OperationKind.ANGLED_END):
+            yield SHORT_PIECE.code
+        if step.setting.tool is Tool.MITRE_SAW and held is not None and held < self._habits.smallest_held:
+            yield CLAMP.code
+        if step.setting.tool is Tool.TABLE_SAW and held is not None and held < self._habits.smallest_ripped:
+            yield SHORT_RIP.code
+        if step.setting.mitre > self._habits.sharpest_mitre:
+            yield SHARP_MITRE.code
