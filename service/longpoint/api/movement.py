@@ -19,7 +19,7 @@ FIBREBOARD = (
     "Fibreboard follows no wood table: about 0.05 percent in its plane for each percent of moisture content, its own "
     "moisture content taken as wood's."
 )
-OUTSIDE = "Some moisture contents lie outside 6 to 14 percent, where the coefficients hold: take those as a rough guide."
+OUTSIDE = "Some moisture contents lie outside 6 to 14 percent, where the coefficients hold: only a rough guide there."
 
 
 @post(
