@@ -1,12 +1,13 @@
 """From anything that goes wrong to a problem document: one shape for every status."""
 
 import logging
+import re
 from collections.abc import Callable
 from typing import Any
 
 import msgspec
 from litestar import Request, Response
-from litestar.exceptions import HTTPException
+from litestar.exceptions import HTTPException, ValidationException
 
 from longpoint.api.faults import InvalidRequest
 from longpoint.api.frame import REQUEST_ID
@@ -67,8 +68,9 @@ def _as_problem(request: Request[Any, Any, Any], refusal: HTTPException) -> Prob
         return NotFound(f"There is nothing at {path}.", headers=headers)
     if refusal.status_code == 405:
         return MethodNotAllowed(f"{request.scope['method']} does not work at {path}.", headers=headers)
-    if refusal.status_code == 400 and isinstance(refusal.extra, list):
-        faults = [_parameter_fault(entry) for entry in refusal.extra]
+    if isinstance(refusal, ValidationException):
+        entries = refusal.extra if isinstance(refusal.extra, list) else [_missing(refusal.detail)]
+        faults = [_parameter_fault(entry) for entry in entries]
         return InvalidRequest("A parameter of the request is wrong.", faults, headers)
     if refusal.status_code < 500:
         return BadRequest(refusal.detail or "The request could not be read.", headers=headers)
@@ -76,9 +78,16 @@ def _as_problem(request: Request[Any, Any, Any], refusal: HTTPException) -> Prob
     return InternalError("Something went wrong inside the service; it has been logged.", headers=headers)
 
 
+def _missing(detail: str) -> dict[str, str]:
+    """What is missing, from the one sentence the framework has on it."""
+    found = re.search(r"required (\w+) parameter '([^']*)'", detail)
+    source, name = found.groups() if found else ("query", "")
+    return {"source": source, "key": name, "message": "is needed"}
+
+
 def _parameter_fault(entry: Any) -> Fault:
     name = str(entry.get("key", ""))
-    detail = f"{name}: {entry.get('message', 'wrong')}."
+    detail = f'"{name}": {entry.get("message", "is wrong")}.'
     if entry.get("source") == "header":
         return Fault(code="wrong-header", detail=detail, header=name)
     return Fault(code="wrong-parameter", detail=detail, parameter=name)

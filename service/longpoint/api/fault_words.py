@@ -1,8 +1,7 @@
 """The words faults are told in."""
 
 import json
-from enum import Enum
-from typing import Any, cast
+from typing import Any
 
 from msgspec import inspect as mi
 
@@ -48,7 +47,7 @@ def show(value: Any) -> str:
 def options_of(t: mi.Type) -> list[Any]:
     """The values a choice allows; none when it is no choice."""
     if isinstance(t, mi.EnumType):
-        return [member.value for member in cast("type[Enum]", t.cls)]
+        return [member.value for member in t.cls]
     return list(t.values) if isinstance(t, mi.LiteralType) else []
 
 

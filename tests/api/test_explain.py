@@ -1,0 +1,248 @@
+"""The explanation of a refused body agrees with the decoder that refused it, and points at the right places."""
+
+import enum
+from typing import Annotated, Any, Literal, Union
+
+import msgspec
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from msgspec import Meta
+
+from longpoint.api.explain import CHECK, EXPECT, explain
+from longpoint.api.faults import Faults
+from longpoint.api.wire import LengthText, Name, Wire
+
+
+class Shape(enum.StrEnum):
+    SQUARE = "square"
+    ROUND = "round"
+
+
+class Cut(Wire, tag_field="kind", tag="cut"):
+    angle: Annotated[float, Meta(ge=0, le=90)]
+
+
+class Notch(Wire, tag_field="kind", tag="notch"):
+    depth: LengthText
+    name: Name = "notch"
+
+
+class Piece(Wire):
+    name: Name
+    length: LengthText
+    count: Annotated[int, Meta(ge=1, le=99)] = 1
+    shape: Shape = Shape.SQUARE
+    ends: Annotated[list[Cut | Notch], Meta(max_length=2)] = msgspec.field(default_factory=list)
+    sizes: Annotated[dict[Annotated[str, Meta(max_length=3)], int], Meta(max_length=2)] = msgspec.field(
+        default_factory=dict
+    )
+    grade: Literal["paint", "stain"] | None = None
+    pair: tuple[int, str] | None = None
+    part: "Piece | None" = None
+
+
+def faults_of(type_: Any, value: Any) -> dict[str, str]:
+    """Code by pointer."""
+    faults = Faults()
+    explain(type_, value, faults)
+    return {fault.pointer: fault.code for fault in faults.found}
+
+
+GOOD = {"name": "Stool", "length": "34 1/2 in"}
+
+
+@pytest.mark.parametrize(
+    ("changed", "expected"),
+    [
+        ({}, {}),
+        ({"name": ""}, {"/name": "too-short"}),
+        ({"name": " x"}, {"/name": "wrong-form"}),
+        ({"name": "x\n"}, {"/name": "wrong-form"}),
+        ({"length": 34.5}, {"/length": "wrong-type"}),
+        ({"length": "34 1/2"}, {"/length": "missing-unit"}),
+        ({"length": "9" * 65}, {"/length": "too-long"}),
+        ({"count": 0}, {"/count": "out-of-range"}),
+        ({"count": 1.5}, {"/count": "wrong-type"}),
+        ({"count": True}, {"/count": "wrong-type"}),
+        ({"shape": "squar"}, {"/shape": "not-an-option"}),
+        ({"shape": 3}, {"/shape": "not-an-option"}),
+        ({"grade": "stian"}, {"/grade": "not-an-option"}),
+        ({"grade": None}, {}),
+        ({"lenght": 1}, {"/lenght": "unknown-field"}),
+        ({"a/b~c": 1}, {"/a~1b~0c": "unknown-field"}),
+        ({"ends": [{"kind": "cut", "angle": 91}]}, {"/ends/0/angle": "out-of-range"}),
+        ({"ends": [{"kind": "notch"}]}, {"/ends/0/depth": "missing"}),
+        ({"ends": [{"kind": "saw"}]}, {"/ends/0/kind": "not-an-option"}),
+        ({"ends": [{"angle": 1}]}, {"/ends/0/kind": "missing"}),
+        ({"ends": [5]}, {"/ends/0": "wrong-type"}),
+        ({"ends": [{"kind": "cut", "angle": 1}] * 3}, {"/ends": "too-many"}),
+        ({"sizes": {"long": 1}}, {"/sizes/long": "too-long"}),
+        ({"sizes": {"a": "b"}}, {"/sizes/a": "wrong-type"}),
+        ({"sizes": {"a": 1, "b": 2, "c": 3}}, {"/sizes": "too-many"}),
+        ({"pair": [1]}, {"/pair": "too-few"}),
+        ({"pair": [1, 2]}, {"/pair/1": "wrong-type"}),
+        ({"part": {"name": "Horn", "length": 3}}, {"/part/length": "wrong-type"}),
+    ],
+)
+def test_each_fault_is_named_at_its_place(changed, expected):
+    assert faults_of(Piece, {**GOOD, **changed}) == expected
+
+
+def test_every_fault_is_told_at_once():
+    value = {"lenght": "1 in", "count": 0, "ends": [{"kind": "cut", "angle": "x"}, None], "part": []}
+    assert faults_of(Piece, value) == {
+        "/lenght": "unknown-field",
+        "/count": "out-of-range",
+        "/name": "missing",
+        "/length": "missing",
+        "/ends/0/angle": "wrong-type",
+        "/ends/1": "wrong-type",
+        "/part": "wrong-type",
+    }
+
+
+def test_a_bare_number_for_a_length_is_told_how_to_write_it():
+    faults = Faults()
+    explain(Piece, {"name": "Stool", "length": 34.5}, faults)
+    assert 'text with its unit, for example "34 1/2 in"' in faults.found[0].detail
+
+
+def test_a_misspelt_field_is_told_what_was_meant():
+    faults = Faults()
+    explain(Piece, {**GOOD, "lenght": "1 in"}, faults)
+    assert 'Was "length" meant?' in faults.found[0].detail
+
+
+def test_a_check_sees_the_whole_body():
+    def check(text: str, body: Any) -> tuple[str, str] | None:
+        return None if text == body["wanted"] else ("unwanted", "Not what was wanted.")
+
+    class Body(Wire):
+        wanted: str
+        given: Annotated[
+            list[Annotated[str, Meta(extra={CHECK: check, EXPECT: "Say it."})]], Meta(min_length=1)
+        ]
+
+    assert faults_of(Body, {"wanted": "a", "given": ["a", "b"]}) == {"/given/1": "unwanted"}
+
+
+# Random types, and values that mostly fit them: the explanation must find a fault exactly when msgspec does.
+
+_texts = st.text("abc é\n\"'/~", max_size=6)
+_anything = st.recursive(
+    st.none() | st.booleans() | st.integers(-5, 5) | st.floats(-5, 5) | _texts,
+    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(_texts, inner, max_size=3),
+    max_leaves=6,
+)
+
+Pair = tuple[Any, st.SearchStrategy[Any]]
+
+
+def _leaf_pairs() -> st.SearchStrategy[Pair]:
+    return st.sampled_from(
+        [
+            (str, _texts),
+            (Annotated[str, Meta(min_length=2, max_length=4)], _texts),
+            (Annotated[str, Meta(pattern="^a+$")], st.sampled_from(["a", "aa", "b", "a\n"])),
+            (int, st.integers(-9, 9)),
+            (Annotated[int, Meta(gt=1, lt=5, multiple_of=2)], st.integers(-9, 9)),
+            (Annotated[float, Meta(ge=0, le=3)], st.floats(-9, 9) | st.integers(-9, 9)),
+            (bool, st.booleans()),
+            (None, st.none()),
+            (Shape, st.sampled_from(["square", "round", "flat"])),
+            (Literal["x", "y", 3], st.sampled_from(["x", "z", 3, 4])),
+        ]
+    )
+
+
+def _struct(pairs: list[Pair], optional: list[bool], forbid: bool) -> Pair:
+    names = [f"f{index}" for index in range(len(pairs))]
+    fields = [
+        (name, pair[0], msgspec.field(default=None)) if free else (name, pair[0])
+        for name, pair, free in zip(names, pairs, optional, strict=False)
+    ]
+    made = msgspec.defstruct("Made", fields, kw_only=True, forbid_unknown_fields=forbid)
+    values = st.fixed_dictionaries(
+        {}, optional={**{n: p[1] for n, p in zip(names, pairs, strict=True)}, "other": st.none()}
+    )
+    return made, values
+
+
+def _wider(inner: st.SearchStrategy[Pair]) -> st.SearchStrategy[Pair]:
+    return st.one_of(
+        inner.map(lambda p: (list[p[0]], st.lists(p[1], max_size=3))),
+        inner.map(
+            lambda p: (Annotated[list[p[0]], Meta(min_length=1, max_length=2)], st.lists(p[1], max_size=4))
+        ),
+        inner.map(
+            lambda p: (
+                Annotated[dict[str, p[0]], Meta(max_length=2)],
+                st.dictionaries(_texts, p[1], max_size=3),
+            )
+        ),
+        inner.map(lambda p: (Union[p[0], None], p[1] | st.none())),  # noqa: UP007 - None | None is no type
+        st.tuples(inner, inner).map(
+            lambda ps: (tuple[ps[0][0], ps[1][0]], st.tuples(ps[0][1], ps[1][1]).map(list))
+        ),
+        st.builds(
+            _struct,
+            st.lists(inner, min_size=1, max_size=3),
+            st.lists(st.booleans(), min_size=3, max_size=3),
+            st.booleans(),
+        ),
+        st.just(
+            (
+                Cut | Notch,
+                st.fixed_dictionaries(
+                    {"kind": st.sampled_from(["cut", "notch", "no"])},
+                    optional={
+                        "angle": st.integers(-1, 99),
+                        "depth": st.sampled_from(["1 in", "", 5]),
+                        "name": _texts,
+                    },
+                ),
+            )
+        ),
+    )
+
+
+_pairs = st.recursive(_leaf_pairs(), _wider, max_leaves=4)
+
+
+@given(st.data())
+def test_it_finds_a_fault_exactly_when_the_decoder_does(data):
+    type_, values = data.draw(_pairs)
+    value = data.draw(values | _anything)
+    faults = Faults()
+    explain(type_, value, faults)
+    refused = _refusal(type_, value)
+    assert bool(faults) == bool(refused), (type_, value, faults.found, refused)
+
+
+@given(st.data())
+def test_its_first_fault_is_among_those_msgspec_would_point_at(data):
+    """msgspec names one fault with a path; the explanation has a fault there or below it."""
+    type_, values = data.draw(_pairs)
+    value = data.draw(values)
+    faults = Faults()
+    explain(type_, value, faults)
+    path = _refusal(type_, value).partition(" - at `")[2].rstrip("`").lstrip("$")
+    if not path or "..." in path:
+        return
+    steps = path.replace("[", ".").replace("]", "").strip(".").split(".")
+    start = "".join(f"/{step}" for step in steps)
+    assert any(
+        # What is past a list's limit is not looked at.
+        fault.pointer.startswith(start) or (fault.code == "too-many" and start.startswith(fault.pointer))
+        for fault in faults.found
+    ), (faults.found, path)
+
+
+def _refusal(type_: Any, value: Any) -> str:
+    """What msgspec says is wrong with a value; "" when it takes it."""
+    try:
+        msgspec.json.Decoder(type_).decode(msgspec.json.encode(value))
+    except msgspec.ValidationError as refusal:
+        return str(refusal)
+    return ""

@@ -1,0 +1,57 @@
+"""The format of an answer is the one the Accept header likes best."""
+
+import msgspec
+import pytest
+
+from longpoint.api.negotiate import BOTH, choose
+
+JSON, MSGPACK, SHORT = BOTH
+
+
+@pytest.mark.parametrize(
+    ("accept", "expected"),
+    [
+        ("", JSON),
+        (" ", JSON),
+        ("*/*", JSON),
+        ("application/*", JSON),
+        ("APPLICATION/JSON", JSON),
+        (MSGPACK, MSGPACK),
+        (SHORT, SHORT),
+        (f"{JSON};q=0.5, {MSGPACK}", MSGPACK),
+        (f"{MSGPACK};q=0.5, {JSON};q=0.6", JSON),
+        (f"*/*;q=0.1, {SHORT};q=0.2", SHORT),
+        (f"{JSON};q=0, */*", MSGPACK),
+        (f"{JSON};q=0", None),
+        ("*/*;q=0", None),
+        ("text/html", None),
+        ("text/html, */*;q=0.8", JSON),
+        ("application/json;charset=utf-8", JSON),
+        (f"{JSON};q=x", None),
+        (f"{JSON};q=7", JSON),
+        (",,", None),
+        ("nonsense", None),
+    ],
+)
+def test_the_best_offer_is_chosen(accept, expected):
+    assert choose(accept.encode(), BOTH) == expected
+
+
+@pytest.mark.parametrize("kind", [MSGPACK, SHORT])
+async def test_an_answer_comes_as_messagepack(client, kind):
+    body = {"lengths": ["34 1/2 in"]}
+    packed = await client.post("/v1/lengths", json=body, headers={"accept": kind})
+    assert packed.headers["content-type"] == kind
+    assert packed.headers["vary"] == "accept"
+    plain = await client.post("/v1/lengths", json=body)
+    assert plain.headers["content-type"] == JSON
+    assert msgspec.msgpack.decode(packed.content) == plain.json()
+
+
+async def test_what_cannot_be_given_is_refused_before_any_work(client):
+    answer = await client.post(
+        "/v1/lengths", content=b"{", headers={"accept": "text/html", "content-type": JSON}
+    )
+    assert answer.status_code == 406
+    assert answer.json()["type"] == "/problems/not-acceptable"
+    assert MSGPACK in answer.json()["detail"]
