@@ -1,0 +1,1 @@
+"""House schedules in a database: every write is a revision, and no reading is ever lost."""

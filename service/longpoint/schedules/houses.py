@@ -1,0 +1,110 @@
+"""House schedules as wholes: make, find, list, lock for a write, archive, delete."""
+
+from typing import Any
+
+from sqlalchemy import delete, func, insert, select, update
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from longpoint.schedules.basics import moment, new_id
+from longpoint.schedules.history import append
+from longpoint.schedules.models import Schedule, Version
+from longpoint.schedules.projection import house_name
+from longpoint.schedules.values import Author, Change, Kind, Stamp
+
+
+async def create(
+    connection: AsyncConnection, author: Author, action: str, document: str, exact: str, changes: list[Change]
+) -> tuple[str, Stamp]:
+    """Make a schedule, with openings and offcuts where there are any; gives its id and first revision."""
+    id, at = new_id(), moment()
+    row = {
+        "id": id,
+        "account_id": author.account_id,
+        "name": house_name(document),
+        "created_at": at,
+        "updated_at": at,
+        "archived_at": None,
+        "revision": 0,
+        "digest": "",
+        "head_revision": 0,
+        "document": document,
+        "opening_count": 0,
+        "next_position": 1,
+    }
+    await connection.execute(insert(Schedule), [row])
+    head = Change(Kind.SCHEDULE, id, document, exact)
+    return id, await append(connection, id, Stamp(0, id), author, action, [head, *changes])
+
+
+async def find(connection: AsyncConnection, account_id: str, id: str, *, hold: bool = False) -> Any | None:
+    """A schedule of an account; None when the account has none of that id.
+
+    Args:
+        connection: A transaction, a writing one when it is to be held.
+        account_id: Whose it must be.
+        id: Which.
+        hold: Whether to keep every other writer of this schedule waiting until the transaction ends.
+    """
+    query = select(Schedule).where(Schedule.id == id, Schedule.account_id == account_id)
+    return (await connection.execute(query.with_for_update() if hold else query)).one_or_none()
+
+
+async def list_schedules(
+    connection: AsyncConnection,
+    account_id: str,
+    *,
+    after: str | None,
+    limit: int,
+    name: str | None,
+    archived: bool | None,
+) -> list[Any]:
+    """Schedules of an account, the latest made first."""
+    query = select(
+        Schedule.id,
+        Schedule.name,
+        Schedule.created_at,
+        Schedule.updated_at,
+        Schedule.archived_at,
+        Schedule.revision,
+        Schedule.digest,
+        Schedule.opening_count,
+    ).where(Schedule.account_id == account_id)
+    if after is not None:
+        query = query.where(Schedule.id < after)
+    if name is not None:
+        query = query.where(func.lower(Schedule.name).contains(name.lower(), autoescape=True))
+    if archived is not None:
+        query = query.where(Schedule.archived_at.is_not(None) if archived else Schedule.archived_at.is_(None))
+    return list(await connection.execute(query.order_by(Schedule.id.desc()).limit(limit)))
+
+
+async def exact_of_head(connection: AsyncConnection, id: str, head_revision: int) -> str:
+    """The exact lengths of a schedule's own document."""
+    found = await connection.execute(
+        select(Version.exact).where(
+            Version.schedule_id == id,
+            Version.kind == Kind.SCHEDULE,
+            Version.item_id == id,
+            Version.revision == head_revision,
+        )
+    )
+    return found.scalar_one() or "{}"
+
+
+async def remove(connection: AsyncConnection, id: str) -> None:
+    """Delete a schedule with everything under it, its history included."""
+    await connection.execute(delete(Schedule).where(Schedule.id == id))
+
+
+async def touch(connection: AsyncConnection, id: str, **columns: Any) -> None:
+    """Set columns of a schedule's row that are no part of its history."""
+    await connection.execute(update(Schedule).where(Schedule.id == id).values(**columns))
+
+
+async def write(
+    connection: AsyncConnection, row: Any, author: Author, action: str, changes: list[Change], **columns: Any
+) -> Stamp:
+    """Append a revision to a schedule that is held; `row` is what `find` gave."""
+    return await append(
+        connection, row.id, Stamp(row.revision, row.digest), author, action, changes, **columns
+    )

@@ -1,0 +1,111 @@
+"""What stands in a schedule now: its openings, the pieces that were cut, the offcuts on the rack."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from sqlalchemy import or_, select
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from longpoint.schedules.models import Offcut, Opening, Piece
+
+_AT_ONCE = 400
+
+
+async def find_opening(connection: AsyncConnection, schedule_id: str, id_or_mark: str) -> Any | None:
+    """An opening by its id or, where no id is so, by its mark; None when there is neither."""
+    query = select(Opening).where(
+        Opening.schedule_id == schedule_id, or_(Opening.id == id_or_mark, Opening.mark == id_or_mark)
+    )
+    found = list(await connection.execute(query))
+    return next((row for row in found if row.id == id_or_mark), found[0] if found else None)
+
+
+async def openings_marked(
+    connection: AsyncConnection, schedule_id: str, marks: Sequence[str]
+) -> dict[str, Any]:
+    """The openings with these marks, by mark."""
+    found = {}
+    for start in range(0, len(marks), _AT_ONCE):
+        query = select(Opening).where(
+            Opening.schedule_id == schedule_id, Opening.mark.in_(marks[start : start + _AT_ONCE])
+        )
+        found.update({row.mark: row for row in await connection.execute(query)})
+    return found
+
+
+async def list_openings(
+    connection: AsyncConnection,
+    schedule_id: str,
+    *,
+    after: int | None = None,
+    limit: int | None = None,
+    room: str | None = None,
+    trim: str | None = None,
+    foot_style: str | None = None,
+) -> list[Any]:
+    """Openings in the schedule's order; all of them without a limit."""
+    query = select(Opening).where(Opening.schedule_id == schedule_id)
+    if after is not None:
+        query = query.where(Opening.position > after)
+    if room is not None:
+        query = query.where(Opening.room == room)
+    if trim is not None:
+        query = query.where(Opening.trim == trim)
+    if foot_style is not None:
+        query = query.where(Opening.foot_style == foot_style)
+    return list(await connection.execute(query.order_by(Opening.position).limit(limit)))
+
+
+async def trims_used(connection: AsyncConnection, schedule_id: str) -> set[str]:
+    """The names of the trim specs that openings use."""
+    query = select(Opening.trim).where(Opening.schedule_id == schedule_id).distinct()
+    return set((await connection.execute(query)).scalars())
+
+
+async def list_pieces(
+    connection: AsyncConnection,
+    schedule_id: str,
+    *,
+    after: str | None = None,
+    limit: int | None = None,
+    opening_id: str | None = None,
+    state: str | None = None,
+) -> list[Any]:
+    """Pieces that were cut, the first cut first."""
+    query = select(Piece).where(Piece.schedule_id == schedule_id)
+    if after is not None:
+        query = query.where(Piece.id > after)
+    if opening_id is not None:
+        query = query.where(Piece.opening_id == opening_id)
+    if state is not None:
+        query = query.where(Piece.state == state)
+    return list(await connection.execute(query.order_by(Piece.id).limit(limit)))
+
+
+async def find_piece(connection: AsyncConnection, schedule_id: str, id: str) -> Any | None:
+    """A piece by its id."""
+    query = select(Piece).where(Piece.schedule_id == schedule_id, Piece.id == id)
+    return (await connection.execute(query)).one_or_none()
+
+
+async def list_offcuts(
+    connection: AsyncConnection,
+    schedule_id: str,
+    *,
+    after: str | None = None,
+    limit: int | None = None,
+    profile: str | None = None,
+) -> list[Any]:
+    """Offcuts on the rack, the first put there first."""
+    query = select(Offcut).where(Offcut.schedule_id == schedule_id)
+    if after is not None:
+        query = query.where(Offcut.id > after)
+    if profile is not None:
+        query = query.where(Offcut.profile == profile)
+    return list(await connection.execute(query.order_by(Offcut.id).limit(limit)))
+
+
+async def find_offcut(connection: AsyncConnection, schedule_id: str, id: str) -> Any | None:
+    """An offcut by its id."""
+    query = select(Offcut).where(Offcut.schedule_id == schedule_id, Offcut.id == id)
+    return (await connection.execute(query)).one_or_none()

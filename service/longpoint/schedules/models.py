@@ -1,0 +1,195 @@
+"""The tables. Times are RFC 3339 text in UTC, which sorts; documents are JSON text, kept as they were encoded."""
+
+from __future__ import annotations
+
+from sqlalchemy import (
+    BigInteger,
+    ForeignKey,
+    ForeignKeyConstraint,
+    Index,
+    Integer,
+    MetaData,
+    String,
+    Text,
+    UniqueConstraint,
+)
+from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
+
+ID = String(32)
+MOMENT = String(27)
+DIGEST = String(64)
+
+
+class Base(DeclarativeBase):
+    metadata = MetaData(
+        naming_convention={
+            "ix": "ix_%(column_0_label)s",
+            "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+            "ck": "ck_%(table_name)s_%(constraint_name)s",
+            "fk": "fk_%(table_name)s_%(column_0_N_name)s",
+            "pk": "pk_%(table_name)s",
+        }
+    )
+
+
+class Account(Base):
+    """Whose schedules these are. Everything stored belongs to one account."""
+
+    __tablename__ = "account"
+
+    id: Mapped[str] = mapped_column(ID, primary_key=True)
+    name: Mapped[str] = mapped_column(String(120), unique=True)
+    created_at: Mapped[str] = mapped_column(MOMENT)
+
+
+class AccessKey(Base):
+    """A bearer key, of which only the hash is kept."""
+
+    __tablename__ = "access_key"
+
+    id: Mapped[str] = mapped_column(ID, primary_key=True)
+    account_id: Mapped[str] = mapped_column(ForeignKey("account.id"), index=True)
+    name: Mapped[str] = mapped_column(String(120))
+    secret_hash: Mapped[str] = mapped_column(DIGEST)
+    scopes: Mapped[str] = mapped_column(String(40))
+    created_at: Mapped[str] = mapped_column(MOMENT)
+    expires_at: Mapped[str | None] = mapped_column(MOMENT)
+    revoked_at: Mapped[str | None] = mapped_column(MOMENT)
+    last_used_at: Mapped[str | None] = mapped_column(MOMENT)
+
+
+class Schedule(Base):
+    """A house's schedule as it now stands; `document` holds what was said of the house as a whole.
+
+    `digest` is that of the latest revision. `head_revision` is the revision that last changed `document`.
+    """
+
+    __tablename__ = "schedule"
+    __table_args__ = (Index("ix_schedule_account_id_id", "account_id", "id"),)
+
+    id: Mapped[str] = mapped_column(ID, primary_key=True)
+    account_id: Mapped[str] = mapped_column(ForeignKey("account.id"))
+    name: Mapped[str] = mapped_column(String(120))
+    created_at: Mapped[str] = mapped_column(MOMENT)
+    updated_at: Mapped[str] = mapped_column(MOMENT)
+    archived_at: Mapped[str | None] = mapped_column(MOMENT)
+    revision: Mapped[int] = mapped_column(Integer)
+    digest: Mapped[str] = mapped_column(DIGEST)
+    head_revision: Mapped[int] = mapped_column(Integer)
+    document: Mapped[str] = mapped_column(Text)
+    opening_count: Mapped[int] = mapped_column(Integer)
+    next_position: Mapped[int] = mapped_column(BigInteger)
+
+
+class Revision(Base):
+    """One write to a schedule: never changed once made.
+
+    `digest` covers the revision before, this one's facts and every version it made, so each revision vouches for
+    all that came before it.
+    """
+
+    __tablename__ = "revision"
+
+    schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"), primary_key=True)
+    number: Mapped[int] = mapped_column(Integer, primary_key=True, autoincrement=False)
+    at: Mapped[str] = mapped_column(MOMENT)
+    key_id: Mapped[str | None] = mapped_column(ID)
+    who: Mapped[str] = mapped_column(String(120))
+    action: Mapped[str] = mapped_column(String(40))
+    why: Mapped[str] = mapped_column(String(500))
+    digest: Mapped[str] = mapped_column(DIGEST)
+
+
+class Version(Base):
+    """What one thing of a schedule became in one revision: never changed once made; no document means it went.
+
+    `exact` holds the lengths of `document` as exact fractions of an inch, by JSON pointer.
+    """
+
+    __tablename__ = "version"
+    __table_args__ = (
+        ForeignKeyConstraint(
+            ["schedule_id", "revision"], ["revision.schedule_id", "revision.number"], ondelete="CASCADE"
+        ),
+        Index("ix_version_schedule_id_revision", "schedule_id", "revision"),
+    )
+
+    schedule_id: Mapped[str] = mapped_column(ID, primary_key=True)
+    kind: Mapped[str] = mapped_column(String(16), primary_key=True)
+    item_id: Mapped[str] = mapped_column(ID, primary_key=True)
+    revision: Mapped[int] = mapped_column(Integer, primary_key=True, autoincrement=False)
+    position: Mapped[int | None] = mapped_column(BigInteger)
+    document: Mapped[str | None] = mapped_column(Text)
+    exact: Mapped[str | None] = mapped_column(Text)
+    digest: Mapped[str] = mapped_column(DIGEST)
+
+
+class Opening(Base):
+    """An opening as it now stands; the columns beside `document` only repeat what lists are filtered by."""
+
+    __tablename__ = "opening"
+    __table_args__ = (
+        UniqueConstraint("schedule_id", "mark"),
+        UniqueConstraint("schedule_id", "position"),
+    )
+
+    id: Mapped[str] = mapped_column(ID, primary_key=True)
+    schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"))
+    position: Mapped[int] = mapped_column(BigInteger)
+    mark: Mapped[str] = mapped_column(String(120))
+    room: Mapped[str] = mapped_column(String(120))
+    trim: Mapped[str] = mapped_column(String(120))
+    foot_style: Mapped[str] = mapped_column(String(40))
+    revision: Mapped[int] = mapped_column(Integer)
+    digest: Mapped[str] = mapped_column(DIGEST)
+    document: Mapped[str] = mapped_column(Text)
+    exact: Mapped[str] = mapped_column(Text)
+
+
+class Piece(Base):
+    """A piece that was cut, by opening, part and which of several alike it is.
+
+    A piece recut into another, or struck off, is no longer here; its versions are.
+    """
+
+    __tablename__ = "piece"
+    __table_args__ = (Index("ix_piece_schedule_id_opening_id", "schedule_id", "opening_id"),)
+
+    id: Mapped[str] = mapped_column(ID, primary_key=True)
+    schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"))
+    opening_id: Mapped[str] = mapped_column(ID)
+    part: Mapped[str] = mapped_column(String(60))
+    instance: Mapped[int] = mapped_column(Integer)
+    state: Mapped[str] = mapped_column(String(16))
+    revision: Mapped[int] = mapped_column(Integer)
+    digest: Mapped[str] = mapped_column(DIGEST)
+    document: Mapped[str] = mapped_column(Text)
+
+
+class Offcut(Base):
+    """A length of stock on the rack."""
+
+    __tablename__ = "offcut"
+    __table_args__ = (Index("ix_offcut_schedule_id_id", "schedule_id", "id"),)
+
+    id: Mapped[str] = mapped_column(ID, primary_key=True)
+    schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"))
+    profile: Mapped[str] = mapped_column(String(120))
+    revision: Mapped[int] = mapped_column(Integer)
+    digest: Mapped[str] = mapped_column(DIGEST)
+    document: Mapped[str] = mapped_column(Text)
+    exact: Mapped[str] = mapped_column(Text)
+
+
+class Retry(Base):
+    """The first answer to a request that came with an Idempotency-Key, made in the transaction of its effect."""
+
+    __tablename__ = "retry"
+
+    account_id: Mapped[str] = mapped_column(ForeignKey("account.id"), primary_key=True)
+    key: Mapped[str] = mapped_column(String(255), primary_key=True)
+    request_digest: Mapped[str] = mapped_column(DIGEST)
+    status: Mapped[int] = mapped_column(Integer)
+    headers: Mapped[str] = mapped_column(Text)
+    body: Mapped[str] = mapped_column(Text)
+    expires_at: Mapped[str] = mapped_column(MOMENT, index=True)

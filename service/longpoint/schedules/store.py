@@ -1,0 +1,125 @@
+"""The way into the database: transactions that read, and transactions that write, with failures told apart."""
+
+import asyncio
+from collections.abc import AsyncIterator, Iterator
+from contextlib import asynccontextmanager, contextmanager
+from typing import Any
+
+from sqlalchemy import inspect, text
+from sqlalchemy.exc import DBAPIError, IntegrityError, ProgrammingError, SQLAlchemyError
+from sqlalchemy.exc import TimeoutError as PoolTimeout
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from longpoint.schedules.engine import IMMEDIATE, database_url, is_sqlite, open_engine
+from longpoint.schedules.errors import DatabaseUnavailable, WrongDatabase
+
+SCHEMA = "0002"
+"""The database revision this code works with: the newest in migrations/versions."""
+
+
+class Store:
+    """One database.
+
+    Args:
+        address: sqlite:///file.db or postgresql://...
+        create: Whether an SQLite file may be made where there is none.
+    """
+
+    def __init__(self, address: str, *, create: bool = False) -> None:
+        self.url = database_url(address)
+        self.engine = open_engine(self.url, create=create)
+        self.sqlite = is_sqlite(self.url)
+        # SQLite has one writer at a time: within this process they queue here rather than poll the file.
+        self._writing = asyncio.Lock()
+
+    @property
+    def name(self) -> str:
+        """The database, without its password."""
+        return self.url.render_as_string(hide_password=True)
+
+    @asynccontextmanager
+    async def reading(self) -> AsyncIterator[AsyncConnection]:
+        """A transaction that reads one consistent state.
+
+        Raises:
+            DatabaseUnavailable: when the database cannot be used.
+        """
+        options: dict[str, Any] = {} if self.sqlite else _READ_ONLY
+        with _told_apart():
+            async with self.engine.connect() as connection:
+                await connection.execution_options(**options)
+                async with connection.begin():
+                    yield connection
+
+    @asynccontextmanager
+    async def writing(self) -> AsyncIterator[AsyncConnection]:
+        """A transaction that writes: committed when the block ends, undone when it raises.
+
+        Raises:
+            DatabaseUnavailable: when the database cannot be used; nothing is saved then.
+        """
+        if not self.sqlite:
+            with _told_apart():
+                async with self.engine.begin() as connection:
+                    yield connection
+            return
+        async with self._writing:
+            with _told_apart():
+                async with self.engine.connect() as connection:
+                    await connection.execution_options(**{IMMEDIATE: True})
+                    async with connection.begin():
+                        yield connection
+
+    async def schema(self) -> str | None:
+        """The revision the database is at; None when it holds nothing of this service."""
+        async with self.reading() as connection:
+            tables = await connection.run_sync(lambda sync: inspect(sync).get_table_names())
+            if "alembic_version" not in tables:
+                return None
+            found = await connection.execute(text("SELECT version_num FROM alembic_version"))
+            return found.scalar_one_or_none()
+
+    async def refuse_wrong_schema(self) -> None:
+        """Make sure the database is of the revision this code works with.
+
+        Raises:
+            WrongDatabase: when it is not, with what to do.
+            DatabaseUnavailable: when that cannot be found out.
+        """
+        found = await self.schema()
+        if found == SCHEMA:
+            return
+        if found is None:
+            raise WrongDatabase(f"{self.name} has no tables yet; run `python -m longpoint migrate` first.")
+        if found < SCHEMA:
+            raise WrongDatabase(
+                f"{self.name} is at revision {found} and this service needs {SCHEMA}; back it up, then run "
+                "`python -m longpoint migrate`."
+            )
+        raise WrongDatabase(
+            f"{self.name} is at revision {found}, newer than the {SCHEMA} this service knows; run the newer "
+            "service, or migrate the database down with it."
+        )
+
+    async def close(self) -> None:
+        """Close every connection."""
+        await self.engine.dispose()
+
+
+_READ_ONLY = {"isolation_level": "REPEATABLE READ", "postgresql_readonly": True}
+
+
+@contextmanager
+def _told_apart() -> Iterator[None]:
+    """Turn failures of the database itself into `DatabaseUnavailable`; mistakes of this code stay what they are."""
+    try:
+        yield
+    except (IntegrityError, ProgrammingError):
+        raise
+    except (DBAPIError, PoolTimeout, OSError, TimeoutError) as failure:
+        cause = failure.orig if isinstance(failure, DBAPIError) else failure
+        raise DatabaseUnavailable(f"{type(cause).__name__}: {cause}") from failure
+    except SQLAlchemyError as failure:
+        if isinstance(failure.__cause__, (OSError, DBAPIError)):
+            raise DatabaseUnavailable(str(failure)) from failure
+        raise
