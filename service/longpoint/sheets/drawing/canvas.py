@@ -1,0 +1,154 @@
+"""A drawing in the making: lines, outlines and texts, and the room each text takes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from xml.sax.saxutils import escape
+
+from longpoint.sheets.drawing.lettering import ASCENT, DESCENT, width
+from longpoint.sheets.drawing.shapes import Convex, Point, box, convex, touch, turned_box
+from longpoint.sheets.drawing.style import Styling, stylesheet
+
+TEXT_SIZE = 11.0
+SMALL_SIZE = 9.0
+MARGIN = 8.0
+
+
+class Canvas:
+    """Collects shapes in the drawing's units, y downwards; the sheet's bounds follow from what is drawn.
+
+    Attributes:
+        texts: the room each text takes.
+        lines: lines a text must not lie across.
+        solids: outlines a text must not lie on.
+    """
+
+    def __init__(self) -> None:
+        self.texts: list[Convex] = []
+        self.lines: list[Convex] = []
+        self.solids: list[Convex] = []
+        self._back: list[str] = []
+        self._front: list[str] = []
+        self._bounds: list[Convex] = []
+
+    def line(self, start: Point, end: Point, kind: str, *, keep_clear: bool = True) -> None:
+        """A straight line; texts placed later keep clear of it unless told otherwise."""
+        shape = convex(start, end)
+        self._bounds.append(shape)
+        if keep_clear:
+            self.lines.append(shape)
+        (x1, y1), (x2, y2) = start, end
+        self._back.append(f'<line class="{kind}" x1="{_n(x1)}" y1="{_n(y1)}" x2="{_n(x2)}" y2="{_n(y2)}"/>')
+
+    def outline(self, points: Sequence[Point], kind: str, *, solid: bool = True, title: str = "") -> None:
+        """A closed outline; a solid one must be convex, and no text will be placed on it."""
+        shape = convex(*points)
+        self._bounds.append(shape)
+        if solid:
+            self.solids.append(shape)
+        spots = " ".join(f"{_n(x)},{_n(y)}" for x, y in points)
+        if title:
+            self._back.append(
+                f'<polygon class="{kind}" points="{spots}"><title>{_safe(title)}</title></polygon>'
+            )
+        else:
+            self._back.append(f'<polygon class="{kind}" points="{spots}"/>')
+
+    def path(self, points: Sequence[Point], kind: str) -> None:
+        """An open run of lines that texts may cross."""
+        self._bounds.append(convex(*points))
+        spots = " ".join(f"{_n(x)},{_n(y)}" for x, y in points)
+        self._back.append(f'<polyline class="{kind}" points="{spots}"/>')
+
+    def text(
+        self, text: str, centre: Point, *, size: float = TEXT_SIZE, degrees: float = 0.0, kind: str = "t"
+    ) -> None:
+        """A text around a centre, turned by `degrees`."""
+        shape = text_box(text, centre, size, degrees)
+        self.texts.append(shape)
+        self._bounds.append(shape)
+        turn = f' transform="rotate({_n(degrees)} {_n(centre[0])} {_n(centre[1])})"' if degrees else ""
+        self._front.append(_text(text, centre, size, kind, turn))
+
+    def words(
+        self, text: str, left: float, middle: float, *, size: float = TEXT_SIZE, kind: str = "t"
+    ) -> None:
+        """A text that begins at `left`, its middle at height `middle`."""
+        shape = text_box(text, (left + width(text, size) / 2, middle), size)
+        self.texts.append(shape)
+        self._bounds.append(shape)
+        self._front.append(_text(text, (left, middle), size, f"{kind} s", ""))
+
+    def balloon(self, text: str, centre: Point, radius: float) -> None:
+        """A piece's number in a ring."""
+        x, y = centre
+        shape = box(x - radius, y - radius, x + radius, y + radius)
+        self.texts.append(shape)
+        self._bounds.append(shape)
+        self._front.append(f'<circle class="ring" cx="{_n(x)}" cy="{_n(y)}" r="{_n(radius)}"/>')
+        size = min(TEXT_SIZE, 1.5 * radius / max(1, len(text)) / 0.61)
+        self._front.append(_text(text, centre, size, "t", ""))
+
+    def free(self, shape: Convex, *, solids: bool = True) -> bool:
+        """Whether a text could lie there without touching a text, a line or (if asked) a piece."""
+        if any(touch(shape, other) for other in self.texts):
+            return False
+        if any(touch(shape, other) for other in self.lines):
+            return False
+        return not (solids and any(touch(shape, other) for other in self.solids))
+
+    def crosses_text(self, start: Point, end: Point) -> bool:
+        """Whether a line would run through a text."""
+        shape = convex(start, end)
+        return any(touch(shape, other) for other in self.texts)
+
+    @property
+    def bounds(self) -> tuple[float, float, float, float]:
+        """Left, top, right and bottom of all that is drawn."""
+        return (
+            min(b.left for b in self._bounds),
+            min(b.top for b in self._bounds),
+            max(b.right for b in self._bounds),
+            max(b.bottom for b in self._bounds),
+        )
+
+    def svg(self, title: str, description: str, styling: Styling) -> str:
+        """The drawing as SVG text: titled, described, with no script and every text escaped."""
+        left, top, right, bottom = self.bounds
+        x, y = left - MARGIN, top - MARGIN
+        across, down = right - left + 2 * MARGIN, bottom - top + 2 * MARGIN
+        return (
+            f'<svg xmlns="http://www.w3.org/2000/svg" class="lp" role="img" width="{_n(across)}" '
+            f'height="{_n(down)}" viewBox="{_n(x)} {_n(y)} {_n(across)} {_n(down)}">'
+            f"<title>{_safe(title)}</title><desc>{_safe(description)}</desc>"
+            f"{stylesheet(styling)}{''.join(self._back)}{''.join(self._front)}</svg>"
+        )
+
+
+def text_box(text: str, centre: Point, size: float, degrees: float = 0.0) -> Convex:
+    """The room a text takes around its centre."""
+    return turned_box(centre, width(text, size), (ASCENT + DESCENT) * size, degrees)
+
+
+def _text(text: str, at: Point, size: float, kind: str, turn: str) -> str:
+    drop = (ASCENT - DESCENT) / 2 * size
+    return (
+        f'<text class="{kind}" x="{_n(at[0])}" y="{_n(at[1] + drop)}" font-size="{_n(size)}"{turn}>'
+        f"{_safe(text)}</text>"
+    )
+
+
+def _n(value: float) -> str:
+    """A coordinate, to a hundredth of a unit."""
+    text = f"{value:.2f}".rstrip("0").rstrip(".")
+    return "0" if text in ("-0", "") else text
+
+
+_FORBIDDEN = {n: None for n in range(32) if n not in (9, 10, 13)} | {0x7F: None, 0xFFFE: None, 0xFFFF: None}
+
+
+def _safe(text: str) -> str:
+    """Escaped, and free of the control characters that no XML document may hold."""
+    if text.isalnum():
+        return text
+    return escape(text.translate(_FORBIDDEN), {'"': "&quot;"})

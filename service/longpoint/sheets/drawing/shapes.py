@@ -1,0 +1,96 @@
+"""Points, convex outlines and whether two of them touch."""
+
+from __future__ import annotations
+
+import math
+
+from longpoint.geometry.value import Value
+
+Point = tuple[float, float]
+
+
+class Convex(Value, frozen=True):
+    """A convex outline: a text's box, a line, a piece. Attributes: points, and the bounds around them."""
+
+    points: tuple[Point, ...]
+    left: float
+    top: float
+    right: float
+    bottom: float
+
+
+def convex(*points: Point) -> Convex:
+    xs = [p[0] for p in points]
+    ys = [p[1] for p in points]
+    return Convex(points, min(xs), min(ys), max(xs), max(ys))
+
+
+def box(left: float, top: float, right: float, bottom: float) -> Convex:
+    return Convex(((left, top), (right, top), (right, bottom), (left, bottom)), left, top, right, bottom)
+
+
+def turned_box(centre: Point, width: float, height: float, degrees: float) -> Convex:
+    """A box around `centre`, turned clockwise as the page is seen."""
+    x, y = centre
+    if degrees == 0:
+        return box(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
+    angle = math.radians(degrees)
+    ux, uy = math.cos(angle) * width / 2, math.sin(angle) * width / 2
+    vx, vy = -math.sin(angle) * height / 2, math.cos(angle) * height / 2
+    return convex(
+        (x - ux - vx, y - uy - vy),
+        (x + ux - vx, y + uy - vy),
+        (x + ux + vx, y + uy + vy),
+        (x - ux + vx, y - uy + vy),
+    )
+
+
+def touch(one: Convex, other: Convex) -> bool:
+    """Whether two convex outlines share any area (merely meeting edges do not count)."""
+    if (
+        one.right <= other.left
+        or other.right <= one.left
+        or one.bottom <= other.top
+        or other.bottom <= one.top
+    ):
+        return False
+    return not (_apart(one.points, other.points) or _apart(other.points, one.points))
+
+
+def _apart(one: tuple[Point, ...], other: tuple[Point, ...]) -> bool:
+    """Whether an edge of `one` has all of `other` on its far side."""
+    before = one[-1]
+    for point in one:
+        nx, ny = point[1] - before[1], before[0] - point[0]
+        mine = [nx * x + ny * y for x, y in one]
+        theirs = [nx * x + ny * y for x, y in other]
+        if max(mine) <= min(theirs) or max(theirs) <= min(mine):
+            return True
+        before = point
+    return False
+
+
+def along(start: Point, end: Point, share: float) -> Point:
+    """The point a share of the way from start to end."""
+    return start[0] + (end[0] - start[0]) * share, start[1] + (end[1] - start[1]) * share
+
+
+def shifted(point: Point, direction: Point, distance: float) -> Point:
+    return point[0] + direction[0] * distance, point[1] + direction[1] * distance
+
+
+def unit(start: Point, end: Point) -> Point:
+    """The direction from start to end, of length one."""
+    dx, dy = end[0] - start[0], end[1] - start[1]
+    size = math.hypot(dx, dy)
+    return (dx / size, dy / size) if size else (1.0, 0.0)
+
+
+def reading_angle(direction: Point) -> float:
+    """Degrees to turn a text so that it follows a direction and still reads from below or from the right."""
+    degrees = math.degrees(math.atan2(direction[1], direction[0]))
+    if degrees >= 90 - 1e-6:
+        degrees -= 180
+    elif degrees < -90 - 1e-6:
+        degrees += 180
+    return 0.0 if abs(degrees) < 1e-6 else degrees

@@ -1,0 +1,34 @@
+"""How the sheets name pieces: the opening's mark and the piece's number in it, the same on every sheet."""
+
+from __future__ import annotations
+
+from longpoint.geometry.parts import Part
+from longpoint.geometry.value import Value
+from longpoint.shop.house import CutList, piece_key
+
+
+class Piece(Value, frozen=True):
+    """A part under its number.
+
+    Attributes:
+        label: "K1-7": seventh piece of the opening K1. Openings that are alike have alike pieces.
+        number: its number within the opening, the one in the elevation's ring.
+        part: the part.
+        count: how many openings are alike, so how many to make.
+        room: where it goes.
+    """
+
+    label: str
+    number: int
+    part: Part
+    count: int
+    room: str
+
+
+def pieces_by_key(cut_list: CutList) -> dict[str, Piece]:
+    """Every piece of a house by its key in the cutting plans, in the order of the openings."""
+    return {
+        piece_key(index, part): Piece(f"{one.built.opening.mark}-{number}", number, part, one.count, one.room)
+        for index, one in enumerate(cut_list.openings)
+        for number, part in enumerate(one.built.parts, 1)
+    }
