@@ -21,9 +21,9 @@ class NotchOut(msgspec.Struct, frozen=True, gc=False):
 class EndOut(msgspec.Struct, frozen=True, gc=False):
     """One end of a part as it lies on the saw: face up, outer edge against the fence.
 
-    `at` is the end as installed, `on_saw` the end as it lies. `mitre_degrees` is the table's turn off a square
-    cut towards `swing`; `bevel_degrees` the blade's tilt from upright towards `tilt`. `long_edge` is the edge or
-    face that keeps the long point.
+    `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies.
+    `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt from
+    upright towards `tilt`. `long_edge` is the edge or face that keeps the long point.
     """
 
     at: str

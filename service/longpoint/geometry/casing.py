@@ -118,8 +118,8 @@ _BASE_INPUT = {
     Foot.PICTURE_FRAME: "",
 }
 _KINDS = {"right": PartKind.CASING_LEG, "left": PartKind.CASING_LEG, "sill": PartKind.CASING_SILL}
-# The end a side starts and finishes at, going anticlockwise round the frame as seen from the room.
-_ENDS = {"right": ("foot", "head"), "left": ("head", "foot"), "sill": ("left", "right")}
+# The end a leg starts and finishes at, going anticlockwise round the frame as seen from the room.
+_LEG_ENDS = {"right": ("foot", "head"), "left": ("head", "foot")}
 
 
 def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: int) -> Part:
@@ -133,7 +133,9 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: 
     outer = jamb + start.outer + finish.outer
     over_start = max(start.outer, start.inner)
     over_finish = max(finish.outer, finish.inner)
-    starts_at, finishes_at = _ENDS.get(me.name, ("right", "left"))
+    # Other ends go by the side they meet: along a head of many pieces some stand upright or lean outwards.
+    meets = sides[index - 1].name, sides[(index + 1) % len(sides)].name
+    starts_at, finishes_at = _LEG_ENDS.get(me.name, meets)
     # Outer edge against the fence puts the end a side finishes at on the saw's left.
     ends = (
         _end(finishes_at, Hand.LEFT, finish, casing.width),

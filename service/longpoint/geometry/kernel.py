@@ -18,6 +18,8 @@ from longpoint.lengths import Fraction, Real
 ZERO = Fraction(0)
 RIGHT_ANGLE = Fraction(90)
 HALF_RIGHT_ANGLE = Fraction(45)
+# Inches: what sines and roots leave of a square cut.
+NOISE = 1e-9
 
 
 class Corner(Value, frozen=True):
@@ -109,9 +111,11 @@ def meet(at: Corner, own: Real, other: Real) -> Real:
 
 def saw_angle(run: Real, width: Real) -> Real:
     """Degrees off a square cut, signed as `run`: how far the joint runs along a piece over its `width`."""
-    if not isinstance(run, float):
-        if run == 0:
+    if isinstance(run, float):
+        if abs(run) < NOISE:
             return ZERO
-        if run == width:
-            return HALF_RIGHT_ANGLE
+    elif run == 0:
+        return ZERO
+    elif run == width:
+        return HALF_RIGHT_ANGLE
     return math.degrees(math.atan2(run, width))

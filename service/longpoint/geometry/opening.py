@@ -9,14 +9,13 @@ from longpoint.geometry.apron import apron_parts
 from longpoint.geometry.casing import cased_sides, casing_parts
 from longpoint.geometry.checks import check_lengths, check_trim
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Foot, Opening, PlumbSides, Quadrilateral
+from longpoint.geometry.inputs import Foot, Opening, PlumbSides, Quadrilateral, Trim
 from longpoint.geometry.kernel import ALL_SQUARE, Corner, Frame
 from longpoint.geometry.parts import Part
 from longpoint.geometry.plinth import plinth_parts
 from longpoint.geometry.shapes import frame_of
 from longpoint.geometry.stool import stool_part
 from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction
 
 TAKEN_SQUARE = "Out of square by too little to open a joint: taken as square, each side at its own reading."
 OUT_OF_LEVEL = "The heights differ: the sides are taken as plumb and the head as out of level."
@@ -81,7 +80,7 @@ def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, floa
     frame = frame_of(shape, faults)
     if frame is None or frame.square or not isinstance(shape, PlumbSides | Quadrilateral):
         return frame, 0.0, ()
-    gap = square_gap(frame.corners, opening.trim.casing.width)
+    gap = square_gap(frame.corners, opening.trim)
     if gap <= opening.square_gap:
         return squared(shape), gap, (TAKEN_SQUARE,)
     return frame, gap, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
@@ -94,7 +93,7 @@ def squared(shape: PlumbSides | Quadrilateral) -> Frame:
     return Frame((width, shape.right_height, head, shape.left_height), ALL_SQUARE)
 
 
-def square_gap(corners: tuple[Corner, ...], width: Fraction) -> float:
-    """The widest gap that 45 degree mitres would leave at these corners, along a joint across `width`."""
-    joint = float(width) * math.sqrt(2)
+def square_gap(corners: tuple[Corner, ...], trim: Trim) -> float:
+    """The widest gap that cuts for square corners would leave at these, along the longest mitre of this trim."""
+    joint = math.hypot(trim.casing.width, (trim.head_casing or trim.casing).width)
     return max(joint * abs(math.tan(math.radians(float(c.degrees) - 90))) for c in corners)

@@ -52,7 +52,7 @@ class End(Value, frozen=True):
     The part lies face up with its outer edge (the long-point edge of a mitred piece) against the fence.
 
     Attributes:
-        at: the end as installed: left, right, foot or head.
+        at: the end as installed: a leg's foot or head, else the side it meets (left, right, head 2).
         on_saw: which end of the part that is as it lies on the saw.
         cut: square, mitre, bevel or compound.
         mitre: degrees off a square cut, never negative.

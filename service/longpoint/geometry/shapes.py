@@ -16,6 +16,7 @@ LEAST_ANGLE, GREATEST_ANGLE = 15, 178
 # A tape reads to 1/16 in and an angle finder to half a degree: what a closed polygon may miss by.
 CLOSING_LENGTH = Fraction(1, 8)
 CLOSING_ANGLE = 0.6
+# Below this the readings close by themselves, and stay as they were read.
 EXACT = 1e-9
 
 
@@ -137,10 +138,11 @@ def _closed(sides: tuple[Fraction, ...], angles: tuple[Real, ...], faults: Fault
             f"{before_last:.2f} and {last:.2f} degrees. Measure again.",
         )
         return None
+    if gap < EXACT and turn < EXACT:
+        return Frame(sides, tuple(corner(angle) for angle in angles))
     corners = tuple(corner(a) for a in (*angles[:-2], before_last, last))
     check_corners(corners, ("readings", "angles"), faults)
-    # Where the readings close by themselves the last side stays as it was read.
-    return Frame((*sides[:-1], sides[-1] if gap < EXACT else closing), corners)
+    return Frame((*sides[:-1], closing), corners)
 
 
 def _triangle(sides: tuple[Fraction, ...], faults: Faults) -> Frame | None:

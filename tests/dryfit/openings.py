@@ -1,0 +1,189 @@
+"""Random openings, as requests of `/v1/opening` that a carpenter could send."""
+
+import math
+from fractions import Fraction
+from typing import Any
+
+from hypothesis import assume
+from hypothesis import strategies as st
+
+Draw = st.DrawFn
+
+
+@st.composite
+def lengths(draw: Draw, least: int, most: int) -> str:
+    """A length between two numbers of inches, written in one of the ways people write it."""
+    way = draw(st.sampled_from(("fraction", "decimal", "mm", "half mm", "cm", "feet")))
+    if way == "mm":
+        return f"{draw(st.integers(math.ceil(least * 25.4), int(most * 25.4)))} mm"
+    if way == "half mm":
+        return f"{draw(st.integers(math.ceil(least * 50.8), int(most * 50.8))) / 2} mm"
+    if way == "cm":
+        return f"{draw(st.integers(math.ceil(least * 25.4), int(most * 25.4))) / 10}cm"
+    if way == "decimal":
+        return f"{draw(st.integers(least * 1000, most * 1000)) / 1000:.3f}in"
+    size = Fraction(draw(st.integers(least * 32, most * 32)), 32)
+    if way == "feet" and size >= 12:
+        feet, rest = divmod(size, 12)
+        return f"{feet}' {_mixed(rest)}\""
+    return f"{_mixed(size)} in"
+
+
+def _mixed(size: Fraction) -> str:
+    whole, rest = divmod(size, 1)
+    if not rest:
+        return str(whole)
+    return f"{whole} {rest}" if whole else str(rest)
+
+
+def small(most: Fraction | int) -> st.SearchStrategy[str]:
+    """A reveal, a horn, a clearance: from nought up."""
+    sixty_fourths = st.integers(0, int(most * 64)).map(lambda n: f"{_mixed(Fraction(n, 64))} in")
+    return sixty_fourths | st.integers(0, int(most * 25)).map(lambda n: f"{n} mm")
+
+
+reveals = small(Fraction(5, 8))
+roundings = st.fixed_dictionaries(
+    {
+        "to": st.sampled_from(("1/8 in", "1/16 in", "1/32 in", "1/64 in", "1 mm", "0.5 mm")),
+        "mode": st.sampled_from(("nearest", "up", "down")),
+    }
+)
+casings = st.fixed_dictionaries({"width": lengths(1, 6), "thickness": lengths(1, 2)})
+
+
+@st.composite
+def trims(draw: Draw, foot: str, *, may_butt: bool) -> dict[str, Any]:
+    """Trim for a foot style."""
+    trim: dict[str, Any] = {"casing": draw(casings), "reveal": draw(reveals)}
+    if foot != "picture_frame" and draw(st.booleans()):
+        trim["head_casing"] = draw(casings)
+    if may_butt and foot != "picture_frame" and draw(st.booleans()):
+        trim |= {"head_style": "butted", "overhang": draw(small(2))}
+    if foot == "stool":
+        trim["stool"] = {
+            "thickness": "3/4 in",
+            "horn": draw(small(2)),
+            "nosing": draw(small(2)),
+            "sash_clearance": draw(small(Fraction(1, 8))),
+        }
+        if draw(st.booleans()):
+            ends = draw(st.sampled_from(("mitred_return", "square")))
+            trim["apron"] = {"width": "2 1/2 in", "thickness": draw(lengths(1, 2)), "ends": ends}
+    if foot == "floor":
+        trim["floor_clearance"] = draw(small(1))
+    if foot == "plinth":
+        height = draw(lengths(4, 9))
+        trim["plinth"] = {"width": "4 in", "height": height, "thickness": "1 in"}
+    return trim
+
+
+@st.composite
+def openings(
+    draw: Draw, readings: st.SearchStrategy[dict[str, Any]], feet: tuple[str, ...]
+) -> dict[str, Any]:
+    """A whole request around an outline."""
+    foot = draw(st.sampled_from(feet))
+    outline = draw(readings)
+    four = len(outline.get("sides", "four")) == 4
+    if foot == "stool":
+        depth, more = draw(st.integers(2 * 32, 6 * 32)), draw(st.integers(-8, 8))
+        if not more:
+            outline = outline | {"jamb_depth": draw(lengths(2, 6))}
+        else:
+            left, right = (f"{_mixed(Fraction(each, 32))} in" for each in (depth, depth + more))
+            outline = outline | {"left_depth": left, "right_depth": right}
+    own = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right", "head", "sill"), reveals)))
+    return {
+        "mark": "A1",
+        "foot_style": foot,
+        "readings": outline,
+        "trim": draw(trims(foot, may_butt=four)),
+        "reveals": own,
+        "square_gap": draw(st.sampled_from(("1/64 in", "0 in", "1/8 in"))),
+        "rounding": draw(roundings),
+    }
+
+
+@st.composite
+def plumb_sided(draw: Draw) -> dict[str, Any]:
+    """A width and one height, or two: about alike or far apart."""
+    width = draw(lengths(16, 96))
+    height = draw(st.integers(24 * 16, 96 * 16))
+    if draw(st.booleans()):
+        return {"jamb_width": width, "leg_height": draw(lengths(16, 96))}
+    apart = draw(st.sampled_from((1, 1, 2, 5, 40, 200)))
+    left, right = draw(st.permutations((height, height - apart)))
+    return {
+        "jamb_width": width,
+        "left_height": f"{_mixed(Fraction(left, 16))} in",
+        "right_height": f"{_mixed(Fraction(right, 16))} in",
+    }
+
+
+@st.composite
+def triangles(draw: Draw) -> dict[str, Any]:
+    """Three sides and no angle; none of the corners too sharp to case."""
+    sides = [draw(st.integers(20 * 16, 90 * 16)) for _ in range(3)]
+    assume(all(16 < angle < 150 for angle in _triangle_angles(sides)))
+    return {"sides": [f"{_mixed(Fraction(side, 16))} in" for side in sides]}
+
+
+def _triangle_angles(sides: list[int]) -> list[float]:
+    angles = []
+    for far, one, other in ((0, 1, 2), (1, 2, 0), (2, 0, 1)):
+        cosine = (sides[one] ** 2 + sides[other] ** 2 - sides[far] ** 2) / (2 * sides[one] * sides[other])
+        angles.append(math.degrees(math.acos(cosine)) if -1 < cosine < 1 else 0.0)
+    return angles
+
+
+@st.composite
+def polygons(draw: Draw, base_least: int = 25, base_most: int = 155) -> dict[str, Any]:
+    """Any convex outline of 4 to 9 sides: a polygon around a circle, squashed, read to a thousandth.
+
+    Args:
+        base_least, base_most: between which the two corners at the base lie, degrees.
+    """
+    weights = draw(st.lists(st.integers(2, 6), min_size=4, max_size=9))
+    turns = [2 * math.pi * weight / sum(weights) for weight in weights]
+    radius = draw(st.integers(20, 45))
+    squash = draw(st.sampled_from((1.0, 0.8, 0.6, 1.3)))
+    sides = [
+        radius * (math.tan(before / 2) + math.tan(after / 2))
+        for before, after in zip([turns[-1], *turns[:-1]], turns, strict=True)
+    ]
+    assume(max(turns) < math.radians(150))
+    heading, vectors = 0.0, []
+    for side, turn in zip(sides, turns, strict=True):
+        vectors.append(complex(side * math.cos(heading), squash * side * math.sin(heading)))
+        heading += turn
+    angles = [
+        180 - math.degrees(math.atan2((after / before).imag, (after / before).real))
+        for before, after in zip(vectors, [*vectors[1:], vectors[0]], strict=True)
+    ]
+    assume(all(18 < angle < 162 for angle in angles))
+    assume(base_least <= angles[0] <= base_most and base_least <= angles[-1] <= base_most)
+    assume(all(6 < abs(vector) < 400 for vector in vectors))
+    return {
+        "sides": [f"{abs(vector):.3f} in" for vector in vectors],
+        "angles": [round(angle, 3) for angle in angles],
+    }
+
+
+regular = st.builds(
+    lambda sides, length: {"sides": [length] * sides, "angles": [180 - 360 / sides] * sides},
+    st.integers(3, 12),
+    lengths(8, 40),
+)
+
+RAKED: dict[str, Any] = {
+    "sides": ["40 in", "30 in", "50 in", "60 in"],
+    "angles": [90, 90 + math.degrees(math.atan2(3, 4)), 90 - math.degrees(math.atan2(3, 4)), 90],
+}
+"""A raked head: two plumb sides and a head that climbs 3 in 4."""
+
+FEET = ("stool", "picture_frame", "floor", "plinth")
+standing = openings(plumb_sided(), FEET)
+framed = openings(triangles() | polygons() | regular, ("picture_frame",))
+# Legs that lean no more than this from plumb still stand on something.
+leaning = openings(polygons(base_least=65, base_most=115) | st.just(RAKED), ("stool", "floor", "plinth"))

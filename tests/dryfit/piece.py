@@ -1,0 +1,89 @@
+"""One piece cut from the lengths and angles of its JSON, lying on the saw and then on the wall."""
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Any
+
+from shapely import Polygon
+
+from dryfit.tape import unrounded
+
+Measure = Callable[[dict[str, Any]], Any]
+
+
+@dataclass(frozen=True)
+class Face:
+    """A cut end: where it meets the outer and the inner edge."""
+
+    outer: complex
+    inner: complex
+
+    @property
+    def outwards(self) -> complex:
+        """Direction along the cut from the inner to the outer edge."""
+        return (self.outer - self.inner) / abs(self.outer - self.inner)
+
+
+@dataclass(frozen=True)
+class Piece:
+    """A piece of casing face up; on the saw its outer edge lies along y = 0 against the fence, the operator below.
+
+    Moving it turns and shifts it, never mirrors it: both at the saw and on the wall its face is seen.
+    """
+
+    part: dict[str, Any]
+    left: Face
+    right: Face
+    turn: complex = 1 + 0j
+    shift: complex = 0j
+
+    @classmethod
+    def cut(cls, part: dict[str, Any], measure: Measure) -> "Piece":
+        """Cut the piece to its overall length at the table's turns; its width is the stock's, never cut."""
+        width = float(unrounded(part["width"]))
+        overall = float(measure(part["overall"]))
+        at_left, at_right = part["ends"]
+        # With the front of the table turned to the right, the cut moves right as it comes towards the operator.
+        left, right = _run(at_left, width), _run(at_right, width)
+        left_outer, right_outer = max(0.0, -left), overall - max(0.0, right)
+        return cls(
+            part,
+            Face(complex(left_outer), complex(left_outer + left, -width)),
+            Face(complex(right_outer), complex(right_outer + right, -width)),
+        )
+
+    @property
+    def name(self) -> str:
+        return str(self.part["key"])
+
+    @property
+    def polygon(self) -> Polygon:
+        corners = (self.left.outer, self.left.inner, self.right.inner, self.right.outer)
+        return Polygon([(z.real, z.imag) for z in corners])
+
+    def on_face(self, along: float) -> complex:
+        """A point of the outer edge's line, that far from the left-most point on the saw."""
+        return self.turn * along + self.shift
+
+    def moved(self, turn: complex, shift: complex) -> "Piece":
+        def face(old: Face) -> Face:
+            return Face(old.outer * turn + shift, old.inner * turn + shift)
+
+        return replace(
+            self,
+            left=face(self.left),
+            right=face(self.right),
+            turn=self.turn * turn,
+            shift=self.shift * turn + shift,
+        )
+
+    def laid(self, point: complex, turn: complex, to: complex) -> "Piece":
+        """Turned, then shifted so that one of its points comes to a place."""
+        return self.moved(turn, to - point * turn)
+
+
+def _run(end: dict[str, Any], width: float) -> float:
+    """How far right the cut runs from the fence to the front edge."""
+    run = width * math.tan(math.radians(end["mitre_degrees"]))
+    return run if end["swing"] == "right" else -run

@@ -1,0 +1,54 @@
+"""Every answer of the service, put together as it would be on the wall, must close."""
+
+import json
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from hypothesis import given, note, settings
+
+from asking import Service
+from dryfit import dry_fit
+from dryfit.openings import framed, leaning, standing
+
+DEMO = Path(__file__).parents[2] / "deploy/demo/house.json"
+
+
+@pytest.fixture(scope="module")
+def service() -> Iterator[Service]:
+    with Service() as service:
+        yield service
+
+
+def misfits(service: Service, request: dict[str, Any]) -> list[str]:
+    note(json.dumps(request))
+    answer = service.opening(request)
+    return dry_fit(request, answer) + [f"as marked: {m}" for m in dry_fit(request, answer, as_marked=True)]
+
+
+@settings(max_examples=250)
+@given(request=standing)
+def test_an_opening_with_plumb_sides_closes(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+@settings(max_examples=150)
+@given(request=framed)
+def test_a_picture_frame_of_any_convex_shape_closes(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+@settings(max_examples=120)
+@given(request=leaning)
+def test_legs_that_lean_stand_flat_and_close(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+def test_every_opening_of_the_demo_house_closes(service: Service) -> None:
+    house = json.loads(DEMO.read_text())
+    answer = service.post("/v1/cut-list", house).json()
+    for sent, made in zip(house["openings"], answer["openings"], strict=True):
+        request = sent | {"trim": house["trim_specs"][sent["trim"]]}
+        assert dry_fit(request, made) == [], sent["mark"]
+        assert dry_fit(request, made, as_marked=True) == [], sent["mark"]
