@@ -48,7 +48,7 @@ LengthText = Annotated[
         ),
         examples=["34 1/2 in", "2' 10-1/2\"", "876 mm", "34.5in"],
         extra={EXPECT: 'Write it as text with its unit, for example "34 1/2 in".', CHECK: _check_length},
-        extra_json_schema={"pattern": r"^[^\u0000]*$"},
+        extra_json_schema={"format": "length", "pattern": r"^[^\u0000]*$"},
     ),
 ]
 """A length coming in."""
