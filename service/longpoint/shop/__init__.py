@@ -34,6 +34,7 @@ from longpoint.shop.takeoff import (
     OpeningCost,
     RoomCost,
     Share,
+    Unpriced,
     Wait,
 )
 from longpoint.shop.work import Section, ShopSettings, ShopWork, work
@@ -70,6 +71,7 @@ __all__ = [
     "Stick",
     "StickPiece",
     "Tool",
+    "Unpriced",
     "Wages",
     "Wait",
     "amounts",

@@ -19,6 +19,7 @@ from longpoint.shop.takeoff import (
     Materials,
     OpeningCost,
     RoomCost,
+    Unpriced,
 )
 from longpoint.stock import Plan
 
@@ -65,8 +66,8 @@ def cost_sheet(
         rooms=_rooms(openings, amounts),
         cents=_totals((line.category, line.cents) for line in lines),
         unpriced=(
-            *(line.code for line, cents in consumables if cents is None),
-            *(work.operation for work, hour in labour if hour is None),
+            *(Unpriced("consumable", line.code) for line, cents in consumables if cents is None),
+            *(Unpriced("labour", work.operation) for work, hour in labour if hour is None),
         ),
     )
 

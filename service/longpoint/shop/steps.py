@@ -164,6 +164,8 @@ def crosscut(blank: Blank, section: Section) -> Step:
 
 def shared_cuts(blank: Blank, section: Section, rounding: Rounding, habits: SawHabits) -> Iterator[Step]:
     """The angled cuts inside a row of turned pieces, each marked from the row's left end along the fence."""
+    if not blank.shared:
+        return
     origin = blank.placed[0].start
     for at in range(1, len(blank.pieces)):
         piece, place = blank.pieces[at - 1], blank.placed[at - 1]

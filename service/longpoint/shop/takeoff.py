@@ -146,15 +146,22 @@ class RoomCost(Value, frozen=True):
     cents: CostTotals
 
 
+class Unpriced(Value, frozen=True):
+    """What no price was given for. Attributes: category, consumable or labour; name, as a line would have it."""
+
+    category: str
+    name: str
+
+
 class CostSheet(Value, frozen=True):
     """The same money seen whole, by room and by opening; each view adds up to the same cent.
 
     Attributes:
-        unpriced: names of materials and operations with no price given, so that they cost nothing here.
+        unpriced: materials and operations with no price given, so that they cost nothing here.
     """
 
     lines: tuple[CostLine, ...]
     openings: tuple[OpeningCost, ...]
     rooms: tuple[RoomCost, ...]
     cents: CostTotals
-    unpriced: tuple[str, ...]
+    unpriced: tuple[Unpriced, ...]

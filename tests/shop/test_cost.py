@@ -1,0 +1,157 @@
+"""Money: every view of a job adds up to the same cent."""
+
+from __future__ import annotations
+
+from random import Random
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from longpoint.shop import (
+    DEFAULTS,
+    CostSheet,
+    CostTotals,
+    Package,
+    Rates,
+    Wages,
+    amounts,
+    apportion,
+    cost_sheet,
+    hours,
+    materials,
+)
+from longpoint.shop.apportion import round_half_up
+from longpoint.shop.cost import CATEGORIES
+from longpoint.shop.house import CutList, HouseOpening
+from longpoint.shop.packages import SOLD
+from shop.builders import F, random_house, stock, window, worked_out
+
+JOBS = 10_000
+# Houses are dear to draw, so each is costed at this many random sets of rates, prices and wages.
+SETTINGS_A_HOUSE = 5
+
+
+def costed(
+    house: CutList, rates: Rates, packages: tuple[Package, ...], wages: Wages, setups: int = 20
+) -> CostSheet:
+    counted = amounts(house, rates)
+    return cost_sheet(
+        house, counted, materials(counted, rates, packages), hours(counted, setups, rates), wages
+    )
+
+
+def random_settings(random: Random) -> tuple[Rates, tuple[Package, ...], Wages]:
+    named = random.sample(sorted(set(DEFAULTS) - {"outer_nail", "inner_nail"}), 5)
+    rates = Rates({name: DEFAULTS[name].value * F(random.randint(1, 30), 10) for name in named})
+    packages = tuple(
+        Package(
+            each.material, each.name, each.size, random.choice((None, 0, 1, 7, random.randint(100, 9999)))
+        )
+        for each in SOLD
+        if random.random() < 0.8
+    )
+    by_operation = (("cut", random.randint(0, 20_000)),) if random.random() < 0.3 else ()
+    return rates, packages, Wages(random.choice((None, 0, 3333, random.randint(1000, 15_000))), by_operation)
+
+
+def check_views(sheet: CostSheet, house: CutList) -> None:
+    bought = sum(plan.cost_cents for plan in house.plans)
+    assert sheet.cents.stock + sheet.cents.waste + sheet.cents.kept_offcut == bought
+    assert all(line.cents == sum(line.by_opening) for line in sheet.lines)
+    assert all(cents >= 0 for line in sheet.lines for cents in line.by_opening)
+    assert sheet.cents.total == sum(line.cents for line in sheet.lines)
+    for view in (sheet.openings, sheet.rooms):
+        for category in (*CATEGORIES, "total"):
+            assert sum(getattr(each.cents, category) for each in view) == getattr(sheet.cents, category)
+    assert sum(room.openings for room in sheet.rooms) == sum(one.count for one in house.openings)
+
+
+@pytest.mark.parametrize("part", range(4))
+def test_ten_thousand_random_jobs_add_up_to_the_cent(part: int) -> None:
+    random = Random(part)
+    for _ in range(JOBS // 4 // SETTINGS_A_HOUSE):
+        house = random_house(random, most=4)
+        for _ in range(SETTINGS_A_HOUSE):
+            check_views(costed(house, *random_settings(random)), house)
+
+
+@given(st.integers(0, 10**9), st.lists(st.fractions(0, 1000, max_denominator=10**6), min_size=1, max_size=30))
+def test_a_share_is_its_exact_part_rounded_down_or_up(cents: int, weights: list[object]) -> None:
+    shares = apportion(cents, weights)
+    assert sum(shares) == cents
+    total = sum(weights)
+    if total:
+        assert all(
+            abs(share - cents * weight / total) < 1 for share, weight in zip(shares, weights, strict=True)
+        )
+        heavier = sorted(zip(weights, shares, strict=True))
+        assert [share for _, share in heavier] == sorted(shares)
+
+
+def test_worked_shares() -> None:
+    assert apportion(100, [F(1)] * 3) == (34, 33, 33)
+    assert apportion(100, [F(1), F(1), F(4)]) == (17, 17, 66)
+    assert apportion(7, [F(0), F(0)]) == (4, 3)
+    assert apportion(5, []) == ()
+    assert (round_half_up(F(5, 2)), round_half_up(F(249, 100))) == (3, 2)
+
+
+def test_sticks_are_shared_by_length_used_whichever_stick_they_came_from() -> None:
+    # Two like windows pay alike for casing, though first-fit lays their pieces on sticks of different waste.
+    house = worked_out(
+        tuple(HouseOpening(window(mark, F(30), F(46))) for mark in ("W1", "W2", "W3")),
+        stocks=(stock("casing"),),
+    )
+    sheet = costed(house, Rates(), (), Wages())
+    (used,) = [line for line in sheet.lines if line.category == "stock"]
+    assert max(used.by_opening) - min(used.by_opening) <= 1
+    (plan,) = house.plans
+    inches = 3 * (2 * (F(46) + F(3, 16) + F(5, 2)) + F(30) + 2 * (F(3, 16) + F(5, 2)))
+    exact = sum(
+        F(layout.price_cents * layout.times) / layout.length * sum(placed.length for placed in layout.placed)
+        for layout in plan.layouts
+    )
+    assert abs(used.cents - exact) <= 1
+    assert sum(placed.length * layout.times for layout in plan.layouts for placed in layout.placed) == inches
+
+
+def test_labour_is_minutes_at_the_callers_wage() -> None:
+    house = worked_out((HouseOpening(window("W1", F(30), F(46))),))
+    sheet = costed(house, Rates({"measure_minutes": F(15)}), (), Wages(6000, (("cut", 9000),)))
+    labour = {line.name: line.cents for line in sheet.lines if line.category == "labour"}
+    assert labour["measure"] == 1500
+    assert labour["cut"] == 19 * 9000 // 60
+    assert sheet.cents.labour == sum(labour.values())
+
+
+def test_what_has_no_price_is_named_and_costs_nothing() -> None:
+    house = worked_out((HouseOpening(window("W1", F(30), F(46))),))
+    sheet = costed(house, Rates(), (Package("caulk", "tube", F(10), 450),), Wages())
+    unpriced = {(each.category, each.name) for each in sheet.unpriced}
+    assert ("consumable", "caulk") not in unpriced
+    assert {
+        ("consumable", "glue"),
+        ("consumable", "nails_6d"),
+        ("labour", "caulk"),
+        ("labour", "cut"),
+    } <= unpriced
+    assert sheet.cents.labour == 0
+    assert [line.name for line in sheet.lines if line.category == "consumable"] == ["caulk"]
+    assert sheet.cents.consumable % 450 == 0
+
+
+def test_rooms_are_sums_of_their_openings() -> None:
+    house = worked_out(
+        (
+            HouseOpening(window("K1", F(30), F(46)), "Kitchen", 2),
+            HouseOpening(window("H1", F(24), F(46)), "Hall"),
+            HouseOpening(window("K2", F(36), F(46)), "Kitchen"),
+        )
+    )
+    sheet = costed(house, Rates(), (), Wages(5000))
+    kitchen, hall = sheet.rooms
+    assert (kitchen.room, kitchen.openings, hall.room, hall.openings) == ("Kitchen", 3, "Hall", 1)
+    assert kitchen.cents.total == sheet.openings[0].cents.total + sheet.openings[2].cents.total
+    assert hall.cents == sheet.openings[1].cents
+    assert isinstance(sheet.cents, CostTotals)

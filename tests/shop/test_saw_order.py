@@ -1,0 +1,286 @@
+"""The saw order: every cut once, in an order that can be sawn, with few setups."""
+
+from __future__ import annotations
+
+from collections import Counter
+from itertools import pairwise
+from random import Random
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from longpoint.geometry import CutKind, Foot, Hand, Opening, PlumbSides, Polygon, Readings
+from longpoint.shop import Operation, OperationKind, PieceName, SawHabits, SawOrder, Setting, Tool, saw_order
+from longpoint.shop.house import CutList, HouseOpening, ProfileStock
+from longpoint.stock import Defect, Remnant, StickKind
+from shop.builders import FLAT, SAME_STOCK, TRIM, F, random_house, stock, window, worked_out
+
+Kind = OperationKind
+seeds = st.integers(0, 10**9)
+
+
+def order_of(*openings: Opening, count: int = 1, **given: object) -> SawOrder:
+    return saw_order(worked_out(tuple(HouseOpening(one, count=count) for one in openings), **given))
+
+
+def made(order: SawOrder, kind: Kind) -> list[Operation]:
+    return [each for each in order.operations if each.kind is kind]
+
+
+def names(cut_list: CutList) -> Counter[PieceName]:
+    return Counter(
+        PieceName(part.opening, part.key, instance)
+        for one in cut_list.openings
+        for part in one.built.parts
+        for instance in range(1, one.count + 1)
+    )
+
+
+@given(seeds)
+def test_every_end_notch_and_rip_is_made_once(seed: int) -> None:
+    house = random_house(Random(seed))
+    order = saw_order(house)
+    parts = {(part.opening, part.key): part for one in house.openings for part in one.built.parts}
+    ends, notches, rips = Counter(), Counter(), Counter()
+    for each in order.operations:
+        for name in each.pieces:
+            ends[name] += each.kind in (Kind.ANGLED_END, Kind.SHARED_CUT)
+            notches[name] += each.kind is Kind.NOTCH
+            rips[name] += each.kind in (Kind.RIP, Kind.RIP_STICK)
+    for name in names(house):
+        part = parts[name.opening, name.part]
+        assert ends[name] == sum(end.cut is not CutKind.SQUARE for end in part.ends)
+        assert notches[name] == sum(end.notch is not None for end in part.ends)
+        assert rips[name] == (part.rip_width is not None)
+
+
+@given(seeds)
+def test_every_piece_is_parted_once_and_its_ends_come_after(seed: int) -> None:
+    house = random_house(Random(seed))
+    order = saw_order(house)
+    parted: Counter[PieceName] = Counter()
+    last_of_its_section = names(house)
+    for each in order.operations:
+        if each.kind in (Kind.CROSSCUT, Kind.PART_OFF):
+            parted.update(each.pieces)
+    last_of_its_section.subtract(parted)
+    # A piece that no cut parts is what is left of its stick; turned pieces can be left in one row.
+    assert all(count in (0, 1) for count in last_of_its_section.values())
+    left = [name for name, count in last_of_its_section.items() if count]
+    on_stick = {piece.name: (stick.profile, stick.number) for stick in order.sticks for piece in stick.pieces}
+    joined = sum(
+        each.kind is Kind.SHARED_CUT and set(left).issuperset(each.pieces) for each in order.operations
+    )
+    assert len({on_stick[name] for name in left}) + joined == len(left)
+    freed: set[PieceName] = set(left)
+    for each in order.operations:
+        if each.kind in (Kind.CROSSCUT, Kind.PART_OFF):
+            freed.update(each.pieces)
+        if each.kind is Kind.SHARED_CUT or (
+            each.kind is Kind.ANGLED_END and "short_piece" not in each.cautions
+        ):
+            assert freed.issuperset(each.pieces)
+
+
+@given(seeds)
+def test_no_stick_gives_more_than_it_has(seed: int) -> None:
+    house = random_house(Random(seed))
+    order = saw_order(house)
+    kerf, trim = house.house.kerf, house.house.end_trim
+    lengths = {(stick.profile, stick.number): stick.length for stick in order.sticks}
+    for each in order.operations:
+        if each.kind in (Kind.CROSSCUT, Kind.PART_OFF):
+            length = each.setting.stop if each.setting.stop is not None else each.mark
+            assert each.held is not None
+            assert length <= each.held
+            lengths[each.profile, each.stick] -= length + kerf
+    assert all(left >= 2 * trim - kerf for left in lengths.values())
+
+
+@given(seeds)
+def test_setups_are_as_many_as_the_settings_change_and_never_more_than_opening_by_opening(seed: int) -> None:
+    house = random_house(Random(seed))
+    order = saw_order(house)
+    changes = 0
+    now: dict[Tool, Setting] = {}
+    for each in order.operations:
+        changes += now.get(each.setting.tool) != each.setting
+        now[each.setting.tool] = each.setting
+        assert order.setups[each.setup - 1].setting == each.setting
+    assert changes == len(order.setups)
+    assert [each.number for each in order.operations] == list(range(1, len(order.operations) + 1))
+    assert sum(setup.operations for setup in order.setups) == len(order.operations)
+    assert len(order.setups) <= order.setups_by_opening
+
+
+@given(seeds)
+def test_what_is_too_short_to_hold_is_said(seed: int) -> None:
+    house = random_house(Random(seed))
+    habits = SawHabits()
+    for each in saw_order(house, habits).operations:
+        if each.held is None:
+            continue
+        short = each.held < habits.smallest_held and each.setting.tool is Tool.MITRE_SAW
+        assert ("clamp" in each.cautions) == short
+        if each.kind is Kind.PART_OFF:
+            assert "short_piece" in each.cautions
+            assert each.setting.stop is None
+
+
+def test_alike_windows_take_far_fewer_setups_together_than_singly() -> None:
+    order = order_of(*(window(f"W{n}", F(30 + n), F(46)) for n in range(10)), window("W10", F(30), F(50)))
+    # All legs but one pair have one stop, and each end one setting, however many windows there are.
+    assert len(order.setups) * 2 < order.setups_by_opening
+
+
+def test_legs_of_one_window_are_told_apart_as_a_mirrored_pair() -> None:
+    order = order_of(window("W1", F(30), F(46)))
+    mitres = {
+        each.pieces[0].part: each for each in made(order, Kind.ANGLED_END) if "leg" in each.pieces[0].part
+    }
+    left, right = mitres["casing_leg/left"], mitres["casing_leg/right"]
+    assert (left.title, left.end, left.on_saw) == ("left casing leg", "head", Hand.RIGHT)
+    assert (left.setting.swing, left.setting.mitre) == (Hand.LEFT, 45)
+    assert (right.setting.swing, right.setting.mitre) == (Hand.RIGHT, 45)
+    assert (left.mirror_of, right.mirror_of) == ("casing_leg/right", "casing_leg/left")
+    stops = {each.setting.stop for each in made(order, Kind.CROSSCUT) if "leg" in each.pieces[0].part}
+    assert stops == {F(46) + F(3, 16) + F(5, 2)}
+
+
+def test_legs_of_different_length_are_no_mirrored_pair() -> None:
+    uneven = Opening("W1", Readings(PlumbSides(F(30), F(46), F(45))), FLAT, Foot.PICTURE_FRAME)
+    legs = [each for each in order_of(uneven).operations if each.pieces and "leg" in each.pieces[0].part]
+    assert legs
+    assert not any(each.mirror_of for each in legs)
+
+
+def test_returns_are_cut_from_the_long_stick_before_it_is_cut_up() -> None:
+    order = order_of(window("W1", F(30), F(46), trim=SAME_STOCK))
+    returns = [each for each in order.operations if each.pieces and "return" in each.pieces[0].part]
+    assert [each.kind for each in returns] == [Kind.ANGLED_END, Kind.ANGLED_END, Kind.PART_OFF, Kind.PART_OFF]
+    assert {(each.setting.tilt, each.setting.bevel) for each in returns[:2]} == {
+        (Hand.LEFT, 45),
+        (Hand.RIGHT, 45),
+    }
+    assert all(each.cautions == ("short_piece",) and each.held > 80 for each in returns)
+    assert all(each.mark == F(5, 8) for each in returns[2:])
+    first_crosscut = made(order, Kind.CROSSCUT)[0]
+    assert returns[-1].number < first_crosscut.number
+    assert {caution.code for caution in order.cautions} == {"short_piece"}
+    assert order.cautions[0].applies_to == ("W1",)
+
+
+def test_a_short_remnant_is_clamped() -> None:
+    remnants = (Remnant("scrap", F(4)),)
+    stocks = (stock("casing"), stock("stool stock"), stock("apron", remnants=remnants))
+    order = order_of(window("W1", F(30), F(46)), stocks=stocks, end_trim=F(0))
+    parting = made(order, Kind.PART_OFF)
+    assert all(each.held <= 4 and each.cautions == ("short_piece", "clamp") for each in parting)
+    assert {"short_piece", "clamp"} == {caution.code for caution in order.cautions}
+
+
+def test_the_smallest_held_is_the_shops_own() -> None:
+    cut_list = worked_out((HouseOpening(window("W1", F(9), F(46))),))
+    legs_and_apron = saw_order(cut_list, SawHabits(smallest_held=F(15)))
+    assert {each.pieces[0].part for each in made(legs_and_apron, Kind.PART_OFF)} == {
+        "apron_return/left",
+        "apron_return/right",
+        "apron",
+        "casing_head/head",
+    }
+    # Both ends of the head are mitred: one on the stick, the other on the short piece itself, clamped.
+    head = [each for each in legs_and_apron.operations if each.pieces and "head" in each.pieces[0].part]
+    assert [each.kind for each in head] == [Kind.ANGLED_END, Kind.PART_OFF, Kind.ANGLED_END]
+    assert "clamp" in head[2].cautions
+
+
+def test_a_stick_of_one_width_is_ripped_whole_before_it_is_cut() -> None:
+    order = order_of(window("W1", F(30), F(46)), window("W2", F(24), F(40)))
+    (rip,) = made(order, Kind.RIP_STICK)
+    assert rip.setting == Setting(Tool.TABLE_SAW, fence=F(25, 8) + F(5, 8) + F(7, 8))
+    assert {name.opening for name in rip.pieces} == {"W1", "W2"}
+    assert not made(order, Kind.RIP)
+    assert rip.number < made(order, Kind.CROSSCUT)[0].number
+
+
+def test_pieces_of_several_widths_on_a_stick_are_ripped_each_by_itself() -> None:
+    order = order_of(window("W1", F(30), F(46), F(3)), window("W2", F(24), F(40), F(4)))
+    assert not made(order, Kind.RIP_STICK)
+    assert sorted(each.setting.fence for each in made(order, Kind.RIP)) == [F(9, 2), F(11, 2)]
+    assert all(each.number > made(order, Kind.CROSSCUT)[-1].number for each in made(order, Kind.RIP))
+
+
+def test_a_short_rip_is_said() -> None:
+    order = order_of(window("W1", F(4), F(46), F(3)), window("W2", F(24), F(40), F(4)))
+    short, long = sorted(made(order, Kind.RIP), key=lambda each: each.held)
+    assert short.held < 12
+    assert short.cautions == ("short_rip",)
+    assert long.cautions == ()
+
+
+def test_defects_are_sawn_out_before_anything_is_cut_to_length() -> None:
+    sticks = (StickKind("long", F(144), 1000, defects=(Defect(F(60), F(63)),)),)
+    stocks = (ProfileStock("casing", sticks), stock("stool stock"), stock("apron"))
+    order = order_of(window("W1", F(30), F(46)), stocks=stocks)
+    knots = made(order, Kind.CUT_OUT)
+    assert knots
+    assert all(each.mark <= 60 and each.mark_to >= 63 for each in knots)
+    assert knots[-1].number < made(order, Kind.CROSSCUT)[0].number
+
+
+def test_a_last_blank_that_fits_exactly_needs_no_cut() -> None:
+    leg = F(40) + F(1, 4) + F(7, 2)
+    stocks = (ProfileStock("flat", (StickKind("just", 2 * leg + F(1, 8), 500),)),)
+    door = Opening("D1", Readings(PlumbSides(F(30), F(40), F(40))), FLAT, Foot.FLOOR)
+    order = order_of(door, stocks=stocks, end_trim=F(0))
+    # One cut parts the two legs; the head leaves an offcut on its stick and needs its own.
+    assert Counter(each.pieces[0].part.split("/")[0] for each in made(order, Kind.CROSSCUT)) == {
+        "casing_leg": 1,
+        "casing_head": 1,
+    }
+    assert not made(order, Kind.SQUARE_ENDS)
+
+
+def test_turned_pieces_share_their_cut() -> None:
+    frame = Opening("P1", Readings(Polygon((F(20),) * 4, (F(90),) * 4)), FLAT, Foot.PICTURE_FRAME)
+    apart = order_of(frame, stocks=(stock("flat"),))
+    shared = order_of(frame, stocks=(stock("flat", turnable=True),))
+    assert not made(apart, Kind.SHARED_CUT)
+    cuts = made(shared, Kind.SHARED_CUT)
+    assert cuts
+    # Along a row of turned pieces the cut leans one way, then the other.
+    swings = [each.setting.swing for each in sorted(cuts, key=lambda each: each.mark)]
+    assert all(one is not other for one, other in pairwise(swings))
+    assert all(len(each.pieces) == 2 for each in cuts)
+    # Four equal pieces in one row of long points 27 1/2 apart less the run of a mitre, and one kerf.
+    row = made(shared, Kind.CROSSCUT)[0]
+    outer = F(20) + 2 * (F(1, 4) + F(7, 2))
+    assert row.setting.stop == len(row.pieces) * outer + (len(row.pieces) - 1) * (F(1, 8) - F(7, 2))
+
+
+def test_parts_without_stock_are_ordered_too_without_a_stick() -> None:
+    order = order_of(window("W1", F(30), F(46)), stocks=())
+    assert {each.stick for each in order.operations} == {0}
+    assert not order.sticks
+    assert not made(order, Kind.SQUARE_ENDS)
+    assert len(made(order, Kind.CROSSCUT)) == 5
+
+
+def test_angles_are_set_to_the_steps_of_the_saws_scale() -> None:
+    raked = Opening("R1", Readings(PlumbSides(F(30), F(46), F(40))), FLAT, Foot.PICTURE_FRAME)
+    order = saw_order(worked_out((HouseOpening(raked),)), SawHabits(angle_step=F(1, 4)))
+    assert {(each.setting.mitre * 4).denominator for each in made(order, Kind.ANGLED_END)} == {1}
+
+
+@pytest.mark.parametrize(("limit", "said"), [(F(50), True), (F(70), False)])
+def test_a_mitre_sharper_than_the_saw_turns_is_said(limit: object, said: bool) -> None:
+    triangle = Opening("T1", Readings(Polygon((F(40), F(40), F(40)))), FLAT, Foot.PICTURE_FRAME)
+    order = saw_order(worked_out((HouseOpening(triangle),)), SawHabits(sharpest_mitre=limit))
+    assert ("sharp_mitre" in {caution.code for caution in order.cautions}) == said
+
+
+def test_the_apron_of_a_house_comes_with_the_trims_mark() -> None:
+    order = order_of(window("W1", F(30), F(46), trim=TRIM), count=2)
+    aprons = [each for each in made(order, Kind.CROSSCUT) if each.pieces[0].part == "apron"]
+    assert [(each.pieces[0].opening, each.pieces[0].instance) for each in aprons] == [("W1", 1), ("W1", 2)]
