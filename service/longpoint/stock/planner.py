@@ -1,15 +1,19 @@
 """Plan a job: check it, scale it, first-fit it, better it within the budget, and name every piece."""
 
 from collections.abc import Callable
+from contextlib import suppress
 from time import monotonic
 
 from .bound import material_bound, material_short
 from .check import check
+from .effort import Effort
 from .faults import StockError, StockFault
 from .firstfit import cost, first_fit
 from .layouts import lay_out
 from .model import Budget, Job, Plan, Progress
+from .pricing import Pricer, UnpriceableError
 from .scaling import scale
+from .search import Search
 
 __all__ = ["plan"]
 
@@ -54,8 +58,20 @@ def plan(job: Job, budget: Budget = STANDARD, progress: Callable[[Progress], Non
                 ),
             )
         )
-    price, bound = cost(problem, cuts), material_bound(problem)
-    if progress is not None:
-        progress(Progress(price, bound, monotonic() - began))
+    effort = Effort(budget.seconds)
+    bound, method = material_bound(problem), "first_fit"
+    price = cost(problem, cuts)
+
+    def report(cost_cents: int, bound_cents: int) -> None:
+        if progress is not None:
+            progress(Progress(cost_cents, bound_cents, monotonic() - began))
+
+    report(price, bound)
+    if price > bound and budget.seconds:
+        with suppress(UnpriceableError):
+            search = Search(problem, Pricer(problem), cuts, bound, effort, report)
+            search.run()
+            cuts, bound, method = search.cuts, search.bound, search.method
+            price = search.cost
     layouts = lay_out(job, problem, cuts)
-    return Plan(job.profile, layouts, price, bound, monotonic() - began, "first_fit", problem.split)
+    return Plan(job.profile, layouts, price, bound, monotonic() - began, method, problem.split)

@@ -3,9 +3,10 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-__all__ = ["Form", "Item", "Kind", "Part", "Pattern", "Problem", "Span", "Stock"]
+__all__ = ["Counts", "Form", "Item", "Kind", "Part", "Pattern", "Problem", "Span", "Stock"]
 
 Span = tuple[int, int]
+Counts = tuple[int, ...]  # how many of each item
 
 
 @dataclass(frozen=True, slots=True)
