@@ -1,6 +1,6 @@
 """Answers: encoded in what was negotiated, and sent without detours."""
 
-from typing import Any
+from typing import Any, Generic, TypeVar
 
 import msgspec
 from litestar import Response
@@ -12,6 +12,7 @@ from longpoint.api.negotiate import JSON
 _json = msgspec.json.Encoder().encode
 _msgpack = msgspec.msgpack.Encoder().encode
 _MEDIA_TYPES = (None, JSON)
+T = TypeVar("T")
 
 
 class Answer(Response[Any]):
@@ -28,6 +29,15 @@ class Answer(Response[Any]):
         body = (_json if wanted == JSON else _msgpack)(self.content)
         headers = {**(given.get("headers") or {}), **self.headers}
         return _Encoded(self.status_code or given.get("status_code") or 200, body, wanted, headers)
+
+
+class Reply(Answer, Generic[T]):
+    """An answer with header fields or a status of its own; T is the type of its content."""
+
+    def __init__(
+        self, content: T, *, status_code: int | None = None, headers: dict[str, str] | None = None
+    ) -> None:
+        super().__init__(content, status_code=status_code, headers=headers)
 
 
 class _Encoded(ASGIResponse):

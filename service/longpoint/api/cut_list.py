@@ -35,7 +35,7 @@ def work_out(data: CutListRequest) -> CutList:
     try:
         openings = build_openings(house)
     except GeometryError as error:
-        raise_geometry(error, lambda path: _house_field(data, path))
+        raise_geometry(error, lambda path: house_field(data, path))
     faults = Faults()
     plans = []
     for job in cutting_jobs(house, openings):
@@ -48,7 +48,7 @@ def work_out(data: CutListRequest) -> CutList:
     return CutList(house, openings, tuple(plans))
 
 
-def _house_field(data: CutListRequest, path: Path) -> Path:
+def house_field(data: CutListRequest, path: Path) -> Path:
     """A field of an opening in a house: its trim stands among the trim specs."""
     _, index, *rest = path
     one = data.openings[int(index)]

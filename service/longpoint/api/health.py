@@ -1,11 +1,14 @@
 """Whether the service lives, and whether it is ready for work."""
 
-from typing import Literal
+from typing import Any, Literal
 
-from litestar import get
+from litestar import Request, get
 
 from longpoint.api.operation import operation
+from longpoint.api.problems_stored import StorageUnavailable
 from longpoint.api.wire import WireOut
+from longpoint.schedules.errors import WrongDatabase
+from longpoint.schedules.store import Store
 
 
 class Health(WireOut):
@@ -18,13 +21,24 @@ class Health(WireOut):
     status: Literal["ok"] = "ok"
 
 
-@get("/health/live", **operation("check_live", summary="Is the process alive?", tag="Health"))
+@get("/health/live", **operation("check_live", summary="Is the process alive?", tag="Health", access="open"))
 async def check_live() -> Health:
     """Answers as long as the process runs. Restart it when this does not answer."""
     return Health()
 
 
-@get("/health/ready", **operation("check_ready", summary="Is the service ready for work?", tag="Health"))
-async def check_ready() -> Health:
-    """Answers once the service can do its work. Send it requests only then."""
+@get(
+    "/health/ready",
+    **operation(
+        "check_ready", summary="Is the service ready for work?", tag="Health", access="open", problems=(503,)
+    ),
+)
+async def check_ready(request: Request[Any, Any, Any]) -> Health:
+    """Answers once the service can do its work: its database, if it has one, is there and of the right revision."""
+    store: Store | None = request.app.state.store
+    if store is not None:
+        try:
+            await store.refuse_wrong_schema()
+        except WrongDatabase as refusal:
+            raise StorageUnavailable(str(refusal)) from refusal
     return Health()

@@ -18,6 +18,7 @@ from litestar.openapi.spec import Components, SecurityScheme
 from litestar.routes import HTTPRoute
 
 from longpoint import __version__
+from longpoint.api.answer import Reply
 from longpoint.api.negotiate import BOTH
 from longpoint.api.operation import Operation, operation_of
 from longpoint.api.problems import PROBLEM_JSON, Problem, ProblemBody
@@ -67,7 +68,7 @@ def document() -> dict[str, Any]:
     schemas, components = _schemas([handler for _, _, handler, _ in handlers])
     for path, method, handler, said in handlers:
         entry = outline["paths"][path][method]
-        _complete(entry, handler, said, schemas)
+        _complete(entry, method, handler, said, schemas)
         for status in _refusals(path, said, takes_body="requestBody" in entry):
             entry["responses"][str(status)] = {"$ref": f"#/components/responses/Problem{status}"}
     outline["components"]["schemas"] = {name: _described(schema) for name, schema in components.items()}
@@ -123,6 +124,8 @@ def _taken(handler: HTTPRouteHandler) -> Any:
 
 def _given(handler: HTTPRouteHandler) -> Any:
     returned = handler.parsed_fn_signature.return_type.annotation
+    if getattr(returned, "__origin__", None) is Reply:
+        (returned,) = returned.__args__
     return returned if _is_wire(returned) else None
 
 
@@ -132,7 +135,7 @@ def _is_wire(type_: Any) -> bool:
 
 
 def _complete(
-    entry: dict[str, Any], handler: HTTPRouteHandler, said: Operation, schemas: dict[Any, Any]
+    entry: dict[str, Any], method: str, handler: HTTPRouteHandler, said: Operation, schemas: dict[Any, Any]
 ) -> None:
     """Fill in what an operation takes, gives and refuses with."""
     taken, given = _taken(handler), _given(handler)
@@ -157,6 +160,27 @@ def _complete(
     if said.links:
         answer["links"] = dict(said.links)
     entry["responses"] = {str(handler.status_code): answer}
+    # Without keys made, a service on its own machine asks for none: hence the empty alternative.
+    entry.setdefault("parameters", []).extend(_conditions(method, said))
+    entry["security"] = [] if said.access == "open" else [{"bearer": []}, {}]
+
+
+def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
+    """The header fields an operation on what is stored understands; they are read by hand, not by the framework."""
+    if not said.stored:
+        return []
+    found = []
+    if method == "get" and "ETag" in said.headers:
+        found.append(("If-None-Match", "Answer 304 when this is still its ETag.", False))
+    if method != "get" and 412 in said.problems:
+        found.append(("If-Match", "The ETag of what the change was made from.", 428 in said.problems))
+    if method == "post":
+        text = "Makes it safe to send the request again: the same key gives the same answer, once."
+        found.append(("Idempotency-Key", text, False))
+    return [
+        {"name": name, "in": "header", "description": text, "required": required, "schema": {"type": "string"}}
+        for name, text, required in found
+    ]
 
 
 def _content(offers: tuple[str, ...], schema: dict[str, Any], examples: dict[str, Any]) -> dict[str, Any]:
@@ -178,6 +202,8 @@ def _refusals(path: str, said: Operation, *, takes_body: bool) -> list[int]:
     statuses = {400, 406, 422, 500, *said.problems}
     if takes_body:
         statuses |= {413, 415}
+    if said.access != "open":
+        statuses |= {401, 403, 503}
     if "{" in path:
         statuses.add(404)
     return sorted(statuses)

@@ -1,13 +1,14 @@
 """What each operation says of itself: its id, its examples, what it answers in and how it may refuse."""
 
 from collections.abc import Mapping, Sequence
-from typing import Any
+from typing import Any, Literal
 
 import msgspec
-from litestar.handlers import HTTPRouteHandler
+from litestar.handlers.base import BaseRouteHandler
 
 from longpoint.api.negotiate import BOTH
 
+Access = Literal["open", "read", "write"]
 _OPT = "operation"
 
 
@@ -34,6 +35,8 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
         offers: Media types it answers in, the favourite first.
         headers: Fields its answer carries, with what each says.
         links: OpenAPI links to operations that take up from its answer, by a short name.
+        access: What a key must allow for it; "open" needs no key.
+        stored: Whether it works on what is stored.
     """
 
     examples: Mapping[str, Example] = {}
@@ -41,6 +44,8 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
     offers: tuple[str, ...] = BOTH
     headers: Mapping[str, str] = {}
     links: Mapping[str, Any] = {}
+    access: Access = "read"
+    stored: bool = False
 
 
 def operation(
@@ -54,6 +59,8 @@ def operation(
     offers: tuple[str, ...] = BOTH,
     headers: Mapping[str, str] | None = None,
     links: Mapping[str, Any] | None = None,
+    access: Access = "read",
+    stored: bool = False,
 ) -> dict[str, Any]:
     """Keyword arguments for a Litestar route decorator.
 
@@ -67,6 +74,8 @@ def operation(
         offers: Media types it answers in.
         headers: Header fields of its answer, with what each says.
         links: OpenAPI links, by a short name.
+        access: What a key must allow for it; "open" needs no key.
+        stored: Whether it works on what is stored.
     """
     said = Operation(
         examples=examples or {},
@@ -74,6 +83,8 @@ def operation(
         offers=offers,
         headers=headers or {},
         links=links or {},
+        access=access,
+        stored=stored,
     )
     return {
         "operation_id": id,
@@ -84,7 +95,7 @@ def operation(
     }
 
 
-def operation_of(handler: HTTPRouteHandler) -> Operation | None:
+def operation_of(handler: BaseRouteHandler) -> Operation | None:
     """What a handler said of itself; None for pages and files, which are no part of the API."""
     said = handler.opt.get(_OPT)
     return said if isinstance(said, Operation) else None

@@ -8,7 +8,24 @@ from longpoint.api.health import check_live, check_ready
 from longpoint.api.lengths import read_lengths
 from longpoint.api.movement import compute_movement
 from longpoint.api.opening import compute_opening
+from longpoint.api.openings import (
+    add_opening,
+    get_opening,
+    list_openings,
+    remove_opening,
+    replace_opening,
+)
 from longpoint.api.pieces import compute_apron, compute_casing, compute_stool
+from longpoint.api.revisions import get_revision, list_revisions, restore_revision
+from longpoint.api.schedules import (
+    archive_schedule,
+    create_schedule,
+    delete_schedule,
+    get_schedule,
+    list_schedules,
+    replace_schedule,
+    unarchive_schedule,
+)
 
 OPERATIONS: list[Any] = [
     read_lengths,
@@ -19,6 +36,21 @@ OPERATIONS: list[Any] = [
     compute_corners,
     compute_movement,
     compute_cut_list,
+    create_schedule,
+    list_schedules,
+    get_schedule,
+    replace_schedule,
+    archive_schedule,
+    unarchive_schedule,
+    delete_schedule,
+    list_openings,
+    add_opening,
+    get_opening,
+    replace_opening,
+    remove_opening,
+    list_revisions,
+    get_revision,
+    restore_revision,
     check_live,
     check_ready,
 ]

@@ -3,12 +3,16 @@
 from collections.abc import Sequence
 from typing import Any
 
+import msgspec
 from sqlalchemy import or_, select
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.models import Offcut, Opening, Piece
 
 _AT_ONCE = 400
+
+read_exact = msgspec.json.Decoder(dict[str, str]).decode
+"""Reads the exact lengths kept beside a document."""
 
 
 async def find_opening(connection: AsyncConnection, schedule_id: str, id_or_mark: str) -> Any | None:

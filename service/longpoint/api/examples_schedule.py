@@ -1,0 +1,71 @@
+"""Examples for the stored operations, and how one leads to another. An invented house."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from longpoint.api.examples import HOUSE_TRIM
+from longpoint.api.operation import Example
+
+HOUSE_BODY: dict[str, Any] = {
+    "name": "Heron Cottage",
+    "site_note": "Key with the neighbour at number 12.",
+    "unit": "in",
+    "trim_specs": {"painted": HOUSE_TRIM},
+    "stock": [
+        {
+            "profile": "casing 2 1/2",
+            "sticks": [{"length": "8 ft", "price": "9.60"}, {"length": "14 ft", "price": "16.10"}],
+        },
+        {"profile": "stool stock", "sticks": [{"length": "8 ft", "price": "21.00"}]},
+        {"profile": "apron", "sticks": [{"length": "8 ft", "price": "8.40"}]},
+    ],
+}
+
+OPENING_BODY: dict[str, Any] = {
+    "mark": "K1",
+    "room": "kitchen",
+    "trim": "painted",
+    "readings": {"jamb_width": "30 5/8", "leg_height": "46 1/4", "jamb_depth": "3 1/8"},
+}
+
+OFFCUT_BODY: dict[str, Any] = {"profile": "casing 2 1/2", "length": "41 1/2", "note": "Behind the bench."}
+
+SCHEDULE = {
+    "empty": Example(summary="A house before anything is measured", request=HOUSE_BODY),
+    "measured": Example(
+        summary="A house with an opening measured and an offcut on the rack",
+        request={**HOUSE_BODY, "openings": [OPENING_BODY], "rack": [OFFCUT_BODY]},
+    ),
+}
+HOUSE = {
+    "renamed": Example(summary="Another name for the house", request={**HOUSE_BODY, "name": "The Heronry"})
+}
+OPENING = {"window": Example(summary="A kitchen window", request=OPENING_BODY)}
+OFFCUT = {"casing": Example(summary="A length of casing", request=OFFCUT_BODY)}
+
+_THIS = "$response.body#/id"
+_UNDER = "$request.path.schedule_id"
+
+
+def leads_to(id: str, **parameters: str) -> dict[str, Any]:
+    """A link to an operation, with where its parameters come from."""
+    return {"operationId": id, "parameters": parameters}
+
+
+SCHEDULE_LINKS = {
+    name: leads_to(name, schedule_id=_THIS)
+    for name in (
+        "get_schedule",
+        "list_openings",
+        "add_opening",
+        "list_revisions",
+        "compute_schedule_cut_list",
+        "export_schedule",
+        "list_offcuts",
+        "list_pieces",
+    )
+}
+OPENING_LINKS = {
+    name: leads_to(name, schedule_id=_UNDER, opening=_THIS) for name in ("get_opening", "replace_opening")
+}
