@@ -52,7 +52,7 @@ def fit_casing(job: Job, parts: list[dict[str, Any]], measure: Measure, misfits:
     if sorted(cut) != sorted(names):
         return {}
     if job.taken_square:
-        return _hinged(job, cut, misfits)
+        return _taken_square(job, cut, misfits)
     if job.foot == "picture_frame":
         placed = _framed(job, cut, misfits)
     elif job.butted:
@@ -136,41 +136,49 @@ def _butted(job: Job, cut: dict[str, Piece], misfits: Misfits) -> dict[str, Piec
     return {"right": right, "head": head, "left": left}
 
 
-def _hinged(job: Job, cut: dict[str, Piece], misfits: Misfits) -> dict[str, Piece]:
-    """Heights a little apart, taken as square: the legs stand plumb, the head tips, its joints open by the gap told."""
-    placed = {}
-    if job.foot == "picture_frame":
-        sill = cut["sill"]
-        sill = sill.laid(sill.right.inner, -1 + 0j, job.inner("left").crosses(job.inner("sill")))
-        right, left = _joined(cut["right"], sill, misfits), cut["left"]
-        left = left.laid(left.left.inner, sill.right.outwards / left.left.outwards, sill.right.inner)
-        _check_joint(left.name, sill.name, left.left, sill.right, misfits)
-        placed = {"sill": sill}
-    else:
-        right, left = _stand_right(job, cut["right"]), _stand_left(job, cut["left"])
-    head = cut["head"]
-    tops = right.left, left.right
-    if job.butted:
-        span = tops[0].outer - tops[1].outer
-        along = span / abs(span)
-        head = head.laid(head.right.inner, along, tops[0].outer + along * job.overhang)
-        pairs = [("left end", head.left.inner, tops[1].outer - along * job.overhang)]
-        under = Line(head.right.inner, -along)
-        pairs += [(f"height on a leg {n}", under.off(top.inner), 0) for n, top in enumerate(tops)]
-    else:
-        span = tops[0].inner - tops[1].inner
-        head = head.laid(head.right.inner, span / abs(span), tops[0].inner)
-        pairs = [
-            ("left short point", head.left.inner, tops[1].inner),
-            ("right long point", head.right.outer, tops[0].outer),
-            ("left long point", head.left.outer, tops[1].outer),
-        ]
-    # The gap told is that of the joints; along a leaning head the reveal itself wanders by a little.
-    tipped = abs(span.imag / span.real)
-    loose = job.taken_square + tipped * (job.reveals["head"] + tipped * abs(span))
-    for what, got, wanted in pairs:
-        misfits.near(f"the tipped head's {what}", got, wanted, loose)
-    return placed | {"right": right, "head": head, "left": left}
+def _taken_square(job: Job, cut: dict[str, Piece], misfits: Misfits) -> dict[str, Piece]:
+    """A shape a little out of square, cut as if it were not: each piece follows its jamb, the joints open a little."""
+    placed: dict[str, Piece] = {}
+    names = job.outline.names
+    for index, name in enumerate(names):
+        if name not in cut:
+            continue
+        piece, line = cut[name], job.inner(name)
+        start = line.crosses(job.floor if names[index - 1] not in cut else job.inner(names[index - 1]))
+        after = names[(index + 1) % len(names)]
+        finish = line.crosses(job.floor if after not in cut else job.inner(after))
+        middle = (piece.left.inner + piece.right.inner) / 2
+        placed[name] = piece.laid(middle, -line.along, (start + finish) / 2)
+    # The gap told is that of the joints; where reveals meet askew, they wander by a little more.
+    askew = max(
+        abs((job.outline.side(i).along / job.outline.side(i - 1).along).real) for i in range(len(names))
+    )
+    wander = askew * 2 * (max(job.reveals.values()) + job.overhang + askew * job.outline.longest)
+    for before, after in pairwise([*placed, *list(placed)[:1]] if "sill" in placed else list(placed)):
+        one, other = placed[before], placed[after]
+        if job.butted:
+            _check_butt(job, *((one, other) if after == "head" else (other, one)), wander, misfits)
+            continue
+        what = f"{one.name} and {other.name}, taken square"
+        misfits.near(f"short points of {what}", other.right.inner, one.left.inner, wander)
+        misfits.near(f"long points of {what}", other.right.outer, one.left.outer, wander + job.taken_square)
+    if "sill" not in placed:
+        for name, foot in (("right", placed["right"].right), ("left", placed["left"].left)):
+            loose = wander + job.taken_square
+            misfits.near(f"the {name} foot, taken square, inner edge", foot.inner.imag, job.base, loose)
+            misfits.near(f"the {name} foot, taken square, outer edge", foot.outer.imag, job.base, loose)
+    return placed
+
+
+def _check_butt(job: Job, leg: Piece, head: Piece, wander: float, misfits: Misfits) -> None:
+    under = Line(head.right.inner, -head.turn)
+    top, end = (leg.left, head.right.inner) if leg.part["side"] == "right" else (leg.right, head.left.inner)
+    loose = wander + job.taken_square
+    for edge, point in (("inner", top.inner), ("outer", top.outer)):
+        misfits.near(
+            f"{leg.name}'s top below the head, {edge} edge, taken square", under.off(point), 0, loose
+        )
+    misfits.near(f"the head past {leg.name}, taken square", abs(end - top.outer), job.overhang, loose)
 
 
 def _check_reveal(job: Job, name: str, piece: Piece, misfits: Misfits) -> None:

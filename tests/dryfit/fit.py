@@ -40,6 +40,8 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
     placed = fit_casing(job, answer["parts"], measure, misfits)
     if job.foot != "stool" or not placed:
         return misfits.found
+    # Where a leg leans and was cut square, its outside edge at the stool comes in by the versed sine of its lean.
+    misfits.slack += job.taken_square**2
     outsides = (placed["left"].left.outer.real, placed["right"].right.outer.real)
     apron = trim.get("apron")
     if apron:

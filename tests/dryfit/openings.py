@@ -1,5 +1,6 @@
 """Random openings, as requests of `/v1/opening` that a carpenter could send."""
 
+import cmath
 import math
 from fractions import Fraction
 from typing import Any
@@ -85,7 +86,7 @@ def openings(
     """A whole request around an outline."""
     foot = draw(st.sampled_from(feet))
     outline = draw(readings)
-    four = len(outline.get("sides", "four")) == 4
+    four = len(outline.get("sides", "four")) == 4 and "rise" not in outline
     if foot == "stool":
         depth, more = draw(st.integers(2 * 32, 6 * 32)), draw(st.integers(-8, 8))
         if not more:
@@ -176,6 +177,53 @@ regular = st.builds(
     lengths(8, 40),
 )
 
+
+@st.composite
+def quadrilaterals(draw: Draw) -> dict[str, Any]:
+    """Four sides read to 1/16, a little or well out of square, and one reading that holds the shape."""
+    width, height = draw(st.integers(20, 60)), draw(st.integers(30, 80))
+    lean, off = draw(st.sampled_from(((8, 2), (64, 12)))), st.integers
+    corners = [
+        complex(x + draw(off(-lean[0], lean[0])) / 64, y + draw(off(-lean[0], lean[0])) / 64)
+        for x, y in ((width, 0), (width, height), (0, height))
+    ]
+    bottom_right, top_right, top_left = corners
+
+    def read(length: float) -> str:
+        return f"{_mixed(Fraction(round(length * 16), 16))} in"
+
+    holds = draw(
+        st.sampled_from(("diagonal_from_bottom_left", "diagonal_from_bottom_right", "bottom_left_angle"))
+    )
+    base = bottom_right / abs(bottom_right)
+    held = {
+        "diagonal_from_bottom_left": read(abs(top_right)),
+        "diagonal_from_bottom_right": read(abs(top_left - bottom_right)),
+        "bottom_left_angle": round(math.degrees(cmath.phase(top_left / base)), 1),
+    }
+    return {
+        "jamb_width": read(abs(bottom_right)),
+        "head_width": read(abs(top_left - top_right)),
+        "left_height": read(abs(top_left)),
+        "right_height": read(abs(top_right - bottom_right)),
+        holds: held[holds],
+    }
+
+
+@st.composite
+def arches(draw: Draw) -> dict[str, Any]:
+    """A curved head on legs or on the base, up to a half round, in a number of pieces or to a departure."""
+    half = draw(st.integers(10, 30))
+    rise = draw(st.sampled_from((half, 2 * half // 3, half // 2)))
+    readings: dict[str, Any] = {"jamb_width": f"{2 * half} in", "rise": f"{rise} in"}
+    if draw(st.booleans()):
+        readings["leg_height"] = draw(lengths(20, 60))
+    how = st.integers(3, 9).map(lambda n: {"head_pieces": n}) | st.sampled_from(("1/4 in", "1 in")).map(
+        lambda most: {"departure": most}
+    )
+    return readings | draw(how)
+
+
 RAKED: dict[str, Any] = {
     "sides": ["40 in", "30 in", "50 in", "60 in"],
     "angles": [90, 90 + math.degrees(math.atan2(3, 4)), 90 - math.degrees(math.atan2(3, 4)), 90],
@@ -184,6 +232,11 @@ RAKED: dict[str, Any] = {
 
 FEET = ("stool", "picture_frame", "floor", "plinth")
 standing = openings(plumb_sided(), FEET)
-framed = openings(triangles() | polygons() | regular, ("picture_frame",))
+skewed = openings(quadrilaterals(), FEET)
+framed = openings(triangles() | polygons() | regular | arches(), ("picture_frame",))
 # Legs that lean no more than this from plumb still stand on something.
-leaning = openings(polygons(base_least=65, base_most=115) | st.just(RAKED), ("stool", "floor", "plinth"))
+STEEP: dict[str, Any] = {"sides": ["30 in", "50 in", "48 in"]}
+leaning = openings(
+    polygons(base_least=65, base_most=115) | st.just(RAKED) | st.just(STEEP), ("stool", "floor", "plinth")
+)
+curved = openings(arches().filter(lambda readings: "leg_height" in readings), ("stool", "floor"))

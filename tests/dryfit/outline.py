@@ -51,6 +51,10 @@ class Outline:
         return abs(self.corners[(index + 1) % len(self.corners)] - self.corners[index])
 
     @property
+    def longest(self) -> float:
+        return max(self.length(index) for index in range(len(self.corners)))
+
+    @property
     def names(self) -> tuple[str, ...]:
         """Each side as the trade calls it."""
         heads = len(self.corners) - 3
@@ -64,9 +68,53 @@ def outline(readings: dict[str, Any], unit: str | None) -> Outline:
         return _polygon([float(inches(side, unit)) for side in readings["sides"]], readings.get("angles"))
     width = float(inches(readings["jamb_width"], unit))
     both = readings.get("leg_height")
+    if "rise" in readings:
+        return _arch(readings, width, float(inches(both, unit)) if both else 0.0, unit)
     left = float(inches(both or readings["left_height"], unit))
     right = float(inches(both or readings["right_height"], unit))
+    if "head_width" in readings:
+        return _quadrilateral(readings, width, left, right, unit)
     return Outline((0j, complex(width), complex(width, right), complex(0, left)))
+
+
+def _arch(readings: dict[str, Any], width: float, spring: float, unit: str | None) -> Outline:
+    """Equal chords of the circle through both springing points and the top of the rise."""
+    rise = float(inches(readings["rise"], unit))
+    radius = (width**2 / 4 + rise**2) / (2 * rise)
+    half = math.asin(width / 2 / radius)
+    pieces = readings.get("head_pieces") or _enough(radius, half, float(inches(readings["departure"], unit)))
+    centre = complex(width / 2, spring + rise - radius)
+    curve = [centre + 1j * cmath.rect(radius, half * (2 * n / pieces - 1)) for n in range(pieces + 1)]
+    return Outline((0j, *([complex(width)] if spring else []), *curve[: None if spring else -1]))
+
+
+def _enough(radius: float, half: float, departure: float) -> int:
+    """The fewest chords that keep their middles that near to the curve."""
+    return next(n for n in range(2, 1000) if radius * (1 - math.cos(half / n)) <= departure + 1e-9)
+
+
+def _quadrilateral(
+    readings: dict[str, Any], bottom: float, left: float, right: float, unit: str | None
+) -> Outline:
+    """Two widths, two heights and the one reading that holds the shape."""
+    top, base_right = float(inches(readings["head_width"], unit)), complex(bottom)
+    if "diagonal_from_bottom_left" in readings:
+        diagonal = float(inches(readings["diagonal_from_bottom_left"], unit))
+        top_right = _apex(0j, diagonal, base_right, right)
+        return Outline((0j, base_right, top_right, _apex(0j, left, top_right, top)))
+    if "diagonal_from_bottom_right" in readings:
+        diagonal = float(inches(readings["diagonal_from_bottom_right"], unit))
+        top_left = _apex(0j, left, base_right, diagonal)
+        return Outline((0j, base_right, _apex(top_left, top, base_right, right), top_left))
+    top_left = cmath.rect(left, math.radians(readings["bottom_left_angle"]))
+    return Outline((0j, base_right, _apex(top_left, top, base_right, right), top_left))
+
+
+def _apex(one: complex, to_one: float, other: complex, to_other: float) -> complex:
+    """The point so far from two others, to the left of the way from the first to the second."""
+    apart = abs(other - one)
+    along = (apart**2 + to_one**2 - to_other**2) / (2 * apart)
+    return one + (other - one) / apart * complex(along, math.sqrt(to_one**2 - along**2))
 
 
 def _polygon(sides: list[float], angles: list[float] | None) -> Outline:

@@ -6,11 +6,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import given, note, settings
+from hypothesis import assume, given, note, settings
 
 from asking import Service
 from dryfit import dry_fit
-from dryfit.openings import framed, leaning, standing
+from dryfit.openings import curved, framed, leaning, skewed, standing
 
 DEMO = Path(__file__).parents[2] / "deploy/demo/house.json"
 
@@ -23,7 +23,12 @@ def service() -> Iterator[Service]:
 
 def misfits(service: Service, request: dict[str, Any]) -> list[str]:
     note(json.dumps(request))
-    answer = service.opening(request)
+    response = service.post("/v1/opening", request)
+    answer = response.json()
+    if response.status_code == 422:
+        # Wide casing beside narrow, or a reveal beside none, can eat a short side up at a flat corner.
+        assume({error["code"] for error in answer["errors"]} != {"piece-vanishes"})
+    assert response.status_code == 200, answer
     return dry_fit(request, answer) + [f"as marked: {m}" for m in dry_fit(request, answer, as_marked=True)]
 
 
@@ -42,6 +47,18 @@ def test_a_picture_frame_of_any_convex_shape_closes(service: Service, request: d
 @settings(max_examples=120)
 @given(request=leaning)
 def test_legs_that_lean_stand_flat_and_close(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+@settings(max_examples=200)
+@given(request=skewed)
+def test_an_opening_out_of_square_closes(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+@settings(max_examples=60)
+@given(request=curved)
+def test_a_curved_head_on_legs_closes(service: Service, request: dict[str, Any]) -> None:
     assert misfits(service, request) == []
 
 

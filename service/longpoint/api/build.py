@@ -42,8 +42,10 @@ def built(
 def raise_geometry(error: GeometryError, as_sent: Callable[[Path], Path]) -> NoReturn:
     """Tell a request's faults of geometry, each at the field as it was sent."""
     faults = Faults()
-    for fault in error.faults:
-        faults.add(as_sent(fault.path), fault.code, fault.detail)
+    # One reading may stand for both sides, one trim spec for many openings: its fault is told once.
+    told = {(as_sent(fault.path), fault.code, fault.detail): None for fault in error.faults}
+    for path, code, detail in told:
+        faults.add(path, code, detail)
     faults.raise_any()
     raise AssertionError("a geometry error carries at least one fault") from error
 

@@ -15,7 +15,7 @@ from longpoint.api.read import Path
 from longpoint.api.read_house import read_house
 from longpoint.api.wire_cut_list import CutListOut, CutListRequest
 from longpoint.geometry import GeometryError
-from longpoint.shop.house import CutList, House, build_openings, cutting_jobs
+from longpoint.shop.house import BuiltOpening, CutList, House, build_openings, cutting_jobs
 from longpoint.stock import Budget, Job, StockError, StockFault, plan
 
 
@@ -43,7 +43,8 @@ def work_out(data: CutListRequest) -> CutList:
             plans.append(plan(job, Budget(seconds=0)))
         except StockError as error:
             for fault in error.faults:
-                faults.add(_stock_field(house, job, fault), fault.code.replace("_", "-"), fault.detail)
+                detail = _piece_named(openings, job, fault) + fault.detail
+                faults.add(_stock_field(house, job, fault), fault.code.replace("_", "-"), detail)
     faults.raise_any()
     return CutList(house, openings, tuple(plans))
 
@@ -71,6 +72,17 @@ def _stock_field(house: House, job: Job, fault: StockFault) -> Path:
         case ("kerf" | "end_trim" | "keep_length" as name, *_):
             return (name,)
     return ("stock", number)
+
+
+def _piece_named(openings: tuple[BuiltOpening, ...], job: Job, fault: StockFault) -> str:
+    """Which piece of which opening a fault speaks of; nothing where it speaks of the stock."""
+    match fault.field:
+        case ("pieces", int(index), *_):
+            number, _, key = job.pieces[index].key.partition(":")
+            built = openings[int(number)].built
+            title = next(part.title for part in built.parts if part.key == key)
+            return f"Opening {built.opening.mark!r}, {title}: "
+    return ""
 
 
 _SENT: dict[Path, Path] = {("price_cents",): ("price",)}

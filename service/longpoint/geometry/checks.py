@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Foot, HeadStyle, Opening, Polygon, Readings
+from longpoint.geometry.inputs import Arch, Foot, HeadStyle, Opening, Polygon, Readings, Shape
 from longpoint.geometry.parts import Part, PartKind
-from longpoint.lengths import Fraction
+from longpoint.lengths import Fraction, spoken
 
 
 def check_trim(opening: Opening, faults: Faults, *, stands_on_stool: bool) -> None:
@@ -33,8 +33,8 @@ def _check_reveals(opening: Opening, faults: Faults) -> None:
             faults.add(
                 path,
                 "reveal-too-wide",
-                f"A reveal of {reveal} in leaves the casing no jamb to lie on: the jamb's edge is {edge} in. "
-                "Take a smaller reveal, or give the jamb_thickness that was measured.",
+                f"A reveal of {spoken(reveal)} leaves the casing no jamb to lie on: the jamb's edge is "
+                f"{spoken(edge)}. Take a smaller reveal, or give the jamb_thickness that was measured.",
             )
 
 
@@ -58,7 +58,7 @@ def _check_stool(opening: Opening, faults: Faults) -> None:
             faults.add(
                 ("readings", side),
                 "depth-too-small",
-                f"The depth is less than the sash clearance of {stool.sash_clearance} in. Measure again.",
+                f"The depth is less than the sash clearance of {spoken(stool.sash_clearance)}. Measure again.",
             )
     _check_stool_stock(opening, readings, faults)
 
@@ -78,7 +78,7 @@ def _check_stool_stock(opening: Opening, readings: Readings, faults: Faults) -> 
         faults.add(
             ("trim", "stool", "stock_width"),
             "stock-too-narrow",
-            f"The stool must be {needed} in wide and its stock is {stool.stock_width} in: "
+            f"The stool must be {spoken(needed)} wide and its stock is {spoken(stool.stock_width)}: "
             "take wider stock or a smaller nosing.",
         )
 
@@ -91,7 +91,7 @@ def _check_butted(opening: Opening, faults: Faults) -> None:
             "A picture frame is mitred at every corner: take head_style mitred, or another foot_style.",
         )
     shape = opening.readings.shape
-    if isinstance(shape, Polygon) and len(shape.sides) != 4:
+    if isinstance(shape, Arch) or (isinstance(shape, Polygon) and len(shape.sides) != 4):
         faults.add(
             ("trim", "head_style"),
             "butted-many-heads",
@@ -99,17 +99,30 @@ def _check_butted(opening: Opening, faults: Faults) -> None:
         )
 
 
-_READINGS = {"left": "left_height", "right": "right_height"}
-
-
-def check_lengths(parts: list[Part], faults: Faults) -> None:
+def check_lengths(opening: Opening, parts: list[Part], faults: Faults) -> None:
     """Pieces whose edges would have no length left."""
     for part in parts:
         if part.kind is PartKind.APRON_RETURN or (part.short_point > 0 and part.long_point > 0):
             continue
         faults.add(
-            ("readings", _READINGS.get(part.side, "jamb_width")),
+            ("readings", *_reading(opening.readings.shape, part.side)),
             "piece-vanishes",
-            f"The {part.title} would have {float(part.short_point):.4f} in between its short points. "
+            f"The {part.title} would be {spoken(min(part.short_point, part.long_point))} long at its shorter edge. "
             "The opening is too small for this trim, or a reading is wrong.",
         )
+
+
+_READINGS = {"left": "left_height", "right": "right_height"}
+
+
+def _reading(shape: Shape, side: str) -> tuple[str | int, ...]:
+    """The reading behind a side's piece; the base's for a stool or an apron."""
+    if isinstance(shape, Polygon):
+        last = len(shape.sides) - 1
+        at = {"": 0, "sill": 0, "right": 1, "head": 2, "left": last}
+        return ("sides", at[side] if side in at else 1 + int(side.removeprefix("head ")))
+    if isinstance(shape, Arch):
+        return (
+            "rise" if side.startswith("head") else "spring_height" if side in _READINGS else "jamb_width",
+        )
+    return (_READINGS.get(side, "jamb_width"),)

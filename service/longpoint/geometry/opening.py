@@ -70,7 +70,7 @@ def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
         parts.extend(casing_parts(opening, frame, sides))
         if opening.foot is Foot.PLINTH:
             parts.extend(plinth_parts(opening))
-    check_lengths(parts, faults)
+    check_lengths(opening, parts, faults)
     faults.raise_any()
     return Built(opening, frame, tuple(parts), gap, notes)
 

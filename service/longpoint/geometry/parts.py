@@ -145,6 +145,8 @@ class Part(Value, frozen=True):
 
     @property
     def title(self) -> str:
-        """The part's name in words: "left casing leg", "stool"."""
+        """The part's name in words: "left casing leg", "casing head 2", "stool"."""
         kind = self.kind.replace("_", " ")
+        if self.side.startswith("head "):
+            return f"casing {self.side}"
         return f"{self.side} {kind}" if self.side in ("left", "right") else kind

@@ -6,7 +6,7 @@ Every length inside is an exact number of inches. Nothing here does I/O.
 from longpoint.lengths.errors import LengthError
 from longpoint.lengths.fraction import Fraction, Real
 from longpoint.lengths.parsing import MAX_TEXT, parse
-from longpoint.lengths.printing import exact, feet_inches, tape
+from longpoint.lengths.printing import exact, feet_inches, spoken, tape
 from longpoint.lengths.rounding import Mode, Rounded, Rounding, RoundTo, residual, round_to, rounded
 from longpoint.lengths.units import MAX_LENGTH, Unit
 
@@ -27,5 +27,6 @@ __all__ = [
     "residual",
     "round_to",
     "rounded",
+    "spoken",
     "tape",
 ]

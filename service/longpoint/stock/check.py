@@ -3,6 +3,8 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from longpoint.lengths import spoken
+
 from .faults import StockError, StockFault
 from .model import Budget, Defect, Job, Piece, Remnant, StickKind
 
@@ -55,7 +57,7 @@ def _faults(job: Job) -> Iterator[StockFault]:
         yield StockFault(
             ("kerf",),
             "kerf_exceeds_stock",
-            f"The kerf, {job.kerf} in, is as long as the longest stick, {max(lengths)} in; check its unit.",
+            f"The kerf, {spoken(job.kerf)}, is as long as the longest stick, {spoken(max(lengths))}; check its unit.",
         )
 
 
@@ -122,8 +124,8 @@ def _too_long(job: Job) -> Iterator[StockFault]:
             yield StockFault(
                 ("pieces", index, "length"),
                 "piece_too_long",
-                f"The piece is {piece.length} in long and the longest clear stock, trimmed, is {longest} in:"
-                f" {piece.length - longest} in short. List a longer stick or splice the piece.",
+                f"The piece is {spoken(piece.length)} long and the longest clear stock, trimmed, is "
+                f"{spoken(longest)}: {spoken(piece.length - longest)} short. List a longer stick or splice the piece.",
             )
 
 

@@ -4,6 +4,8 @@ from collections.abc import Callable
 from contextlib import suppress
 from time import monotonic
 
+from longpoint.lengths import spoken
+
 from .bound import material_bound, material_short
 from .check import check
 from .effort import Effort
@@ -41,7 +43,7 @@ def plan(job: Job, budget: Budget = STANDARD, progress: Callable[[Progress], Non
                 StockFault(
                     ("sticks",),
                     "not_enough_stock",
-                    f"All the stock there is falls {short} in short of the pieces and their kerfs."
+                    f"All the stock there is falls {spoken(short)} short of the pieces and their kerfs."
                     " Raise what is available or list more.",
                 ),
             )
