@@ -1,5 +1,6 @@
 """The application: resources, problems and the frame around them, put together."""
 
+import gc
 import logging
 from typing import Any
 
@@ -54,5 +55,11 @@ def create_app(settings: Settings | None = None) -> Litestar:
 
 
 def create_app_from_environment() -> Litestar:
-    """Build the application with the settings of LONGPOINT_* variables."""
-    return create_app(Settings.from_environment())
+    """Build the application with the settings of LONGPOINT_* variables, in a process that is there to serve it."""
+    app = create_app(Settings.from_environment())
+    # An answer makes some hundred small objects and no cycles: what was built at start need never be walked
+    # again, and the collector can wait for more than the few hundred objects it waits for by default.
+    gc.collect()
+    gc.freeze()
+    gc.set_threshold(20_000, 20, 20)
+    return app
