@@ -178,7 +178,13 @@ def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
         text = "Makes it safe to send the request again: the same key gives the same answer, once."
         found.append(("Idempotency-Key", text, False))
     return [
-        {"name": name, "in": "header", "description": text, "required": required, "schema": {"type": "string"}}
+        {
+            "name": name,
+            "in": "header",
+            "description": text,
+            "required": required,
+            "schema": {"type": "string"},
+        }
         for name, text, required in found
     ]
 

@@ -1,23 +1,24 @@
-"""The apron under a stool, flush with the casing's outside edges, and its mitred returns."""
+"""The apron under a stool, flush with the trim's outside edges, and its mitred returns."""
 
 from __future__ import annotations
 
-from longpoint.geometry.casing import CasedSide
-from longpoint.geometry.inputs import Apron, ApronEnds, Opening
+import math
+
+from longpoint.geometry.inputs import Opening
 from longpoint.geometry.kernel import HALF_RIGHT_ANGLE, Frame
 from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
-from longpoint.geometry.stool import casing_spread
-from longpoint.lengths import Fraction
-
-RETURN_CAUTION = "Too short to hold: cut it from a longer piece and let the blade stop before lifting it."
+from longpoint.geometry.returns import face_mitre, face_return
+from longpoint.geometry.sides import CasedSide, spread
+from longpoint.geometry.trim import Apron, ApronEnds
+from longpoint.lengths import Fraction, Real
 
 
 def apron_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
     """The apron, then its left and right returns where its ends are returned."""
     apron = opening.trim.apron
     assert apron is not None
-    returned = apron.ends is ApronEnds.MITRED_RETURN
-    left_spread, right_spread = casing_spread(frame, sides)
+    width = opening.widths.apron or apron.width
+    left_spread, right_spread = spread(frame, sides)
     jamb = frame.sides[0]
     length = jamb + left_spread + right_spread
     body = Part(
@@ -25,15 +26,13 @@ def apron_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
         opening=opening.mark,
         side="",
         profile=apron.profile,
-        short_point=length - 2 * apron.thickness if returned else length,
+        short_point=length - 2 * _drawn_back(apron, width),
         long_point=length,
         overall=length,
-        width=apron.width,
+        width=width,
         thickness=apron.thickness,
-        ends=(
-            _face_mitre("left", Hand.LEFT) if returned else End("left", Hand.LEFT),
-            _face_mitre("right", Hand.RIGHT) if returned else End("right", Hand.RIGHT),
-        ),
+        rip_width=opening.widths.apron,
+        ends=(_end(apron, "left", Hand.LEFT), _end(apron, "right", Hand.RIGHT)),
         marks=(Mark("centre line of opening", left_spread + jamb / 2),),
         how=(
             Step(
@@ -47,37 +46,34 @@ def apron_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
             ),
         ),
     )
-    if not returned:
+    if apron.ends is not ApronEnds.MITRED_RETURN:
         return (body,)
-    return (body, _return(opening, apron, Hand.LEFT), _return(opening, apron, Hand.RIGHT))
-
-
-def _face_mitre(at: str, hand: Hand) -> End:
-    """A mitre through the thickness, long point on the face; the blade's top leans out over the offcut."""
-    return End(at, hand, CutKind.BEVEL, bevel=HALF_RIGHT_ANGLE, tilt=hand, long_edge="face")
-
-
-def _return(opening: Opening, apron: Apron, hand: Hand) -> Part:
-    wall = End("wall", hand)
-    other = Hand.RIGHT if hand is Hand.LEFT else Hand.LEFT
-    mitred = _face_mitre("front", other)
-    return Part(
-        kind=PartKind.APRON_RETURN,
-        opening=opening.mark,
-        side=hand.value,
-        profile=apron.profile,
-        short_point=Fraction(0),
-        long_point=apron.thickness,
-        overall=apron.thickness,
-        width=apron.width,
-        thickness=apron.thickness,
-        ends=(wall, mitred) if hand is Hand.LEFT else (mitred, wall),
-        how=(
-            Step(
-                "length",
-                "apron thickness: mitred 45° through the thickness, square at the wall",
-                (("apron thickness", apron.thickness),),
-            ),
-        ),
-        notes=(RETURN_CAUTION,),
+    mark, kind = opening.mark, PartKind.APRON_RETURN
+    return (
+        body,
+        face_return(mark, kind, Hand.LEFT, apron.profile, width, apron.thickness),
+        face_return(mark, kind, Hand.RIGHT, apron.profile, width, apron.thickness),
     )
+
+
+def _drawn_back(apron: Apron, width: Fraction) -> Real:
+    """How far each end's short point lies inside its long point."""
+    if apron.ends is ApronEnds.MITRED_RETURN:
+        return apron.thickness
+    if apron.ends is ApronEnds.ANGLED:
+        return width if apron.end_angle == HALF_RIGHT_ANGLE else float(width) * _tangent(apron.end_angle)
+    return Fraction(0)
+
+
+def _tangent(degrees: Real) -> float:
+    return math.tan(math.radians(degrees))
+
+
+def _end(apron: Apron, at: str, hand: Hand) -> End:
+    """The apron lies face up with its top edge, under the stool, against the fence."""
+    if apron.ends is ApronEnds.MITRED_RETURN:
+        return face_mitre(at, hand)
+    if apron.ends is ApronEnds.ANGLED:
+        inward = Hand.RIGHT if hand is Hand.LEFT else Hand.LEFT
+        return End(at, hand, CutKind.MITRE, mitre=apron.end_angle, swing=inward, long_edge="top")
+    return End(at, hand)

@@ -2,13 +2,27 @@
 
 from __future__ import annotations
 
+from longpoint.geometry.checks_style import check_style
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Arch, Foot, HeadStyle, Opening, Polygon, Readings, Shape
+from longpoint.geometry.inputs import (
+    Arch,
+    Door,
+    Foot,
+    Opening,
+    Polygon,
+    Readings,
+    Shape,
+    SillAnswer,
+    WallAnswer,
+)
+from longpoint.geometry.kernel import Frame
 from longpoint.geometry.parts import Part, PartKind
+from longpoint.geometry.piece import SHARPEST
+from longpoint.geometry.stool import stool_width
 from longpoint.lengths import Fraction, spoken
 
 
-def check_trim(opening: Opening, faults: Faults, *, stands_on_stool: bool) -> None:
+def check_trim(opening: Opening, frame: Frame | None, faults: Faults, *, stands_on_stool: bool) -> None:
     """Trim that does not fit the opening it was chosen for; the stool is judged only where it is asked for."""
     _check_reveals(opening, faults)
     if opening.foot is Foot.STOOL and stands_on_stool:
@@ -19,12 +33,20 @@ def check_trim(opening: Opening, faults: Faults, *, stands_on_stool: bool) -> No
             "plinth-missing",
             "This opening stands on plinth blocks and its trim names none: give the plinth.",
         )
-    if opening.trim.head_style is HeadStyle.BUTTED:
-        _check_butted(opening, faults)
+    check_style(opening, frame, faults)
 
 
 def _check_reveals(opening: Opening, faults: Faults) -> None:
     own, edge = opening.reveals, opening.readings.jamb_thickness
+    extension = opening.trim.extension
+    if opening.wall_answer is WallAnswer.EXTEND and extension is not None:
+        if extension.reveal >= edge:
+            faults.add(
+                ("trim", "extension", "reveal"),
+                "reveal-too-wide",
+                f"The extension would lie past the jamb's edge, which is {spoken(edge)}: take a smaller reveal.",
+            )
+        edge = extension.thickness
     named = {"left": own.left, "right": own.right, "head": own.head, "sill": own.sill}
     paths: list[tuple[tuple[str, ...], Fraction]] = [(("trim", "reveal"), opening.trim.reveal)]
     paths += [(("reveals", side), value) for side, value in named.items() if value is not None]
@@ -33,8 +55,8 @@ def _check_reveals(opening: Opening, faults: Faults) -> None:
             faults.add(
                 path,
                 "reveal-too-wide",
-                f"A reveal of {spoken(reveal)} leaves the casing no jamb to lie on: the jamb's edge is "
-                f"{spoken(edge)}. Take a smaller reveal, or give the jamb_thickness that was measured.",
+                f"A reveal of {spoken(reveal)} leaves the casing no jamb to lie on: the jamb's edge is {spoken(edge)}. "
+                "Take a smaller reveal, or give the jamb_thickness that was measured.",
             )
 
 
@@ -47,33 +69,41 @@ def _check_stool(opening: Opening, faults: Faults) -> None:
             "This opening stands on a stool and its trim names none: give the stool, or another foot_style.",
         )
         return
-    for side, depth in (("left_depth", readings.left_depth), ("right_depth", readings.right_depth)):
-        if depth is None:
+    if (
+        readings.sill is not None
+        and opening.sill_answer is SillAnswer.TAPERED_STRIP
+        and readings.sill.by == 0
+    ):
+        faults.add(
+            ("readings", "sill"),
+            "sill-level",
+            "A level sill needs no strip: leave the reading or the answer out.",
+        )
+    less = stool.sash_clearance + stool.scribe
+    for side in ("left_depth", "right_depth", "left_horn_depth", "right_horn_depth"):
+        depth: Fraction | None = getattr(readings, side)
+        if depth is None and side in ("left_depth", "right_depth"):
             faults.add(
                 ("readings", side),
                 "depth-missing",
                 "A stool needs the jamb's depth: measure from the wall's face back to the sash stop.",
             )
-        elif depth < stool.sash_clearance:
+        elif depth is not None and depth < less:
             faults.add(
                 ("readings", side),
                 "depth-too-small",
-                f"The depth is less than the sash clearance of {spoken(stool.sash_clearance)}. Measure again.",
+                f"The depth is less than the sash clearance and scribe allowance, {spoken(less)}. Measure again.",
             )
     _check_stool_stock(opening, readings, faults)
 
 
 def _check_stool_stock(opening: Opening, readings: Readings, faults: Faults) -> None:
-    stool, apron = opening.trim.stool, opening.trim.apron
-    if (
-        stool is None
-        or stool.stock_width is None
-        or readings.left_depth is None
-        or readings.right_depth is None
-    ):
+    stool = opening.trim.stool
+    if stool is None or stool.stock_width is None:
         return
-    under = apron.thickness if apron else opening.trim.casing.thickness
-    needed = max(readings.left_depth, readings.right_depth) + under + stool.nosing - stool.sash_clearance
+    if readings.left_depth is None or readings.right_depth is None:
+        return
+    needed = stool_width(opening)
     if needed > stool.stock_width:
         faults.add(
             ("trim", "stool", "stock_width"),
@@ -83,26 +113,17 @@ def _check_stool_stock(opening: Opening, readings: Readings, faults: Faults) -> 
         )
 
 
-def _check_butted(opening: Opening, faults: Faults) -> None:
-    if opening.foot is Foot.PICTURE_FRAME:
-        faults.add(
-            ("trim", "head_style"),
-            "butted-picture-frame",
-            "A picture frame is mitred at every corner: take head_style mitred, or another foot_style.",
-        )
-    shape = opening.readings.shape
-    if isinstance(shape, Arch) or (isinstance(shape, Polygon) and len(shape.sides) != 4):
-        faults.add(
-            ("trim", "head_style"),
-            "butted-many-heads",
-            "A butted head needs one straight head across two legs: take head_style mitred for this shape.",
-        )
+RETURNS = (PartKind.APRON_RETURN, PartKind.STOOL_RETURN, PartKind.FILLET_RETURN, PartKind.CAP_RETURN)
 
 
 def check_lengths(opening: Opening, parts: list[Part], faults: Faults) -> None:
-    """Pieces whose edges would have no length left."""
+    """Pieces whose edges would have no length left, or whose joint no saw or plane could make."""
     for part in parts:
-        if part.kind is PartKind.APRON_RETURN or (part.short_point > 0 and part.long_point > 0):
+        if part.short_point > 0 and part.long_point > 0:
+            if any(end.mitre > SHARPEST for end in part.ends):
+                _too_sharp(opening, part, faults)
+            continue
+        if part.kind in RETURNS:
             continue
         faults.add(
             ("readings", *_reading(opening.readings.shape, part.side)),
@@ -112,6 +133,15 @@ def check_lengths(opening: Opening, parts: list[Part], faults: Faults) -> None:
         )
 
 
+def _too_sharp(opening: Opening, part: Part, faults: Faults) -> None:
+    faults.add(
+        ("readings", *_reading(opening.readings.shape, part.side)),
+        "joint-too-sharp",
+        f"A joint of the {part.title} would run nearly along it, more than {SHARPEST} degrees off a square cut. "
+        "Bring the two casings nearer to one width, or measure the corner again.",
+    )
+
+
 _READINGS = {"left": "left_height", "right": "right_height"}
 
 
@@ -119,10 +149,14 @@ def _reading(shape: Shape, side: str) -> tuple[str | int, ...]:
     """The reading behind a side's piece; the base's for a stool or an apron."""
     if isinstance(shape, Polygon):
         last = len(shape.sides) - 1
-        at = {"": 0, "sill": 0, "right": 1, "head": 2, "left": last}
-        return ("sides", at[side] if side in at else 1 + int(side.removeprefix("head ")))
+        at = {"sill": 0, "right": 1, "head": 2, "left": last}
+        if side.startswith("head "):
+            return ("sides", 1 + int(side.removeprefix("head ")))
+        return ("sides", at.get(side, 0))
     if isinstance(shape, Arch):
         return (
             "rise" if side.startswith("head") else "spring_height" if side in _READINGS else "jamb_width",
         )
+    if isinstance(shape, Door):
+        return ("door", "height" if side in _READINGS else "width")
     return (_READINGS.get(side, "jamb_width"),)

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.casing import CasedSide, cased_sides, casing_parts
+from longpoint.geometry.casing import casing_parts
 from longpoint.geometry.faults import Faults
 from longpoint.geometry.inputs import Opening, Quadrilateral
 from longpoint.geometry.kernel import Corner, Frame
 from longpoint.geometry.parts import Part
 from longpoint.geometry.quadrilateral import determining_field, quadrilateral
 from longpoint.geometry.shapes import check_corners, frame_of
+from longpoint.geometry.sides import CasedSide, cased_sides
 from longpoint.geometry.tape import TapeCheck, check_tape
 from longpoint.geometry.value import Value
 from longpoint.lengths import Real
@@ -109,19 +110,3 @@ def gap_if_square(at: Corner, one: CasedSide, other: CasedSide) -> float | None:
     widths = [float(side.casing.width) for side in (one, other) if side.casing is not None]
     joint = math.hypot(*widths)
     return joint * abs(math.tan(math.radians(off_square))) if widths else 0.0
-
-
-def compound(corner_degrees: Real, spring_degrees: Real) -> tuple[float, float]:
-    """The saw's mitre and bevel, degrees, for trim that leans.
-
-    Args:
-        corner_degrees: between the two pieces, in the plane that the trim goes round.
-        spring_degrees: between the trim's back and the upright of that plane: 90 lies flat in it.
-
-    Source: the published crown tables' own formula, mitre = atan(sin S / tan(C/2)) and
-    bevel = asin(cos S cos(C/2)).
-    """
-    half, spring = math.radians(corner_degrees) / 2, math.radians(spring_degrees)
-    mitre = math.atan2(math.sin(spring), math.tan(half))
-    bevel = math.asin(math.cos(spring) * math.cos(half))
-    return math.degrees(mitre), math.degrees(bevel)

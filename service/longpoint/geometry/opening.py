@@ -6,19 +6,40 @@ import math
 from enum import Flag, auto
 
 from longpoint.geometry.apron import apron_parts
-from longpoint.geometry.casing import cased_sides, casing_parts
+from longpoint.geometry.band import back_band_parts
+from longpoint.geometry.blocks import corner_blocks, plinth_parts
+from longpoint.geometry.casing import casing_parts
 from longpoint.geometry.checks import check_lengths, check_trim
+from longpoint.geometry.door import door_findings, jamb_parts
+from longpoint.geometry.extension import extension_parts
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Foot, Opening, PlumbSides, Quadrilateral, Trim
+from longpoint.geometry.findings import Finding
+from longpoint.geometry.headdress import headdress_parts
+from longpoint.geometry.inputs import (
+    NOTHING_IN_THE_WAY,
+    Door,
+    Foot,
+    Opening,
+    PlumbSides,
+    Quadrilateral,
+    SillAnswer,
+    WallAnswer,
+)
 from longpoint.geometry.kernel import ALL_SQUARE, Corner, Frame
+from longpoint.geometry.mull import mull_parts
+from longpoint.geometry.obstructions import obstruction_findings
 from longpoint.geometry.parts import Part
-from longpoint.geometry.plinth import plinth_parts
 from longpoint.geometry.shapes import frame_of
-from longpoint.geometry.stool import stool_part
+from longpoint.geometry.sides import CasedSide, cased_sides
+from longpoint.geometry.stool import stool_parts
+from longpoint.geometry.trim import HeadStyle, Trim
 from longpoint.geometry.value import Value
+from longpoint.geometry.wall import levelling_strip, sill_findings, wall_findings
 
 TAKEN_SQUARE = "Out of square by too little to open a joint: taken as square, each side at its own reading."
 OUT_OF_LEVEL = "The heights differ: the sides are taken as plumb and the head as out of level."
+# Inches: a joint taken across a jamb's edge, where nothing is cased.
+UNCASED = 0.75
 
 
 class Built(Value, frozen=True):
@@ -30,6 +51,8 @@ class Built(Value, frozen=True):
         parts: every piece; left and right are a mirrored pair, each a part of its own.
         square_gap: the widest joint gap that taking the corners as square leaves, inches.
         notes: what was assumed.
+        findings: what is in the way, out of plane or out of level, each with what can be done; none has
+            changed a size.
     """
 
     opening: Opening
@@ -37,6 +60,7 @@ class Built(Value, frozen=True):
     parts: tuple[Part, ...]
     square_gap: float
     notes: tuple[str, ...]
+    findings: tuple[Finding, ...] = ()
 
 
 class Pieces(Flag):
@@ -56,23 +80,67 @@ def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
     """
     faults = Faults()
     frame, gap, notes = _settled_frame(opening, faults)
-    check_trim(opening, faults, stands_on_stool=Pieces.STOOL in wanted)
+    check_trim(opening, frame, faults, stands_on_stool=Pieces.STOOL in wanted)
     faults.raise_any()
     assert frame is not None
     sides = cased_sides(opening, frame)
     parts: list[Part] = []
     if opening.foot is Foot.STOOL:
-        if opening.trim.stool is not None and Pieces.STOOL in wanted:
-            parts.append(stool_part(opening, frame, sides))
-        if opening.trim.apron is not None and Pieces.APRON in wanted:
-            parts.extend(apron_parts(opening, frame, sides))
+        _add_stool_and_apron(opening, frame, sides, wanted, parts)
     if Pieces.CASING in wanted:
-        parts.extend(casing_parts(opening, frame, sides))
-        if opening.foot is Foot.PLINTH:
-            parts.extend(plinth_parts(opening))
+        if isinstance(opening.readings.shape, Door):
+            parts.extend(jamb_parts(opening, opening.readings.shape))
+        _add_casing(opening, frame, sides, parts)
     check_lengths(opening, parts, faults)
     faults.raise_any()
-    return Built(opening, frame, tuple(parts), gap, notes)
+    return Built(opening, frame, tuple(parts), gap, notes, _findings(opening, frame, sides))
+
+
+def _add_stool_and_apron(
+    opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], wanted: Pieces, parts: list[Part]
+) -> None:
+    trim, readings = opening.trim, opening.readings
+    if trim.stool is not None and Pieces.STOOL in wanted:
+        parts.extend(stool_parts(opening, frame, sides))
+        if readings.sill is not None and opening.sill_answer is SillAnswer.TAPERED_STRIP:
+            parts.append(levelling_strip(opening, frame))
+    if trim.apron is not None and Pieces.APRON in wanted and not opening.without_apron:
+        parts.extend(apron_parts(opening, frame, sides))
+
+
+def _add_casing(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], parts: list[Part]) -> None:
+    trim = opening.trim
+    if opening.wall_answer is WallAnswer.EXTEND:
+        parts.extend(extension_parts(opening, frame, sides))
+    parts.extend(casing_parts(opening, frame, sides))
+    if trim.head_style is HeadStyle.CORNER_BLOCKS:
+        parts.extend(corner_blocks(opening))
+    if trim.head_style is HeadStyle.BUTTED and (trim.fillet or trim.cap):
+        parts.extend(headdress_parts(opening, frame, sides))
+    if trim.back_band is not None:
+        parts.extend(back_band_parts(opening, frame, sides))
+    if opening.readings.mulls:
+        parts.extend(mull_parts(opening, frame, sides))
+    if opening.foot is Foot.PLINTH:
+        parts.extend(plinth_parts(opening))
+
+
+def _findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Finding, ...]:
+    readings = opening.readings
+    door = isinstance(readings.shape, Door)
+    if (
+        readings.wall is None
+        and readings.sill is None
+        and readings.clearances is NOTHING_IN_THE_WAY
+        and not door
+    ):
+        return ()
+    return (
+        *(door_findings(readings.shape) if isinstance(readings.shape, Door) else ()),
+        *wall_findings(opening, frame, sides),
+        *sill_findings(opening),
+        *obstruction_findings(opening, frame, sides),
+    )
 
 
 def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, float, tuple[str, ...]]:
@@ -95,5 +163,6 @@ def squared(shape: PlumbSides | Quadrilateral) -> Frame:
 
 def square_gap(corners: tuple[Corner, ...], trim: Trim) -> float:
     """The widest gap that cuts for square corners would leave at these, along the longest mitre of this trim."""
-    joint = math.hypot(trim.casing.width, (trim.head_casing or trim.casing).width)
+    widths = [casing.width for casing in (trim.casing, trim.head_casing or trim.casing) if casing]
+    joint = math.hypot(*(widths or (UNCASED, UNCASED)))
     return max(joint * abs(math.tan(math.radians(float(c.degrees) - 90))) for c in corners)

@@ -20,6 +20,19 @@ class PartKind(StrEnum):
     CASING_HEAD = "casing_head"
     CASING_SILL = "casing_sill"
     PLINTH_BLOCK = "plinth_block"
+    STOOL_RETURN = "stool_return"
+    BACK_BAND = "back_band"
+    CORNER_BLOCK = "corner_block"
+    FILLET = "fillet"
+    FILLET_RETURN = "fillet_return"
+    CAP = "cap"
+    CAP_RETURN = "cap_return"
+    MULL_CASING = "mull_casing"
+    JAMB_EXTENSION = "jamb_extension"
+    LEVELLING_STRIP = "levelling_strip"
+    JAMB_LEG = "jamb_leg"
+    HEAD_JAMB = "head_jamb"
+    DOOR_STOP = "door_stop"
 
 
 class Hand(StrEnum):
@@ -38,12 +51,14 @@ class Notch(Value, frozen=True):
     """A horn's notch: what is sawn out of a stool's back corner so that the horn lies on the wall.
 
     Attributes:
-        depth: from the stool's back edge towards its nosing.
+        depth: from the stool's back edge towards its nosing, at the jamb.
         length: from the stool's end towards its middle; the horn's own length.
+        end_depth: the depth at the horn's end where the wall is out of plane; None where it is the same.
     """
 
     depth: Real
     length: Real
+    end_depth: Real | None = None
 
 
 class End(Value, frozen=True):
@@ -116,8 +131,9 @@ class Part(Value, frozen=True):
         overall: the length it takes from a stick: its farthest extent.
         width: finished width across the face.
         thickness: finished thickness.
-        rip_width: width to rip it to; None where the stock's own width is kept.
+        rip_width: width to rip it to, the wider end's where it tapers; None where the stock's own width is kept.
         ends: left and right end as it lies on the saw.
+        taper: rip widths at its left and right end as it lies on the saw; None where it is parallel.
         marks: layout marks.
         how: how each figure was computed.
         notes: what the person should know of this piece.
@@ -137,6 +153,7 @@ class Part(Value, frozen=True):
     marks: tuple[Mark, ...] = ()
     how: tuple[Step, ...] = ()
     notes: tuple[str, ...] = ()
+    taper: tuple[Real, Real] | None = None
 
     @property
     def key(self) -> str:
@@ -147,6 +164,8 @@ class Part(Value, frozen=True):
     def title(self) -> str:
         """The part's name in words: "left casing leg", "casing head 2", "stool"."""
         kind = self.kind.replace("_", " ")
-        if self.side.startswith("head "):
+        if self.kind is PartKind.CASING_HEAD and self.side.startswith("head "):
             return f"casing {self.side}"
-        return f"{self.side} {kind}" if self.side in ("left", "right") else kind
+        if self.side in ("", kind.rpartition(" ")[2]):
+            return kind
+        return f"{kind} {self.side}" if self.side.isdigit() else f"{self.side} {kind}"

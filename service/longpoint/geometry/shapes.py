@@ -6,7 +6,7 @@ import math
 
 from longpoint.geometry.arch import arched
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Arch, PlumbSides, Polygon, Quadrilateral, Shape
+from longpoint.geometry.inputs import Arch, Door, PlumbSides, Polygon, Quadrilateral, Shape
 from longpoint.geometry.kernel import ALL_SQUARE, RIGHT_ANGLE, Corner, Frame, corner, plumb_sided, rectangle
 from longpoint.geometry.quadrilateral import corner_of_cosine, cosine_between, quadrilateral
 from longpoint.geometry.tape import TAPE_TOLERANCE, check_tape
@@ -32,6 +32,8 @@ def frame_of(shape: Shape, faults: Faults) -> Frame | None:
         return _polygon(shape, faults)
     if isinstance(shape, Arch):
         return _arched(shape, faults)
+    if isinstance(shape, Door):
+        return rectangle(shape.jamb_width, shape.clear_height)
     return _quadrilateral(shape, faults)
 
 

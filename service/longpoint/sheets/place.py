@@ -7,9 +7,9 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.casing import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import End, Part, PartKind
+from longpoint.geometry.sides import CasedSide, cased_sides
 from longpoint.geometry.value import Value
 from longpoint.sheets.drawing.shapes import Point
 

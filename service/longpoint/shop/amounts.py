@@ -49,6 +49,17 @@ class Amounts(Value, frozen=True):
         return sum(each.count for each in self.nailing)
 
 
+UNCAULKED = (
+    PartKind.APRON_RETURN,
+    PartKind.STOOL_RETURN,
+    PartKind.FILLET_RETURN,
+    PartKind.CAP_RETURN,
+    PartKind.LEVELLING_STRIP,
+    PartKind.JAMB_LEG,
+    PartKind.HEAD_JAMB,
+)
+
+
 def amounts(cut_list: CutList, rates: Rates) -> tuple[Amounts, ...]:
     """Every opening's amounts, in the order of the cut list."""
     return tuple(_amounts(one, rates) for one in cut_list.openings)
@@ -97,7 +108,7 @@ def _caulked(part: Part) -> Fraction:
         return sum((exactly(end.notch.length) for end in part.ends if end.notch), ZERO)
     if part.kind is PartKind.APRON:
         return exactly(part.long_point) + 2 * exactly(part.width)
-    if part.kind is PartKind.APRON_RETURN:
+    if part.kind in UNCAULKED:
         return ZERO
     return exactly(part.long_point) + exactly(part.short_point)
 

@@ -89,7 +89,7 @@ def _part_nailings(part: Part, on_an_apron: bool, rates: Rates) -> Iterator[Nail
                 yield _outer("stool to apron", into_sill, row, rates)
         case PartKind.PLINTH_BLOCK:
             yield _outer("blocks to stud", into_stud, int(rates["block_nails"]), rates)
-        case PartKind.APRON_RETURN:
+        case PartKind.APRON_RETURN | PartKind.STOOL_RETURN | PartKind.FILLET_RETURN | PartKind.CAP_RETURN:
             return
         case _:
             yield _inner(f"{part.kind.replace('_', ' ')} to jamb", into_jamb, row, rates)

@@ -9,6 +9,7 @@ from longpoint.geometry.parts import Part, PartKind
 from longpoint.lengths import Real
 from longpoint.sheets.drawing.canvas import SMALL_SIZE, Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension
+from longpoint.sheets.drawing.elevation import elevation
 from longpoint.sheets.drawing.hatch import hatch
 from longpoint.sheets.drawing.number import number_beside, number_upon
 from longpoint.sheets.drawing.shapes import Point
@@ -24,10 +25,16 @@ DOWNWARD, UPWARD, RIGHTWARD = (0.0, 1.0), (0.0, -1.0), (1.0, 0.0)
 
 
 def section(built: Built, wording: Wording, styling: Styling = Styling.THEMED) -> str:
-    """The section that says most about an opening: through its stool, or through a leg where it has none."""
-    if any(part.kind is PartKind.STOOL for part in built.parts):
+    """The section that says most about an opening: through its stool, or through a leg where it has none.
+
+    An opening without either has only its elevation.
+    """
+    kinds = {part.kind for part in built.parts}
+    if PartKind.STOOL in kinds:
         return stool_section(built, wording, styling)
-    return leg_section(built, wording, styling)
+    if PartKind.CASING_LEG in kinds:
+        return leg_section(built, wording, styling)
+    return elevation(built, wording, styling)
 
 
 def stool_section(built: Built, wording: Wording, styling: Styling = Styling.THEMED) -> str:
@@ -58,9 +65,10 @@ def stool_section(built: Built, wording: Wording, styling: Styling = Styling.THE
         return x * scale, -y * scale
 
     foot = -thick - under - BELOW
-    casing = float(opening.trim.casing.thickness)
     canvas.outline((at(0, ABOVE), at(back, ABOVE), at(back, 0), at(0, 0)), "jamb")
-    canvas.outline((at(back, ABOVE), at(back + casing, ABOVE), at(back + casing, 0), at(back, 0)), "jamb")
+    if opening.trim.casing is not None:
+        face = back + float(opening.trim.casing.thickness)
+        canvas.outline((at(back, ABOVE), at(face, ABOVE), at(face, 0), at(back, 0)), "jamb")
     canvas.line(at(0, ABOVE), at(0, foot), "heavy")
     hatch(canvas, *at(0, -thick), *at(back, foot), step=7)
     canvas.line(at(back, -thick), at(back, foot), "edge")
@@ -139,11 +147,10 @@ def _stool_dimensions(
 def leg_section(built: Built, wording: Wording, styling: Styling = Styling.THEMED) -> str:
     """Cut level through the right leg, seen from above: the opening to the left, the room below."""
     opening = built.opening
-    casing = opening.trim.casing
     reveal = opening.trim.reveal if opening.reveals.right is None else opening.reveals.right
     jamb = float(opening.readings.jamb_thickness)
     number, part = _numbered(built, PartKind.CASING_LEG, "right")
-    gap, wide, thick = float(reveal), float(casing.width), float(casing.thickness)
+    gap, wide, thick = float(reveal), float(part.width), float(part.thickness)
     deep = 2.5
     reach = max(gap + wide, jamb) + 1.25
     scale = min(ACROSS / reach, MOST_SCALE)

@@ -1,0 +1,40 @@
+"""The back band: a second moulding round the outside of mitred casing, with mitres and lengths of its own."""
+
+from __future__ import annotations
+
+from longpoint.geometry.inputs import Opening
+from longpoint.geometry.joint import Reach, mitre, stand
+from longpoint.geometry.kernel import Corner, Frame
+from longpoint.geometry.parts import Part, PartKind
+from longpoint.geometry.piece import frame_piece
+from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.trim import Casing
+
+
+def back_band_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
+    """Every piece of the band, in the order of the casing it goes round."""
+    band = opening.trim.back_band
+    assert band is not None
+    stock = Casing(band.profile, band.width, band.thickness)
+    banded = tuple(_banded(side, stock) for side in sides)
+    order = [*range(1, len(sides)), 0]
+    return tuple(_piece(opening, frame, banded, index, stock) for index in order if banded[index].casing)
+
+
+def _banded(side: CasedSide, stock: Casing) -> CasedSide:
+    """The side as the band sees it: its inner edge where the band's lap ends on the casing."""
+    if side.casing is None:
+        return side
+    return CasedSide(side.name, side.edge - stock.width, stock, side.edge, side.edge)
+
+
+def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: int, stock: Casing) -> Part:
+    me, before, after = sides[index], sides[index - 1], sides[(index + 1) % len(sides)]
+    start = _reach(opening, frame.corners[index - 1], me, before)
+    finish = _reach(opening, frame.corners[index], me, after)
+    meets = before.name, after.name
+    return frame_piece(opening.mark, PartKind.BACK_BAND, me, stock, frame.sides[index], start, finish, meets)
+
+
+def _reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:
+    return stand(opening, at, mine, theirs) if theirs.casing is None else mitre(at, mine, theirs)

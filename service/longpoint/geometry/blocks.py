@@ -1,0 +1,64 @@
+"""Corner blocks, and plinth blocks under a door's legs."""
+
+from __future__ import annotations
+
+from longpoint.geometry.inputs import Foot, Opening
+from longpoint.geometry.parts import End, Hand, Part, PartKind, Step
+from longpoint.lengths import Fraction
+
+BLOCK_CAUTION = (
+    "Too small to hold at the saw: cut it from a longer piece against a stop block held clear of the blade."
+)
+
+
+def corner_blocks(opening: Opening) -> tuple[Part, ...]:
+    """A block at every mitred corner's place: two over legs, four in a picture frame."""
+    block = opening.trim.corner_block
+    assert block is not None
+    places = ["left", "right"]
+    if opening.foot is Foot.PICTURE_FRAME:
+        places += ["sill left", "sill right"]
+    return tuple(
+        _block(
+            PartKind.CORNER_BLOCK,
+            opening.mark,
+            place,
+            block.profile,
+            (block.width, block.width),
+            block.thickness,
+        )
+        for place in places
+    )
+
+
+def plinth_parts(opening: Opening) -> tuple[Part, ...]:
+    """The left and right blocks of an opening whose trim has them, grain upright."""
+    plinth = opening.trim.plinth
+    assert plinth is not None
+    size = (plinth.height, plinth.width)
+    return tuple(
+        _block(PartKind.PLINTH_BLOCK, opening.mark, side, plinth.profile, size, plinth.thickness)
+        for side in ("left", "right")
+    )
+
+
+def _block(
+    kind: PartKind, mark: str, side: str, profile: str, size: tuple[Fraction, Fraction], thickness: Fraction
+) -> Part:
+    """A block of length and width, cut square."""
+    length, width = size
+    name = "plinth height" if kind is PartKind.PLINTH_BLOCK else "block width"
+    return Part(
+        kind=kind,
+        opening=mark,
+        side=side,
+        profile=profile,
+        short_point=length,
+        long_point=length,
+        overall=length,
+        width=width,
+        thickness=thickness,
+        ends=(End("foot", Hand.LEFT), End("head", Hand.RIGHT)),
+        how=(Step("length", name, ((name, length),)),),
+        notes=(BLOCK_CAUTION,),
+    )

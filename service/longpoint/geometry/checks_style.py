@@ -1,0 +1,184 @@
+"""Styles that do not go together, or not with this shape."""
+
+from __future__ import annotations
+
+from longpoint.geometry.door import check_door
+from longpoint.geometry.faults import Faults
+from longpoint.geometry.inputs import Door, Foot, Opening, WallAnswer
+from longpoint.geometry.kernel import Frame
+from longpoint.geometry.trim import ApronEnds, BoxCorners, CornerBlock, HeadStyle
+from longpoint.lengths import Fraction, spoken
+
+SHARPEST_APRON = 60
+
+
+def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
+    """Trim whose parts do not go together."""
+    trim = opening.trim
+    four_sided = frame is None or len(frame.sides) == 4
+    if trim.head_style is HeadStyle.BUTTED:
+        _check_butted(opening, four_sided, faults)
+    else:
+        for name in ("fillet", "cap"):
+            if getattr(trim, name) is not None:
+                faults.add(
+                    ("trim", name),
+                    "butted-head-only",
+                    f"A {name} goes with a butted head: take head_style butted, or leave the {name} out.",
+                )
+    if trim.head_style is HeadStyle.CORNER_BLOCKS:
+        _check_blocks(opening, four_sided, faults)
+    if trim.back_band is not None and trim.head_style is not HeadStyle.MITRED:
+        faults.add(
+            ("trim", "back_band"),
+            "mitred-head-only",
+            "A back band goes round mitred casing: take head_style mitred, or leave the band out.",
+        )
+    if trim.back_band is not None and trim.back_band.lap >= trim.back_band.width:
+        faults.add(("trim", "back_band", "lap"), "lap-too-wide", "The band would lie on the casing alone.")
+    if (
+        trim.apron is not None
+        and trim.apron.ends is ApronEnds.ANGLED
+        and not 0 < trim.apron.end_angle <= SHARPEST_APRON
+    ):
+        faults.add(
+            ("trim", "apron", "end_angle"),
+            "out-of-range",
+            f"An apron's end is cut back by more than nothing and at most {SHARPEST_APRON} degrees.",
+        )
+    if isinstance(opening.readings.shape, Door):
+        check_door(opening.readings.shape, faults)
+    if opening.readings.mulls:
+        _check_mulls(opening, four_sided, faults)
+    if opening.readings.wall is not None or opening.wall_answer is not WallAnswer.FLAT:
+        _check_wall(opening, frame, faults)
+
+
+def _check_butted(opening: Opening, four_sided: bool, faults: Faults) -> None:
+    if opening.foot is Foot.PICTURE_FRAME:
+        faults.add(
+            ("trim", "head_style"),
+            "butted-picture-frame",
+            "A picture frame is mitred at every corner: take head_style mitred, or another foot_style.",
+        )
+    if not four_sided:
+        faults.add(
+            ("trim", "head_style"),
+            "butted-many-heads",
+            "A butted head needs one straight head across two legs: take head_style mitred for this shape.",
+        )
+
+
+def _check_blocks(opening: Opening, four_sided: bool, faults: Faults) -> None:
+    trim, block = opening.trim, opening.trim.corner_block
+    if block is None:
+        faults.add(
+            ("trim", "corner_block"), "block-missing", "This head has corner blocks: give the corner_block."
+        )
+        return
+    if not four_sided:
+        faults.add(
+            ("trim", "head_style"),
+            "blocks-many-heads",
+            "Corner blocks need one straight head across two legs: take head_style mitred for this shape.",
+        )
+    for casing, own in (
+        (trim.casing, opening.widths.left),
+        (trim.casing, opening.widths.right),
+        (trim.head_casing or trim.casing, opening.widths.head),
+    ):
+        if casing is not None:
+            _check_block(block, own or casing.width, trim.reveal, faults)
+
+
+def _check_block(block: CornerBlock, casing: Fraction, reveal: Fraction, faults: Faults) -> None:
+    if block.width < casing:
+        detail = f"The block must be at least as wide as the casing it ends: {spoken(casing)}."
+        faults.add(("trim", "corner_block", "width"), "block-too-narrow", detail)
+    elif (block.width - casing) / 2 > reveal:
+        detail = f"The block would stand over the opening: past {spoken(casing)} of casing is a reveal of {spoken(reveal)}."
+        faults.add(("trim", "corner_block", "width"), "block-too-wide", detail)
+
+
+def _check_mulls(opening: Opening, four_sided: bool, faults: Faults) -> None:
+    casing, width = opening.trim.mull_casing, getattr(opening.readings.shape, "jamb_width", None)
+    if casing is None:
+        faults.add(
+            ("trim", "mull_casing"),
+            "mull-casing-missing",
+            "Joined units need casing between them: give mull_casing.",
+        )
+    if not four_sided or width is None:
+        faults.add(
+            ("readings", "mulls"), "mulls-many-heads", "Joined units need one straight head over all of them."
+        )
+        return
+    reached = Fraction(0)
+    for number, mull in enumerate(opening.readings.mulls):
+        if mull.at <= reached or mull.width <= 0 or mull.at + mull.width >= width:
+            faults.add(
+                ("readings", "mulls", number),
+                "mull-out-of-place",
+                "Each mull lies between two lights, left to right, inside the jambs. Measure again.",
+            )
+        elif casing is not None and casing.width > mull.width:
+            faults.add(
+                ("readings", "mulls", number),
+                "mull-too-narrow",
+                f"Mull casing of {spoken(casing.width)} would cover glass: the mull is {spoken(mull.width)} wide.",
+            )
+        reached = mull.at + mull.width
+
+
+def _check_wall(opening: Opening, frame: Frame | None, faults: Faults) -> None:
+    wall, trim, answer = opening.readings.wall, opening.trim, opening.wall_answer
+    if wall is None:
+        faults.add(
+            ("readings", "wall"),
+            "wall-missing",
+            "This answer needs the wall: measure at every corner how far it stands proud or shy of the jamb.",
+        )
+        return
+    if frame is not None and len(wall.proud) != len(frame.corners):
+        faults.add(
+            ("readings", "wall"),
+            "corner-count",
+            f"This opening has {len(frame.corners)} corners and {len(wall.proud)} were read: give one for each.",
+        )
+        return
+    if answer is WallAnswer.LEAN:
+        _check_leaning(opening, max(wall.proud), faults)
+    if answer is WallAnswer.EXTEND and trim.extension is None:
+        faults.add(
+            ("trim", "extension"), "extension-missing", "This answer needs the extension's stock: give it."
+        )
+    many = frame is not None and len(frame.corners) != 4
+    if (
+        answer is WallAnswer.EXTEND
+        and many
+        and trim.extension
+        and trim.extension.corners is BoxCorners.BUTTED
+    ):
+        faults.add(
+            ("trim", "extension", "corners"),
+            "butted-many-heads",
+            "A butted box needs one straight head across two legs: take mitred corners for this shape.",
+        )
+
+
+def _check_leaning(opening: Opening, proud: Fraction, faults: Faults) -> None:
+    trim = opening.trim
+    if trim.head_style is not HeadStyle.MITRED or trim.back_band is not None or trim.casing is None:
+        faults.add(
+            ("wall_answer",),
+            "mitred-head-only",
+            "Only plain mitred casing can lean: take another answer or style.",
+        )
+        return
+    # Beyond this the casing stands on edge rather than lies on the wall.
+    if proud * 2 > trim.casing.width:
+        faults.add(
+            ("wall_answer",),
+            "leans-too-far",
+            f"The wall stands {spoken(proud)} proud, more than half the casing's width: extend the jamb instead.",
+        )

@@ -1,0 +1,204 @@
+"""A door's jamb for a rough opening: legs with a hinge and a strike side, the head jamb, and the stops."""
+
+from __future__ import annotations
+
+from longpoint.geometry.faults import Faults
+from longpoint.geometry.findings import Finding, Offer
+from longpoint.geometry.inputs import Door, Opening
+from longpoint.geometry.kernel import HALF_RIGHT_ANGLE
+from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
+from longpoint.geometry.trim import BoxCorners, DoorStop
+from longpoint.lengths import Fraction, spoken
+
+# Common practice, no source: shims want at least a quarter inch at each side, and no more than five eighths.
+LEAST_SHIM, MOST_SHIM = Fraction(1, 4), Fraction(5, 8)
+STOP_PLACE = (
+    "Set the stops the door's thickness back from the jamb's edge, with a hair of play on the hinge side."
+)
+
+
+def check_door(door: Door, faults: Faults) -> None:
+    """A door whose parts do not fit each other."""
+    if not 2 <= door.hinges <= 5:
+        faults.add(("readings", "door", "hinges"), "out-of-range", "A door hangs on 2 to 5 hinges.")
+    taken = door.top_hinge + door.bottom_hinge + door.hinges * door.hinge_length
+    if taken > door.height:
+        faults.add(
+            ("readings", "door", "hinge_length"),
+            "hinges-too-long",
+            f"The hinges, with what lies above and below, take {spoken(taken)} of a door {spoken(door.height)} high.",
+        )
+    if door.housing >= door.jamb_thickness:
+        faults.add(
+            ("readings", "door", "housing"),
+            "housing-too-deep",
+            f"A housing must leave some of the leg's {spoken(door.jamb_thickness)}.",
+        )
+    if door.thickness >= door.jamb_depth:
+        faults.add(
+            ("readings", "door", "thickness"),
+            "door-too-thick",
+            "The door is as thick as its jamb is deep. Measure again.",
+        )
+
+
+def jamb_parts(opening: Opening, door: Door) -> tuple[Part, ...]:
+    """The hinge leg, the strike leg, the head jamb, then the stops where the trim has them."""
+    legs = (_leg(opening, door, hinged=True), _leg(opening, door, hinged=False))
+    parts = (*legs, _head(opening, door))
+    stop = opening.trim.stop
+    return parts if stop is None else (*parts, *_stops(opening, door, stop))
+
+
+def _leg(opening: Opening, door: Door, *, hinged: bool) -> Part:
+    length = door.clear_height + door.jamb_thickness
+    # Foot on the saw's left, the jamb's face up.
+    marks = [Mark("underside of head jamb", door.clear_height)]
+    marks += _hinge_marks(door) if hinged else [Mark("middle of strike", door.strike_height)]
+    return Part(
+        kind=PartKind.JAMB_LEG,
+        opening=opening.mark,
+        side="hinge" if hinged else "strike",
+        profile=door.jamb_profile,
+        short_point=length,
+        long_point=length,
+        overall=length,
+        width=door.jamb_depth,
+        thickness=door.jamb_thickness,
+        ends=(End("foot", Hand.LEFT), End("head", Hand.RIGHT)),
+        marks=tuple(marks),
+        how=(
+            Step(
+                "length",
+                "door height + head gap + floor gap + jamb thickness: past the head jamb to its upper side",
+                (
+                    ("door height", door.height),
+                    ("head gap", door.head_gap),
+                    ("floor gap", door.floor_gap),
+                    ("jamb thickness", door.jamb_thickness),
+                ),
+            ),
+        ),
+        notes=(f"This leg stands on the {_side(door, hinged).value}.",),
+    )
+
+
+def _side(door: Door, hinged: bool) -> Hand:
+    other = Hand.LEFT if door.hinge_side is Hand.RIGHT else Hand.RIGHT
+    return door.hinge_side if hinged else other
+
+
+def _hinge_marks(door: Door) -> list[Mark]:
+    """The top of each hinge from the leg's foot, the top hinge first, those between evenly spaced."""
+    top = door.floor_gap + door.height - door.top_hinge
+    lowest = door.floor_gap + door.bottom_hinge + door.hinge_length
+    apart = (top - lowest) / (door.hinges - 1)
+    return [Mark(f"top of hinge {number + 1}", top - number * apart) for number in range(door.hinges)]
+
+
+def _head(opening: Opening, door: Door) -> Part:
+    length = door.jamb_width + 2 * door.housing
+    return Part(
+        kind=PartKind.HEAD_JAMB,
+        opening=opening.mark,
+        side="",
+        profile=door.jamb_profile,
+        short_point=length,
+        long_point=length,
+        overall=length,
+        width=door.jamb_depth,
+        thickness=door.jamb_thickness,
+        ends=(End("left", Hand.LEFT), End("right", Hand.RIGHT)),
+        how=(
+            Step(
+                "length",
+                "door width + hinge gap + strike gap + a housing at each end",
+                (
+                    ("door width", door.width),
+                    ("hinge gap", door.hinge_gap),
+                    ("strike gap", door.strike_gap),
+                    ("housing", door.housing),
+                ),
+            ),
+        ),
+    )
+
+
+def _stops(opening: Opening, door: Door, stop: DoorStop) -> tuple[Part, ...]:
+    mitred = stop.corners is BoxCorners.MITRED
+    height, width, thick = door.clear_height, door.jamb_width, stop.thickness
+    short = height - thick
+    legs = tuple(
+        _stop(opening, stop, side, (short, height if mitred else short), (False, mitred))
+        for side in (Hand.LEFT.value, Hand.RIGHT.value)
+    )
+    return (
+        *legs,
+        _stop(opening, stop, "head", (width - 2 * thick if mitred else width, width), (mitred, mitred)),
+    )
+
+
+def _stop(
+    opening: Opening, stop: DoorStop, side: str, lengths: tuple[Fraction, Fraction], mitred: tuple[bool, bool]
+) -> Part:
+    """A stop, its face up: mitred through its thickness, the long point on the back that lies on the jamb."""
+    names = ("left", "right") if side == "head" else ("foot", "head")
+    ends = tuple(_stop_end(name, hand, cut) for name, hand, cut in zip(names, Hand, mitred, strict=True))
+    return Part(
+        kind=PartKind.DOOR_STOP,
+        opening=opening.mark,
+        side=side,
+        profile=stop.profile,
+        short_point=lengths[0],
+        long_point=lengths[1],
+        overall=lengths[1],
+        width=stop.width,
+        thickness=stop.thickness,
+        ends=(ends[0], ends[1]),
+        how=(
+            Step(
+                "length",
+                "jamb to jamb"
+                if side == "head"
+                else "floor to the head jamb, less the head stop's thickness if butted",
+                (("long point", lengths[1]), ("stop thickness", stop.thickness)),
+            ),
+        ),
+        notes=(STOP_PLACE,),
+    )
+
+
+def _stop_end(at: str, hand: Hand, mitred: bool) -> End:
+    if not mitred:
+        return End(at, hand)
+    inward = Hand.RIGHT if hand is Hand.LEFT else Hand.LEFT
+    return End(at, hand, CutKind.BEVEL, bevel=HALF_RIGHT_ANGLE, tilt=inward, long_edge="back")
+
+
+def door_findings(door: Door) -> tuple[Finding, ...]:
+    """Whether the framing leaves the room that shims want."""
+    found: list[Finding] = []
+    if door.rough_width is not None:
+        outside = door.jamb_width + 2 * door.jamb_thickness
+        found += _room("rough opening's width", "left", (door.rough_width - outside) / 2, 2)
+    if door.rough_height is not None:
+        room = door.rough_height - door.clear_height - door.jamb_thickness
+        if room < 0:
+            found += _room("rough opening's height", "above", room, 1)
+    return tuple(found)
+
+
+def _room(what: str, side: str, room: Fraction, sides: int) -> list[Finding]:
+    if room < 0:
+        detail = f"The {what} is {spoken(-room * sides)} too small for this jamb."
+        cut = Offer("enlarge_framing", "Enlarge the framing, or take a smaller door.", (), None)
+        return [Finding("rough-opening-too-small", side, detail, -room * sides, (cut,))]
+    if room < LEAST_SHIM:
+        detail = f"The {what} leaves {spoken(room)} for shims at each side; {spoken(LEAST_SHIM)} is usual."
+        thin = Offer("thin_jamb", "Take thinner jamb stock, or plane the framing.", (), None)
+        return [Finding("rough-opening-tight", side, detail, room, (thin,))]
+    if room > MOST_SHIM:
+        detail = f"The {what} leaves {spoken(room)} for shims at each side; more than {spoken(MOST_SHIM)} wants packing."
+        pack = Offer("pack_framing", "Nail packing to the framing before setting the jamb.", (), None)
+        return [Finding("rough-opening-loose", side, detail, room, (pack,))]
+    return []

@@ -1,0 +1,112 @@
+"""Jamb extensions: boards on the jamb's edge, ripped to what the wall stands proud, tapered where it differs."""
+
+from __future__ import annotations
+
+from longpoint.geometry.inputs import Opening
+from longpoint.geometry.joint import Reach, mitre, stand, under_head
+from longpoint.geometry.kernel import ZERO, Corner, Frame, meet, saw_angle
+from longpoint.geometry.parts import CutKind, End, Hand, Part, PartKind, Step
+from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.trim import BoxCorners, Casing, JambExtension
+from longpoint.lengths import Fraction, Real
+
+_LEG_ENDS = {"right": ("foot", "head"), "left": ("head", "foot")}
+TO_NOTHING = "It tapers to nothing at one end: glue it on over-width and plane it to the wall."
+
+
+def extension_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
+    """The boards of the box, for every trimmed side where the wall stands proud of the jamb at either corner."""
+    extension, wall = opening.trim.extension, opening.readings.wall
+    assert extension is not None
+    assert wall is not None
+    stock = Casing(extension.profile, extension.thickness, extension.thickness)
+    boxed = tuple(_boxed(side, extension, stock) for side in sides)
+    order = [*range(1, len(sides)), 0]
+    parts = []
+    for index in order:
+        widths = (max(ZERO, wall.proud[index - 1]), max(ZERO, wall.proud[index]))
+        if boxed[index].casing is not None and any(widths):
+            parts.append(_board(opening, frame, boxed, index, widths))
+    return tuple(parts)
+
+
+def _boxed(side: CasedSide, extension: JambExtension, stock: Casing) -> CasedSide:
+    if side.name == "base":
+        return side
+    outer = extension.reveal + extension.thickness
+    return CasedSide(side.name, extension.reveal, stock, outer, outer)
+
+
+def _board(
+    opening: Opening,
+    frame: Frame,
+    sides: tuple[CasedSide, ...],
+    index: int,
+    widths: tuple[Fraction, Fraction],
+) -> Part:
+    me, before, after = sides[index], sides[index - 1], sides[(index + 1) % len(sides)]
+    extension = opening.trim.extension
+    assert extension is not None
+    start = _reach(opening, frame.corners[index - 1], me, before, extension.corners)
+    finish = _reach(opening, frame.corners[index], me, after, extension.corners)
+    jamb = frame.sides[index]
+    starts_at, finishes_at = _LEG_ENDS.get(me.name, (before.name, after.name))
+    inner, outer = jamb + start.inner + finish.inner, jamb + start.outer + finish.outer
+    return Part(
+        kind=PartKind.JAMB_EXTENSION,
+        opening=opening.mark,
+        side=me.name,
+        profile=extension.profile,
+        short_point=inner,
+        long_point=outer,
+        overall=jamb + max(start.inner, start.outer) + max(finish.inner, finish.outer),
+        width=max(widths),
+        thickness=extension.thickness,
+        rip_width=max(widths),
+        # Inner face up and the jamb's edge against the fence puts the end a side starts at on the saw's left.
+        ends=(
+            _end(starts_at, Hand.LEFT, start, extension.thickness),
+            _end(finishes_at, Hand.RIGHT, finish, extension.thickness),
+        ),
+        how=(
+            Step("length", f"{me.name} side; {start.rule}; {finish.rule}", (("side", jamb), *start.inputs)),
+            Step(
+                "rip_width",
+                "how far the wall stands proud of the jamb at each corner",
+                ((f"at the {starts_at}", widths[0]), (f"at the {finishes_at}", widths[1])),
+            ),
+        ),
+        taper=None if widths[0] == widths[1] else widths,
+        notes=(TO_NOTHING,) if min(widths) == 0 else (),
+    )
+
+
+def _reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide, corners: BoxCorners) -> Reach:
+    if theirs.casing is None:
+        return stand(opening, at, mine, theirs)
+    if corners is BoxCorners.MITRED:
+        return mitre(at, mine, theirs)
+    if mine.name in ("left", "right"):
+        return under_head(at, mine, theirs)
+    end = meet(at, mine.reveal, theirs.outer), meet(at, mine.outer, theirs.outer)
+    inputs = (("extension reveal", theirs.reveal), ("extension thickness", theirs.outer - theirs.reveal))
+    return Reach(*end, f"over the {theirs.name} board: extension reveal + thickness", inputs)
+
+
+def _end(at: str, on_saw: Hand, reach: Reach, thickness: Fraction) -> End:
+    """The board's end through its thickness: the joint runs from the inner face to the back."""
+    run: Real = reach.outer - reach.inner
+    if run == 0:
+        return End(at, on_saw)
+    degrees = saw_angle(run if run > 0 else -run, thickness)
+    back_long = run > 0
+    inward = Hand.RIGHT if on_saw is Hand.LEFT else Hand.LEFT
+    return End(
+        at,
+        on_saw,
+        CutKind.BEVEL,
+        bevel=degrees,
+        # The inner face is up: a longer back means the blade's top leans in over the piece.
+        tilt=inward if back_long else on_saw,
+        long_edge="back" if back_long else "face",
+    )

@@ -1,0 +1,119 @@
+"""How far a piece runs past the jamb's corner, and by which rule: onto its foot, to a mitre, a head or a block."""
+
+from __future__ import annotations
+
+from longpoint.geometry.inputs import Foot, Opening
+from longpoint.geometry.kernel import Corner, meet
+from longpoint.geometry.lean import leaning_reach
+from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.trim import HeadStyle
+from longpoint.geometry.value import Value
+from longpoint.lengths import Fraction, Real
+
+
+class Reach(Value, frozen=True):
+    """How far a piece runs past the jamb's corner, at its inner and at its outer edge, and by which rule.
+
+    Attributes:
+        bevel: degrees the cut leans through the thickness, positive where its face is the longer; nought upright.
+    """
+
+    inner: Real
+    outer: Real
+    rule: str
+    inputs: tuple[tuple[str, Real], ...]
+    bevel: float = 0.0
+
+
+_STANDS = {
+    Foot.STOOL: "square on the stool: nothing added",
+    Foot.FLOOR: "to the floor, less the clearance",
+    Foot.PLINTH: "onto the plinth block, less its height",
+    Foot.PICTURE_FRAME: "",
+}
+_BASE_INPUT = {
+    Foot.STOOL: "stool top",
+    Foot.FLOOR: "floor clearance",
+    Foot.PLINTH: "plinth height",
+    Foot.PICTURE_FRAME: "",
+}
+
+
+def stand(opening: Opening, at: Corner, mine: CasedSide, base: CasedSide) -> Reach:
+    """Down to the line the trim stands on."""
+    inner, outer = meet(at, mine.reveal, base.reveal), meet(at, mine.outer, base.reveal)
+    return Reach(inner, outer, _STANDS[opening.foot], ((_BASE_INPUT[opening.foot], -base.reveal),))
+
+
+def mitre(at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:
+    """To where the two inner and the two outer lines cross."""
+    return Reach(
+        meet(at, mine.reveal, theirs.reveal),
+        meet(at, mine.outer, theirs.outer),
+        f"to the mitre with the {theirs.name}: short point its reveal, long point its reveal + casing width",
+        (
+            (f"{theirs.name} reveal", theirs.reveal),
+            (f"{theirs.name} casing width", theirs.outer - theirs.reveal),
+        ),
+    )
+
+
+def under_head(at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:
+    """A leg up to the underside of what lies over it."""
+    return Reach(
+        meet(at, mine.reveal, theirs.reveal),
+        meet(at, mine.outer, theirs.reveal),
+        f"up to the underside of the {theirs.name}: its reveal",
+        ((f"{theirs.name} reveal", theirs.reveal),),
+    )
+
+
+def over_leg(at: Corner, theirs: CasedSide, offset: Real, overhang: Fraction) -> Reach:
+    """Over a leg and past its outside edge, cut square; `offset` is where the lower edge lies."""
+    end = meet(at, offset, theirs.outer) + overhang
+    return Reach(
+        end,
+        end,
+        f"over the {theirs.name} leg: its reveal + casing width + overhang",
+        (
+            (f"{theirs.name} reveal", theirs.reveal),
+            (f"{theirs.name} casing width", theirs.outer - theirs.reveal),
+            ("overhang", overhang),
+        ),
+    )
+
+
+def to_block(at: Corner, mine: CasedSide, theirs: CasedSide, block: Fraction) -> Reach:
+    """To the edge of a block centred on both casings' widths, its edges along the head or the sill."""
+    proud = (block - (theirs.outer - theirs.reveal)) / 2
+    inputs = ((f"{theirs.name} reveal", theirs.reveal), ("block past the casing's edge", proud))
+    rule = f"to the corner block: the {theirs.name} reveal less what the block stands past the casing's edge"
+    if mine.name in LEVEL:
+        end = meet(at, mine.reveal, theirs.reveal) - proud
+        return Reach(end, end, rule, inputs)
+    line = theirs.reveal - proud
+    return Reach(meet(at, mine.reveal, line), meet(at, mine.outer, line), rule, inputs)
+
+
+LEVEL = ("head", "sill")
+
+
+def casing_reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide, rise: Fraction) -> Reach:
+    """Where a piece of casing ends at a corner; `rise` is how far its outside edge stands off the jamb's plane."""
+    if theirs.casing is None:
+        return stand(opening, at, mine, theirs)
+    trim = opening.trim
+    if trim.head_style is HeadStyle.BUTTED and "head" in (mine.name, theirs.name):
+        if theirs.name == "head":
+            return under_head(at, mine, theirs)
+        fillet = trim.fillet.height if trim.fillet else 0
+        return over_leg(at, theirs, mine.reveal + fillet, trim.overhang)
+    if trim.head_style is HeadStyle.CORNER_BLOCKS and trim.corner_block is not None:
+        return to_block(at, mine, theirs, trim.corner_block.width)
+    if rise:
+        inner, outer, bevel = leaning_reach(at, mine, theirs, rise)
+        plain = mitre(at, mine, theirs)
+        return Reach(
+            inner, outer, f"{plain.rule}, leaning on the wall", (*plain.inputs, ("wall proud", rise)), bevel
+        )
+    return mitre(at, mine, theirs)

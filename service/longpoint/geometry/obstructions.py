@@ -1,0 +1,180 @@
+"""What is in the way of the trim, and the trade's answers to it."""
+
+from __future__ import annotations
+
+from longpoint.geometry.findings import Finding, Offer
+from longpoint.geometry.inputs import Foot, Opening
+from longpoint.geometry.kernel import ZERO, Frame
+from longpoint.geometry.sides import CasedSide, spread
+from longpoint.geometry.trim import HeadStyle
+from longpoint.lengths import Fraction, Real, spoken
+
+# Common practice, no source: casing ripped below half its width looks like a mistake; it is still offered last.
+LEAST_SHARE = Fraction(1, 2)
+
+
+def obstruction_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Finding, ...]:
+    """Every collision of the trim with what was measured around it, each with its answers."""
+    clear = opening.readings.clearances
+    found: list[Finding] = []
+    left_spread, right_spread = spread(frame, sides)
+    for name, side, room, at_base in (
+        ("left", sides[-1], clear.left, left_spread),
+        ("right", sides[1], clear.right, right_spread),
+    ):
+        if room is not None:
+            found += _beside(opening, name, side, room, at_base)
+    for name, side, gap in (
+        ("left", sides[-1], clear.left_neighbour),
+        ("right", sides[1], clear.right_neighbour),
+    ):
+        if gap is not None:
+            found += _neighbour(name, side, gap)
+    if clear.above is not None and len(sides) == 4:
+        found += _above(opening, sides[2], clear.above)
+    if clear.below is not None:
+        found += _below(opening, sides[0], clear.below)
+    return tuple(found)
+
+
+def _beside(opening: Opening, name: str, side: CasedSide, room: Fraction, at_base: Real) -> list[Finding]:
+    found: list[Finding] = []
+    past_casing = room - side.edge
+    if past_casing < 0 and side.casing is not None:
+        offers = _rip(name, side, room)
+        detail = f"The {name} casing would run {spoken(-past_casing)} into what stands {spoken(room)} from the jamb."
+        found.append(Finding("casing-collides", name, detail, -past_casing, offers))
+    if opening.foot is not Foot.STOOL or opening.trim.stool is None:
+        return found
+    own = opening.horns.left if name == "left" else opening.horns.right
+    horn = opening.trim.stool.horn if own is None else own
+    over = at_base + horn - room
+    if over <= 0:
+        return found
+    left_over = horn - over
+    offers = ()
+    if left_over >= 0:
+        offers = (
+            Offer(
+                "shorten_horn",
+                f"Shorten the {name} horn to what is left past the casing.",
+                ("horns", name),
+                left_over,
+                (("horn", left_over),),
+            ),
+        )
+    else:
+        offers = (
+            Offer(
+                "butt_stool",
+                f"Rip the {name} casing first; the stool then butts what is there, its horn cut to nought and scribed.",
+                ("horns", name),
+                ZERO,
+            ),
+        )
+    detail = f"The stool's {name} horn would run {spoken(over)} past the room there is."
+    return [*found, Finding("horn-collides", name, detail, over, offers)]
+
+
+def _rip(name: str, side: CasedSide, room: Fraction) -> tuple[Offer, ...]:
+    casing = side.casing
+    assert casing is not None
+    band = side.edge - side.outer
+    width = room - side.reveal - band
+    if width <= 0:
+        return ()
+    fits = Offer(
+        "rip_casing",
+        f"Rip the {name} casing and butt or scribe its outside edge to what is there.",
+        ("widths", name),
+        width,
+        (("rip width", width),),
+    )
+    returned = Offer(
+        "rip_and_return_casing",
+        f"Rip the {name} casing, leave its own thickness clear and return the cut edge to the wall.",
+        ("widths", name),
+        width - casing.thickness,
+        (("rip width", width - casing.thickness),),
+    )
+    if width - casing.thickness < casing.width * LEAST_SHARE:
+        return (fits,)
+    return (fits, returned)
+
+
+def _neighbour(name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
+    over = 2 * side.edge - gap
+    if over <= 0 or side.casing is None:
+        return []
+    shared = gap - 2 * side.reveal
+    offers: tuple[Offer, ...] = ()
+    if shared > 0:
+        offers = (
+            Offer(
+                "share_mull_casing",
+                "Trim the two as lights of one opening, with one mull casing between them and a reveal at each edge.",
+                ("readings", "mulls"),
+                None,
+                (("mull width", gap), ("mull casing width", shared), ("reveal at each edge", side.reveal)),
+            ),
+        )
+    half = (gap - 2 * side.reveal) / 2 - (side.edge - side.outer)
+    if half >= side.casing.width * LEAST_SHARE:
+        rip = f"Rip the {name} casing, and the neighbour's alike, so that their edges meet."
+        offers = (*offers, Offer("rip_casing", rip, ("widths", name), half, (("rip width", half),)))
+    detail = f"The {name} casing and the neighbour's would overlap by {spoken(over)}."
+    return [Finding("casing-collides", name, detail, over, offers)]
+
+
+def _above(opening: Opening, head: CasedSide, room: Fraction) -> list[Finding]:
+    trim = opening.trim
+    strips = ZERO
+    if trim.head_style is HeadStyle.BUTTED:
+        strips = (trim.fillet.height if trim.fillet else ZERO) + (trim.cap.height if trim.cap else ZERO)
+    over = head.edge + strips - room
+    if over <= 0 or head.casing is None:
+        return []
+    width = head.outer - head.reveal - over
+    offers: tuple[Offer, ...] = ()
+    if width > 0:
+        detail = "Rip the head casing and butt or scribe its upper edge to what is there."
+        offers = (Offer("rip_casing", detail, ("widths", "head"), width, (("rip width", width),)),)
+    detail = f"The head trim would run {spoken(over)} into what lies {spoken(room)} over the head jamb."
+    return [Finding("head-collides", "above", detail, over, offers)]
+
+
+def _below(opening: Opening, base: CasedSide, room: Fraction) -> list[Finding]:
+    stool, apron = opening.trim.stool, opening.trim.apron
+    if opening.foot is Foot.PICTURE_FRAME:
+        over = base.edge - room
+        if over <= 0:
+            return []
+        width = base.outer - base.reveal - over
+        rip = Offer("rip_casing", "Rip the sill casing.", ("widths", "sill"), width, (("rip width", width),))
+        detail = f"The sill casing would run {spoken(over)} into what lies {spoken(room)} below."
+        return [Finding("sill-collides", "below", detail, over, (rip,) if width > 0 else ())]
+    if opening.foot is not Foot.STOOL or stool is None:
+        return []
+    if stool.thickness > room:
+        detail = (
+            f"The stool is {spoken(stool.thickness)} thick and only {spoken(room)} is clear below its top."
+        )
+        thin = Offer("thin_stool", "Thin the stool's underside, or stop it against what is there.", (), None)
+        return [Finding("stool-collides", "below", detail, stool.thickness - room, (thin,))]
+    if apron is None or opening.without_apron:
+        return []
+    width = opening.widths.apron or apron.width
+    over = stool.thickness + width - room
+    if over <= 0:
+        return []
+    drop = Offer("drop_apron", "Leave the apron out.", ("without_apron",), True)
+    left_over = width - over
+    offers: tuple[Offer, ...] = (drop,)
+    if left_over >= apron.width * LEAST_SHARE:
+        detail = "Rip the apron to the room there is."
+        offers = (
+            Offer("rip_apron", detail, ("widths", "apron"), left_over, (("rip width", left_over),)),
+            drop,
+        )
+    detail = f"The apron would run {spoken(over)} into what lies {spoken(room)} below the stool's top."
+    return [Finding("apron-collides", "below", detail, over, offers)]

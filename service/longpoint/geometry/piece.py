@@ -1,0 +1,126 @@
+"""One straight piece along a side of the frame, from how far it reaches past each corner."""
+
+from __future__ import annotations
+
+from longpoint.geometry.joint import Reach
+from longpoint.geometry.kernel import saw_angle
+from longpoint.geometry.lean import face_run
+from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
+from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.trim import Casing
+from longpoint.lengths import Fraction, Real
+
+JIG_ANGLE = 50
+SHARPEST = 83
+
+# The end a leg starts and finishes at, going anticlockwise round the frame as seen from the room.
+_LEG_ENDS = {"right": ("foot", "head"), "left": ("head", "foot")}
+_READINGS = {"left": "left height", "right": "right height", "sill": "jamb width", "head": "head width"}
+
+
+def frame_piece(
+    opening: str,
+    kind: PartKind,
+    me: CasedSide,
+    stock: Casing,
+    jamb: Real,
+    start: Reach,
+    finish: Reach,
+    meets: tuple[str, str],
+) -> Part:
+    """A piece of casing, or of what is mitred like it, along one side.
+
+    Args:
+        opening: the mark of the opening.
+        kind: what the piece is.
+        me: the side it lies on.
+        stock: what it is cut from.
+        jamb: length of that side of the jamb.
+        start, finish: how far it reaches past the corners it starts and finishes at.
+        meets: the sides it meets there.
+    """
+    inner = jamb + start.inner + finish.inner
+    outer = jamb + start.outer + finish.outer
+    over_start = max(start.outer, start.inner)
+    over_finish = max(finish.outer, finish.inner)
+    # Other ends go by the side they meet: along a head of many pieces some stand upright or lean outwards.
+    starts_at, finishes_at = _LEG_ENDS.get(me.name, meets)
+    # Outer edge against the fence puts the end a side finishes at on the saw's left.
+    ends = (
+        _end(finishes_at, Hand.LEFT, finish, stock.width),
+        _end(starts_at, Hand.RIGHT, start, stock.width),
+    )
+    if start.bevel or finish.bevel:
+        over_start += max(0.0, face_run(start.bevel, stock.thickness, ends[1].mitre))
+        over_finish += max(0.0, face_run(finish.bevel, stock.thickness, ends[0].mitre))
+    return Part(
+        kind=kind,
+        opening=opening,
+        side=me.name,
+        profile=stock.profile,
+        short_point=inner,
+        long_point=outer,
+        overall=outer
+        if over_start is start.outer and over_finish is finish.outer
+        else jamb + over_start + over_finish,
+        width=stock.width,
+        thickness=stock.thickness,
+        ends=ends,
+        rip_width=stock.width if me.ripped else None,
+        marks=_marks(me.name, jamb, over_finish),
+        how=_how(me, jamb, start, finish),
+        notes=_notes(me, ends),
+    )
+
+
+def _end(at: str, on_saw: Hand, reach: Reach, width: Fraction) -> End:
+    degrees = saw_angle(reach.outer - reach.inner, width)
+    if degrees == 0:
+        return End(at, on_saw)
+    outer_long = degrees > 0
+    # The table swings so that the cut runs from the long point back into the piece.
+    inward = Hand.RIGHT if on_saw is Hand.LEFT else Hand.LEFT
+    return End(
+        at,
+        on_saw,
+        CutKind.COMPOUND if reach.bevel else CutKind.MITRE,
+        mitre=degrees if outer_long else -degrees,
+        swing=inward if outer_long else on_saw,
+        bevel=abs(reach.bevel) if reach.bevel else ZERO_ANGLE,
+        # A blade leaning out over the offcut leaves the face the longer.
+        tilt=None if not reach.bevel else on_saw if reach.bevel > 0 else inward,
+        long_edge="outer" if outer_long else "inner",
+    )
+
+
+ZERO_ANGLE = Fraction(0)
+
+
+def _marks(name: str, jamb: Real, over_finish: Real) -> tuple[Mark, ...]:
+    if name == "right":
+        return (Mark("underside of head jamb", over_finish),)
+    if name == "left":
+        return (Mark("underside of head jamb", jamb + over_finish),)
+    if name in ("head", "sill"):
+        return (Mark("centre line of opening", over_finish + jamb / 2),)
+    return ()
+
+
+def _how(me: CasedSide, jamb: Real, start: Reach, finish: Reach) -> tuple[Step, ...]:
+    name = _READINGS.get(me.name) or f"{me.name} side"
+    rule = f"{name}; {start.rule}; {finish.rule}"
+    inputs = ((name, jamb), *start.inputs, *finish.inputs)
+    if me.set_back:
+        inputs = (*inputs, ("extension reveal, counted in the reveal", me.set_back))
+    return (Step("length", rule, inputs),)
+
+
+def _notes(me: CasedSide, ends: tuple[End, End]) -> tuple[str, ...]:
+    notes = tuple(
+        f"The {end.at} mitre is sharper than most saws turn; use a jig or a hand saw and a pattern."
+        for end in ends
+        if end.mitre > JIG_ANGLE
+    )
+    if me.ripped:
+        return (*notes, "Ripped narrower than its stock on the outside edge: ease that edge to match.")
+    return notes

@@ -1,0 +1,90 @@
+"""Each side of an opening as it is trimmed: its reveal, its casing, and where that casing's edges lie."""
+
+from __future__ import annotations
+
+from longpoint.geometry.inputs import NO_WIDTHS, Foot, Opening, WallAnswer
+from longpoint.geometry.kernel import ZERO, Frame, meet
+from longpoint.geometry.trim import Casing
+from longpoint.geometry.value import Value
+from longpoint.lengths import Fraction, Real
+
+
+class CasedSide(Value, frozen=True):
+    """One side of the frame as it is trimmed. Offsets are outwards from the jamb's inside face.
+
+    Attributes:
+        name: left, right, head, sill, or "head 1", "head 2" ... along a head of several pieces; "base" for the
+            line the trim stands on.
+        reveal: jamb left showing: where the casing's inner edge lies.
+        casing: the stock; None on the base and where the opening is not cased.
+        outer: where the casing's outside edge lies: reveal + width.
+        edge: where all trim on this side ends: the casing's outside edge, or the back band's.
+        ripped: whether the casing is ripped narrower than its stock.
+        set_back: of the jamb extension on this side, counted in the reveal; nought without one.
+    """
+
+    name: str
+    reveal: Fraction
+    casing: Casing | None
+    outer: Fraction
+    edge: Fraction
+    ripped: bool = False
+    set_back: Fraction = ZERO
+
+
+def base_line(opening: Opening) -> Fraction:
+    """How far below the base reading the legs end (negative: above it)."""
+    if opening.foot is Foot.FLOOR:
+        return -opening.trim.floor_clearance
+    if opening.foot is Foot.PLINTH and opening.trim.plinth is not None:
+        return -opening.trim.plinth.height
+    return ZERO
+
+
+def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
+    """Each side of the frame with its own reveal and casing, the base or sill first, anticlockwise."""
+    trim, own = opening.trim, opening.reveals
+    if opening.foot is Foot.PICTURE_FRAME:
+        sides = [_cased(opening, "sill", own.sill, trim.sill_casing or trim.casing, "sill")]
+    else:
+        base = base_line(opening)
+        sides = [CasedSide("base", base, None, base, base)]
+    count = len(frame.sides)
+    if count == 4:
+        head = _cased(opening, "head", own.head, trim.head_casing or trim.casing, "head")
+        right = _cased(opening, "right", own.right, trim.casing, "right")
+        left = _cased(opening, "left", own.left, trim.casing, "left")
+        return sides[0], right, head, left
+    sides.append(_cased(opening, "right", own.right, trim.casing, "right"))
+    for number in range(1, count - 2):
+        sides.append(_cased(opening, f"head {number}", own.head, trim.head_casing or trim.casing, "head"))
+    sides.append(_cased(opening, "left", own.left, trim.casing, "left"))
+    return tuple(sides)
+
+
+def _cased(opening: Opening, name: str, own: Fraction | None, casing: Casing | None, side: str) -> CasedSide:
+    trim = opening.trim
+    if casing is None:
+        return CasedSide(name, ZERO, None, ZERO, ZERO)
+    reveal = trim.reveal if own is None else own
+    if opening.widths is not NO_WIDTHS and (width := getattr(opening.widths, side)) is not None:
+        casing = Casing(casing.profile, width, casing.thickness)
+        ripped = True
+    else:
+        ripped = False
+    set_back = ZERO
+    if opening.wall_answer is WallAnswer.EXTEND and trim.extension is not None:
+        set_back = trim.extension.reveal
+        reveal += set_back
+    outer = edge = reveal + casing.width
+    if trim.back_band is not None:
+        edge = outer - trim.back_band.lap + trim.back_band.width
+    return CasedSide(name, reveal, casing, outer, edge, ripped, set_back)
+
+
+def spread(frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Real, Real]:
+    """How far the trim's outside edges stand beyond the jamb at the base line, left and right."""
+    return (
+        meet(frame.corners[-1], sides[0].reveal, sides[-1].edge),
+        meet(frame.corners[0], sides[0].reveal, sides[1].edge),
+    )

@@ -1,0 +1,162 @@
+"""A wall that does not lie flush with the jamb's edge: caulk, plane, lean or extend, side by side."""
+
+from __future__ import annotations
+
+from longpoint.geometry.findings import Finding, Offer
+from longpoint.geometry.inputs import Opening, WallAnswer
+from longpoint.geometry.kernel import ZERO, Frame
+from longpoint.geometry.lean import lean_degrees
+from longpoint.geometry.parts import End, Hand, Part, PartKind, Step
+from longpoint.geometry.saw import compound
+from longpoint.geometry.sides import CasedSide
+from longpoint.lengths import Fraction, Real, spoken
+
+
+def wall_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Finding, ...]:
+    """What the wall asks for on each trimmed side, by the opening's limits."""
+    wall = opening.readings.wall
+    if wall is None:
+        return ()
+    found: list[Finding] = []
+    for index, side in enumerate(sides):
+        if side.name == "base":
+            continue
+        ends = wall.proud[index - 1], wall.proud[index]
+        proud, shy = max(*ends, ZERO), max(-ends[0], -ends[1], ZERO)
+        if proud:
+            corner = frame.corners[index if wall.proud[index] == proud else index - 1].degrees
+            found.append(_proud(opening, side, ends, proud, corner))
+        if shy:
+            found.append(_shy(opening, side, shy))
+    return tuple(found)
+
+
+def _proud(
+    opening: Opening, side: CasedSide, ends: tuple[Fraction, Fraction], proud: Fraction, corner: Real
+) -> Finding:
+    limits = opening.limits
+    caulk = Offer("caulk", "Caulk the joint between wall and casing.")
+    plane = Offer(
+        "plane_wall",
+        f"Plane the wall back where the casing lies, up to {spoken(proud)}.",
+        (),
+        None,
+        _depth(proud),
+    )
+    extend = Offer(
+        "extend_jamb",
+        "Rip jamb extensions to the difference, tapered where the corners differ.",
+        ("wall_answer",),
+        WallAnswer.EXTEND.value,
+        (
+            ("rip width where it starts", max(ends[0], ZERO)),
+            ("rip width where it finishes", max(ends[1], ZERO)),
+        ),
+    )
+    if proud <= limits.caulk:
+        offers: tuple[Offer, ...] = (caulk,)
+    elif proud <= limits.plane:
+        offers = (plane, *_leaning(side, proud, corner), extend)
+    else:
+        offers = (extend, *_leaning(side, proud, corner))
+    return Finding(
+        "wall-proud",
+        side.name,
+        f"The wall stands up to {spoken(proud)} past the jamb's edge at the {side.name}.",
+        proud,
+        offers,
+    )
+
+
+def _leaning(side: CasedSide, proud: Fraction, corner: Real) -> tuple[Offer, ...]:
+    """Back-bevelled casing that leans on the wall, with the saw's compound setting for equal widths."""
+    width = side.outer - side.reveal
+    if side.casing is None or proud >= width:
+        return ()
+    lean = lean_degrees(width, proud)
+    mitre, bevel = compound(corner, 90 - lean)
+    figures = (("lean, degrees", lean), ("saw mitre, degrees", mitre), ("blade bevel, degrees", bevel))
+    detail = "Back-bevel the casing and let it lean on the wall: its mitres become compound cuts."
+    return (Offer("lean_casing", detail, ("wall_answer",), WallAnswer.LEAN.value, figures),)
+
+
+def _shy(opening: Opening, side: CasedSide, shy: Fraction) -> Finding:
+    limits = opening.limits
+    if shy <= limits.caulk:
+        offers: tuple[Offer, ...] = (Offer("caulk", "Caulk the joint between wall and casing."),)
+    else:
+        plane = Offer(
+            "plane_jamb", f"Plane the jamb's edge back by up to {spoken(shy)}.", (), None, _depth(shy)
+        )
+        fur = Offer(
+            "fur_wall", f"Fur the wall out behind the casing's outside edge by {spoken(shy)}, or band it."
+        )
+        offers = (plane, fur) if shy <= limits.plane else (fur, plane)
+    return Finding(
+        "jamb-proud",
+        side.name,
+        f"The jamb's edge stands up to {spoken(shy)} past the wall at the {side.name}.",
+        shy,
+        offers,
+    )
+
+
+def _depth(amount: Fraction) -> tuple[tuple[str, Real], ...]:
+    return (("depth", amount),)
+
+
+def sill_findings(opening: Opening) -> tuple[Finding, ...]:
+    """Shims or a tapered strip for a stool on a sill out of level."""
+    sill = opening.readings.sill
+    if sill is None or sill.by == 0:
+        return ()
+    shim = Offer(
+        "shim",
+        f"Shim the stool by {spoken(sill.by)} at its {sill.low} end and half of that at the middle.",
+        ("sill_answer",),
+        "shim",
+        (("shim at the low end", sill.by), ("shim at the middle", sill.by / 2)),
+    )
+    strip = Offer(
+        "tapered_strip",
+        f"Rip one strip from {spoken(sill.by)} at its {sill.low} end to nothing, and lay the stool on it.",
+        ("sill_answer",),
+        "tapered_strip",
+        (("rip width at the low end", sill.by),),
+    )
+    detail = (
+        f"The sill lies {spoken(sill.by)} low at its {sill.low} end: heights hold once the stool is level."
+    )
+    return (Finding("sill-out-of-level", "sill", detail, sill.by, (shim, strip)),)
+
+
+def levelling_strip(opening: Opening, frame: Frame) -> Part:
+    """The tapered strip under a stool."""
+    sill, stool = opening.readings.sill, opening.trim.stool
+    assert sill is not None
+    assert stool is not None
+    length = frame.sides[0]
+    taper = (sill.by, ZERO) if sill.low is Hand.LEFT else (ZERO, sill.by)
+    return Part(
+        kind=PartKind.LEVELLING_STRIP,
+        opening=opening.mark,
+        side="",
+        profile=stool.profile,
+        short_point=length,
+        long_point=length,
+        overall=length,
+        width=sill.by,
+        thickness=stool.thickness,
+        rip_width=sill.by,
+        ends=(End("left", Hand.LEFT), End("right", Hand.RIGHT)),
+        how=(
+            Step("length", "jamb width", (("jamb width", length),)),
+            Step(
+                "rip_width",
+                "how far the sill lies low, to nothing at its other end",
+                (("sill low by", sill.by),),
+            ),
+        ),
+        notes=("It tapers to nothing: rip it from a wider board, never from a narrow strip held by hand.",),
+        taper=taper,
+    )
