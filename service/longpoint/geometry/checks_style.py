@@ -96,7 +96,7 @@ def _check_block(block: CornerBlock, casing: Fraction, reveal: Fraction, faults:
         detail = f"The block must be at least as wide as the casing it ends: {spoken(casing)}."
         faults.add(("trim", "corner_block", "width"), "block-too-narrow", detail)
     elif (block.width - casing) / 2 > reveal:
-        detail = f"The block would stand over the opening: past {spoken(casing)} of casing is a reveal of {spoken(reveal)}."
+        detail = f"The block would stand over the opening: beside {spoken(casing)} of casing show {spoken(reveal)}."
         faults.add(("trim", "corner_block", "width"), "block-too-wide", detail)
 
 

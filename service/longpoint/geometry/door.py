@@ -198,7 +198,7 @@ def _room(what: str, side: str, room: Fraction, sides: int) -> list[Finding]:
         thin = Offer("thin_jamb", "Take thinner jamb stock, or plane the framing.", (), None)
         return [Finding("rough-opening-tight", side, detail, room, (thin,))]
     if room > MOST_SHIM:
-        detail = f"The {what} leaves {spoken(room)} for shims at each side; more than {spoken(MOST_SHIM)} wants packing."
+        detail = f"The {what} leaves {spoken(room)} for shims at each side; past {spoken(MOST_SHIM)} it wants packing."
         pack = Offer("pack_framing", "Nail packing to the framing before setting the jamb.", (), None)
         return [Finding("rough-opening-loose", side, detail, room, (pack,))]
     return []
