@@ -27,7 +27,7 @@ def misfits(service: Service, request: dict[str, Any]) -> list[str]:
     answer = response.json()
     if response.status_code == 422:
         # Wide casing beside narrow, or a reveal beside none, can eat a short side up at a flat corner.
-        assume({error["code"] for error in answer["errors"]} != {"piece-vanishes"})
+        assume(not {error["code"] for error in answer["errors"]} <= {"piece-vanishes", "joint-too-sharp"})
     assert response.status_code == 200, answer
     return dry_fit(request, answer) + [f"as marked: {m}" for m in dry_fit(request, answer, as_marked=True)]
 

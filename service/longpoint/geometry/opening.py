@@ -49,7 +49,7 @@ class Built(Value, frozen=True):
         opening: as it was given.
         frame: the jamb's inside faces.
         parts: every piece; left and right are a mirrored pair, each a part of its own.
-        square_gap: the widest joint gap that taking the corners as square leaves, inches.
+        square_gap: the widest joint gap left by taking the corners as square, inches; nought where they were not.
         notes: what was assumed.
         findings: what is in the way, out of plane or out of level, each with what can be done; none has
             changed a size.
@@ -151,7 +151,7 @@ def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, floa
     gap = square_gap(frame.corners, opening.trim)
     if gap <= opening.square_gap:
         return squared(shape), gap, (TAKEN_SQUARE,)
-    return frame, gap, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
+    return frame, 0.0, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
 
 
 def squared(shape: PlumbSides | Quadrilateral) -> Frame:

@@ -1,0 +1,215 @@
+"""What must hold of every opening: nothing is lost to floats on square corners, mirrors mirror, units do not matter."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from geometry.builders import F, opening
+from longpoint.geometry import (
+    Apron,
+    Built,
+    Casing,
+    End,
+    Foot,
+    Hand,
+    HeadStyle,
+    Opening,
+    Part,
+    PlumbSides,
+    Polygon,
+    Readings,
+    Reveals,
+    Stool,
+    Trim,
+    build_opening,
+)
+from longpoint.lengths import Fraction
+
+sixteenths = st.integers(16 * 12, 16 * 90).map(lambda n: F(n, 16))
+small = st.integers(0, 48).map(lambda n: F(n, 64))
+widths = st.integers(16, 80).map(lambda n: F(n, 16))
+feet = st.sampled_from((Foot.STOOL, Foot.PICTURE_FRAME, Foot.FLOOR))
+
+
+@st.composite
+def trims(draw: st.DrawFn, foot: Foot) -> Trim:
+    styles = (HeadStyle.MITRED, HeadStyle.BUTTED)[: 1 if foot is Foot.PICTURE_FRAME else 2]
+    casing = Casing("casing", draw(widths), F(5, 8))
+    apron = Apron("apron", F(5, 2), draw(widths) / 4)
+    return Trim(
+        casing,
+        draw(small) / 2,
+        head_style=draw(st.sampled_from(styles)),
+        head_casing=None if foot is Foot.PICTURE_FRAME else Casing("head", draw(widths), F(3, 4)),
+        overhang=draw(small),
+        stool=Stool("stool", F(3, 4), draw(small), draw(small)),
+        apron=apron,
+        floor_clearance=draw(small),
+    )
+
+
+@st.composite
+def openings(draw: st.DrawFn) -> Opening:
+    """An opening with each side its own; two heights in one of three."""
+    foot = draw(feet)
+    left = draw(sixteenths)
+    right = draw(st.sampled_from((left, left, left + F(1, 16), left + F(5, 2))))
+    readings = Readings(
+        PlumbSides(draw(sixteenths), left, right), F(3) + draw(small) / 8, F(3) + draw(small) / 8
+    )
+    own = Reveals(*(draw(st.none() | small.map(lambda n: n / 2)) for _ in range(4)))
+    return Opening("T1", readings, draw(trims(foot)), foot=foot, reveals=own)
+
+
+def lengths(part: Part) -> list[Any]:
+    notches = [value for end in part.ends if end.notch for value in (end.notch.depth, end.notch.length)]
+    return [
+        part.short_point,
+        part.long_point,
+        part.overall,
+        part.width,
+        part.thickness,
+        *([] if part.rip_width is None else [part.rip_width]),
+        *notches,
+        *(mark.at for mark in part.marks),
+    ]
+
+
+@given(given_=openings())
+def test_on_square_corners_every_length_stays_exact(given_: Opening) -> None:
+    built = build_opening(given_)
+    if not built.frame.square:
+        return
+    for part in built.parts:
+        assert not any(isinstance(length, float) for length in lengths(part)), part.key
+
+
+@given(given_=openings())
+def test_no_piece_is_longer_than_it_takes_of_a_stick(given_: Opening) -> None:
+    for part in build_opening(given_).parts:
+        assert part.overall >= part.long_point - 1e-9
+        assert part.overall >= part.short_point - 1e-9
+
+
+def mirrored(given_: Opening) -> Opening:
+    """The same opening seen in a mirror: left and right change places."""
+    shape = given_.readings.shape
+    assert isinstance(shape, PlumbSides)
+    readings = Readings(
+        PlumbSides(shape.jamb_width, shape.right_height, shape.left_height),
+        given_.readings.right_depth,
+        given_.readings.left_depth,
+    )
+    own = given_.reveals
+    reveals = Reveals(own.right, own.left, own.head, own.sill)
+    return Opening(given_.mark, readings, given_.trim, foot=given_.foot, reveals=reveals)
+
+
+OTHER = {Hand.LEFT: Hand.RIGHT, Hand.RIGHT: Hand.LEFT, None: None}
+
+
+def at_in_mirror(at: str) -> str:
+    return {"left": "right", "right": "left"}.get(at, at)
+
+
+def end_facts(end: End, *, mirror: bool) -> tuple[Any, ...]:
+    hand = OTHER if mirror else {each: each for each in OTHER}
+    notch = None if end.notch is None else (float(end.notch.depth), float(end.notch.length))
+    return (
+        at_in_mirror(end.at) if mirror else end.at,
+        hand[end.on_saw],
+        end.cut,
+        round(float(end.mitre), 9),
+        hand[end.swing],
+        float(end.bevel),
+        hand[end.tilt],
+        end.long_edge,
+        notch,
+    )
+
+
+def facts(built: Built, *, mirror: bool) -> dict[str, Any]:
+    """What a part is, by key; told as its mirror image would be where that is asked for."""
+    told = {}
+    for part in built.parts:
+        side = at_in_mirror(part.side) if mirror else part.side
+        ends = [end_facts(end, mirror=mirror) for end in part.ends]
+        told[f"{part.kind}/{side}"] = (
+            [round(float(x), 9) for x in (part.short_point, part.long_point, part.overall, part.width)],
+            ends[::-1] if mirror else ends,
+        )
+    return told
+
+
+@given(given_=openings())
+def test_a_mirrored_opening_swaps_left_and_right_and_every_swing(given_: Opening) -> None:
+    assert facts(build_opening(mirrored(given_)), mirror=True) == facts(build_opening(given_), mirror=False)
+
+
+def scaled(given_: Opening, by: Fraction) -> Opening:
+    """The same opening, every length that many times as long."""
+    shape, trim, own = given_.readings.shape, given_.trim, given_.reveals
+    assert isinstance(shape, PlumbSides)
+    assert trim.stool is not None
+    assert trim.apron is not None
+
+    def casing(of: Casing) -> Casing:
+        return Casing(of.profile, of.width * by, of.thickness * by)
+
+    def maybe(value: Fraction | None) -> Fraction | None:
+        return None if value is None else value * by
+
+    return Opening(
+        given_.mark,
+        Readings(
+            PlumbSides(shape.jamb_width * by, shape.left_height * by, shape.right_height * by),
+            maybe(given_.readings.left_depth),
+            maybe(given_.readings.right_depth),
+            jamb_thickness=given_.readings.jamb_thickness * by,
+        ),
+        Trim(
+            casing(trim.casing),
+            trim.reveal * by,
+            head_style=trim.head_style,
+            head_casing=None if trim.head_casing is None else casing(trim.head_casing),
+            overhang=trim.overhang * by,
+            stool=Stool("stool", trim.stool.thickness * by, trim.stool.horn * by, trim.stool.nosing * by),
+            apron=Apron("apron", trim.apron.width * by, trim.apron.thickness * by, trim.apron.ends),
+            floor_clearance=trim.floor_clearance * by,
+        ),
+        foot=given_.foot,
+        reveals=Reveals(maybe(own.left), maybe(own.right), maybe(own.head), maybe(own.sill)),
+        square_gap=given_.square_gap * by,
+    )
+
+
+@given(given_=openings(), by=st.sampled_from((F(5, 127), F(1, 12), F(3))))
+def test_an_opening_in_another_unit_gives_the_same_pieces_in_that_unit(given_: Opening, by: Fraction) -> None:
+    pairs = zip(build_opening(given_).parts, build_opening(scaled(given_, by)).parts, strict=True)
+    for part, other in pairs:
+        assert [end.cut for end in part.ends] == [end.cut for end in other.ends]
+        for one, two in zip(lengths(part), lengths(other), strict=True):
+            if isinstance(one, float):
+                assert abs(one * float(by) - two) < 1e-9
+            else:
+                assert one * by == two
+
+
+@given(
+    jamb=st.tuples(sixteenths, sixteenths),
+    reveal=small.map(lambda n: n / 2),
+)
+def test_a_rectangle_given_by_its_sides_is_the_rectangle(
+    jamb: tuple[Fraction, Fraction], reveal: Fraction
+) -> None:
+    width, height = jamb
+    trim = Trim(Casing("casing", F(5, 2), F(5, 8)), reveal)
+    square = (F(90),) * 4
+    polygon = build_opening(
+        opening(Polygon((width, height, width, height), square), trim, foot=Foot.PICTURE_FRAME)
+    )
+    plain = build_opening(opening(PlumbSides(width, height, height), trim, foot=Foot.PICTURE_FRAME))
+    assert polygon.parts == plain.parts
