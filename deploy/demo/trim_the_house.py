@@ -87,7 +87,7 @@ def print_cut_list(answer: dict[str, Any]) -> None:
             f"  {line['quantity']:>3} x {line['length']['text']:<8} {line['profile']:<18} {line['cost']:>8}"
         )
     print(f"  {'total':<32} {answer['cost']:>8} {answer['currency']}")
-    for note in [*answer["notes"], *answer["cautions"]]:
+    for note in [*answer["notes"], *(caution["text"] for caution in answer["cautions"])]:
         print(f"- {note}")
 
 

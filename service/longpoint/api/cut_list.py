@@ -12,26 +12,36 @@ from longpoint.api.faults import Faults
 from longpoint.api.opening import opening_field
 from longpoint.api.operation import operation
 from longpoint.api.read import Path
-from longpoint.api.read_house import read_house
+from longpoint.api.read_house import read_job
 from longpoint.api.wire_cut_list import CutListOut, CutListRequest
 from longpoint.geometry import GeometryError
+from longpoint.shop import ShopWork, work
 from longpoint.shop.house import BuiltOpening, CutList, House, build_openings, cutting_jobs
 from longpoint.stock import Budget, Job, StockError, StockFault, plan
 
 
 @post("/v1/cut-list", **operation("compute_cut_list", summary="A house", tag="A house", examples=CUT_LIST))
 async def compute_cut_list(data: JSONBody[CutListRequest]) -> CutListOut:
-    """Every part of every opening, the sticks they come from, what to buy and what is left over."""
-    return cut_list_out(work_out(data), data.currency)
+    """Every part of every opening, the sticks they come from, what to buy and what is left over.
+
+    Asked to, also the cuts in the order to make them, the materials, the hours and the money.
+    """
+    cut_list, shop_work = work_out(data)
+    return cut_list_out(cut_list, shop_work, data.currency)
 
 
-def work_out(data: CutListRequest) -> CutList:
-    """The house worked out.
+def work_out(data: CutListRequest) -> tuple[CutList, ShopWork]:
+    """The house worked out, and the sections of the shop's work that were asked for.
 
     Raises:
         InvalidRequest: with every fault of the readings, else of the geometry, else of the stock.
     """
-    house = read_house(data)
+    house, settings = read_job(data)
+    cut_list = _cut_list(data, house)
+    return cut_list, work(cut_list, frozenset(data.include), settings)
+
+
+def _cut_list(data: CutListRequest, house: House) -> CutList:
     try:
         openings = build_openings(house)
     except GeometryError as error:

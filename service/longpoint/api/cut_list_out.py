@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 
+from longpoint.api.saw_order_out import saw_order_out
 from longpoint.api.wire_cut_list import (
     BuyLineOut,
     CutListOut,
@@ -14,7 +15,10 @@ from longpoint.api.wire_cut_list import (
     StickOut,
 )
 from longpoint.api.wire_lengths import LengthWriter, length_writer
+from longpoint.api.wire_money import money
 from longpoint.api.wire_parts import gap_out, part_out
+from longpoint.api.work_sections import caution_out, cost_out, hours_out, materials_out
+from longpoint.shop import ShopWork
 from longpoint.shop.house import BuiltOpening, CutList
 from longpoint.stock import Layout, Placed, Plan
 
@@ -24,7 +28,7 @@ UNPROVEN = (
 NO_STOCK = "No stock was given for {}: its parts are computed, its sticks are not."
 
 
-def cut_list_out(cut_list: CutList, currency: str) -> CutListOut:
+def cut_list_out(cut_list: CutList, work: ShopWork, currency: str) -> CutListOut:
     """The whole answer."""
     write = length_writer(cut_list.house.rounding)
     planned = {plan.profile for plan in cut_list.plans}
@@ -45,23 +49,12 @@ def cut_list_out(cut_list: CutList, currency: str) -> CutListOut:
             for length, quantity in plan.offcuts
         ],
         notes=notes,
-        cautions=list(CAUTIONS),
+        cautions=[caution_out(caution) for caution in work.cautions],
+        saw_order=saw_order_out(work.saw_order, write) if work.saw_order else None,
+        materials=materials_out(work.materials) if work.materials else None,
+        hours=hours_out(work.hours) if work.hours else None,
+        cost_sheet=cost_out(work.cost, currency) if work.cost else None,
     )
-
-
-CAUTIONS = (
-    "Keep the guards on and hands well clear; never hold a short piece by hand at the saw.",
-    "Cut returns from a longer piece and let the blade stop before lifting it.",
-    "Wear eye protection and keep the dust out of your lungs.",
-    "Paint in housing built before 1978 may hold lead: test it and follow the lead-safe rules before disturbing it.",
-    "Trim must not reduce a required escape opening or hide a safety-glazing mark.",
-    "Local codes, the makers' instructions and licensed practice come first: this computes sizes and approves nothing.",
-)
-
-
-def money(amount_cents: int) -> str:
-    """Whole cents as decimal text."""
-    return f"{amount_cents // 100}.{amount_cents % 100:02d}"
 
 
 def opening_out(one: BuiltOpening, write: LengthWriter) -> OpeningOut:

@@ -13,6 +13,8 @@ HOUSE_TRIM: dict[str, Any] = {
     "apron": {"profile": "apron", "width": "2 1/2 in", "thickness": "5/8 in"},
 }
 
+KITCHEN_WINDOW = {"jamb_width": "30 5/8 in", "leg_height": "46 1/4 in", "jamb_depth": "3 1/8 in"}
+
 STOOL = {
     "one_reading": Example(
         summary="One depth for both ends",
@@ -98,11 +100,7 @@ CUT_LIST = {
                     "room": "Kitchen",
                     "trim": "house",
                     "count": 2,
-                    "readings": {
-                        "jamb_width": "30 5/8 in",
-                        "leg_height": "46 1/4 in",
-                        "jamb_depth": "3 1/8 in",
-                    },
+                    "readings": KITCHEN_WINDOW,
                 },
                 {
                     "mark": "P1",
@@ -120,6 +118,40 @@ CUT_LIST = {
                 {"profile": "stool stock", "sticks": [{"length": "8 ft", "price": "21.00"}]},
                 {"profile": "apron", "sticks": [{"length": "8 ft", "price": "7.40"}]},
             ],
+        },
+    ),
+    "all_of_it": Example(
+        summary="A window with its saw order, materials, hours and money",
+        request={
+            "trim_specs": {"house": HOUSE_TRIM},
+            "openings": [{"mark": "K1", "room": "Kitchen", "trim": "house", "readings": KITCHEN_WINDOW}],
+            "stock": [
+                {"profile": "casing 2 1/2", "sticks": [{"length": "14 ft", "price": "15.90"}]},
+                {"profile": "stool stock", "sticks": [{"length": "8 ft", "price": "21.00"}]},
+                {"profile": "apron", "sticks": [{"length": "8 ft", "price": "7.40"}]},
+            ],
+            "include": ["saw_order", "materials", "hours", "cost"],
+            "shop": {
+                "build_year": 1954,
+                "rates": {"nail_spacing": "14 in", "paint_coats": 1, "fit_minutes": 6.5},
+                "packages": [
+                    {"material": "caulk", "name": "tube", "size": 10.1, "price": "4.20"},
+                    {"material": "paint", "name": "quart", "size": 32, "price": "18.50"},
+                ],
+                "wages": {"hour": "58.00", "tasks": {"final_coat": "44.00"}},
+                "saw": {"smallest_held": "8 in"},
+            },
+        },
+    ),
+}
+
+MATERIALS = {
+    "a_window": Example(
+        summary="What one window takes beside its sticks",
+        request={
+            "trim_specs": {"house": HOUSE_TRIM},
+            "openings": [{"mark": "K1", "room": "Kitchen", "trim": "house", "readings": KITCHEN_WINDOW}],
+            "shop": {"packages": [{"material": "caulk", "name": "tube", "size": 10.1, "price": "4.20"}]},
         },
     ),
 }

@@ -2,18 +2,28 @@
 
 from __future__ import annotations
 
-from decimal import Decimal
-
 from longpoint.api.read import Path, Reader
 from longpoint.api.read_opening import read_opening, read_trim
+from longpoint.api.read_shop import read_shop
 from longpoint.api.wire_cut_list import CutListRequest, DefectIn, StockIn
+from longpoint.api.wire_money import cents
 from longpoint.geometry import Trim
+from longpoint.shop import ShopSettings
 from longpoint.shop.house import House, HouseOpening, ProfileStock
 from longpoint.stock import Defect, Remnant, StickKind
 
 
 def read_house(wire: CutListRequest) -> House:
     """The house as the computing rooms take it.
+
+    Raises:
+        InvalidRequest: with every length, name and duplicate at fault.
+    """
+    return read_job(wire)[0]
+
+
+def read_job(wire: CutListRequest) -> tuple[House, ShopSettings]:
+    """The house, and how the shop works.
 
     Raises:
         InvalidRequest: with every length, name and duplicate at fault.
@@ -28,13 +38,9 @@ def read_house(wire: CutListRequest) -> House:
         end_trim=read.length(wire.end_trim, (), "end_trim"),
         keep_length=read.length(wire.keep_length, (), "keep_length"),
     )
+    settings = read_shop(read, wire.shop, ("shop",))
     read.faults.raise_any()
-    return house
-
-
-def cents(money: str) -> int:
-    """Decimal money text as whole cents."""
-    return int(Decimal(money) * 100)
+    return house, settings
 
 
 def _openings(read: Reader, wire: CutListRequest, trims: dict[str, Trim]) -> tuple[HouseOpening, ...]:

@@ -6,6 +6,7 @@ from longpoint.api.corners import compute_corners
 from longpoint.api.cut_list import compute_cut_list
 from longpoint.api.health import check_live, check_ready
 from longpoint.api.lengths import read_lengths
+from longpoint.api.materials import compute_materials
 from longpoint.api.movement import compute_movement
 from longpoint.api.opening import compute_opening
 from longpoint.api.openings import (
@@ -36,6 +37,7 @@ OPERATIONS: list[Any] = [
     compute_corners,
     compute_movement,
     compute_cut_list,
+    compute_materials,
     create_schedule,
     list_schedules,
     get_schedule,

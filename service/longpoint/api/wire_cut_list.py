@@ -9,18 +9,14 @@ from msgspec import Meta
 
 from longpoint.api.wire import LengthText, Name, Wire
 from longpoint.api.wire_lengths import LengthOut, RoundingIn
+from longpoint.api.wire_money import MoneyText
 from longpoint.api.wire_opening import OpeningIn, TrimIn
 from longpoint.api.wire_parts import PartOut
+from longpoint.api.wire_saw_order import SawOrderOut
+from longpoint.api.wire_shop import Sections, ShopIn
+from longpoint.api.wire_work import CautionOut, CostOut, HoursOut, MaterialsOut
 from longpoint.lengths import Unit
 
-MoneyText = Annotated[
-    str,
-    Meta(
-        pattern=r"^[0-9]{1,9}(\.[0-9]{1,2})?$",
-        description="An amount of money as decimal text, at most two places.",
-        examples=["14.80"],
-    ),
-]
 Currency = Annotated[
     str, Meta(pattern=r"^[A-Z]{3}$", description="ISO 4217 code; only repeated in the answer.")
 ]
@@ -63,15 +59,20 @@ class StockIn(Wire):
     turnable: bool = False
 
 
+Openings = Annotated[list[OpeningIn], Meta(min_length=1, max_length=5000)]
+TrimSpecs = Annotated[dict[Name, TrimIn], Meta(min_length=1, max_length=100)]
+
+
 class CutListRequest(Wire):
     """A house or a part of one: openings, the trim specs they name, and the stock to cut from.
 
     `kerf` is what one cut eats, `end_trim` what is squared off each factory end, and an offcut of `keep_length` or
-    more goes back on the rack. With no stock, parts are computed and no sticks.
+    more goes back on the rack. With no stock, parts are computed and no sticks. `include` names the sections of the
+    answer that are only worked out when asked for; `shop` is how that shop works.
     """
 
-    openings: Annotated[list[OpeningIn], Meta(min_length=1, max_length=5000)]
-    trim_specs: Annotated[dict[Name, TrimIn], Meta(min_length=1, max_length=100)]
+    openings: Openings
+    trim_specs: TrimSpecs
     stock: Annotated[list[StockIn], Meta(max_length=100)] = []
     unit: Unit | None = None
     rounding: RoundingIn = RoundingIn()
@@ -79,6 +80,8 @@ class CutListRequest(Wire):
     end_trim: LengthText = "1/2 in"
     keep_length: LengthText = "24 in"
     currency: Currency = "USD"
+    include: Sections = []
+    shop: ShopIn | None = None
 
 
 class OpeningOut(msgspec.Struct, frozen=True):
@@ -153,7 +156,10 @@ class OffcutOut(msgspec.Struct, frozen=True):
 
 
 class CutListOut(msgspec.Struct, frozen=True):
-    """A cut list: every opening's parts, the sticks they come from, what to buy and what is left over."""
+    """A cut list: every opening's parts, the sticks they come from, what to buy and what is left over.
+
+    `cost` is the sticks'. The sections that `include` did not name are null.
+    """
 
     openings: list[OpeningOut]
     plans: list[ProfilePlanOut]
@@ -163,4 +169,8 @@ class CutListOut(msgspec.Struct, frozen=True):
     proven: bool
     offcuts: list[OffcutOut]
     notes: list[str]
-    cautions: list[str]
+    cautions: list[CautionOut]
+    saw_order: SawOrderOut | None = None
+    materials: MaterialsOut | None = None
+    hours: HoursOut | None = None
+    cost_sheet: CostOut | None = None

@@ -7,8 +7,9 @@ from typing import Annotated, Literal
 from msgspec import Meta
 
 from longpoint.api.wire import LengthText, Name, Text, Wire, WireOut
-from longpoint.api.wire_cut_list import Currency, Defects, MoneyText, StickIn
+from longpoint.api.wire_cut_list import Currency, Defects, StickIn
 from longpoint.api.wire_lengths import RoundingIn
+from longpoint.api.wire_money import MoneyText
 from longpoint.api.wire_opening import OpeningIn, ReadingsIn, RevealsIn, TrimIn
 from longpoint.geometry import Foot
 from longpoint.lengths import Unit

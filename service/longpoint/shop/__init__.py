@@ -17,7 +17,7 @@ from longpoint.shop.operations import (
     StickPiece,
     Tool,
 )
-from longpoint.shop.packages import Package
+from longpoint.shop.packages import MaterialCode, Package
 from longpoint.shop.rates import DEFAULTS, Rate, Rates
 from longpoint.shop.saw_order import saw_order
 from longpoint.shop.steps import SawHabits
@@ -34,6 +34,7 @@ from longpoint.shop.takeoff import (
     OpeningCost,
     RoomCost,
     Share,
+    Task,
     Unpriced,
     Wait,
 )
@@ -51,6 +52,7 @@ __all__ = [
     "Hours",
     "Labour",
     "Material",
+    "MaterialCode",
     "Materials",
     "OpeningCost",
     "Operation",
@@ -70,6 +72,7 @@ __all__ = [
     "ShopWork",
     "Stick",
     "StickPiece",
+    "Task",
     "Tool",
     "Unpriced",
     "Wages",

@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from longpoint.lengths import Fraction
 from longpoint.shop.amounts import Amounts
 from longpoint.shop.rates import Rates
-from longpoint.shop.takeoff import Hours, Labour, Share, Wait
+from longpoint.shop.takeoff import Hours, Labour, Share, Task, Wait
 
 FEET = Fraction(1, 12)
 SQUARE_FEET = Fraction(1, 144)
@@ -26,7 +26,7 @@ def hours(amounts: Sequence[Amounts], setups: int, rates: Rates) -> Hours:
     each_cut = Fraction(setups, cuts) if cuts else Fraction(0)
 
     def labour(
-        operation: str, unit: str, quantity: Callable[[Amounts], Fraction], rate: str, rule: str, *more: str
+        operation: Task, unit: str, quantity: Callable[[Amounts], Fraction], rate: str, rule: str, *more: str
     ) -> Labour:
         found = [(one.opening, quantity(one)) for one in amounts]
         minutes = [Share(opening, amount * rates[rate]) for opening, amount in found]
@@ -41,9 +41,9 @@ def hours(amounts: Sequence[Amounts], setups: int, rates: Rates) -> Hours:
         )
 
     all_of_it = (
-        labour("measure", "opening", lambda one: Fraction(one.count), "measure_minutes", "openings"),
+        labour(Task.MEASURE, "opening", lambda one: Fraction(one.count), "measure_minutes", "openings"),
         labour(
-            "paint",
+            Task.PAINT,
             "ft2",
             lambda one: (one.faces * benched + one.backs * rates["painted_backs"]) * SQUARE_FEET,
             "paint_minutes",
@@ -53,28 +53,30 @@ def hours(amounts: Sequence[Amounts], setups: int, rates: Rates) -> Hours:
             "painted_backs",
             "profile_girth",
         ),
-        labour("rip", "ft", lambda one: one.ripped * FEET, "rip_minutes", "lengths ripped"),
-        labour("rout", "ft", lambda one: one.routed * FEET, "rout_minutes", "lengths of stools"),
+        labour(Task.RIP, "ft", lambda one: one.ripped * FEET, "rip_minutes", "lengths ripped"),
+        labour(Task.ROUT, "ft", lambda one: one.routed * FEET, "rout_minutes", "lengths of stools"),
         labour(
-            "cut",
+            Task.CUT,
             "cut",
             lambda one: Fraction(one.cuts),
             "cut_minutes",
             "one to length, one for each angled end, two for each notch",
         ),
         labour(
-            "set_up",
+            Task.SET_UP,
             "setup",
             lambda one: one.cuts * each_cut,
             "setup_minutes",
             "setups of the saw order, shared by cuts",
         ),
-        labour("fit", "piece", lambda one: Fraction(one.pieces), "fit_minutes", "pieces"),
-        labour("nail", "nail", lambda one: Fraction(one.nails), "nail_minutes", "nails, waste apart"),
-        labour("fill", "hole", lambda one: Fraction(one.nails), "fill_minutes", "nail holes"),
-        labour("caulk", "ft", lambda one: one.caulked * FEET, "caulk_minutes", "joints with wall and jamb"),
+        labour(Task.FIT, "piece", lambda one: Fraction(one.pieces), "fit_minutes", "pieces"),
+        labour(Task.NAIL, "nail", lambda one: Fraction(one.nails), "nail_minutes", "nails, waste apart"),
+        labour(Task.FILL, "hole", lambda one: Fraction(one.nails), "fill_minutes", "nail holes"),
         labour(
-            "final_coat",
+            Task.CAULK, "ft", lambda one: one.caulked * FEET, "caulk_minutes", "joints with wall and jamb"
+        ),
+        labour(
+            Task.FINAL_COAT,
             "ft2",
             lambda one: one.faces * last * SQUARE_FEET,
             "final_coat_minutes",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
+from enum import StrEnum
 
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
@@ -10,6 +11,29 @@ from longpoint.shop.takeoff import Bought
 
 NEAR_ENOUGH = 8
 """How many of the best package are given up, at most, in the search for a better fit with other sizes."""
+
+
+class MaterialCode(StrEnum):
+    """What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint in
+    fluid ounces; shims; tape in feet; abrasive in sheets."""
+
+    NAILS_2D = "nails_2d"
+    NAILS_3D = "nails_3d"
+    NAILS_4D = "nails_4d"
+    NAILS_5D = "nails_5d"
+    NAILS_6D = "nails_6d"
+    NAILS_7D = "nails_7d"
+    NAILS_8D = "nails_8d"
+    NAILS_9D = "nails_9d"
+    NAILS_10D = "nails_10d"
+    GLUE = "glue"
+    CAULK = "caulk"
+    FILLER = "filler"
+    PRIMER = "primer"
+    PAINT = "paint"
+    SHIMS = "shims"
+    TAPE = "tape"
+    ABRASIVE = "abrasive"
 
 
 class Package(Value, frozen=True):

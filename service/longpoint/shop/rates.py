@@ -61,6 +61,19 @@ def _rate(name: str, value: str, unit: str, says: str, source: str = PRACTICE) -
     return name, Rate(name, Fraction(value), unit, source, says)
 
 
+DIVISORS = frozenset(
+    (
+        "nail_spacing",
+        "stool_nail_spacing",
+        "primer_solids",
+        "primer_film",
+        "paint_solids",
+        "paint_film",
+        "sheet_area",
+    )
+)
+"""Rates that cannot be nought."""
+
 DEFAULTS: Mapping[str, Rate] = dict(
     (
         _rate("drywall", "1/2", "in", "thickness of the wall's face over the studs"),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from enum import StrEnum
+
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
 from longpoint.shop.rates import Rate
@@ -66,17 +68,32 @@ class Materials(Value, frozen=True):
     rates: tuple[Rate, ...]
 
 
+class Task(StrEnum):
+    """What hands-on time goes to."""
+
+    MEASURE = "measure"
+    PAINT = "paint"
+    RIP = "rip"
+    ROUT = "rout"
+    CUT = "cut"
+    SET_UP = "set_up"
+    FIT = "fit"
+    NAIL = "nail"
+    FILL = "fill"
+    CAULK = "caulk"
+    FINAL_COAT = "final_coat"
+
+
 class Labour(Value, frozen=True):
     """One operation's hands-on time.
 
     Attributes:
-        operation: measure, paint, rip, rout, cut, set_up, fit, nail, fill, caulk, final_coat.
         quantity: how much of it, in `unit` ("opening", "cut", "ft", "ft2", "nail" ...).
         minutes: of hands-on time.
         by_opening: the minutes opening by opening, in the order of the cut list.
     """
 
-    operation: str
+    operation: Task
     quantity: Real
     unit: str
     minutes: Fraction

@@ -1,0 +1,67 @@
+"""From a request's shop settings to the shop's own."""
+
+from __future__ import annotations
+
+from longpoint.api.read import Path, Reader
+from longpoint.api.wire_money import cents
+from longpoint.api.wire_shop import RatesIn, SawIn, ShopIn, WagesIn
+from longpoint.lengths import Fraction
+from longpoint.shop import DEFAULTS, Package, Rates, SawHabits, ShopSettings, Wages
+from longpoint.shop.rates import DIVISORS
+
+STANDARD = ShopSettings()
+
+
+def read_shop(read: Reader, wire: ShopIn | None, at: Path) -> ShopSettings:
+    """The settings; lengths that cannot be read are noted as faults of the reader."""
+    if wire is None:
+        return STANDARD
+    return ShopSettings(
+        rates=_rates(read, wire.rates, (*at, "rates")),
+        packages=tuple(
+            Package(
+                each.material,
+                each.name,
+                decimal(each.size),
+                None if each.price is None else cents(each.price),
+            )
+            for each in wire.packages
+        ),
+        wages=_wages(wire.wages),
+        habits=_habits(read, wire.saw, (*at, "saw")),
+        build_year=wire.build_year,
+    )
+
+
+def decimal(number: float) -> Fraction:
+    """The number as it was written: 0.1 is a tenth."""
+    return Fraction(repr(number))
+
+
+def _rates(read: Reader, wire: RatesIn, at: Path) -> Rates:
+    given: dict[str, Fraction] = {}
+    for name, rate in DEFAULTS.items():
+        value = getattr(wire, name)
+        if value is None:
+            continue
+        if rate.unit == "in":
+            given[name] = read.positive(value, at, name) if name in DIVISORS else read.length(value, at, name)
+        else:
+            given[name] = decimal(value)
+    return Rates(given)
+
+
+def _wages(wire: WagesIn | None) -> Wages:
+    if wire is None:
+        return Wages()
+    tasks = tuple((task.value, cents(hour)) for task, hour in wire.tasks.items())
+    return Wages(None if wire.hour is None else cents(wire.hour), tasks)
+
+
+def _habits(read: Reader, wire: SawIn, at: Path) -> SawHabits:
+    return SawHabits(
+        smallest_held=read.length(wire.smallest_held, at, "smallest_held"),
+        smallest_ripped=read.length(wire.smallest_ripped, at, "smallest_ripped"),
+        sharpest_mitre=decimal(wire.sharpest_mitre),
+        angle_step=decimal(wire.angle_step),
+    )

@@ -1,0 +1,163 @@
+"""The wire's view of what a job takes: materials, hours, money, and what to beware of."""
+
+from __future__ import annotations
+
+import msgspec
+
+from longpoint.shop import Task
+
+
+class CautionOut(msgspec.Struct, frozen=True):
+    """What to know before starting: it informs and defers, and approves nothing. `applies_to` names openings; empty
+    for the whole job. `source` is what it leans on."""
+
+    code: str
+    text: str
+    source: str
+    applies_to: list[str]
+
+
+class RateOut(msgspec.Struct, frozen=True):
+    """A rate that was reckoned with, and where it comes from."""
+
+    name: str
+    value: float
+    unit: str
+    source: str
+    says: str
+
+
+class FigureOut(msgspec.Struct, frozen=True):
+    """A number that something was computed from."""
+
+    name: str
+    value: float
+    unit: str
+
+
+class ShareOut(msgspec.Struct, frozen=True):
+    """One opening's part of a quantity, all of its count together."""
+
+    opening: str
+    quantity: float
+
+
+class BoughtOut(msgspec.Struct, frozen=True):
+    """Packages of one size; `price` is of each, null where none was given."""
+
+    package: str
+    size: float
+    count: int
+    price: str | None
+    cost: str | None
+
+
+class MaterialOut(msgspec.Struct, frozen=True):
+    """What is used of a material, waste included, and the packages that cover it.
+
+    `rule` says how it was computed, `from` from which figures, `rates` at which rates.
+    """
+
+    code: str
+    name: str
+    quantity: float
+    unit: str
+    bought: list[BoughtOut]
+    rule: str
+    origin: list[FigureOut] = msgspec.field(name="from")
+    rates: list[str]
+    by_opening: list[ShareOut]
+    notes: list[str]
+
+
+class MaterialsOut(msgspec.Struct, frozen=True):
+    """What to buy beside the sticks, and every rate that was used."""
+
+    lines: list[MaterialOut]
+    rates: list[RateOut]
+
+
+class LabourOut(msgspec.Struct, frozen=True):
+    """Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named."""
+
+    task: Task
+    quantity: float
+    unit: str
+    minutes: float
+    rule: str
+    rates: list[str]
+    by_opening: list[ShareOut]
+
+
+class WaitOut(msgspec.Struct, frozen=True):
+    """A drying wait, the whole job's together."""
+
+    after: str
+    hours: float
+    rate: str
+
+
+class HoursOut(msgspec.Struct, frozen=True):
+    """Hands-on hours by task, and drying waits, which are nobody's work, apart from them."""
+
+    hands_on_hours: float
+    tasks: list[LabourOut]
+    wait_hours: float
+    waits: list[WaitOut]
+    rates: list[RateOut]
+
+
+class CostLineOut(msgspec.Struct, frozen=True):
+    """A line of the whole-house view. `by_opening` has each opening's amount in the order of `openings`; they add up
+    to `amount`."""
+
+    category: str
+    name: str
+    amount: str
+    by_opening: list[str]
+
+
+class AmountsOut(msgspec.Struct, frozen=True):
+    """Amounts by category. `stock` is what is in pieces, `waste` kerfs, trims and short offcuts, `kept_offcut` what
+    goes back on the rack."""
+
+    stock: str
+    waste: str
+    kept_offcut: str
+    consumable: str
+    labour: str
+    total: str
+
+
+class OpeningCostOut(msgspec.Struct, frozen=True):
+    """What an opening costs, all of its count together."""
+
+    opening: str
+    room: str
+    amounts: AmountsOut
+
+
+class RoomCostOut(msgspec.Struct, frozen=True):
+    """What a room costs: the sum of its openings."""
+
+    room: str
+    openings: int
+    amounts: AmountsOut
+
+
+class UnpricedOut(msgspec.Struct, frozen=True):
+    """A material or a task that no price was given for: it costs nothing here."""
+
+    category: str
+    name: str
+
+
+class CostOut(msgspec.Struct, frozen=True):
+    """The same money by line, by opening and by room: each view adds up to the same cent."""
+
+    currency: str
+    total: AmountsOut
+    lines: list[CostLineOut]
+    openings: list[OpeningCostOut]
+    rooms: list[RoomCostOut]
+    unpriced: list[UnpricedOut]
