@@ -218,7 +218,7 @@ def _refusals(path: str, said: Operation, *, takes_body: bool) -> list[int]:
 def _shared_responses() -> dict[str, Any]:
     """One response for each status any problem has, naming the kinds of problem it may be."""
     by_status: dict[int, list[type[Problem]]] = {}
-    for kind in Problem.kinds.values():
+    for _, kind in sorted(Problem.kinds.items()):
         by_status.setdefault(kind.status, []).append(kind)
     return {
         f"Problem{status}": {
