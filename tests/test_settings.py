@@ -2,7 +2,7 @@
 
 import pytest
 
-from longpoint.settings import Settings, SettingsError
+from longpoint.settings import CLIENTS_OWN, PREFIX, Settings, SettingsError
 
 
 def test_nothing_set_gives_the_defaults():
@@ -23,3 +23,9 @@ def test_every_wrong_variable_is_named():
         )
     for name in ("LONGPOINT_PORT", "LONGPOINT_PROT", "LONGPOINT_LOG_LEVEL"):
         assert name in str(refusal.value)
+
+
+def test_a_client_may_share_the_environment():
+    shared = dict.fromkeys(CLIENTS_OWN, "anything")
+    assert Settings.from_environment(shared) == Settings.from_environment({})
+    assert not {name.removeprefix(PREFIX).lower() for name in CLIENTS_OWN} & set(Settings.__struct_fields__)

@@ -8,6 +8,8 @@ import msgspec
 from msgspec import Meta
 
 PREFIX = "LONGPOINT_"
+CLIENTS_OWN = frozenset({"LONGPOINT_URL", "LONGPOINT_API_KEY"})
+"""What callers of a service read; they may share an environment with one, and never become settings of it."""
 DEFAULT_DATABASE = "sqlite:///longpoint.db"
 """Where schedules are kept when the environment says nothing: a file in the working folder."""
 
@@ -49,7 +51,9 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
             SettingsError: naming every variable that is unknown or wrong, and what was expected.
         """
         known = {PREFIX + name.upper(): name for name in cls.__struct_fields__}
-        given = {key: value for key, value in environ.items() if key.startswith(PREFIX)}
+        given = {
+            key: value for key, value in environ.items() if key.startswith(PREFIX) and key not in CLIENTS_OWN
+        }
         wrong = [f"{key} is not a setting of this service" for key in sorted(given.keys() - known.keys())]
         values: dict[str, str] = {"database": DEFAULT_DATABASE}
         for key in sorted(given.keys() & known.keys()):

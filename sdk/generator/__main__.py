@@ -1,0 +1,60 @@
+"""`python -m generator`: write everything; `--check`: say what would change, and fail if anything would."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+from generator import operations, types
+from generator.document import load
+
+HERE = Path(__file__).resolve().parents[1]
+DOCUMENT = HERE.parent / "openapi" / "longpoint.json"
+PACKAGE = HERE / "src" / "longpoint_sdk"
+
+
+def files() -> dict[Path, str]:
+    """Everything generated, by where it goes."""
+    document = load(DOCUMENT)
+    written = {PACKAGE / "types" / f"{name}.py": text for name, text in types.modules(document).items()}
+    written[PACKAGE / "calls.py"] = operations.calls(document)
+    written[PACKAGE / "_operations.py"] = operations.clients(document, asynchronous=False)
+    written[PACKAGE / "_async_operations.py"] = operations.clients(document, asynchronous=True)
+    written[PACKAGE / "problems.py"] = operations.problems(document)
+    return {path: _formatted(path, text) for path, text in written.items()}
+
+
+def _formatted(path: Path, text: str) -> str:
+    """As ruff would leave it: unused imports out, the rest in order, lines filled."""
+    for command in (["check", "--fix-only", "--select", "F401,I", "--quiet"], ["format"]):
+        done = subprocess.run(
+            [sys.executable, "-m", "ruff", *command, "--stdin-filename", str(path), "-"],
+            input=text,
+            capture_output=True,
+            text=True,
+            check=True,
+        )
+        text = done.stdout
+    return text
+
+
+def main() -> int:
+    """Write, or compare."""
+    wanted = files()
+    stray = {path for path in (PACKAGE / "types").glob("[!_]*.py") if path not in wanted}
+    changed = [path for path, text in wanted.items() if not path.exists() or path.read_text("utf-8") != text]
+    if "--check" in sys.argv[1:]:
+        for path in sorted([*changed, *stray]):
+            print(f"{path.relative_to(HERE)} is not what the document makes; run: python -m generator")
+        return 1 if changed or stray else 0
+    for path in changed:
+        path.write_text(wanted[path], encoding="utf-8")
+    for path in stray:
+        path.unlink()
+    print(f"{len(wanted)} files, {len(changed)} changed, {len(stray)} removed")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

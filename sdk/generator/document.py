@@ -1,0 +1,212 @@
+"""The OpenAPI document, read into what the writers need."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+Schema = dict[str, Any]
+
+JSON = "application/json"
+_SAME_AS_JSON = ("application/msgpack", "application/vnd.msgpack")
+_KEPT_TO_THE_TYPE = 4
+"""A description that this many fields share says what their type is, not what they are."""
+
+
+@dataclass(frozen=True)
+class Parameter:
+    """A parameter of an operation: where it goes (path, query or header), its name there, and its schema."""
+
+    place: str
+    name: str
+    schema: Schema
+    required: bool
+    description: str
+
+    @property
+    def python_name(self) -> str:
+        """Its name as an argument."""
+        return self.name.lower().replace("-", "_")
+
+
+@dataclass(frozen=True)
+class Operation:
+    """One operation: how it is called, and what it answers with."""
+
+    id: str
+    method: str
+    path: str
+    tag: str
+    summary: str
+    description: str
+    parameters: tuple[Parameter, ...]
+    body: Schema | None
+    body_media_type: str
+    result: Schema | None
+    formats: tuple[str, ...]
+    answers_json: bool
+    problems: tuple[str, ...]
+
+    def takes(self, place: str) -> list[Parameter]:
+        """Its parameters of one place."""
+        return [parameter for parameter in self.parameters if parameter.place == place]
+
+    def header(self, name: str) -> Parameter | None:
+        """The parameter that is a header field of this name, if it takes one."""
+        return next((one for one in self.takes("header") if one.name.lower() == name.lower()), None)
+
+
+@dataclass
+class Document:
+    """All that is read."""
+
+    version: str
+    operations: list[Operation]
+    schemas: dict[str, Schema]
+    problems: list[tuple[int, str, str]]
+    """Each kind of problem: status, slug, title."""
+    homes: dict[str, str] = field(default_factory=dict)
+    """The module each schema is written to."""
+    asked: set[str] = field(default_factory=set)
+    """Schemas that are part of a request."""
+    answered: set[str] = field(default_factory=set)
+    """Schemas that are part of an answer."""
+    commonplace: set[str] = field(default_factory=set)
+    """Descriptions of a type rather than a field."""
+
+
+def load(path: Path) -> Document:
+    """Read the document."""
+    raw = json.loads(path.read_text(encoding="utf-8"))
+    document = Document(
+        version=raw["info"]["version"],
+        operations=sorted(_operations(raw), key=lambda one: (one.tag, one.path, one.method)),
+        schemas=raw["components"]["schemas"],
+        problems=_problems(raw),
+    )
+    _place(document)
+    descriptions = Counter(
+        str(inner.get("description"))
+        for schema in document.schemas.values()
+        for inner in schema.get("properties", {}).values()
+    )
+    document.commonplace = {text for text, count in descriptions.items() if count >= _KEPT_TO_THE_TYPE}
+    return document
+
+
+def name_of(schema: Schema) -> str | None:
+    """The component a schema refers to, if it does nothing but that."""
+    reference = schema.get("$ref")
+    return reference.rpartition("/")[2] if reference else None
+
+
+def references(schema: Any) -> Iterator[str]:
+    """Every component that a schema mentions."""
+    if isinstance(schema, dict):
+        if "$ref" in schema:
+            yield schema["$ref"].rpartition("/")[2]
+        for key, inner in schema.items():
+            if key not in ("default", "examples", "mapping"):
+                yield from references(inner)
+    elif isinstance(schema, list):
+        for inner in schema:
+            yield from references(inner)
+
+
+def _operations(raw: dict[str, Any]) -> Iterator[Operation]:
+    for path, entry in raw["paths"].items():
+        for method, said in entry.items():
+            if isinstance(said, dict) and "operationId" in said:
+                yield _operation(raw, path, method, said)
+
+
+def _operation(raw: dict[str, Any], path: str, method: str, said: dict[str, Any]) -> Operation:
+    success = next(answer for status, answer in sorted(said["responses"].items()) if status.startswith("2"))
+    content = success.get("content", {})
+    taken = said.get("requestBody", {}).get("content", {})
+    return Operation(
+        id=said["operationId"],
+        method=method.upper(),
+        path=path,
+        tag=said["tags"][0],
+        summary=said["summary"].rstrip("."),
+        description=said.get("description", ""),
+        parameters=tuple(_parameter(raw, one) for one in said.get("parameters", [])),
+        body=next(iter(taken.values()))["schema"] if taken else None,
+        body_media_type=next(iter(sorted(taken)), ""),
+        result=content.get(JSON, {}).get("schema"),
+        formats=tuple(sorted(kind for kind in content if kind not in (JSON, *_SAME_AS_JSON))),
+        answers_json=JSON in content,
+        problems=tuple(
+            slug
+            for status, answer in sorted(said["responses"].items())
+            if not status.startswith("2")
+            for slug in _slugs(raw, answer)
+        ),
+    )
+
+
+def _parameter(raw: dict[str, Any], said: dict[str, Any]) -> Parameter:
+    if "$ref" in said:
+        said = raw["components"]["parameters"][said["$ref"].rpartition("/")[2]]
+    schema = said["schema"]
+    return Parameter(
+        place=said["in"],
+        name=said["name"],
+        schema=schema,
+        required=bool(said.get("required")),
+        description=(said.get("description") or schema.get("description") or "").strip(),
+    )
+
+
+_KIND = re.compile(r"`/problems/([a-z0-9-]+)`: ([^`]*?)\.(?= `|$)")
+
+
+def _slugs(raw: dict[str, Any], answer: dict[str, Any]) -> list[str]:
+    if "$ref" in answer:
+        answer = raw["components"]["responses"][answer["$ref"].rpartition("/")[2]]
+    return [slug for slug, _ in _KIND.findall(answer["description"])]
+
+
+def _problems(raw: dict[str, Any]) -> list[tuple[int, str, str]]:
+    return sorted(
+        (int(name.removeprefix("Problem")), slug, title)
+        for name, answer in raw["components"]["responses"].items()
+        if name.startswith("Problem")
+        for slug, title in _KIND.findall(answer["description"])
+    )
+
+
+def _place(document: Document) -> None:
+    """Give each schema a module: its tag's when one tag alone uses it, else the common one."""
+    tags: dict[str, set[str]] = {}
+    for operation in document.operations:
+        taken = [operation.body, *(parameter.schema for parameter in operation.parameters)]
+        for schemas, side in ((taken, document.asked), ([operation.result], document.answered)):
+            for name in _closure(document.schemas, schemas):
+                side.add(name)
+                tags.setdefault(name, set()).add(operation.tag)
+    document.homes = {
+        name: module_name(next(iter(used))) if len(used) == 1 else "common" for name, used in tags.items()
+    }
+
+
+def _closure(schemas: dict[str, Schema], roots: list[Schema | None]) -> set[str]:
+    found: set[str] = set()
+    waiting = [name for root in roots for name in references(root)]
+    while waiting:
+        name = waiting.pop()
+        if name not in found:
+            found.add(name)
+            waiting += references(schemas[name])
+    return found
+
+
+def module_name(tag: str) -> str:
+    """A tag as a module is called."""
+    return re.sub(r"\W+", "_", tag.lower()).strip("_")

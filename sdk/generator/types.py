@@ -1,0 +1,181 @@
+"""Writes a struct for every schema: requests, answers and what they are made of."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from generator.document import Document, Schema, name_of, references
+from generator.prose import docstring, one_line
+
+_MEASURED = {"exact", "real", "text", "unit", "residual"}
+_PLAIN = {"string": "str", "integer": "int", "number": "float", "boolean": "bool", "null": "None"}
+
+
+def modules(document: Document) -> dict[str, str]:
+    """Every module of `types`, by its name, and the one that gathers them."""
+    homes = sorted(set(document.homes.values()))
+    written = {home: _module(document, home) for home in homes}
+    imports = "\n".join(
+        f"from longpoint_sdk.types.{home} import {name}"
+        for home in homes
+        for name in sorted(document.homes)
+        if document.homes[name] == home
+    )
+    names = "\n".join(f'    "{name}",' for name in sorted(["LengthText", *document.homes]))
+    written["__init__"] = (
+        '"""What operations take and give, as the OpenAPI document has it. Generated; do not edit."""\n\n'
+        f"from longpoint_sdk.types._base import LengthText\n{imports}\n\n__all__ = [\n{names}\n]\n"
+    )
+    return written
+
+
+def _module(document: Document, home: str) -> str:
+    names = [name for name, where in document.homes.items() if where == home]
+    enums = sorted(name for name in names if "enum" in document.schemas[name])
+    structs = _in_order(document, [name for name in names if name not in enums])
+    bodies = [_struct(document, name) for name in structs]
+    text = "\n\n\n".join(bodies)
+    head = [
+        f'"""Types of the document\'s part "{home}". Generated; do not edit."""',
+        "",
+        "from __future__ import annotations",
+        "",
+    ]
+    wanted = {name for one in structs for name in references(document.schemas[one])}
+    abroad = sorted(name for name in wanted if document.homes[name] != home)
+    typing = [word for word in ("Any",) if f"{word}" in text.replace(f"An{word}", "")]
+    if enums:
+        typing += ["TYPE_CHECKING", "Literal"]
+    if "datetime" in text:
+        head.append("from datetime import datetime")
+    if "Decimal" in text:
+        head.append("from decimal import Decimal")
+    if typing:
+        head.append(f"from typing import {', '.join(sorted(typing))}")
+    head.append("")
+    if "Measured" in text:
+        head.append("from longpoint_sdk._measured import Measured")
+    base = [word for word in ("LengthText", "Request", "Result") if word in text]
+    if base:
+        head.append(f"from longpoint_sdk.types._base import {', '.join(base)}")
+    if abroad:
+        head.append(f"from longpoint_sdk.types.common import {', '.join(abroad)}")
+    return "\n".join(head) + "\n\n" + _enums(document, enums) + text + "\n"
+
+
+def _enums(document: Document, enums: list[str]) -> str:
+    """Options: their names to a type checker, any text at run time, since a newer service may have more."""
+    if not enums:
+        return ""
+    lines = ["if TYPE_CHECKING:"]
+    for name in enums:
+        schema = document.schemas[name]
+        options = ", ".join(f'"{option}"' for option in schema["enum"])
+        lines.append(f"    {name} = Literal[{options}]")
+        if schema.get("description"):
+            lines.append(docstring(schema["description"], indent=4))
+    lines.append("else:")
+    lines += [f"    {name} = str" for name in enums]
+    return "\n".join(lines) + "\n\n\n"
+
+
+def _in_order(document: Document, names: list[str]) -> list[str]:
+    """Schemas so that each comes after those it is made of."""
+    done: list[str] = []
+
+    def visit(name: str) -> None:
+        if name in done or name not in names:
+            return
+        for inner in sorted(set(references(document.schemas[name])) - {name}):
+            visit(inner)
+        done.append(name)
+
+    for name in sorted(names):
+        visit(name)
+    return done
+
+
+def _struct(document: Document, name: str) -> str:
+    schema = document.schemas[name]
+    properties: dict[str, Schema] = schema.get("properties", {})
+    required = [field for field in schema.get("required", []) if field in properties]
+    optional = [field for field in properties if field not in required]
+    asked = name in document.asked
+    base = "Request" if asked else "Result"
+    bases = ["Measured", base] if properties.keys() >= _MEASURED else [base]
+    described = [
+        f"{field}: {one_line(properties[field]['description'])}"
+        for field in (*required, *optional)
+        if _says_something(document, properties[field])
+    ]
+    says = schema.get("description") or f"{name}."
+    lines = [f"class {name}({', '.join(bases)}, frozen=True, kw_only=True):"]
+    lines.append(
+        docstring(says, "\n".join(["Attributes:", *described]) if described else "", indent=4) + "\n"
+    )
+    lines += [f"    {field}: {annotation(document, properties[field], open=not asked)}" for field in required]
+    for field in optional:
+        type_ = annotation(document, properties[field], open=not asked)
+        lines.append(f"    {field}: {type_}{_default(document, properties[field], type_)}")
+    return "\n".join(lines)
+
+
+def _says_something(document: Document, schema: Schema) -> bool:
+    return "description" in schema and schema["description"] not in document.commonplace
+
+
+def annotation(document: Document, schema: Schema, *, open: bool) -> str:
+    """A schema as a type.
+
+    Args:
+        document: Where names lead.
+        schema: What to write.
+        open: Whether a newer service may answer an option this SDK does not know.
+    """
+    if name := name_of(schema):
+        return f"{name} | str" if open and "enum" in document.schemas[name] else name
+    for joined in ("anyOf", "oneOf"):
+        if joined in schema:
+            return " | ".join(_each(document, schema[joined], open))
+    if schema.get("format") == "length":
+        return "LengthText"
+    if schema.get("format") == "decimal":
+        return "Decimal"
+    if "enum" in schema or "const" in schema:
+        return "str"
+    kind = schema.get("type")
+    if kind == "array":
+        if "prefixItems" in schema:
+            return f"tuple[{', '.join(_each(document, schema['prefixItems'], open))}]"
+        return f"list[{annotation(document, schema.get('items') or {}, open=open)}]"
+    if kind == "object":
+        inner = schema.get("additionalProperties")
+        value = annotation(document, inner, open=open) if isinstance(inner, dict) else "Any"
+        return f"dict[str, {value}]"
+    if kind == "string" and schema.get("format") == "date-time":
+        return "datetime"
+    return _PLAIN[kind] if isinstance(kind, str) else "Any"
+
+
+def _each(document: Document, schemas: Iterable[Schema], open: bool) -> list[str]:
+    return [annotation(document, schema, open=open) for schema in schemas]
+
+
+def _default(document: Document, schema: Schema, type_: str) -> str:
+    if "default" not in schema:
+        return " | None = None" if "None" not in type_.split(" | ") else " = None"
+    value = schema["default"]
+    if isinstance(value, dict) and (name := name_of(schema) or _only_name(schema)):
+        own = document.schemas[name].get("properties", {})
+        differing = [
+            f"{key}={given!r}" for key, given in value.items() if own[key].get("default", ...) != given
+        ]
+        return f" = {name}({', '.join(differing)})"
+    if type_ == "Decimal":
+        return f' = Decimal("{value}")'
+    return f' = "{value}"' if isinstance(value, str) else f" = {value!r}"
+
+
+def _only_name(schema: Schema) -> str | None:
+    names = [name for inner in schema.get("anyOf", []) if (name := name_of(inner))]
+    return names[0] if len(names) == 1 else None

@@ -1,0 +1,53 @@
+"""Client of the Longpoint service: a tape's readings in, every piece of window and door trim out.
+
+    from longpoint_sdk import Client, types
+
+    with Client() as client:
+        stool = client.compute_stool(types.StoolRequest(jamb_width="34 1/2 in", ...))
+
+`Client` and `AsyncClient` have a method for each operation of the service. `types` holds what they take and give,
+`problems` what they raise when the service refuses, `calls` the same operations as values to send.
+"""
+
+from longpoint_sdk import calls, problems, types
+from longpoint_sdk._async_operations import AsyncClient
+from longpoint_sdk._call import Call, Reply
+from longpoint_sdk._errors import (
+    ConfigError,
+    ConnectionFailed,
+    Fault,
+    LengthError,
+    LongpointError,
+    NotReached,
+    Problem,
+    TimedOut,
+    UnreadableAnswer,
+)
+from longpoint_sdk._length import Length
+from longpoint_sdk._length_text import Unit
+from longpoint_sdk._operations import Client
+from longpoint_sdk._retry import Retry
+from longpoint_sdk._version import __version__
+
+__all__ = [
+    "AsyncClient",
+    "Call",
+    "Client",
+    "ConfigError",
+    "ConnectionFailed",
+    "Fault",
+    "Length",
+    "LengthError",
+    "LongpointError",
+    "NotReached",
+    "Problem",
+    "Reply",
+    "Retry",
+    "TimedOut",
+    "Unit",
+    "UnreadableAnswer",
+    "__version__",
+    "calls",
+    "problems",
+    "types",
+]

@@ -1,0 +1,112 @@
+"""The async twin of `_client`."""
+
+from __future__ import annotations
+
+from types import EllipsisType, TracebackType
+from typing import TYPE_CHECKING, TypeVar
+
+from longpoint_sdk._call import Call, Reply
+from longpoint_sdk._errors import ConnectionFailed
+from longpoint_sdk._exchange import Came, Pause, Send, exchange
+from longpoint_sdk._retry import Retry
+from longpoint_sdk._settings import Settings
+
+if TYPE_CHECKING:
+    import httpx
+
+T = TypeVar("T")
+Self = TypeVar("Self", bound="BaseAsyncClient")
+
+
+class BaseAsyncClient:
+    """Sends calls and waits for their answers."""
+
+    def __init__(
+        self,
+        url: str | None = None,
+        *,
+        api_key: str | None = None,
+        timeout: float | None = 30.0,
+        retry: Retry | None = None,
+        proxy: str | None = None,
+        transport: httpx.AsyncBaseTransport | None = None,
+        http_client: httpx.AsyncClient | None = None,
+    ) -> None:
+        """Set a client up; nothing is sent yet.
+
+        Args:
+            url: The service's address; LONGPOINT_URL, or else http://127.0.0.1:8000.
+            api_key: The key to call it with; LONGPOINT_API_KEY, or else none.
+            timeout: Seconds to wait to connect, and then for each part of an answer; None waits for ever.
+            retry: How what is safe to repeat is repeated.
+            proxy: A proxy's address. HTTP_PROXY, HTTPS_PROXY and NO_PROXY are heeded without it.
+            transport: A httpx transport to send through.
+            http_client: A httpx client to send through; yours to close, and it brings its own proxy and transport.
+
+        Raises:
+            ConfigError: for an address or a key that cannot be one.
+        """
+        from longpoint_sdk._http import AsyncWire  # httpx takes longer to import than all the rest
+
+        self._settings = Settings.find(url, api_key, timeout, retry)
+        self._wire = AsyncWire(self._settings, http_client, proxy=proxy, transport=transport)
+
+    @property
+    def url(self) -> str:
+        """The service's address."""
+        return self._settings.url
+
+    async def send(self, call: Call[T]) -> T:
+        """Send a call and give what it answers.
+
+        Raises:
+            Problem: the service refused.
+            ConnectionFailed: no answer came.
+        """
+        return (await self.send_raw(call)).value
+
+    async def send_raw(self, call: Call[T]) -> Reply[T]:
+        """Send a call and give the whole reply: status, header fields, bytes, and what they say."""
+        steps = exchange(call, self._settings.retry)
+        came: Came = None
+        try:
+            while True:
+                came = await self._take(steps.send(came))
+        except StopIteration as end:
+            reply: Reply[T] = end.value
+            return reply
+
+    async def _take(self, step: Send | Pause) -> Came:
+        if isinstance(step, Pause):
+            import asyncio  # by now it is loaded; at the top it would slow the import of the sync client
+
+            await asyncio.sleep(step.seconds)
+            return None
+        try:
+            return await self._wire.send(step, self._settings.timeout)
+        except ConnectionFailed as failure:
+            return failure
+
+    def with_options(
+        self: Self, *, timeout: float | EllipsisType | None = ..., retry: Retry | None = None
+    ) -> Self:
+        """This client, over the same connections, with another timeout or other retries."""
+        twin = object.__new__(type(self))
+        twin._wire = self._wire
+        twin._settings = self._settings.changed(timeout, retry)
+        return twin
+
+    async def close(self) -> None:
+        """Close the connections, unless they came with a `http_client`."""
+        await self._wire.close()
+
+    async def __aenter__(self: Self) -> Self:
+        return self
+
+    async def __aexit__(
+        self, kind: type[BaseException] | None, fault: BaseException | None, trace: TracebackType | None
+    ) -> None:
+        await self.close()
+
+    def __repr__(self) -> str:
+        return f"<{type(self).__name__} of {self.url}>"

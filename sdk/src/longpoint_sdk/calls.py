@@ -1,0 +1,83 @@
+"""A call of each operation, for a client's `send` and `send_raw`. Generated; do not edit."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from longpoint_sdk import types
+from longpoint_sdk._call import Call
+
+
+def compute_cut_list(request: types.CutListRequest | Mapping[str, Any]) -> Call[types.CutListOut]:
+    """`POST /v1/cut-list`: A house."""
+    return Call(
+        operation="compute_cut_list",
+        method="POST",
+        path="/v1/cut-list",
+        result=types.CutListOut,
+        body=request,
+    )
+
+
+def check_live() -> Call[types.Health]:
+    """`GET /health/live`: Is the process alive?"""
+    return Call(operation="check_live", method="GET", path="/health/live", result=types.Health)
+
+
+def check_ready() -> Call[types.Health]:
+    """`GET /health/ready`: Is the service ready for work?"""
+    return Call(operation="check_ready", method="GET", path="/health/ready", result=types.Health)
+
+
+def read_lengths(request: types.LengthsIn | Mapping[str, Any]) -> Call[types.LengthsOut]:
+    """`POST /v1/lengths`: Read lengths."""
+    return Call(
+        operation="read_lengths", method="POST", path="/v1/lengths", result=types.LengthsOut, body=request
+    )
+
+
+def compute_apron(request: types.ApronRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
+    """`POST /v1/apron`: An apron."""
+    return Call(
+        operation="compute_apron", method="POST", path="/v1/apron", result=types.PartsOut, body=request
+    )
+
+
+def compute_casing(request: types.CasingRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
+    """`POST /v1/casing`: Casing."""
+    return Call(
+        operation="compute_casing", method="POST", path="/v1/casing", result=types.PartsOut, body=request
+    )
+
+
+def compute_corners(request: types.CornersRequest | Mapping[str, Any]) -> Call[types.CornersOut]:
+    """`POST /v1/corners`: Corners out of square."""
+    return Call(
+        operation="compute_corners", method="POST", path="/v1/corners", result=types.CornersOut, body=request
+    )
+
+
+def compute_movement(request: types.MovementRequest | Mapping[str, Any]) -> Call[types.MovementOut]:
+    """`POST /v1/movement`: How wood moves."""
+    return Call(
+        operation="compute_movement",
+        method="POST",
+        path="/v1/movement",
+        result=types.MovementOut,
+        body=request,
+    )
+
+
+def compute_opening(request: types.OpeningRequest | Mapping[str, Any]) -> Call[types.OpeningOut]:
+    """`POST /v1/opening`: One opening."""
+    return Call(
+        operation="compute_opening", method="POST", path="/v1/opening", result=types.OpeningOut, body=request
+    )
+
+
+def compute_stool(request: types.StoolRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
+    """`POST /v1/stool`: A stool."""
+    return Call(
+        operation="compute_stool", method="POST", path="/v1/stool", result=types.PartsOut, body=request
+    )

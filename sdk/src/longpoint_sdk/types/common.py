@@ -1,0 +1,251 @@
+"""Types of the document's part "common". Generated; do not edit."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Literal
+
+from longpoint_sdk._measured import Measured
+from longpoint_sdk.types._base import LengthText, Request, Result
+
+if TYPE_CHECKING:
+    ApronEnds = Literal["mitred_return", "square"]
+    CutKind = Literal["bevel", "compound", "mitre", "square"]
+    Foot = Literal["floor", "picture_frame", "plinth", "stool"]
+    """What the trim stands on."""
+    Hand = Literal["left", "right"]
+    HeadStyle = Literal["butted", "mitred"]
+    Mode = Literal["down", "nearest", "up"]
+    """Which mark is taken: nearest (the longer of two equally near), up (never short), down (never long).
+    """
+    PartKind = Literal[
+        "apron", "apron_return", "casing_head", "casing_leg", "casing_sill", "plinth_block", "stool"
+    ]
+    RoundTo = Literal["0.5 mm", "1 mm", "1/16 in", "1/32 in", "1/64 in", "1/8 in"]
+    """The fineness of the marks a length is rounded to."""
+    Unit = Literal["cm", "ft", "in", "m", "mm"]
+    """A unit of length, named as it is written after a number."""
+else:
+    ApronEnds = str
+    CutKind = str
+    Foot = str
+    Hand = str
+    HeadStyle = str
+    Mode = str
+    PartKind = str
+    RoundTo = str
+    Unit = str
+
+
+class ApronIn(Request, frozen=True, kw_only=True):
+    """An apron under the stool: its width down the wall, its thickness off the wall, how its ends are cut."""
+
+    width: LengthText
+    thickness: LengthText
+    ends: ApronEnds = "mitred_return"
+    profile: str = "apron"
+
+
+class CasingIn(Request, frozen=True, kw_only=True):
+    """Casing stock: its profile's name, its width across the face and its thickness at the thick edge."""
+
+    width: LengthText
+    thickness: LengthText
+    profile: str = "casing"
+
+
+class LengthOut(Measured, Result, frozen=True, kw_only=True):
+    """A length going out.
+
+    Attributes:
+        exact: The exact length in `unit`, as a fraction or whole number; null when it is irrational.
+        real: When it is irrational, the length in `unit` before rounding, to nine decimals; else null.
+        text: The length rounded as asked, as a tape reads.
+        unit: The unit of all of these.
+        residual: What rounding added: positive when the piece is long.
+    """
+
+    exact: str | None
+    real: float | None
+    text: str
+    unit: Unit | str
+    residual: str
+
+
+class NotchOut(Result, frozen=True, kw_only=True):
+    """What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end."""
+
+    depth: LengthOut
+    length: LengthOut
+
+
+class EndOut(Result, frozen=True, kw_only=True):
+    """One end of a part as it lies on the saw: face up, outer edge against the fence.
+
+    `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies.
+    `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt
+    from upright towards `tilt`. `long_edge` is the edge or face that keeps the long point.
+    """
+
+    at: str
+    on_saw: Hand | str
+    cut: CutKind | str
+    mitre_degrees: float
+    swing: Hand | str | None
+    bevel_degrees: float
+    tilt: Hand | str | None
+    long_edge: str | None
+    notch: NotchOut | None
+
+
+class MarkOut(Result, frozen=True, kw_only=True):
+    """A layout mark: `at` from the part's left end as it lies on the saw."""
+
+    name: str
+    at: LengthOut
+
+
+class StepOut(Result, frozen=True, kw_only=True):
+    """How a figure was computed: the rule in words and the readings it used, exact."""
+
+    figure: str
+    rule: str
+    inputs: dict[str, str]
+
+
+class PartOut(Result, frozen=True, kw_only=True):
+    """One piece of trim.
+
+    `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of
+    a stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of
+    this part can open or bind because `overall` was rounded, were all of the residual to fall on one joint.
+    """
+
+    key: str
+    kind: PartKind | str
+    opening: str
+    side: str
+    profile: str
+    quantity: int
+    short_point: LengthOut
+    long_point: LengthOut
+    overall: LengthOut
+    width: LengthOut
+    thickness: LengthOut
+    rip_width: LengthOut | None
+    ends: tuple[EndOut, EndOut]
+    marks: list[MarkOut]
+    joint_error: str
+    how: list[StepOut]
+    notes: list[str]
+
+
+class OpeningOut(Result, frozen=True, kw_only=True):
+    """One opening worked out: its parts and what was assumed. `square_gap` is the joint gap that taking its
+    corners as square leaves.
+    """
+
+    mark: str
+    room: str
+    count: int
+    parts: list[PartOut]
+    square_gap: str
+    notes: list[str]
+
+
+class PlinthIn(Request, frozen=True, kw_only=True):
+    """Plinth blocks under a door's legs."""
+
+    width: LengthText
+    height: LengthText
+    thickness: LengthText
+    profile: str = "plinth"
+
+
+class ReadingsIn(Request, frozen=True, kw_only=True):
+    """What the tape read, from the jamb's inside faces.
+
+    A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of
+    the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One
+    out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one
+    corner's angle; further ones check the tape. A curved head has its `rise` above the springing
+    (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its
+    number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other
+    convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`,
+    the base's right-hand corner first (a triangle needs none). A stool needs `jamb_depth`, wall face back to
+    the sash stop, or `left_depth` and `right_depth`.
+    """
+
+    angles: list[float] | None = None
+    bottom_left_angle: float | None = None
+    bottom_right_angle: float | None = None
+    departure: LengthText | None = None
+    diagonal_from_bottom_left: LengthText | None = None
+    diagonal_from_bottom_right: LengthText | None = None
+    head_pieces: int | None = None
+    head_width: LengthText | None = None
+    jamb_depth: LengthText | None = None
+    jamb_thickness: LengthText = "3/4 in"
+    jamb_width: LengthText | None = None
+    left_depth: LengthText | None = None
+    left_height: LengthText | None = None
+    leg_height: LengthText | None = None
+    right_depth: LengthText | None = None
+    right_height: LengthText | None = None
+    rise: LengthText | None = None
+    sides: list[LengthText] | None = None
+    top_left_angle: float | None = None
+    top_right_angle: float | None = None
+
+
+class RevealsIn(Request, frozen=True, kw_only=True):
+    """A side's own reveal, where it is not the trim's."""
+
+    head: LengthText | None = None
+    left: LengthText | None = None
+    right: LengthText | None = None
+    sill: LengthText | None = None
+
+
+class RoundingIn(Request, frozen=True, kw_only=True):
+    """How lengths of the answer are rounded.
+
+    Attributes:
+        mode: Which mark is taken: the nearest (the longer of two equally near), the next up or the next down.
+        to: The fineness of the tape they will be marked with. It decides the unit of the answer, too.
+    """
+
+    mode: Mode = "nearest"
+    to: RoundTo = "1/16 in"
+
+
+class StoolIn(Request, frozen=True, kw_only=True):
+    """A stool: the horn runs past the casing's outside edge, the nosing past the apron's face.
+
+    `sash_clearance` is left open between its back edge and the sash; `stock_width` is the width before
+    ripping.
+    """
+
+    thickness: LengthText
+    horn: LengthText
+    nosing: LengthText
+    profile: str = "stool"
+    sash_clearance: LengthText = "0 in"
+    stock_width: LengthText | None = None
+
+
+class TrimIn(Request, frozen=True, kw_only=True):
+    """The trim chosen for one opening or for many.
+
+    `reveal` is the jamb left showing; `overhang` is how far a butted head runs past the legs' outside edges;
+    `floor_clearance` is left under a door's legs. `head_casing` is the legs' casing unless given.
+    """
+
+    casing: CasingIn
+    reveal: LengthText
+    apron: ApronIn | None = None
+    floor_clearance: LengthText = "0 in"
+    head_casing: CasingIn | None = None
+    head_style: HeadStyle = "mitred"
+    overhang: LengthText = "0 in"
+    plinth: PlinthIn | None = None
+    stool: StoolIn | None = None

@@ -1,0 +1,85 @@
+"""The operations that compute and store nothing, by both clients."""
+
+from fractions import Fraction
+
+from longpoint_sdk import AsyncClient, Client, Length, calls, types
+
+STOOL = types.StoolRequest(
+    jamb_width=Length("34 1/2 in"),
+    jamb_depth="2 3/4 in",
+    reveal="1/4 in",
+    casing_width="3 1/4 in",
+    horn="1 in",
+    nosing=Length(1, "in"),
+    apron_thickness="3/4 in",
+)
+
+
+def test_a_stool_over_http(client: Client) -> None:
+    [stool] = client.compute_stool(STOOL).parts
+    assert stool.kind == "stool"
+    assert str(stool.overall) == "43 1/2 in"
+    assert stool.overall == Length("34 1/2 in") + 2 * (Length("1/4 in") + Length("3 1/4 in") + Length("1 in"))
+    assert stool.ends[0].notch is not None
+    assert str(stool.ends[0].notch.depth) == "2 3/4 in"
+
+
+async def test_a_stool_in_process(async_client: AsyncClient) -> None:
+    [stool] = (await async_client.compute_stool(STOOL)).parts
+    assert stool.overall.inches == Fraction(87, 2)
+
+
+def test_a_plain_mapping_will_do(client: Client) -> None:
+    answer = client.read_lengths(
+        {"lengths": ["34 1/2", "876 mm"], "unit": "in", "rounding": {"to": "1/32 in"}}
+    )
+    assert [one.text for one in answer.lengths] == ["34 1/2 in", "34 1/2 in"]
+    assert sum(answer.lengths[1:], start=Length("0 mm")) == Length("876 mm")
+
+
+def test_lengths_go_out_exactly(client: Client) -> None:
+    sent = [Length("34 1/2 in"), Length("876 mm") / 3, Length("2' 10-1/2\""), Length("1 mm").to("in")]
+    answer = client.read_lengths(types.LengthsIn(lengths=[*sent]))
+    assert [one.length for one in answer.lengths] == sent
+
+
+def test_an_answered_length_goes_out_as_it_is(client: Client) -> None:
+    first = client.read_lengths(types.LengthsIn(lengths=["34 17/32 in"])).lengths[0]
+    again = client.read_lengths(types.LengthsIn(lengths=[first.length])).lengths[0]
+    assert again.given == "34 17/32 in"
+
+
+async def test_a_reply_as_it_came(async_client: AsyncClient) -> None:
+    reply = await async_client.send_raw(calls.compute_stool(STOOL))
+    assert reply.status == 200
+    assert reply.headers["Content-Type"] == "application/json"
+    assert reply.request_id == reply.headers["X-Request-Id"]
+    assert reply.attempts == 1
+    assert b'"43 1/2 in"' in reply.content
+    assert reply.value.parts[0].overall == Length("43 1/2 in")
+    assert reply.value is reply.value
+
+
+def test_a_short_house(client: Client) -> None:
+    trim = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+    house = types.CutListRequest(
+        trim_specs={"plain": trim},
+        openings=[
+            types.OpeningIn(
+                mark="P1",
+                room="Pantry",
+                trim="plain",
+                foot_style="picture_frame",
+                readings=types.ReadingsIn(jamb_width="24 in", leg_height=Length("609.6 mm")),
+            )
+        ],
+        stock=[types.StockIn(profile="casing", sticks=[types.StickIn(length="8 ft", price="9.20")])],
+    )
+    cut_list = client.compute_cut_list(house)
+    assert {part.overall for part in cut_list.openings[0].parts} == {Length("29 3/8 in")}
+    assert cut_list.cost == "18.40"
+    assert cut_list.buy[0].quantity == 2
+
+
+def test_health(client: Client) -> None:
+    assert client.check_live().status == client.check_ready().status == "ok"
