@@ -12,15 +12,23 @@ from generator.document import load
 HERE = Path(__file__).resolve().parents[1]
 DOCUMENT = HERE.parent / "openapi" / "longpoint.json"
 PACKAGE = HERE / "src" / "longpoint_sdk"
+PACKAGES = ("types", "calls", "_sync", "_async")
 
 
 def files() -> dict[Path, str]:
     """Everything generated, by where it goes."""
     document = load(DOCUMENT)
-    written = {PACKAGE / "types" / f"{name}.py": text for name, text in types.modules(document).items()}
-    written[PACKAGE / "calls.py"] = operations.calls(document)
-    written[PACKAGE / "_operations.py"] = operations.clients(document, asynchronous=False)
-    written[PACKAGE / "_async_operations.py"] = operations.clients(document, asynchronous=True)
+    packages = {
+        "types": types.modules(document),
+        "calls": operations.calls(document),
+        "_sync": operations.clients(document, asynchronous=False),
+        "_async": operations.clients(document, asynchronous=True),
+    }
+    written = {
+        PACKAGE / package / f"{name}.py": text
+        for package, modules in packages.items()
+        for name, text in modules.items()
+    }
     written[PACKAGE / "problems.py"] = operations.problems(document)
     return {path: _formatted(path, text) for path, text in written.items()}
 
@@ -42,13 +50,14 @@ def _formatted(path: Path, text: str) -> str:
 def main() -> int:
     """Write, or compare."""
     wanted = files()
-    stray = {path for path in (PACKAGE / "types").glob("[!_]*.py") if path not in wanted}
+    stray = {path for package in PACKAGES for path in (PACKAGE / package).glob("[!_]*.py")} - wanted.keys()
     changed = [path for path, text in wanted.items() if not path.exists() or path.read_text("utf-8") != text]
     if "--check" in sys.argv[1:]:
         for path in sorted([*changed, *stray]):
             print(f"{path.relative_to(HERE)} is not what the document makes; run: python -m generator")
         return 1 if changed or stray else 0
     for path in changed:
+        path.parent.mkdir(exist_ok=True)
         path.write_text(wanted[path], encoding="utf-8")
     for path in stray:
         path.unlink()

@@ -50,7 +50,15 @@ class Operation:
     result: Schema | None
     formats: tuple[str, ...]
     answers_json: bool
+    versioned: bool
+    creates: bool
     problems: tuple[str, ...]
+
+    @property
+    def page_of(self) -> str | None:
+        """What it lists, when it answers a page of a list."""
+        name = name_of(self.result or {})
+        return page_item(name) if name else None
 
     def takes(self, place: str) -> list[Parameter]:
         """Its parameters of one place."""
@@ -79,6 +87,12 @@ class Document:
     commonplace: set[str] = field(default_factory=set)
     """Descriptions of a type rather than a field."""
 
+    @property
+    def common_problems(self) -> set[str]:
+        """Problems that most operations may answer with."""
+        counted = Counter(slug for operation in self.operations for slug in operation.problems)
+        return {slug for slug, count in counted.items() if count > len(self.operations) / 2}
+
 
 def load(path: Path) -> Document:
     """Read the document."""
@@ -103,6 +117,12 @@ def name_of(schema: Schema) -> str | None:
     """The component a schema refers to, if it does nothing but that."""
     reference = schema.get("$ref")
     return reference.rpartition("/")[2] if reference else None
+
+
+def page_item(name: str) -> str | None:
+    """What a page is of, by the name of its schema."""
+    found = re.fullmatch(r"Page_(\w+)_", name)
+    return found[1] if found else None
 
 
 def references(schema: Any) -> Iterator[str]:
@@ -142,6 +162,8 @@ def _operation(raw: dict[str, Any], path: str, method: str, said: dict[str, Any]
         result=content.get(JSON, {}).get("schema"),
         formats=tuple(sorted(kind for kind in content if kind not in (JSON, *_SAME_AS_JSON))),
         answers_json=JSON in content,
+        creates="201" in said["responses"],
+        versioned="ETag" in success.get("headers", {}),
         problems=tuple(
             slug
             for status, answer in sorted(said["responses"].items())
@@ -192,7 +214,9 @@ def _place(document: Document) -> None:
                 side.add(name)
                 tags.setdefault(name, set()).add(operation.tag)
     document.homes = {
-        name: module_name(next(iter(used))) if len(used) == 1 else "common" for name, used in tags.items()
+        name: module_name(next(iter(used))) if len(used) == 1 else "common"
+        for name, used in tags.items()
+        if not page_item(name)
     }
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from generator.document import Document, Schema, name_of, references
+from generator.document import Document, Schema, name_of, page_item, references
 from generator.prose import docstring, one_line
 
 _MEASURED = {"exact", "real", "text", "unit", "residual"}
@@ -21,10 +21,10 @@ def modules(document: Document) -> dict[str, str]:
         for name in sorted(document.homes)
         if document.homes[name] == home
     )
-    names = "\n".join(f'    "{name}",' for name in sorted(["LengthText", *document.homes]))
+    names = "\n".join(f'    "{name}",' for name in sorted(["LengthText", "Page", *document.homes]))
     written["__init__"] = (
         '"""What operations take and give, as the OpenAPI document has it. Generated; do not edit."""\n\n'
-        f"from longpoint_sdk.types._base import LengthText\n{imports}\n\n__all__ = [\n{names}\n]\n"
+        f"from longpoint_sdk.types._base import LengthText, Page\n{imports}\n\n__all__ = [\n{names}\n]\n"
     )
     return written
 
@@ -42,7 +42,8 @@ def _module(document: Document, home: str) -> str:
         "",
     ]
     wanted = {name for one in structs for name in references(document.schemas[one])}
-    abroad = sorted(name for name in wanted if document.homes[name] != home)
+    wanted |= {sent for one in structs if (sent := _sent_as(document, one))}
+    abroad = sorted(name for name in wanted if document.homes.get(name, home) != home)
     typing = [word for word in ("Any",) if f"{word}" in text.replace(f"An{word}", "")]
     if enums:
         typing += ["TYPE_CHECKING", "Literal"]
@@ -55,11 +56,13 @@ def _module(document: Document, home: str) -> str:
     head.append("")
     if "Measured" in text:
         head.append("from longpoint_sdk._measured import Measured")
-    base = [word for word in ("LengthText", "Request", "Result") if word in text]
+    base = [word for word in ("LengthText", "Request", "Result", "request_from") if f"{word}" in text]
     if base:
         head.append(f"from longpoint_sdk.types._base import {', '.join(base)}")
     if abroad:
-        head.append(f"from longpoint_sdk.types.common import {', '.join(abroad)}")
+        for module in sorted({document.homes[name] for name in abroad}):
+            here = [name for name in abroad if document.homes[name] == module]
+            head.append(f"from longpoint_sdk.types.{module} import {', '.join(here)}")
     return "\n".join(head) + "\n\n" + _enums(document, enums) + text + "\n"
 
 
@@ -117,7 +120,27 @@ def _struct(document: Document, name: str) -> str:
     for field in optional:
         type_ = annotation(document, properties[field], open=not asked)
         lines.append(f"    {field}: {type_}{_default(document, properties[field], type_)}")
+    if sent := _sent_as(document, name):
+        lines.append(
+            f"\n    def changed(self, **fields: Any) -> {sent}:\n"
+            f'        """What is sent to change it: it as it stands, with other values for some fields."""\n'
+            f"        return request_from({sent}, self, fields)"
+        )
     return "\n".join(lines)
+
+
+def _sent_as(document: Document, name: str) -> str | None:
+    """The request that replaces what is answered as this, when they have the same fields."""
+    fields = document.schemas[name].get("properties", {}).keys()
+    reads = {one.path for one in document.operations if one.result and name_of(one.result) == name}
+    bodies = [
+        one.body for one in document.operations if one.method == "PUT" and one.path in reads and one.body
+    ]
+    for body in bodies:
+        sent = name_of(body)
+        if sent and sent != name and document.schemas[sent]["properties"].keys() <= fields:
+            return sent
+    return None
 
 
 def _says_something(document: Document, schema: Schema) -> bool:
@@ -133,10 +156,13 @@ def annotation(document: Document, schema: Schema, *, open: bool) -> str:
         open: Whether a newer service may answer an option this SDK does not know.
     """
     if name := name_of(schema):
+        if item := page_item(name):
+            return f"Page[{item}]"
         return f"{name} | str" if open and "enum" in document.schemas[name] else name
     for joined in ("anyOf", "oneOf"):
         if joined in schema:
-            return " | ".join(_each(document, schema[joined], open))
+            kinds = _each(document, schema[joined], open)
+            return " | ".join(dict.fromkeys([*(kind for kind in kinds if kind != "None"), *kinds]))
     if schema.get("format") == "length":
         return "LengthText"
     if schema.get("format") == "decimal":

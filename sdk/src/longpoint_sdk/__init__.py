@@ -10,7 +10,7 @@
 """
 
 from longpoint_sdk import calls, problems, types
-from longpoint_sdk._async_operations import AsyncClient
+from longpoint_sdk._async import AsyncClient
 from longpoint_sdk._call import Call, Reply
 from longpoint_sdk._errors import (
     ConfigError,
@@ -22,15 +22,19 @@ from longpoint_sdk._errors import (
     Problem,
     TimedOut,
     UnreadableAnswer,
+    VersionConflict,
 )
 from longpoint_sdk._length import Length
 from longpoint_sdk._length_text import Unit
-from longpoint_sdk._operations import Client
+from longpoint_sdk._pages import AsyncPages, Pages
 from longpoint_sdk._retry import Retry
+from longpoint_sdk._sync import Client
 from longpoint_sdk._version import __version__
+from longpoint_sdk._versioned import Versioned
 
 __all__ = [
     "AsyncClient",
+    "AsyncPages",
     "Call",
     "Client",
     "ConfigError",
@@ -40,12 +44,15 @@ __all__ = [
     "LengthError",
     "LongpointError",
     "NotReached",
+    "Pages",
     "Problem",
     "Reply",
     "Retry",
     "TimedOut",
     "Unit",
     "UnreadableAnswer",
+    "VersionConflict",
+    "Versioned",
     "__version__",
     "calls",
     "problems",

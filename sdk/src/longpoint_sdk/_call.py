@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import lru_cache
+from http import HTTPStatus
 from typing import Any, Generic, Literal, TypeVar, cast
+from urllib.parse import quote
 
 import msgspec
 
 from longpoint_sdk._errors import UnreadableAnswer
 from longpoint_sdk._length import Length
+from longpoint_sdk._versioned import Versioned
 
 T = TypeVar("T")
 
@@ -32,7 +35,9 @@ class Call(msgspec.Struct, Generic[T], frozen=True, kw_only=True):
         body: What is sent, encoded as JSON; None sends no body.
         accept: The media type to answer in.
         repeat: Whether it may be sent again.
-        current: Path of the thing it changes; it is fetched when the change is refused as out of date.
+        versioned: Whether the answer comes as a `Versioned`.
+        held: What was read before; it is the answer when the service says that it has not changed.
+        current: Reads what this would change; sent when the change is refused as out of date.
     """
 
     operation: str
@@ -44,7 +49,9 @@ class Call(msgspec.Struct, Generic[T], frozen=True, kw_only=True):
     body: Any = None
     accept: str = JSON
     repeat: Repeat = "always"
-    current: str | None = None
+    versioned: bool = False
+    held: Versioned[Any] | None = None
+    current: Call[Any] | None = None
 
 
 class Reply(Generic[T]):
@@ -59,12 +66,12 @@ class Reply(Generic[T]):
         seconds: From the first sending to the answer.
     """
 
-    __slots__ = ("_value", "attempts", "content", "headers", "request_id", "result", "seconds", "status")
+    __slots__ = ("_call", "_value", "attempts", "content", "headers", "request_id", "seconds", "status")
 
     def __init__(
         self,
+        call: Call[T],
         *,
-        result: Any,
         status: int,
         headers: Mapping[str, str],
         content: bytes,
@@ -72,7 +79,8 @@ class Reply(Generic[T]):
         attempts: int,
         seconds: float,
     ) -> None:
-        self.result = result
+        self._call = call
+        self._value: Any = None
         self.status = status
         self.headers = headers
         self.content = content
@@ -87,24 +95,28 @@ class Reply(Generic[T]):
         Raises:
             UnreadableAnswer: when it is not of the form the document promises.
         """
-        try:
-            return self._value
-        except AttributeError:
-            self._value: T = self._read()
-            return self._value
+        if self._value is None:
+            self._value = self._read()
+        return cast("T", self._value)
 
     @property
     def etag(self) -> str | None:
         """The version of what was answered; send it as `if_match` to change that and nothing newer."""
         return self.headers.get("etag")
 
-    def _read(self) -> T:
-        if self.result is bytes:
-            return cast("T", self.content)
-        if self.result is None:
-            return cast("T", None)
+    def _read(self) -> Any:
+        if self.status == HTTPStatus.NOT_MODIFIED:
+            return self._call.held
+        value = self._decoded()
+        return Versioned(value, self.etag or "") if self._call.versioned else value
+
+    def _decoded(self) -> Any:
+        if self._call.result is bytes:
+            return self.content
+        if self._call.result is None:
+            return None
         try:
-            return cast("T", _decoder(self.result).decode(self.content))
+            return _decoder(self._call.result).decode(self.content)
         except (msgspec.DecodeError, ValueError) as fault:
             raise UnreadableAnswer(
                 f"The answer is not what the document promises: {fault}",
@@ -130,3 +142,26 @@ def _encode_other(value: Any) -> Any:
 
 encode = msgspec.json.Encoder(enc_hook=_encode_other).encode
 """What is sent, as JSON; a `Length` as its exact text."""
+
+
+def part(value: object) -> str:
+    """A value as one part of a path.
+
+    Raises:
+        ValueError: for empty text, which would name something else.
+    """
+    text = quote(str(value), safe="")
+    if not text:
+        raise ValueError("An id cannot be empty.")
+    return text.replace(".", "%2E") if text in (".", "..") else text
+
+
+def parameters(**given: object) -> dict[str, str]:
+    """Query parameters or header fields, those without a value left out."""
+    return {name: _written(value) for name, value in given.items() if value is not None}
+
+
+def _written(value: object) -> str:
+    if isinstance(value, Versioned):
+        return value.etag
+    return str(value).lower() if isinstance(value, bool) else str(value)

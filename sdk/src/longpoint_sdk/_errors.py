@@ -155,6 +155,21 @@ class Problem(LongpointError):
         return _remake, (type(self), {**vars(self), "headers": dict(self.headers)})
 
 
+class VersionConflict(Problem):
+    """What was to be changed had been changed since it was read. Nothing was done.
+
+    When it was sent more than once (`attempts`), the change found may be this one: its first answer may have been
+    lost on the way. Then `current` looks as it was to look.
+
+    Attributes:
+        mine: What was sent.
+        current: A `Versioned` of how it stands now, to change instead; None where it could not be read.
+    """
+
+    mine: Any = None
+    current: Any = None
+
+
 def _remake(kind: type[Problem], state: dict[str, Any]) -> Problem:
     made = kind.__new__(kind, state["detail"])
     made.__dict__.update(state)

@@ -14,7 +14,7 @@ from typing import Any, TypeVar
 import msgspec
 
 from longpoint_sdk._call import JSON, Call, Reply, encode
-from longpoint_sdk._errors import ConnectionFailed
+from longpoint_sdk._errors import ConnectionFailed, LongpointError, VersionConflict
 from longpoint_sdk._refusal import refusal_of
 from longpoint_sdk._retry import Retry, retry_after_seconds, worth_repeating
 
@@ -83,11 +83,26 @@ def exchange(call: Call[T], retry: Retry) -> Steps[T]:
             helps = repeatable and worth_repeating(came.status, keyed=keyed)
             pause = retry.pause(attempts, wait) if helps else None
             if pause is None:
-                raise refusal_of(
+                refusal = refusal_of(
                     came.status, came.headers, came.content, request_id=request_id, attempts=attempts
                 )
+                if isinstance(refusal, VersionConflict):
+                    refusal.mine = call.body
+                    refusal.current = yield from _now(call, retry)
+                raise refusal
         _log.info("%s %s: again in %.1f s (request %s)", send.method, send.path, pause, request_id)
         yield Pause(pause)
+
+
+def _now(call: Call[Any], retry: Retry) -> Generator[Send | Pause, Came, Any]:
+    """What a change that came too late would have changed, as it stands; None where that cannot be read."""
+    if call.current is None:
+        return None
+    try:
+        reply = yield from exchange(call.current, retry)
+        return reply.value
+    except LongpointError:
+        return None
 
 
 def _request(call: Call[Any]) -> Send:
@@ -103,7 +118,7 @@ def _request(call: Call[Any]) -> Send:
 
 def _reply(call: Call[T], answer: Answer, request_id: str, attempts: int, seconds: float) -> Reply[T]:
     return Reply(
-        result=call.result,
+        call,
         status=answer.status,
         headers=answer.headers,
         content=answer.content,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from longpoint_sdk._errors import Problem
+from longpoint_sdk._errors import Problem, VersionConflict
 
 
 class BadRequest(Problem):
@@ -15,6 +15,24 @@ class MalformedBody(Problem):
     """The body could not be read (400)."""
 
     type_uri = "/problems/malformed-body"
+
+
+class KeyNeeded(Problem):
+    """A key is needed (401)."""
+
+    type_uri = "/problems/key-needed"
+
+
+class KeyRefused(Problem):
+    """The key is not taken (401)."""
+
+    type_uri = "/problems/key-refused"
+
+
+class ScopeMissing(Problem):
+    """The key may not do this (403)."""
+
+    type_uri = "/problems/scope-missing"
 
 
 class NotFound(Problem):
@@ -35,6 +53,24 @@ class NotAcceptable(Problem):
     type_uri = "/problems/not-acceptable"
 
 
+class ScheduleArchived(Problem):
+    """The schedule is archived (409)."""
+
+    type_uri = "/problems/schedule-archived"
+
+
+class ScheduleNotArchived(Problem):
+    """The schedule is not archived (409)."""
+
+    type_uri = "/problems/schedule-not-archived"
+
+
+class PreconditionFailed(VersionConflict):
+    """It was changed in the meantime (412)."""
+
+    type_uri = "/problems/precondition-failed"
+
+
 class ContentTooLarge(Problem):
     """The body is too large (413)."""
 
@@ -47,10 +83,22 @@ class UnsupportedMediaType(Problem):
     type_uri = "/problems/unsupported-media-type"
 
 
+class IdempotencyKeyReused(Problem):
+    """The Idempotency-Key was used for another request (422)."""
+
+    type_uri = "/problems/idempotency-key-reused"
+
+
 class InvalidRequest(Problem):
     """The request was read, but cannot be done as it stands (422)."""
 
     type_uri = "/problems/invalid-request"
+
+
+class PreconditionRequired(Problem):
+    """Say which version is to be changed (428)."""
+
+    type_uri = "/problems/precondition-required"
 
 
 class InternalError(Problem):
@@ -59,18 +107,40 @@ class InternalError(Problem):
     type_uri = "/problems/internal-error"
 
 
+class NoStorage(Problem):
+    """This service keeps no schedules (503)."""
+
+    type_uri = "/problems/no-storage"
+
+
+class StorageUnavailable(Problem):
+    """Schedules cannot be reached at the moment (503)."""
+
+    type_uri = "/problems/storage-unavailable"
+
+
 KINDS: dict[str, type[Problem]] = {
     kind.type_uri: kind
     for kind in (
         BadRequest,
         MalformedBody,
+        KeyNeeded,
+        KeyRefused,
+        ScopeMissing,
         NotFound,
         MethodNotAllowed,
         NotAcceptable,
+        ScheduleArchived,
+        ScheduleNotArchived,
+        PreconditionFailed,
         ContentTooLarge,
         UnsupportedMediaType,
+        IdempotencyKeyReused,
         InvalidRequest,
+        PreconditionRequired,
         InternalError,
+        NoStorage,
+        StorageUnavailable,
     )
 }
 """Every kind, by its type."""

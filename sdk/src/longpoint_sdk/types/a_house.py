@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from longpoint_sdk.types._base import LengthText, Request, Result
 from longpoint_sdk.types.common import (
-    Foot,
+    DefectIn,
     LengthOut,
+    OpeningIn,
     OpeningOut,
-    ReadingsIn,
-    RevealsIn,
     RoundingIn,
+    StickIn,
     TrimIn,
     Unit,
 )
@@ -89,26 +89,6 @@ class CutListOut(Result, frozen=True, kw_only=True):
     cautions: list[str]
 
 
-class OpeningIn(Request, frozen=True, kw_only=True):
-    """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike."""
-
-    mark: str
-    readings: ReadingsIn
-    trim: str
-    count: int = 1
-    foot_style: Foot = "stool"
-    reveals: RevealsIn = RevealsIn()
-    room: str = ""
-    square_gap: LengthText = "1/64 in"
-
-
-class DefectIn(Request, frozen=True, kw_only=True):
-    """A stretch of a stick that no piece may touch, measured from its left end."""
-
-    start: LengthText
-    end: LengthText
-
-
 class RemnantIn(Request, frozen=True, kw_only=True):
     """A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost.
 
@@ -120,19 +100,6 @@ class RemnantIn(Request, frozen=True, kw_only=True):
     count: int = 1
     defects: list[DefectIn] = []
     price: str = "0"
-
-
-class StickIn(Request, frozen=True, kw_only=True):
-    """A length the yard sells, its price, and how many there are where that is limited.
-
-    Attributes:
-        price: An amount of money as decimal text, at most two places.
-    """
-
-    length: LengthText
-    price: str
-    available: int | None = None
-    defects: list[DefectIn] = []
 
 
 class StockIn(Request, frozen=True, kw_only=True):

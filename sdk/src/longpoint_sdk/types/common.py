@@ -8,17 +8,38 @@ from longpoint_sdk._measured import Measured
 from longpoint_sdk.types._base import LengthText, Request, Result
 
 if TYPE_CHECKING:
-    ApronEnds = Literal["mitred_return", "square"]
+    ApronEnds = Literal["angled", "mitred_return", "square"]
+    """An apron's end: returned to the wall, cut square, or cut back at an angle below the stool."""
     CutKind = Literal["bevel", "compound", "mitre", "square"]
     Foot = Literal["floor", "picture_frame", "plinth", "stool"]
     """What the trim stands on."""
     Hand = Literal["left", "right"]
-    HeadStyle = Literal["butted", "mitred"]
+    HeadStyle = Literal["butted", "corner_blocks", "mitred"]
+    """How casing meets at the head: mitred, head over the legs, or both against a block."""
     Mode = Literal["down", "nearest", "up"]
     """Which mark is taken: nearest (the longer of two equally near), up (never short), down (never long).
     """
     PartKind = Literal[
-        "apron", "apron_return", "casing_head", "casing_leg", "casing_sill", "plinth_block", "stool"
+        "apron",
+        "apron_return",
+        "back_band",
+        "cap",
+        "cap_return",
+        "casing_head",
+        "casing_leg",
+        "casing_sill",
+        "corner_block",
+        "door_stop",
+        "fillet",
+        "fillet_return",
+        "head_jamb",
+        "jamb_extension",
+        "jamb_leg",
+        "levelling_strip",
+        "mull_casing",
+        "plinth_block",
+        "stool",
+        "stool_return",
     ]
     RoundTo = Literal["0.5 mm", "1 mm", "1/16 in", "1/32 in", "1/64 in", "1/8 in"]
     """The fineness of the marks a length is rounded to."""
@@ -51,6 +72,13 @@ class CasingIn(Request, frozen=True, kw_only=True):
     width: LengthText
     thickness: LengthText
     profile: str = "casing"
+
+
+class DefectIn(Request, frozen=True, kw_only=True):
+    """A stretch of a stick that no piece may touch, measured from its left end."""
+
+    start: LengthText
+    end: LengthText
 
 
 class LengthOut(Measured, Result, frozen=True, kw_only=True):
@@ -97,11 +125,174 @@ class EndOut(Result, frozen=True, kw_only=True):
     notch: NotchOut | None
 
 
+class RoundingIn(Request, frozen=True, kw_only=True):
+    """How lengths of the answer are rounded.
+
+    Attributes:
+        mode: Which mark is taken: the nearest (the longer of two equally near), the next up or the next down.
+        to: The fineness of the tape they will be marked with. It decides the unit of the answer, too.
+    """
+
+    mode: Mode = "nearest"
+    to: RoundTo = "1/16 in"
+
+
+class StickIn(Request, frozen=True, kw_only=True):
+    """A length the yard sells, its price, and how many there are where that is limited.
+
+    Attributes:
+        price: An amount of money as decimal text, at most two places.
+    """
+
+    length: LengthText
+    price: str
+    available: int | None = None
+    defects: list[DefectIn] = []
+
+
+class StockForSaleIn(Request, frozen=True, kw_only=True):
+    """One profile's sticks at the yard. `turnable` stock is flat and square-edged, so mitred ends may share a
+    cut.
+
+    Attributes:
+        sticks: The lengths to be had.
+        turnable: Whether it is flat, square-edged stock.
+    """
+
+    profile: str
+    sticks: list[StickIn]
+    turnable: bool = False
+
+
+class PlinthIn(Request, frozen=True, kw_only=True):
+    """Plinth blocks under a door's legs."""
+
+    width: LengthText
+    height: LengthText
+    thickness: LengthText
+    profile: str = "plinth"
+
+
+class StoolIn(Request, frozen=True, kw_only=True):
+    """A stool: the horn runs past the casing's outside edge, the nosing past the apron's face.
+
+    `sash_clearance` is left open between its back edge and the sash; `stock_width` is the width before
+    ripping.
+    """
+
+    thickness: LengthText
+    horn: LengthText
+    nosing: LengthText
+    profile: str = "stool"
+    sash_clearance: LengthText = "0 in"
+    stock_width: LengthText | None = None
+
+
+class TrimIn(Request, frozen=True, kw_only=True):
+    """The trim chosen for one opening or for many.
+
+    `reveal` is the jamb left showing; `overhang` is how far a butted head runs past the legs' outside edges;
+    `floor_clearance` is left under a door's legs. `head_casing` is the legs' casing unless given.
+    """
+
+    casing: CasingIn
+    reveal: LengthText
+    apron: ApronIn | None = None
+    floor_clearance: LengthText = "0 in"
+    head_casing: CasingIn | None = None
+    head_style: HeadStyle = "mitred"
+    overhang: LengthText = "0 in"
+    plinth: PlinthIn | None = None
+    stool: StoolIn | None = None
+
+
+class HouseIn(Request, frozen=True, kw_only=True):
+    """What is said of a house as a whole.
+
+    Attributes:
+        currency: ISO 4217 code; only repeated in the answer.
+        rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
+        site_note: Free text; may have several lines.
+        stock: What the yard sells.
+        trim_specs: Trim chosen for many openings, by name.
+        unit: The unit of lengths written without one, here and in the openings.
+    """
+
+    name: str
+    currency: str = "USD"
+    end_trim: LengthText = "1/2 in"
+    keep_length: LengthText = "24 in"
+    kerf: LengthText = "1/8 in"
+    rounding: RoundingIn = RoundingIn()
+    site_note: str = ""
+    stock: list[StockForSaleIn] = []
+    trim_specs: dict[str, TrimIn] = {}
+    unit: Unit | None = None
+
+
 class MarkOut(Result, frozen=True, kw_only=True):
     """A layout mark: `at` from the part's left end as it lies on the saw."""
 
     name: str
     at: LengthOut
+
+
+class ReadingsIn(Request, frozen=True, kw_only=True):
+    """What the tape read, from the jamb's inside faces.
+
+    A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of
+    the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One
+    out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one
+    corner's angle; further ones check the tape. A curved head has its `rise` above the springing
+    (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its
+    number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other
+    convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`,
+    the base's right-hand corner first (a triangle needs none). A stool needs `jamb_depth`, wall face back to
+    the sash stop, or `left_depth` and `right_depth`.
+    """
+
+    angles: list[float] | None = None
+    bottom_left_angle: float | None = None
+    bottom_right_angle: float | None = None
+    departure: LengthText | None = None
+    diagonal_from_bottom_left: LengthText | None = None
+    diagonal_from_bottom_right: LengthText | None = None
+    head_pieces: int | None = None
+    head_width: LengthText | None = None
+    jamb_depth: LengthText | None = None
+    jamb_thickness: LengthText = "3/4 in"
+    jamb_width: LengthText | None = None
+    left_depth: LengthText | None = None
+    left_height: LengthText | None = None
+    leg_height: LengthText | None = None
+    right_depth: LengthText | None = None
+    right_height: LengthText | None = None
+    rise: LengthText | None = None
+    sides: list[LengthText] | None = None
+    top_left_angle: float | None = None
+    top_right_angle: float | None = None
+
+
+class RevealsIn(Request, frozen=True, kw_only=True):
+    """A side's own reveal, where it is not the trim's."""
+
+    head: LengthText | None = None
+    left: LengthText | None = None
+    right: LengthText | None = None
+    sill: LengthText | None = None
+
+
+class OpeningIn(Request, frozen=True, kw_only=True):
+    """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike."""
+
+    mark: str
+    readings: ReadingsIn
+    trim: str
+    count: int = 1
+    foot_style: Foot = "stool"
+    reveals: RevealsIn = RevealsIn()
+    room: str = ""
+    square_gap: LengthText = "1/64 in"
 
 
 class StepOut(Result, frozen=True, kw_only=True):
@@ -152,100 +343,22 @@ class OpeningOut(Result, frozen=True, kw_only=True):
     notes: list[str]
 
 
-class PlinthIn(Request, frozen=True, kw_only=True):
-    """Plinth blocks under a door's legs."""
-
-    width: LengthText
-    height: LengthText
-    thickness: LengthText
-    profile: str = "plinth"
-
-
-class ReadingsIn(Request, frozen=True, kw_only=True):
-    """What the tape read, from the jamb's inside faces.
-
-    A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of
-    the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One
-    out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one
-    corner's angle; further ones check the tape. A curved head has its `rise` above the springing
-    (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its
-    number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other
-    convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`,
-    the base's right-hand corner first (a triangle needs none). A stool needs `jamb_depth`, wall face back to
-    the sash stop, or `left_depth` and `right_depth`.
-    """
-
-    angles: list[float] | None = None
-    bottom_left_angle: float | None = None
-    bottom_right_angle: float | None = None
-    departure: LengthText | None = None
-    diagonal_from_bottom_left: LengthText | None = None
-    diagonal_from_bottom_right: LengthText | None = None
-    head_pieces: int | None = None
-    head_width: LengthText | None = None
-    jamb_depth: LengthText | None = None
-    jamb_thickness: LengthText = "3/4 in"
-    jamb_width: LengthText | None = None
-    left_depth: LengthText | None = None
-    left_height: LengthText | None = None
-    leg_height: LengthText | None = None
-    right_depth: LengthText | None = None
-    right_height: LengthText | None = None
-    rise: LengthText | None = None
-    sides: list[LengthText] | None = None
-    top_left_angle: float | None = None
-    top_right_angle: float | None = None
-
-
-class RevealsIn(Request, frozen=True, kw_only=True):
-    """A side's own reveal, where it is not the trim's."""
-
-    head: LengthText | None = None
-    left: LengthText | None = None
-    right: LengthText | None = None
-    sill: LengthText | None = None
-
-
-class RoundingIn(Request, frozen=True, kw_only=True):
-    """How lengths of the answer are rounded.
+class ScheduleOut(Result, frozen=True, kw_only=True):
+    """A schedule as it stands, its openings aside.
 
     Attributes:
-        mode: Which mark is taken: the nearest (the longer of two equally near), the next up or the next down.
-        to: The fineness of the tape they will be marked with. It decides the unit of the answer, too.
+        revision: The number of its latest revision.
+        opening_count: How many openings it has; alike ones under one mark are one.
+        archived_at: When it was archived; null when it is not.
+        house: What is said of the house as a whole, as it was sent.
+        exact: Every length exactly, by its JSON pointer, as a fraction of an inch.
     """
 
-    mode: Mode = "nearest"
-    to: RoundTo = "1/16 in"
-
-
-class StoolIn(Request, frozen=True, kw_only=True):
-    """A stool: the horn runs past the casing's outside edge, the nosing past the apron's face.
-
-    `sash_clearance` is left open between its back edge and the sash; `stock_width` is the width before
-    ripping.
-    """
-
-    thickness: LengthText
-    horn: LengthText
-    nosing: LengthText
-    profile: str = "stool"
-    sash_clearance: LengthText = "0 in"
-    stock_width: LengthText | None = None
-
-
-class TrimIn(Request, frozen=True, kw_only=True):
-    """The trim chosen for one opening or for many.
-
-    `reveal` is the jamb left showing; `overhang` is how far a butted head runs past the legs' outside edges;
-    `floor_clearance` is left under a door's legs. `head_casing` is the legs' casing unless given.
-    """
-
-    casing: CasingIn
-    reveal: LengthText
-    apron: ApronIn | None = None
-    floor_clearance: LengthText = "0 in"
-    head_casing: CasingIn | None = None
-    head_style: HeadStyle = "mitred"
-    overhang: LengthText = "0 in"
-    plinth: PlinthIn | None = None
-    stool: StoolIn | None = None
+    id: str
+    revision: int
+    opening_count: int
+    created_at: str
+    updated_at: str
+    archived_at: str | None
+    house: HouseIn
+    exact: dict[str, str]

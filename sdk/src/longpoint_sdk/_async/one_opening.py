@@ -1,4 +1,4 @@
-"""The operations of the service as methods. Generated; do not edit."""
+"""Operations of the document's part "one_opening" as methods. Generated; do not edit."""
 
 from __future__ import annotations
 
@@ -9,71 +9,8 @@ from longpoint_sdk import calls, types
 from longpoint_sdk._async_client import BaseAsyncClient
 
 
-class AsyncClient(BaseAsyncClient):
-    """The service, for async code. Use it in an `async with`, or close it. Each operation is a method."""
-
-    async def compute_cut_list(self, request: types.CutListRequest | Mapping[str, Any]) -> types.CutListOut:
-        """A house.
-
-        Every part of every opening, the sticks they come from, what to buy and what is left over.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-        """
-        return await self.send(calls.compute_cut_list(request))
-
-    async def check_live(self) -> types.Health:
-        """Is the process alive?
-
-        Answers as long as the process runs. Restart it when this does not answer.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-        """
-        return await self.send(calls.check_live())
-
-    async def check_ready(self) -> types.Health:
-        """Is the service ready for work?
-
-        Answers once the service can do its work. Send it requests only then.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-        """
-        return await self.send(calls.check_ready())
-
-    async def read_lengths(self, request: types.LengthsIn | Mapping[str, Any]) -> types.LengthsOut:
-        """Read lengths.
-
-        Reads up to a thousand lengths as people write them and gives each back exact and rounded once.
-
-        What cannot be read one way only is refused, never guessed: when any of them is wrong, all that are
-        wrong are listed and none is answered.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-        """
-        return await self.send(calls.read_lengths(request))
+class OneOpening(BaseAsyncClient):
+    """Operations as methods."""
 
     async def compute_apron(self, request: types.ApronRequest | Mapping[str, Any]) -> types.PartsOut:
         """An apron.
@@ -83,11 +20,17 @@ class AsyncClient(BaseAsyncClient):
         Raises:
             BadRequest: The request could not be read.
             MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
             InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
             InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
         """
         return await self.send(calls.compute_apron(request))
 
@@ -100,11 +43,17 @@ class AsyncClient(BaseAsyncClient):
         Raises:
             BadRequest: The request could not be read.
             MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
             InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
             InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
         """
         return await self.send(calls.compute_casing(request))
 
@@ -117,11 +66,17 @@ class AsyncClient(BaseAsyncClient):
         Raises:
             BadRequest: The request could not be read.
             MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
             InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
             InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
         """
         return await self.send(calls.compute_corners(request))
 
@@ -133,11 +88,17 @@ class AsyncClient(BaseAsyncClient):
         Raises:
             BadRequest: The request could not be read.
             MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
             InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
             InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
         """
         return await self.send(calls.compute_movement(request))
 
@@ -150,11 +111,17 @@ class AsyncClient(BaseAsyncClient):
         Raises:
             BadRequest: The request could not be read.
             MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
             InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
             InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
         """
         return await self.send(calls.compute_opening(request))
 
@@ -166,10 +133,16 @@ class AsyncClient(BaseAsyncClient):
         Raises:
             BadRequest: The request could not be read.
             MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
             InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
             InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
         """
         return await self.send(calls.compute_stool(request))

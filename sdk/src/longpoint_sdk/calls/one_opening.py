@@ -1,4 +1,4 @@
-"""A call of each operation, for a client's `send` and `send_raw`. Generated; do not edit."""
+"""Calls of the document's part "one_opening". Generated; do not edit."""
 
 from __future__ import annotations
 
@@ -7,34 +7,6 @@ from typing import Any
 
 from longpoint_sdk import types
 from longpoint_sdk._call import Call
-
-
-def compute_cut_list(request: types.CutListRequest | Mapping[str, Any]) -> Call[types.CutListOut]:
-    """`POST /v1/cut-list`: A house."""
-    return Call(
-        operation="compute_cut_list",
-        method="POST",
-        path="/v1/cut-list",
-        result=types.CutListOut,
-        body=request,
-    )
-
-
-def check_live() -> Call[types.Health]:
-    """`GET /health/live`: Is the process alive?"""
-    return Call(operation="check_live", method="GET", path="/health/live", result=types.Health)
-
-
-def check_ready() -> Call[types.Health]:
-    """`GET /health/ready`: Is the service ready for work?"""
-    return Call(operation="check_ready", method="GET", path="/health/ready", result=types.Health)
-
-
-def read_lengths(request: types.LengthsIn | Mapping[str, Any]) -> Call[types.LengthsOut]:
-    """`POST /v1/lengths`: Read lengths."""
-    return Call(
-        operation="read_lengths", method="POST", path="/v1/lengths", result=types.LengthsOut, body=request
-    )
 
 
 def compute_apron(request: types.ApronRequest | Mapping[str, Any]) -> Call[types.PartsOut]:

@@ -1,0 +1,35 @@
+"""Operations of the document's part "a_house" as methods. Generated; do not edit."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from longpoint_sdk import calls, types
+from longpoint_sdk._async_client import BaseAsyncClient
+
+
+class AHouse(BaseAsyncClient):
+    """Operations as methods."""
+
+    async def compute_cut_list(self, request: types.CutListRequest | Mapping[str, Any]) -> types.CutListOut:
+        """A house.
+
+        Every part of every opening, the sticks they come from, what to buy and what is left over.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotAcceptable: None of the formats asked for can be given.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return await self.send(calls.compute_cut_list(request))

@@ -1,0 +1,202 @@
+"""Operations of the document's part "openings" as methods. Generated; do not edit."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from longpoint_sdk import calls, types
+from longpoint_sdk._async_client import BaseAsyncClient
+from longpoint_sdk._pages import AsyncPages
+from longpoint_sdk._versioned import Versioned
+
+
+class Openings(BaseAsyncClient):
+    """Operations as methods."""
+
+    def list_openings(
+        self,
+        schedule_id: str,
+        *,
+        limit: int | None = None,
+        room: str | None = None,
+        trim: str | None = None,
+        foot_style: types.Foot | None = None,
+    ) -> AsyncPages[types.OpeningStored]:
+        """List openings.
+
+        Openings in the schedule's order.
+
+        Args:
+            schedule_id: The id of a schedule.
+            limit: How many to give at most.
+            room: Only those of a room.
+            trim: Only those with a trim spec.
+            foot_style: Only those whose trim stands on this.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return AsyncPages(
+            self, calls.list_openings(schedule_id, limit=limit, room=room, trim=trim, foot_style=foot_style)
+        )
+
+    async def add_opening(
+        self,
+        schedule_id: str,
+        request: types.OpeningIn | Mapping[str, Any],
+        *,
+        why: str | None = None,
+        if_match: Versioned[Any] | str | None = None,
+        idempotency_key: str | None = None,
+    ) -> Versioned[types.OpeningStored]:
+        """Add an opening.
+
+        Adds an opening after the others. An If-Match header, where there is one, names the schedule's state.
+
+        Args:
+            schedule_id: The id of a schedule.
+            why: Why this is changed; kept with the revision.
+            if_match: What was read, to change that and nothing newer.
+            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            ScheduleArchived: The schedule is archived.
+            ScheduleNotArchived: The schedule is not archived.
+            PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return await self.send(
+            calls.add_opening(
+                schedule_id, request, why=why, if_match=if_match, idempotency_key=idempotency_key
+            )
+        )
+
+    async def remove_opening(
+        self, schedule_id: str, opening: str, *, if_match: Versioned[Any] | str, why: str | None = None
+    ) -> types.Made:
+        """Take an opening off the schedule.
+
+        The opening goes; earlier revisions keep it, and restoring one of them brings it back.
+
+        Args:
+            schedule_id: The id of a schedule.
+            opening: An opening's id, or its mark (its id when the mark has a slash in it).
+            if_match: What was read, to change that and nothing newer.
+            why: Why this is changed; kept with the revision.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            ScheduleArchived: The schedule is archived.
+            ScheduleNotArchived: The schedule is not archived.
+            PreconditionFailed: It was changed in the meantime.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            PreconditionRequired: Say which version is to be changed.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return await self.send(calls.remove_opening(schedule_id, opening, if_match=if_match, why=why))
+
+    async def get_opening(
+        self, schedule_id: str, opening: str, *, if_none_match: Versioned[types.OpeningStored] | None = None
+    ) -> Versioned[types.OpeningStored]:
+        """Read an opening.
+
+        One opening, as it was sent and exactly.
+
+        Args:
+            schedule_id: The id of a schedule.
+            opening: An opening's id, or its mark (its id when the mark has a slash in it).
+            if_none_match: What was read before; given back when it still stands.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return await self.send(calls.get_opening(schedule_id, opening, if_none_match=if_none_match))
+
+    async def replace_opening(
+        self,
+        schedule_id: str,
+        opening: str,
+        request: types.OpeningIn | Mapping[str, Any],
+        *,
+        if_match: Versioned[Any] | str,
+        why: str | None = None,
+    ) -> Versioned[types.OpeningStored]:
+        """Measure an opening again.
+
+        Replaces all that is said of an opening; If-Match names the opening's own state, so that others may
+        change.
+
+        Args:
+            schedule_id: The id of a schedule.
+            opening: An opening's id, or its mark (its id when the mark has a slash in it).
+            if_match: What was read, to change that and nothing newer.
+            why: Why this is changed; kept with the revision.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            ScheduleArchived: The schedule is archived.
+            ScheduleNotArchived: The schedule is not archived.
+            PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            PreconditionRequired: Say which version is to be changed.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return await self.send(
+            calls.replace_opening(schedule_id, opening, request, if_match=if_match, why=why)
+        )

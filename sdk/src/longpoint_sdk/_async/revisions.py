@@ -1,0 +1,116 @@
+"""Operations of the document's part "revisions" as methods. Generated; do not edit."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from longpoint_sdk import calls, types
+from longpoint_sdk._async_client import BaseAsyncClient
+from longpoint_sdk._pages import AsyncPages
+from longpoint_sdk._versioned import Versioned
+
+
+class Revisions(BaseAsyncClient):
+    """Operations as methods."""
+
+    async def restore_revision(
+        self,
+        schedule_id: str,
+        request: types.RestoreIn | Mapping[str, Any],
+        *,
+        if_match: Versioned[Any] | str,
+        why: str | None = None,
+        idempotency_key: str | None = None,
+    ) -> Versioned[types.ScheduleOut]:
+        """Go back to a revision.
+
+        Makes a new revision in which the house and its openings are as they were at an earlier one.
+
+        Nothing of what came between is lost: it can be gone back to in the same way. Work done and the rack
+        stay as they are, since pieces stay cut.
+
+        Args:
+            schedule_id: The id of a schedule.
+            if_match: What was read, to change that and nothing newer.
+            why: Why this is changed; kept with the revision.
+            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            ScheduleArchived: The schedule is archived.
+            ScheduleNotArchived: The schedule is not archived.
+            PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            PreconditionRequired: Say which version is to be changed.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return await self.send(
+            calls.restore_revision(
+                schedule_id, request, if_match=if_match, why=why, idempotency_key=idempotency_key
+            )
+        )
+
+    def list_revisions(self, schedule_id: str, *, limit: int | None = None) -> AsyncPages[types.RevisionOut]:
+        """List revisions.
+
+        Every write to the schedule, the latest first. None is ever changed or taken away.
+
+        Args:
+            schedule_id: The id of a schedule.
+            limit: How many to give at most.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return AsyncPages(self, calls.list_revisions(schedule_id, limit=limit))
+
+    async def get_revision(
+        self, schedule_id: str, number: int, *, if_none_match: Versioned[types.RevisionDetail] | None = None
+    ) -> Versioned[types.RevisionDetail]:
+        """Read a revision.
+
+        One write, and each thing it wrote. An export of the schedule can be had as of any revision.
+
+        Args:
+            schedule_id: The id of a schedule.
+            number: The number of a revision.
+            if_none_match: What was read before; given back when it still stands.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return await self.send(calls.get_revision(schedule_id, number, if_none_match=if_none_match))

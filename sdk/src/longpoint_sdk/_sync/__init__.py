@@ -1,0 +1,34 @@
+"""The client of all operations. Generated; do not edit."""
+
+from __future__ import annotations
+
+from longpoint_sdk._sync.a_house import AHouse
+from longpoint_sdk._sync.health import Health
+from longpoint_sdk._sync.lengths import Lengths
+from longpoint_sdk._sync.one_opening import OneOpening
+from longpoint_sdk._sync.openings import Openings
+from longpoint_sdk._sync.revisions import Revisions
+from longpoint_sdk._sync.schedules import Schedules
+
+
+class Client(AHouse, Health, Lengths, OneOpening, Openings, Revisions, Schedules):
+    """The service, for code that waits. Use it in a `with`, or close it. Each operation is a method.
+
+    Nearly every operation may raise these, from `longpoint_sdk.problems`; others stand with the operation.
+
+    Raises:
+        BadRequest: The request could not be read.
+        MalformedBody: The body could not be read.
+        KeyNeeded: A key is needed.
+        KeyRefused: The key is not taken.
+        ScopeMissing: The key may not do this.
+        NotFound: Nothing is here.
+        NotAcceptable: None of the formats asked for can be given.
+        ContentTooLarge: The body is too large.
+        UnsupportedMediaType: The body is in a format this address does not read.
+        IdempotencyKeyReused: The Idempotency-Key was used for another request.
+        InvalidRequest: The request was read, but cannot be done as it stands.
+        InternalError: The service failed.
+        NoStorage: This service keeps no schedules.
+        StorageUnavailable: Schedules cannot be reached at the moment.
+    """

@@ -1,0 +1,254 @@
+"""Operations of the document's part "schedules" as methods. Generated; do not edit."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from longpoint_sdk import calls, types
+from longpoint_sdk._client import BaseClient
+from longpoint_sdk._pages import Pages
+from longpoint_sdk._versioned import Versioned
+
+
+class Schedules(BaseClient):
+    """Operations as methods."""
+
+    def list_schedules(
+        self, *, limit: int | None = None, name: str | None = None, archived: bool | None = None
+    ) -> Pages[types.ScheduleLine]:
+        """List schedules.
+
+        The account's schedules, the latest made first.
+
+        Args:
+            limit: How many to give at most.
+            name: Part of the name, in capitals or not.
+            archived: Only those archived, or only those not; both when left out.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotAcceptable: None of the formats asked for can be given.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return Pages(self, calls.list_schedules(limit=limit, name=name, archived=archived))
+
+    def create_schedule(
+        self,
+        request: types.ScheduleIn | Mapping[str, Any],
+        *,
+        why: str | None = None,
+        idempotency_key: str | None = None,
+    ) -> Versioned[types.ScheduleOut]:
+        """Start a house's schedule.
+
+        Keeps a house: how it is trimmed, what stock there is, and its openings where they are known already.
+
+        An export of a schedule is a body for this. All of it is kept or, when anything is wrong, none.
+
+        Args:
+            why: Why this is changed; kept with the revision.
+            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotAcceptable: None of the formats asked for can be given.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return self.send(calls.create_schedule(request, why=why, idempotency_key=idempotency_key))
+
+    def delete_schedule(self, schedule_id: str, *, if_match: Versioned[Any] | str) -> None:
+        """Delete an archived schedule.
+
+        Deletes a schedule with its readings, its work and its history, for good; it must be archived first.
+
+        Args:
+            schedule_id: The id of a schedule.
+            if_match: What was read, to change that and nothing newer.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            ScheduleArchived: The schedule is archived.
+            ScheduleNotArchived: The schedule is not archived.
+            PreconditionFailed: It was changed in the meantime.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            PreconditionRequired: Say which version is to be changed.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return self.send(calls.delete_schedule(schedule_id, if_match=if_match))
+
+    def get_schedule(
+        self, schedule_id: str, *, if_none_match: Versioned[types.ScheduleOut] | None = None
+    ) -> Versioned[types.ScheduleOut]:
+        """Read a schedule.
+
+        What is said of the house as a whole; its openings are listed under it.
+
+        Args:
+            schedule_id: The id of a schedule.
+            if_none_match: What was read before; given back when it still stands.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return self.send(calls.get_schedule(schedule_id, if_none_match=if_none_match))
+
+    def replace_schedule(
+        self,
+        schedule_id: str,
+        request: types.HouseIn | Mapping[str, Any],
+        *,
+        if_match: Versioned[Any] | str,
+        why: str | None = None,
+    ) -> Versioned[types.ScheduleOut]:
+        """Change what is said of the house.
+
+        Replaces everything said of the house as a whole; openings and rack stay as they are.
+
+        Every opening must still be buildable with its trim: else all those that are not are told, and nothing
+        is saved.
+
+        Args:
+            schedule_id: The id of a schedule.
+            if_match: What was read, to change that and nothing newer.
+            why: Why this is changed; kept with the revision.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            ScheduleArchived: The schedule is archived.
+            ScheduleNotArchived: The schedule is not archived.
+            PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            PreconditionRequired: Say which version is to be changed.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return self.send(calls.replace_schedule(schedule_id, request, if_match=if_match, why=why))
+
+    def archive_schedule(
+        self,
+        schedule_id: str,
+        *,
+        if_match: Versioned[Any] | str,
+        why: str | None = None,
+        idempotency_key: str | None = None,
+    ) -> Versioned[types.ScheduleOut]:
+        """Put a schedule away.
+
+        An archived schedule can be read but not changed.
+
+        Args:
+            schedule_id: The id of a schedule.
+            if_match: What was read, to change that and nothing newer.
+            why: Why this is changed; kept with the revision.
+            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            ScheduleArchived: The schedule is archived.
+            ScheduleNotArchived: The schedule is not archived.
+            PreconditionFailed: It was changed in the meantime.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            PreconditionRequired: Say which version is to be changed.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return self.send(
+            calls.archive_schedule(schedule_id, if_match=if_match, why=why, idempotency_key=idempotency_key)
+        )
+
+    def unarchive_schedule(
+        self,
+        schedule_id: str,
+        *,
+        if_match: Versioned[Any] | str,
+        why: str | None = None,
+        idempotency_key: str | None = None,
+    ) -> Versioned[types.ScheduleOut]:
+        """Take a schedule out of the archive.
+
+        It can be changed again.
+
+        Args:
+            schedule_id: The id of a schedule.
+            if_match: What was read, to change that and nothing newer.
+            why: Why this is changed; kept with the revision.
+            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+
+        Raises:
+            BadRequest: The request could not be read.
+            MalformedBody: The body could not be read.
+            KeyNeeded: A key is needed.
+            KeyRefused: The key is not taken.
+            ScopeMissing: The key may not do this.
+            NotFound: Nothing is here.
+            NotAcceptable: None of the formats asked for can be given.
+            ScheduleArchived: The schedule is archived.
+            ScheduleNotArchived: The schedule is not archived.
+            PreconditionFailed: It was changed in the meantime.
+            InvalidRequest: The request was read, but cannot be done as it stands.
+            IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            PreconditionRequired: Say which version is to be changed.
+            InternalError: The service failed.
+            StorageUnavailable: Schedules cannot be reached at the moment.
+            NoStorage: This service keeps no schedules.
+        """
+        return self.send(
+            calls.unarchive_schedule(schedule_id, if_match=if_match, why=why, idempotency_key=idempotency_key)
+        )

@@ -1,0 +1,104 @@
+"""Calls of the document's part "openings". Generated; do not edit."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from longpoint_sdk import types
+from longpoint_sdk._call import Call, parameters, part
+from longpoint_sdk._versioned import Versioned
+from longpoint_sdk.calls.schedules import get_schedule
+
+
+def list_openings(
+    schedule_id: str,
+    *,
+    limit: int | None = None,
+    room: str | None = None,
+    trim: str | None = None,
+    foot_style: types.Foot | None = None,
+) -> Call[types.Page[types.OpeningStored]]:
+    """`GET /v1/schedules/{schedule_id}/openings`: List openings."""
+    return Call(
+        operation="list_openings",
+        method="GET",
+        path=f"/v1/schedules/{part(schedule_id)}/openings",
+        result=types.Page[types.OpeningStored],
+        query=parameters(limit=limit, room=room, trim=trim, foot_style=foot_style),
+    )
+
+
+def add_opening(
+    schedule_id: str,
+    request: types.OpeningIn | Mapping[str, Any],
+    *,
+    why: str | None = None,
+    if_match: Versioned[Any] | str | None = None,
+    idempotency_key: str | None = None,
+) -> Call[Versioned[types.OpeningStored]]:
+    """`POST /v1/schedules/{schedule_id}/openings`: Add an opening."""
+    return Call(
+        operation="add_opening",
+        method="POST",
+        path=f"/v1/schedules/{part(schedule_id)}/openings",
+        result=types.OpeningStored,
+        query=parameters(why=why),
+        headers=parameters(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
+        body=request,
+        repeat="with_key",
+        versioned=True,
+        current=get_schedule(schedule_id),
+    )
+
+
+def remove_opening(
+    schedule_id: str, opening: str, *, if_match: Versioned[Any] | str, why: str | None = None
+) -> Call[types.Made]:
+    """`DELETE /v1/schedules/{schedule_id}/openings/{opening}`: Take an opening off the schedule."""
+    return Call(
+        operation="remove_opening",
+        method="DELETE",
+        path=f"/v1/schedules/{part(schedule_id)}/openings/{part(opening)}",
+        result=types.Made,
+        query=parameters(why=why),
+        headers=parameters(**{"If-Match": if_match}),
+        current=get_opening(schedule_id, opening),
+    )
+
+
+def get_opening(
+    schedule_id: str, opening: str, *, if_none_match: Versioned[types.OpeningStored] | None = None
+) -> Call[Versioned[types.OpeningStored]]:
+    """`GET /v1/schedules/{schedule_id}/openings/{opening}`: Read an opening."""
+    return Call(
+        operation="get_opening",
+        method="GET",
+        path=f"/v1/schedules/{part(schedule_id)}/openings/{part(opening)}",
+        result=types.OpeningStored,
+        headers=parameters(**{"If-None-Match": if_none_match}),
+        versioned=True,
+        held=if_none_match,
+    )
+
+
+def replace_opening(
+    schedule_id: str,
+    opening: str,
+    request: types.OpeningIn | Mapping[str, Any],
+    *,
+    if_match: Versioned[Any] | str,
+    why: str | None = None,
+) -> Call[Versioned[types.OpeningStored]]:
+    """`PUT /v1/schedules/{schedule_id}/openings/{opening}`: Measure an opening again."""
+    return Call(
+        operation="replace_opening",
+        method="PUT",
+        path=f"/v1/schedules/{part(schedule_id)}/openings/{part(opening)}",
+        result=types.OpeningStored,
+        query=parameters(why=why),
+        headers=parameters(**{"If-Match": if_match}),
+        body=request,
+        versioned=True,
+        current=get_opening(schedule_id, opening),
+    )

@@ -1,0 +1,45 @@
+"""Types of the document's part "openings". Generated; do not edit."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from longpoint_sdk.types._base import Result, request_from
+from longpoint_sdk.types.common import Foot, OpeningIn, ReadingsIn, RevealsIn
+
+
+class Made(Result, frozen=True, kw_only=True):
+    """A change that was made.
+
+    Attributes:
+        revision: The schedule's revision it made.
+    """
+
+    revision: int
+
+
+class OpeningStored(Result, frozen=True, kw_only=True):
+    """An opening as it was sent, and the exact value of every length in it.
+
+    Attributes:
+        revision: The schedule's revision that last changed it.
+        position: Its place in the schedule's order; places may be skipped.
+        exact: Every length exactly, by its JSON pointer, as a fraction of an inch.
+    """
+
+    id: str
+    revision: int
+    position: int
+    mark: str
+    room: str
+    trim: str
+    count: int
+    foot_style: Foot | str
+    readings: ReadingsIn
+    reveals: RevealsIn
+    square_gap: str
+    exact: dict[str, str]
+
+    def changed(self, **fields: Any) -> OpeningIn:
+        """What is sent to change it: it as it stands, with other values for some fields."""
+        return request_from(OpeningIn, self, fields)

@@ -1,0 +1,191 @@
+"""Schedules in a caller's hands: kept, read, changed from what was read, and listed page by page."""
+
+from collections.abc import Iterator
+
+import httpx
+import pytest
+
+from longpoint_sdk import (
+    AsyncClient,
+    Client,
+    Length,
+    Retry,
+    VersionConflict,
+    Versioned,
+    calls,
+    problems,
+    types,
+)
+
+TRIM = types.TrimIn(
+    casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"),
+    reveal="3/16 in",
+    stool=types.StoolIn(thickness="3/4 in", horn="3/4 in", nosing="7/8 in"),
+    apron=types.ApronIn(width="2 1/2 in", thickness="5/8 in"),
+)
+
+
+def window(mark: str, width: str | Length = "30 5/8 in") -> types.OpeningIn:
+    readings = types.ReadingsIn(jamb_width=width, leg_height="46 1/4 in", jamb_depth="3 1/8 in")
+    return types.OpeningIn(mark=mark, room="Kitchen", trim="painted", readings=readings)
+
+
+def house(name: str, *openings: types.OpeningIn) -> types.ScheduleIn:
+    return types.ScheduleIn(name=name, trim_specs={"painted": TRIM}, openings=[*openings])
+
+
+@pytest.fixture
+def kept(client: Client) -> Versioned[types.ScheduleOut]:
+    """A schedule with two openings."""
+    return client.create_schedule(house("Heron Cottage", window("K1"), window("K2")))
+
+
+def test_what_was_kept_is_read_back(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+    again = client.get_schedule(kept.value.id)
+    assert again.etag == kept.etag
+    assert again.value.house.trim_specs == {"painted": TRIM}
+    k1 = client.get_opening(kept.value.id, "K1").value
+    assert k1.changed() == window("K1")
+    assert Length(k1.exact["/readings/jamb_width"], "in") == Length("30 5/8 in")
+
+
+def test_read_change_write(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+    k1 = client.get_opening(kept.value.id, "K1")
+    wider = k1.value.changed(
+        readings=k1.value.readings.changed(jamb_width=Length("30 5/8 in") + Length("1/8 in"))
+    )
+    done = client.replace_opening(kept.value.id, "K1", wider, if_match=k1, why="remeasured")
+    assert done.value.readings.jamb_width == "30 3/4 in"
+    assert done.etag != k1.etag
+    latest = next(iter(client.list_revisions(kept.value.id)))
+    assert (latest.number, latest.why) == (done.value.revision, "remeasured")
+
+
+def test_a_conflict_carries_both_versions(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+    k1 = client.get_opening(kept.value.id, "K1")
+    client.replace_opening(kept.value.id, "K1", window("K1", "31 in"), if_match=k1)
+    mine = window("K1", "32 in")
+    with pytest.raises(VersionConflict) as caught:
+        client.replace_opening(kept.value.id, "K1", mine, if_match=k1)
+    conflict = caught.value
+    assert isinstance(conflict, problems.PreconditionFailed)
+    assert conflict.mine is mine
+    assert conflict.current.value.readings.jamb_width == "31 in"
+    mended = client.replace_opening(kept.value.id, "K1", conflict.mine, if_match=conflict.current)
+    assert mended.value.readings.jamb_width == "32 in"
+
+
+def test_the_house_changes_in_the_same_way(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+    renamed = kept.value.house.changed(name="Wren Cottage", kerf="3/32 in")
+    done = client.replace_schedule(kept.value.id, renamed, if_match=kept)
+    assert (done.value.house.name, done.value.house.kerf) == ("Wren Cottage", "3/32 in")
+    with pytest.raises(VersionConflict) as caught:
+        client.archive_schedule(kept.value.id, if_match=kept)
+    assert caught.value.current.etag == done.etag
+    assert client.archive_schedule(kept.value.id, if_match=done).value.archived_at
+
+
+def test_reading_again_only_for_news(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+    assert client.get_schedule(kept.value.id, if_none_match=kept) is kept
+    reply = client.send_raw(calls.get_schedule(kept.value.id, if_none_match=kept))
+    assert (reply.status, reply.content) == (304, b"")
+    client.replace_schedule(kept.value.id, kept.value.house.changed(site_note="Dog."), if_match=kept)
+    assert client.get_schedule(kept.value.id, if_none_match=kept).value.house.site_note == "Dog."
+
+
+def test_a_list_is_read_page_by_page(client: Client) -> None:
+    made = client.create_schedule(house("Many Windows", *[window(f"W{number}") for number in range(7)]))
+    pages = client.list_openings(made.value.id, limit=3)
+    assert [len(page.items) for page in pages.pages()] == [3, 3, 1]
+    assert [one.mark for one in pages] == [f"W{number}" for number in range(7)]
+    first = client.send(calls.list_openings(made.value.id, limit=2))
+    assert [one.mark for one in first.items] == ["W0", "W1"]
+    assert first.next
+
+
+def test_a_list_can_be_left_early(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+    asked: list[httpx.Request] = []
+    with httpx.Client(event_hooks={"request": [asked.append]}) as http:
+        through = Client(client.url, http_client=http)
+        for one in through.list_openings(kept.value.id, limit=1):
+            assert one.mark == "K1"
+            break
+    assert len(asked) == 1
+
+
+def test_a_boolean_filter(client: Client) -> None:
+    one = client.create_schedule(house("Filter Lodge"))
+    client.archive_schedule(one.value.id, if_match=one)
+    archived = [line.name for line in client.list_schedules(name="Filter Lodge", archived=True)]
+    assert archived == ["Filter Lodge"]
+    assert list(client.list_schedules(name="Filter Lodge", archived=False)) == []
+
+
+def test_what_is_not_there(client: Client) -> None:
+    with pytest.raises(problems.NotFound):
+        client.get_schedule("no/such/../schedule?")
+    with pytest.raises(ValueError, match="empty"):
+        client.get_schedule("")
+
+
+class Loses(httpx.HTTPTransport):
+    """A real connection that loses the first answer after the service has given it."""
+
+    lost = False
+
+    def handle_request(self, request: httpx.Request) -> httpx.Response:
+        response = super().handle_request(request)
+        if not self.lost:
+            self.lost = True
+            response.read()
+            raise httpx.ReadError("the answer was lost")
+        return response
+
+
+@pytest.fixture
+def losing(address: str) -> Iterator[Client]:
+    """A client whose first answer is lost on the way."""
+    with Client(address, transport=Loses(), retry=Retry(first=0.0)) as one:
+        yield one
+
+
+def test_a_lost_answer_does_not_make_a_second_house(losing: Client, client: Client) -> None:
+    reply = losing.send_raw(calls.create_schedule(house("Only Once")))
+    assert reply.attempts == 2
+    assert reply.headers["idempotency-replayed"] == "true"
+    assert [line.id for line in client.list_schedules(name="Only Once")] == [reply.value.value.id]
+
+
+def test_a_key_of_ones_own(client: Client) -> None:
+    first = client.create_schedule(house("Mine"), idempotency_key="order-17")
+    again = client.create_schedule(house("Mine"), idempotency_key="order-17")
+    assert again.value == first.value
+    with pytest.raises(problems.IdempotencyKeyReused):
+        client.create_schedule(house("Other"), idempotency_key="order-17")
+
+
+def test_a_change_whose_answer_was_lost(losing: Client, client: Client) -> None:
+    """The repeat is refused, since its own first sending was done: the conflict shows it."""
+    kept = client.create_schedule(house("Lost Change", window("K1")))
+    k1 = client.get_opening(kept.value.id, "K1")
+    with pytest.raises(VersionConflict) as caught:
+        losing.replace_opening(kept.value.id, "K1", window("K1", "33 in"), if_match=k1)
+    assert caught.value.attempts == 2
+    assert caught.value.current.value.changed() == caught.value.mine
+
+
+async def test_all_of_it_in_async(async_client: AsyncClient) -> None:
+    kept = await async_client.create_schedule(house("Async Hall", *[window(f"W{n}") for n in range(5)]))
+    marks = [one.mark async for one in async_client.list_openings(kept.value.id, limit=2)]
+    assert marks == ["W0", "W1", "W2", "W3", "W4"]
+    assert [len(page.items) async for page in async_client.list_openings(kept.value.id, limit=4).pages()] == [
+        4,
+        1,
+    ]
+    assert await async_client.get_schedule(kept.value.id, if_none_match=kept) is kept
+    w0 = await async_client.get_opening(kept.value.id, "W0")
+    await async_client.replace_opening(kept.value.id, "W0", w0.value.changed(room="Hall"), if_match=w0)
+    with pytest.raises(VersionConflict) as caught:
+        await async_client.replace_opening(kept.value.id, "W0", w0.value.changed(room="Attic"), if_match=w0)
+    assert caught.value.current.value.room == "Hall"
+    assert caught.value.mine.room == "Attic"
