@@ -26,11 +26,11 @@ class OneOpening(BaseAsyncClient):
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.compute_apron(request))
 
@@ -49,11 +49,11 @@ class OneOpening(BaseAsyncClient):
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.compute_casing(request))
 
@@ -72,11 +72,11 @@ class OneOpening(BaseAsyncClient):
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.compute_corners(request))
 
@@ -94,11 +94,11 @@ class OneOpening(BaseAsyncClient):
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.compute_movement(request))
 
@@ -117,11 +117,11 @@ class OneOpening(BaseAsyncClient):
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.compute_opening(request))
 
@@ -139,10 +139,10 @@ class OneOpening(BaseAsyncClient):
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.compute_stool(request))

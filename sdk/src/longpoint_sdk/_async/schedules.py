@@ -33,11 +33,11 @@ class Schedules(BaseAsyncClient):
             KeyRefused: The key is not taken.
             ScopeMissing: The key may not do this.
             NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return AsyncPages(self, calls.list_schedules(limit=limit, name=name, archived=archived))
 
@@ -67,11 +67,11 @@ class Schedules(BaseAsyncClient):
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.create_schedule(request, why=why, idempotency_key=idempotency_key))
 
@@ -95,12 +95,12 @@ class Schedules(BaseAsyncClient):
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.delete_schedule(schedule_id, if_match=if_match))
 
@@ -123,11 +123,11 @@ class Schedules(BaseAsyncClient):
             ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
             NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.get_schedule(schedule_id, if_none_match=if_none_match))
 
@@ -164,12 +164,12 @@ class Schedules(BaseAsyncClient):
             PreconditionFailed: It was changed in the meantime.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.replace_schedule(schedule_id, request, if_match=if_match, why=why))
 
@@ -202,12 +202,12 @@ class Schedules(BaseAsyncClient):
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(
             calls.archive_schedule(schedule_id, if_match=if_match, why=why, idempotency_key=idempotency_key)
@@ -242,12 +242,12 @@ class Schedules(BaseAsyncClient):
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(
             calls.unarchive_schedule(schedule_id, if_match=if_match, why=why, idempotency_key=idempotency_key)

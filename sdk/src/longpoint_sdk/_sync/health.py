@@ -18,8 +18,8 @@ class Health(BaseClient):
             BadRequest: The request could not be read.
             MalformedBody: The body could not be read.
             NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
         """
         return self.send(calls.check_live())
@@ -34,10 +34,10 @@ class Health(BaseClient):
             BadRequest: The request could not be read.
             MalformedBody: The body could not be read.
             NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.check_ready())

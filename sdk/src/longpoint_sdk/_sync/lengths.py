@@ -29,10 +29,10 @@ class Lengths(BaseClient):
             NotAcceptable: None of the formats asked for can be given.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.read_lengths(request))

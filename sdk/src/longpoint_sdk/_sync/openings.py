@@ -42,11 +42,11 @@ class Openings(BaseClient):
             ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
             NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return Pages(
             self, calls.list_openings(schedule_id, limit=limit, room=room, trim=trim, foot_style=foot_style)
@@ -84,11 +84,11 @@ class Openings(BaseClient):
             PreconditionFailed: It was changed in the meantime.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(
             calls.add_opening(
@@ -120,12 +120,12 @@ class Openings(BaseClient):
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.remove_opening(schedule_id, opening, if_match=if_match, why=why))
 
@@ -149,11 +149,11 @@ class Openings(BaseClient):
             ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
             NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.get_opening(schedule_id, opening, if_none_match=if_none_match))
 
@@ -190,11 +190,11 @@ class Openings(BaseClient):
             PreconditionFailed: It was changed in the meantime.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.replace_opening(schedule_id, opening, request, if_match=if_match, why=why))

@@ -49,12 +49,12 @@ class Revisions(BaseClient):
             PreconditionFailed: It was changed in the meantime.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(
             calls.restore_revision(
@@ -79,11 +79,11 @@ class Revisions(BaseClient):
             ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
             NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return Pages(self, calls.list_revisions(schedule_id, limit=limit))
 
@@ -107,10 +107,10 @@ class Revisions(BaseClient):
             ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
             NotAcceptable: None of the formats asked for can be given.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             IdempotencyKeyReused: The Idempotency-Key was used for another request.
+            InvalidRequest: The request was read, but cannot be done as it stands.
             InternalError: The service failed.
-            StorageUnavailable: Schedules cannot be reached at the moment.
             NoStorage: This service keeps no schedules.
+            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.get_revision(schedule_id, number, if_none_match=if_none_match))
