@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from keyword import iskeyword
 
 from generator.document import Document, Schema, name_of, page_item, references
 from generator.prose import docstring, one_line
@@ -54,6 +55,8 @@ def _module(document: Document, home: str) -> str:
     if typing:
         head.append(f"from typing import {', '.join(sorted(typing))}")
     head.append("")
+    if "msgspec.field" in text:
+        head += ["import msgspec", ""]
     if "Measured" in text:
         head.append("from longpoint_sdk._measured import Measured")
     base = [word for word in ("LengthText", "Request", "Result", "request_from") if f"{word}" in text]
@@ -116,10 +119,10 @@ def _struct(document: Document, name: str) -> str:
     lines.append(
         docstring(says, "\n".join(["Attributes:", *described]) if described else "", indent=4) + "\n"
     )
-    lines += [f"    {field}: {annotation(document, properties[field], open=not asked)}" for field in required]
-    for field in optional:
+    for field in (*required, *optional):
         type_ = annotation(document, properties[field], open=not asked)
-        lines.append(f"    {field}: {type_}{_default(document, properties[field], type_)}")
+        default = _default(document, properties[field], type_) if field in optional else ""
+        lines.append(f"    {_field(field, type_, default)}")
     if sent := _sent_as(document, name):
         lines.append(
             f"\n    def changed(self, **fields: Any) -> {sent}:\n"
@@ -127,6 +130,15 @@ def _struct(document: Document, name: str) -> str:
             f"        return request_from({sent}, self, fields)"
         )
     return "\n".join(lines)
+
+
+def _field(name: str, type_: str, default: str) -> str:
+    """A field; one whose name Python keeps for itself has a line under it."""
+    if not iskeyword(name):
+        return f"{name}: {type_}{default}"
+    optional, _, value = default.rpartition(" = ")
+    given = f"default={value}, " if value else ""
+    return f'{name}_: {type_}{optional} = msgspec.field({given}name="{name}")'
 
 
 def _sent_as(document: Document, name: str) -> str | None:

@@ -44,7 +44,12 @@ def main() -> None:
     address = f"http://127.0.0.1:{port}"
     service = subprocess.Popen(
         [sys.executable, "-m", "longpoint", "serve", "--port", str(port)],
-        env={"PYTHONPATH": str(ROOT / "service"), "LONGPOINT_ACCESS_LOG": "false", "LONGPOINT_DATABASE": "", "LONGPOINT_LOG_LEVEL": "warning"},
+        env={
+            "PYTHONPATH": str(ROOT / "service"),
+            "LONGPOINT_ACCESS_LOG": "false",
+            "LONGPOINT_DATABASE": "",
+            "LONGPOINT_LOG_LEVEL": "warning",
+        },
     )
     try:
         with httpx.Client(timeout=30.0) as http, Client(address) as client:

@@ -22,7 +22,6 @@ class Client(AHouse, Health, Lengths, OneOpening, Openings, Revisions, Schedules
         KeyNeeded: A key is needed.
         KeyRefused: The key is not taken.
         ScopeMissing: The key may not do this.
-        NotFound: Nothing is here.
         NotAcceptable: None of the formats asked for can be given.
         ContentTooLarge: The body is too large.
         UnsupportedMediaType: The body is in a format this address does not read.

@@ -1,6 +1,6 @@
 """A call of each operation, for a client's `send` and `send_raw`. Generated; do not edit."""
 
-from longpoint_sdk.calls.a_house import compute_cut_list
+from longpoint_sdk.calls.a_house import compute_cut_list, compute_materials
 from longpoint_sdk.calls.health import check_live, check_ready
 from longpoint_sdk.calls.lengths import read_lengths
 from longpoint_sdk.calls.one_opening import (
@@ -38,6 +38,7 @@ __all__ = [
     "compute_casing",
     "compute_corners",
     "compute_cut_list",
+    "compute_materials",
     "compute_movement",
     "compute_opening",
     "compute_stool",

@@ -18,3 +18,14 @@ def compute_cut_list(request: types.CutListRequest | Mapping[str, Any]) -> Call[
         result=types.CutListOut,
         body=request,
     )
+
+
+def compute_materials(request: types.MaterialsRequest | Mapping[str, Any]) -> Call[types.MaterialsAnswer]:
+    """`POST /v1/materials`: Materials."""
+    return Call(
+        operation="compute_materials",
+        method="POST",
+        path="/v1/materials",
+        result=types.MaterialsAnswer,
+        body=request,
+    )

@@ -331,8 +331,8 @@ class PartOut(Result, frozen=True, kw_only=True):
 
 
 class OpeningOut(Result, frozen=True, kw_only=True):
-    """One opening worked out: its parts and what was assumed. `square_gap` is the joint gap that taking its
-    corners as square leaves.
+    """One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its
+    corners as square: nought where they are, or where their own angles were cut.
     """
 
     mark: str
