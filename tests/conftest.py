@@ -64,3 +64,11 @@ async def _migrated(address: str) -> None:
     store = Store(address, create=True)
     await migrate(store)
     await store.close()
+
+
+@pytest.fixture(scope="session", autouse=True)
+def untouched_bytes() -> Iterator[None]:
+    """The interpreter's own one-byte objects are as they were, whatever compiled code the tests ran."""
+    yield
+    written_over = [value for value in range(256) if bytes(bytearray([value]))[0] != value]
+    assert not written_over, "something wrote into the interpreter's own one-byte bytes"

@@ -1,4 +1,4 @@
-"""`python -m longpoint`: serve the API, or write its OpenAPI document."""
+"""`python -m longpoint`: serve the API, and look after its database and keys."""
 
 import argparse
 import sys

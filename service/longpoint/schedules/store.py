@@ -3,6 +3,7 @@
 import asyncio
 from collections.abc import AsyncIterator, Iterator
 from contextlib import asynccontextmanager, contextmanager
+from pathlib import Path
 from typing import Any
 
 from sqlalchemy import inspect, text
@@ -35,7 +36,8 @@ class Store:
     @property
     def name(self) -> str:
         """The database, without its password."""
-        return self.url.render_as_string(hide_password=True)
+        plain = self.url.set(drivername=self.url.get_backend_name())
+        return plain.render_as_string(hide_password=True)
 
     @asynccontextmanager
     async def reading(self) -> AsyncIterator[AsyncConnection]:
@@ -86,6 +88,8 @@ class Store:
             WrongDatabase: when it is not, with what to do.
             DatabaseUnavailable: when that cannot be found out.
         """
+        if self.sqlite and not Path(str(self.url.database)).exists():
+            raise WrongDatabase(f"{self.name} does not exist; run `python -m longpoint migrate` to make it.")
         found = await self.schema()
         if found == SCHEMA:
             return

@@ -1,0 +1,162 @@
+"""The commands that look after a database, run as they are at a prompt."""
+
+import asyncio
+from pathlib import Path
+
+import httpx
+import pytest
+from sqlalchemy import text
+
+from databases import fresh_sqlite
+from longpoint.__main__ import main
+from longpoint.schedules.store import Store
+from stored import made, opening, serving
+
+
+def command(*arguments: str) -> int:
+    """Run a command in this process, outside any event loop of the test."""
+    return main(list(arguments))
+
+
+def fill(address: str) -> str:
+    """Put a schedule with some history into a database; gives its id."""
+
+    async def run() -> str:
+        async with serving(address) as service:
+            where = (await made(service, openings=[opening("K1"), opening("K2")])).headers["location"]
+            one = await service.get(f"{where}/openings/K1")
+            tag = {"if-match": one.headers["etag"]}
+            await service.put(f"{where}/openings/K1", json=opening("K1", "31"), headers=tag)
+            await service.post(f"{where}/openings", json=opening("K3"), headers={"idempotency-key": "one"})
+            two = await service.get(f"{where}/openings/K2")
+            await service.delete(f"{where}/openings/K2", headers={"if-match": two.headers["etag"]})
+        return where
+
+    return asyncio.run(run())
+
+
+def tell(address: str, statement: str) -> None:
+    """Change a database behind the service's back."""
+
+    async def run() -> None:
+        store = Store(address)
+        async with store.writing() as connection:
+            await connection.execute(text(statement))
+        await store.close()
+
+    asyncio.run(run())
+
+
+def see(address: str, path: str) -> httpx.Response:
+    async def run() -> httpx.Response:
+        async with serving(address) as service:
+            return await service.get(path)
+
+    return asyncio.run(run())
+
+
+def test_migrate_says_from_where_to_where(empty_database: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert command("migrate", "--database", empty_database) == 0
+    assert "from nothing to 0002" in capsys.readouterr().out
+    assert command("migrate", "--database", empty_database) == 0
+    assert "at 0002 already" in capsys.readouterr().out
+    assert command("migrate", "--database", empty_database, "--to", "0001") == 0
+    assert command("check", "--database", empty_database) == 2
+    assert "at revision 0001 and this service needs 0002" in capsys.readouterr().err
+
+
+def test_a_database_that_is_not_there_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    address = fresh_sqlite(tmp_path)
+    assert command("check", "--database", address) == 2
+    assert "does not exist; run `python -m longpoint migrate`" in capsys.readouterr().err
+    assert command("check", "--database", "postgresql://nobody@127.0.0.1:1/none") == 2
+    assert "longpoint: " in capsys.readouterr().err
+    assert command("check", "--database", "mysql://x/y") == 2
+    assert "only sqlite:// and postgresql://" in capsys.readouterr().err
+
+
+def test_check_finds_nothing_wrong_with_what_the_service_wrote(
+    database: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    fill(database)
+    assert command("check", "--database", database) == 0
+    assert "nothing wrong" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("statement", "told"),
+    [
+        ("UPDATE opening SET document = replace(document, '31', '32')", "is not what its history says"),
+        ("UPDATE version SET document = replace(document, '31', '32')", "was tampered with"),
+        ("DELETE FROM opening WHERE mark = 'K1'", "is not what its history says"),
+        ("UPDATE revision SET who = 'somebody' WHERE number = 2", "revision 2 does not follow"),
+        ("DELETE FROM revision WHERE number = 2", "revision 2 is missing"),
+        ("UPDATE schedule SET opening_count = 7", "counts 7 openings and has 2"),
+        ("UPDATE schedule SET next_position = 1", "next place is taken"),
+        ("UPDATE schedule SET name = name, document = '{}'", "not that of its history"),
+        ("UPDATE retry SET status = 0", "claimed without an answer"),
+    ],
+)
+def test_check_tells_what_was_done_behind_its_back(
+    sqlite_database: str, statement: str, told: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    fill(sqlite_database)
+    tell(sqlite_database, statement)
+    assert command("check", "--database", sqlite_database) == 1
+    assert told in capsys.readouterr().out
+
+
+def test_a_backup_is_restored_into_either_kind_of_database(
+    database: str, postgres: object, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    from databases import fresh_postgres
+
+    where = fill(database)
+    before = see(database, f"{where}/openings").json()
+    backup = tmp_path / "backup.gz"
+    assert command("backup", "--database", database, str(backup)) == 0
+    assert command("backup", "--database", database, str(backup)) == 2
+    assert "is there already" in capsys.readouterr().err
+    for other in (fresh_sqlite(tmp_path), fresh_postgres(postgres)):
+        assert command("migrate", "--database", other) == 0
+        assert command("restore", "--database", other, str(backup)) == 0
+        assert command("check", "--database", other) == 0
+        assert see(other, f"{where}/openings").json() == before
+        assert command("restore", "--database", other, str(backup)) == 2
+        assert "is not empty" in capsys.readouterr().err
+    assert list(tmp_path.glob("*.part")) == []
+
+
+def test_a_broken_backup_is_refused_whole(
+    sqlite_database: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    fill(sqlite_database)
+    backup, broken = tmp_path / "backup.gz", tmp_path / "broken.gz"
+    assert command("backup", "--database", sqlite_database, str(backup)) == 0
+    other = fresh_sqlite(tmp_path)
+    assert command("migrate", "--database", other) == 0
+    data = backup.read_bytes()
+    for wrong in (data[:-40], data[: len(data) // 2], b"", b"nothing of the kind"):
+        broken.write_bytes(wrong)
+        assert command("restore", "--database", other, str(broken)) == 2
+        assert "longpoint: " in capsys.readouterr().err
+    assert command("restore", "--database", other, str(tmp_path / "absent.gz")) == 2
+    assert command("restore", "--database", other, str(backup)) == 0
+
+
+def test_serve_refuses_to_start_where_it_should_not(
+    sqlite_database: str,
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setenv("LONGPOINT_DATABASE", sqlite_database)
+    for host in ("0.0.0.0", "::", "192.0.2.7", "longpoint.example"):
+        assert command("serve", "--host", host) == 2
+        assert "no keys are made" in capsys.readouterr().err
+    assert command("migrate", "--to", "0001") == 0
+    assert command("serve") == 2
+    assert "at revision 0001" in capsys.readouterr().err
+    monkeypatch.setenv("LONGPOINT_DATABASE", fresh_sqlite(tmp_path))
+    assert command("serve") == 2
+    assert "does not exist" in capsys.readouterr().err
