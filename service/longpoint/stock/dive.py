@@ -67,10 +67,11 @@ def dive(
                     problem, columns, wanted, high, ceiling - spent, goal - spent, NODES, effort
                 )
                 return None if rest is None else chosen + rest
+        before = len(chosen)
         for column, times in _pick(master, relaxed, hold, random if attempt else None):
-            fit = min(wanted[item] // count for item, count in enumerate(column.counts) if count)
-            times = min(times, fit)
-            if times <= 0:
+            fits = [wanted[item] // count for item, count in enumerate(column.counts) if count]
+            times = min([times, *fits])
+            if times <= 0 or not fits:
                 continue
             for item, count in enumerate(column.counts):
                 wanted[item] -= count * times
@@ -78,6 +79,8 @@ def dive(
             high[-1] -= times
             spent += problem.stocks[column.stock].price * times
             chosen.append((column, times))
+        if len(chosen) == before:
+            return None
         hold = 0
     return chosen
 

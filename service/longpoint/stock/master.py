@@ -75,6 +75,8 @@ class Master:
         count = max(2, sum(item.demand for item in problem.items))
         spare = 60 - (most * DEAR * min(count, pricer.most_pieces)).bit_length()
         self.scale = 1 << max(0, min(FINEST, spare))
+        for stock in range(self._stocks):  # a stick taken and not cut, so that a box never lacks an answer
+            self.add(Column(stock, (0,) * self._items, ()))
         self._seconds = 2.5e-4 + 6e-6 * (self._items + self._stocks)
 
     def _fresh(self) -> highspy.Highs:

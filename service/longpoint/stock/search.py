@@ -131,6 +131,8 @@ class Search:
         return Box((0,) * (len(high) + 1), (*high, min(pieces, sum(high))))
 
     def _push(self, bound: int, box: Box, sticks: tuple[int, ...] | None = None) -> None:
+        if sum(box.low[:-1]) > box.high[-1] or sum(box.high[:-1]) < box.low[-1]:
+            return
         if all(low <= high for low, high in zip(box.low, box.high, strict=True)):
             self._born += 1
             heappush(self._heap, Node(bound, self._born, box, sticks))

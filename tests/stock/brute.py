@@ -1,0 +1,72 @@
+"""The cheapest cost by trying everything: slow, plain, and sharing no code with what it checks."""
+
+from fractions import Fraction
+from functools import cache
+
+from longpoint.stock import Job, Remnant
+
+State = tuple[int, ...]
+
+
+def cheapest(job: Job) -> int | None:
+    """Cents of the cheapest plan for a job with a few pieces, or None when there is no plan."""
+    pieces = job.pieces
+    stock = job.stock
+    most = tuple(
+        1 if isinstance(one, Remnant) else sum(p.quantity for p in pieces) if one.available is None else one.available
+        for one in stock
+    )
+
+    @cache
+    def fills(index: int) -> frozenset[State]:
+        """Every multiset of pieces that can be cut from one stick of that stock."""
+        one = stock[index]
+        trim = one.end_trim if isinstance(one, Remnant) and one.end_trim is not None else job.end_trim
+        found: set[State] = set()
+        seen: set[tuple[State, Fraction, Fraction]] = set()
+
+        def lay(counts: State, end: Fraction | None, right: Fraction) -> None:
+            if (counts, end or Fraction(0), right) in seen:
+                return
+            seen.add((counts, end or Fraction(0), right))
+            found.add(counts)
+            for at, piece in enumerate(pieces):
+                if counts[at] == piece.quantity:
+                    continue
+                more = (*counts[:at], counts[at] + 1, *counts[at + 1 :])
+                for left_run, right_run in {(piece.left, piece.right), (piece.right, piece.left)}:
+                    starts = [trim if end is None else end + job.kerf]
+                    if end is not None and job.turnable and right and right == left_run:
+                        starts.append(starts[0] - right)
+                    else:
+                        starts += [d.end for d in one.defects if d.end > starts[0]]
+                    starts += [d.end for d in one.defects if d.end > starts[0]]
+                    for start in starts:
+                        stop = start + piece.length
+                        if stop <= one.length - trim and all(
+                            stop <= d.start or start >= d.end for d in one.defects
+                        ):
+                            lay(more, stop, right_run)
+
+        lay((0,) * len(pieces), None, Fraction(0))
+        return frozenset(found)
+
+    @cache
+    def cost(index: int, left: State, sticks: int) -> int | None:
+        """Cheapest way to cut what is left from ``sticks`` of this stock and all those after it."""
+        if not any(left):
+            return 0
+        if index == len(stock):
+            return None
+        best = cost(index + 1, left, most[index + 1]) if index + 1 < len(stock) else None
+        if sticks:
+            for fill in fills(index):
+                if not any(fill) or any(a > b for a, b in zip(fill, left, strict=True)):
+                    continue
+                rest = tuple(b - a for a, b in zip(fill, left, strict=True))
+                tail = cost(index, rest, sticks - 1)
+                if tail is not None and (best is None or tail + stock[index].price_cents < best):
+                    best = tail + stock[index].price_cents
+        return best
+
+    return cost(0, tuple(piece.quantity for piece in pieces), most[0]) if stock else None

@@ -1,0 +1,103 @@
+"""Rebuild a plan from its answer alone and complain of anything that could not be cut or does not add up."""
+
+from collections import Counter
+from fractions import Fraction
+
+from longpoint.stock import Job, Layout, Plan, StickKind
+
+
+def complaints(job: Job, plan: Plan) -> list[str]:
+    """Everything wrong with the plan, nothing when it is right."""
+    found: list[str] = []
+    cut: Counter[str] = Counter()
+    used: Counter[str] = Counter()
+    cost = 0
+    for layout in plan.layouts:
+        found += _stick(job, layout)
+        cut.update(key for keys in layout.keys for key in keys)
+        used[layout.stick] += len(layout.keys)
+        cost += layout.price_cents * len(layout.keys)
+    wanted = Counter({piece.key: piece.quantity for piece in job.pieces})
+    if cut != wanted:
+        found.append(f"cut {cut - wanted} too many and {wanted - cut} too few")
+    if cost != plan.cost_cents:
+        found.append(f"sticks cost {cost}, not {plan.cost_cents}")
+    if plan.bound_cents > plan.cost_cents:
+        found.append("the bound is above the cost")
+    for stock in job.stock:
+        most = stock.available if isinstance(stock, StickKind) else 1
+        if most is not None and used[stock.key] > most:
+            found.append(f"{used[stock.key]} of {stock.key}, {most} available")
+    if job.together:
+        found += _apart(job, plan)
+    return found
+
+
+def _stick(job: Job, layout: Layout) -> list[str]:
+    stock = next(one for one in job.stock if one.key == layout.stick)
+    pieces = {piece.key: piece for piece in job.pieces}
+    found: list[str] = []
+    if (stock.length, stock.price_cents, not isinstance(stock, StickKind)) != (
+        layout.length,
+        layout.price_cents,
+        layout.remnant,
+    ):
+        found.append(f"{layout.stick} is misdescribed")
+    trim = job.end_trim
+    if not isinstance(stock, StickKind) and stock.end_trim is not None:
+        trim = stock.end_trim
+    if any(len(keys) != len(layout.placed) for keys in layout.keys):
+        return [*found, "a stick lacks names"]
+    for keys in layout.keys:
+        for key, placed in zip(keys, layout.placed, strict=True):
+            piece = pieces[key]
+            ends = (piece.left, piece.right) if job.turnable else (placed.left, placed.right)
+            if placed.reversed:
+                ends = ends[1], ends[0]
+            if piece.length != placed.length or ends != (placed.left, placed.right):
+                found.append(f"{key} is cut as another piece")
+    before = None
+    for placed in layout.placed:
+        end = placed.start + placed.length
+        if placed.start < trim or end > layout.length - trim:
+            found.append("a piece runs into the end trim")
+        for defect in stock.defects:
+            if placed.start < defect.end and end > defect.start:
+                found.append("a piece lies over a defect")
+        if before is None:
+            if placed.shares_cut:
+                found.append("the first piece shares a cut with nothing")
+        elif placed.shares_cut:
+            if not job.turnable:
+                found.append("moulded stock shares a mitre")
+            if not placed.left or placed.left != before.right:
+                found.append("two unlike ends share a cut")
+            if placed.turned == before.turned:
+                found.append("a shared mitre without turning the piece over")
+            if placed.start < before.start + before.length + job.kerf - placed.left:
+                found.append("a shared cut without its kerf")
+        elif placed.start < before.start + before.length + job.kerf:
+            found.append("two pieces without a kerf between")
+        before = placed
+    assert before is not None
+    left = max(Fraction(0), layout.length - before.start - before.length - job.kerf)
+    if left != layout.offcut:
+        found.append(f"the offcut is {left}, not {layout.offcut}")
+    if layout.kept != (job.keep_length is not None and left > 0 and left >= job.keep_length):
+        found.append("the offcut's keeping is wrong")
+    return found
+
+
+def _apart(job: Job, plan: Plan) -> list[str]:
+    opening = {piece.key: piece.opening for piece in job.pieces}
+    whole = {name for name in opening.values() if name is not None} - set(plan.split_openings)
+    rows: Counter[str] = Counter()
+    for layout in plan.layouts:
+        for keys in layout.keys:
+            before = None
+            for key in keys:
+                here = opening[key]
+                if here in whole and here != before:
+                    rows[here] += 1
+                before = here
+    return [f"{name} is cut in {number} places" for name, number in rows.items() if number > 1]
