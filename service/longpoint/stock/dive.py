@@ -20,6 +20,7 @@ Chosen = list[tuple[Column, int]]
 
 FEW = 9.0  # sticks left at which they are chosen all at once
 QUICK = 3.5  # the same for a quick dive
+FAIR = 250  # a quick dive is content with this part above what is bound to be spent
 MOST_COLUMNS = 2500
 NODES = 150
 
@@ -63,8 +64,10 @@ def dive(
         if float(relaxed.sticks.sum()) <= (QUICK if quick else FEW + attempt % 4):
             columns = master.pricer.listed(wanted, high, relaxed, spare, MOST_COLUMNS)
             if columns is not None:
+                fair = -(-relaxed.bound // master.scale) + spent + goal // FAIR if quick else goal
+                nodes = 1 if quick else NODES
                 rest, _ = solve_columns(
-                    problem, columns, wanted, high, ceiling - spent, goal - spent, NODES, effort
+                    problem, columns, wanted, high, ceiling - spent, max(goal, fair) - spent, nodes, effort
                 )
                 return None if rest is None else chosen + rest
         before = len(chosen)

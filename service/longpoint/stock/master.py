@@ -4,13 +4,15 @@ Rows: each item cut at least as often as asked; sticks of each stock within boun
 The whole-number bounds that follow from its duals are worked in exact integers, whatever the floats were.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
 import highspy
 import numpy as np
 from numpy.typing import NDArray
 
+from .bound import round_up
 from .effort import Effort
 from .pricing import Column, Pricer
 from .problem import Counts, Problem
@@ -18,7 +20,9 @@ from .problem import Counts, Problem
 __all__ = ["Box", "Master", "Relaxed"]
 
 FINEST = 20  # duals are rounded down to 2**-20 cents, or coarser where that would overflow
+BACK, AHEAD = 6, 10  # how far prices to try are drawn towards those of the best bound
 DEAR = 1000  # a piece left out costs this many of the dearest stick
+Whole = NDArray[np.int64]
 NO_INDEX = np.array([], dtype=np.int32)
 NO_VALUE = np.array([], dtype=np.float64)
 
@@ -74,7 +78,11 @@ class Master:
         most = max(stock.price for stock in problem.stocks) + 1
         count = max(2, sum(item.demand for item in problem.items))
         spare = 60 - (most * DEAR * min(count, pricer.most_pieces)).bit_length()
+        self._step = round_up(problem, Fraction(1))
+        self._centre: Whole | None = None
+        self._settled = False  # the first relaxation swings; later ones start close to their end
         self.scale = 1 << max(0, min(FINEST, spare))
+        self.enough = self.scale >> 14
         for stock in range(self._stocks):  # a stick taken and not cut, so that a box never lacks an answer
             self.add(Column(stock, (0,) * self._items, ()))
         self._seconds = 2.5e-4 + 6e-6 * (self._items + self._stocks)
@@ -121,29 +129,56 @@ class Master:
         self.columns.append(column)
         return True
 
-    def relax(self, wanted: Sequence[int], box: Box, cut: int) -> Relaxed:
-        """Solve for those demands within the box, adding columns while they help the bound to ``cut``."""
+    def relax(self, wanted: Sequence[int], box: Box, cut: int, rough: bool = False) -> Relaxed:
+        """Solve for those demands within the box, adding columns while they help.
+
+        Args:
+            wanted: how many of each item.
+            box: how many sticks.
+            cut: a bound that is good enough to stop at.
+            rough: stop when the bound, rounded up to a sum of prices, can rise no more.
+        """
         self._set(wanted, box)
         best = -1
         at: tuple[tuple[int, ...], tuple[int, ...]] = ((), ())
-        while True:
+        cost = 0.0
+        while not self._effort.stopped or not at[0]:
             self._solver.run()
-            duals = np.array(self._solver.getSolution().row_dual)
-            values = np.floor(np.maximum(duals[: self._items], 0.0) * self.scale).astype(np.int64).tolist()
-            limits = np.floor(duals[self._items :] * self.scale).astype(np.int64).tolist()
-            worth = self.pricer.price(values, wanted)
-            self._effort.spend(self._seconds + self.pricer.cost)
-            bound = self._bound(wanted, box, values, worth, limits[-1])
-            if bound > best or not at[0]:
-                best, at = bound, (tuple(values), tuple(worth))
-            if best >= cut or not self._grow(worth, limits, box) or self._effort.stopped:
+            cost = float(self._solver.getInfo().objective_function_value)
+            duals = np.floor(np.array(self._solver.getSolution().row_dual) * self.scale).astype(np.int64)
+            np.maximum(duals[: self._items], 0, out=duals[: self._items])
+            grown = False
+            for prices in self._tries(duals):
+                values, limits = prices[: self._items].tolist(), prices[self._items :].tolist()
+                worth = self.pricer.price(values, wanted)
+                self._effort.spend(self._seconds + self.pricer.cost)
+                bound = self._bound(wanted, box, values, worth, limits[-1])
+                if bound > best or not at[0]:
+                    best, at, self._centre = bound, (tuple(values), tuple(worth)), prices
+                grown = self._grow(worth, prices, duals, box)
+                if grown or best >= cut:
+                    break
+            if (
+                not grown
+                or best >= cut
+                or (rough and self._rounded(best) >= self._rounded(cost * self.scale))
+            ):
                 break
+        self._settled = True
         solution = np.array(self._solver.getSolution().col_value)
         missing = float(solution[: self._items].sum())
-        cost = float(self._solver.getInfo().objective_function_value)
         sticks = solution[self._items :]
         unused = np.zeros(len(self.columns) - len(sticks))
         return Relaxed(best, *at, np.append(sticks, unused), missing, cost)
+
+    def _tries(self, duals: Whole) -> Iterator[Whole]:
+        """Prices to try: first some way back towards those of the best bound, which swing less, then as they are."""
+        if self._centre is not None and not self._settled:
+            yield (self._centre * BACK + duals * (AHEAD - BACK)) // AHEAD
+        yield duals
+
+    def _rounded(self, bound: float) -> int:
+        return -(-int(bound - 1e-6 * abs(bound)) // (self._step * self.scale)) if self._step else 0
 
     def _set(self, wanted: Sequence[int], box: Box) -> None:
         for item, demand in enumerate(wanted):
@@ -157,13 +192,23 @@ class Master:
             upper = np.where(fits, highspy.kHighsInf, 0.0)
             self._solver.changeColsBounds(size, which, np.zeros(size), upper)
 
-    def _grow(self, worth: Sequence[int], limits: Sequence[int], box: Box) -> bool:
+    def _grow(self, worth: Sequence[int], prices: Whole, duals: Whole, box: Box) -> bool:
+        """Add the best pattern of each stock at those prices, where the duals say that it helps."""
         grown = False
+        limits = duals[self._items :].tolist()
         for stock, value in enumerate(worth):
-            price = self._problem.stocks[stock].price * self.scale
-            spare = value + limits[stock] + limits[-1] - price
-            if spare > self.scale >> 14 and box.high[stock]:
-                grown |= self.add(self.pricer.column(stock))
+            price = self._problem.stocks[stock].price * self.scale - limits[stock] - limits[-1]
+            if not box.high[stock]:
+                continue
+            if prices is duals:
+                if value > price + self.enough:
+                    grown |= self.add(self.pricer.column(stock))
+            elif value:
+                column = self.pricer.column(stock)
+                if column is not None:
+                    true = sum(count * int(duals[item]) for item, count in enumerate(column.counts) if count)
+                    if true > price + self.enough:
+                        grown |= self.add(column)
         return grown
 
     def _bound(

@@ -88,7 +88,7 @@ class Search:
         """Work until the plan is proven or the effort is spent."""
         self._seed()
         root = self._root()
-        self._raise(self._master.relax(self._wanted, root, self._cut).bound)
+        self._raise(self._master.relax(self._wanted, root, self._cut, rough=True).bound)
         if not self._done:
             self._dive(root, self.cost - self._step, self.bound, 0, quick=True)
         self._push(0, root)
@@ -148,7 +148,7 @@ class Search:
 
     def _branch(self, node: Node) -> None:
         """Relax a box; halve it where the number of sticks is broken, or keep it as a leaf."""
-        relaxed = self._master.relax(self._wanted, node.box, self._cut)
+        relaxed = self._master.relax(self._wanted, node.box, self._cut, rough=True)
         bound = max(node.bound, relaxed.bound)
         if self._effort.stopped:
             self._push(bound, node.box)
