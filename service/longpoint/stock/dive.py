@@ -62,7 +62,7 @@ def dive(
         if relaxed.missing > 1e-6 or spare < 0:
             return None
         if float(relaxed.sticks.sum()) <= (QUICK if quick else FEW + attempt % 4):
-            columns = master.pricer.listed(wanted, high, relaxed, spare, MOST_COLUMNS)
+            columns = master.pricer.listed(wanted, high, relaxed.values, spare, MOST_COLUMNS)
             if columns is not None:
                 fair = -(-relaxed.bound // master.scale) + spent + goal // FAIR if quick else goal
                 nodes = 1 if quick else NODES

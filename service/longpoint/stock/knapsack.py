@@ -79,12 +79,41 @@ class Knapsack:
         last = self._table[-1]
         return {stock: int(last[:, room].max()) for stock, room in self.rooms.items()}
 
-    def pattern(self, stock: int) -> Counts:
-        """How many of each item reach the best value on that stock, as last priced."""
-        counts = [0] * len(self._choices)
+    def patterns(self, stock: int, above: int, most: int) -> list[Counts]:
+        """Patterns on that stock worth more than ``above`` as last priced, the best first, no item in two."""
         room = self.rooms[stock]
-        state = int(self._table[-1][:, room].argmax())
-        for item in range(len(counts) - 1, -1, -1):
+        last = self._table[-1][:, room]
+        if int(last.max()) <= above:
+            return []
+        found = [self._trace(len(self._choices), room, int(last.argmax()))]
+        if self._states > 1:
+            return found
+        used = {item for item, count in enumerate(found[0]) if count}
+        for item in self._ending(room, above):
+            if len(found) == most:
+                break
+            if item in used:
+                continue
+            counts = self._trace(item, room - self._choices[item][0].length, NONE)
+            if any(counts[one] for one in used):
+                continue
+            found.append((*counts[:item], 1, *counts[item + 1 :]))
+            used.update(one for one, count in enumerate(found[-1]) if count)
+        return found
+
+    def _ending(self, room: int, above: int) -> list[int]:
+        """Items such that the best pattern that ends with one of them is worth more than that, best first."""
+        worths = [
+            (int(self._table[item][NONE, room - choices[0].length]) + value, item)
+            for item, (value, choices) in enumerate(zip(self._values, self._choices, strict=True))
+            if value > 0 and self._allowed[item] and choices and choices[0].length <= room
+        ]
+        return [item for worth, item in sorted(worths, key=lambda pair: (-pair[0], pair[1])) if worth > above]
+
+    def _trace(self, size: int, room: int, state: int) -> Counts:
+        """How many of each of the first ``size`` items make that cell."""
+        counts = [0] * len(self._choices)
+        for item in range(size - 1, -1, -1):
             before, after = self._table[item], self._table[item + 1]
             if before is after:
                 continue
@@ -94,28 +123,34 @@ class Knapsack:
             counts[item], room, state = self._undo(item, before, wanted, room, state)
         return tuple(counts)
 
-    def listed(self, allowed: Sequence[int], most: int) -> dict[Counts, int] | None:
-        """Every pattern within the allowed counts and the room it takes, or None past ``most`` of them."""
-        found: dict[Counts, int] = {}
-        size = len(allowed)
+    def near(self, stock: int, least: int, most: int) -> list[Counts] | None:
+        """Every pattern on that stock worth at least that as last priced, or None past ``most`` of them."""
+        found: dict[Counts, None] = {}
+        counts = [0] * len(self._choices)
 
-        def grow(item: int, counts: Counts, room: int, state: int) -> None:
-            if len(found) > most:
-                return
-            if item == size:
-                if room and (counts not in found or room < found[counts]):
-                    found[counts] = room
-                return
-            grow(item + 1, (*counts, 0), room, state)
-            for choice in self._choices[item]:
-                if choice.taken > allowed[item]:
-                    break
-                weight, then = self._step(state, choice)
-                if room + weight <= self._most:
-                    grow(item + 1, (*counts, choice.taken), room + weight, then)
+        def grow(size: int, room: int, state: int, need: int) -> None:
+            for item in range(size - 1, -1, -1):
+                if self._table[item + 1][state, room] < need or len(found) > most:
+                    return
+                before = self._table[item]
+                if before is self._table[item + 1]:
+                    continue
+                for choice in self._choices[item]:
+                    if choice.taken > self._allowed[item]:
+                        break
+                    rest = need - choice.taken * self._values[item]
+                    for earlier in range(self._states):
+                        weight, then = self._step(earlier, choice)
+                        if then == state and weight <= room and before[earlier, room - weight] >= rest:
+                            counts[item] = choice.taken
+                            grow(item, room - weight, earlier, rest)
+                counts[item] = 0
+            if state == NONE and need <= 0:
+                found[tuple(counts)] = None
 
-        grow(0, (), 0, NONE)
-        return None if len(found) > most else found
+        for state in range(self._states):
+            grow(len(counts), self.rooms[stock], state, least)
+        return None if len(found) > most else list(found)
 
     def _stage(self, before: Cells, value: int, most: int, choices: Sequence[Choice]) -> Cells:
         after = before.copy()

@@ -79,10 +79,10 @@ class Master:
         count = max(2, sum(item.demand for item in problem.items))
         spare = 60 - (most * DEAR * min(count, pricer.most_pieces)).bit_length()
         self._step = round_up(problem, Fraction(1))
-        self._centre: Whole | None = None
         self._settled = False  # the first relaxation swings; later ones start close to their end
         self.scale = 1 << max(0, min(FINEST, spare))
         self.enough = self.scale >> 14
+        self._centre = self._by_length()
         for stock in range(self._stocks):  # a stick taken and not cut, so that a box never lacks an answer
             self.add(Column(stock, (0,) * self._items, ()))
         self._seconds = 2.5e-4 + 6e-6 * (self._items + self._stocks)
@@ -109,9 +109,9 @@ class Master:
             self._counts = np.vstack([self._counts, np.array(more, dtype=np.int64)])
         return self._counts
 
-    def add(self, column: Column | None) -> bool:
+    def add(self, column: Column) -> bool:
         """Add a column unless it is there already."""
-        if column is None or (column.stock, column.counts) in self._known:
+        if (column.stock, column.counts) in self._known:
             return False
         rows = [item for item, count in enumerate(column.counts) if count]
         values = [float(column.counts[item]) for item in rows]
@@ -128,6 +128,21 @@ class Master:
         self._known.add((column.stock, column.counts))
         self.columns.append(column)
         return True
+
+    def _by_length(self) -> Whole:
+        """The prices of the bound from the stuff alone: each piece its share of the stock cheapest by length."""
+        stocks, kerf = self._problem.stocks, self._problem.kerf
+        rate = min(Fraction(one.price * self.scale, one.end - one.start + kerf) for one in stocks)
+        worth = [int((item.weight + kerf) * rate) for item in self._problem.items]
+        return np.array([*worth, *([0] * (self._stocks + 1))], dtype=np.int64)
+
+    def seed(self, wanted: Sequence[int], box: Box, most: int) -> None:
+        """Start with every pattern that a plan at the bound from the stuff alone could use, when they are few."""
+        values = self._centre[: self._items].tolist()
+        bound = self._bound(wanted, box, values, self.pricer.price(values, wanted), 0)
+        spare = self._rounded(bound) * self._step * self.scale - bound
+        for column in self.pricer.listed(wanted, box.high, values, max(0, spare), most) or ():
+            self.add(column)
 
     def relax(self, wanted: Sequence[int], box: Box, cut: int, rough: bool = False) -> Relaxed:
         """Solve for those demands within the box, adding columns while they help.
@@ -173,7 +188,7 @@ class Master:
 
     def _tries(self, duals: Whole) -> Iterator[Whole]:
         """Prices to try: first some way back towards those of the best bound, which swing less, then as they are."""
-        if self._centre is not None and not self._settled:
+        if not self._settled:
             yield (self._centre * BACK + duals * (AHEAD - BACK)) // AHEAD
         yield duals
 
@@ -193,22 +208,17 @@ class Master:
             self._solver.changeColsBounds(size, which, np.zeros(size), upper)
 
     def _grow(self, worth: Sequence[int], prices: Whole, duals: Whole, box: Box) -> bool:
-        """Add the best pattern of each stock at those prices, where the duals say that it helps."""
+        """Add the best patterns of each stock at those prices, where the duals say that they help."""
         grown = False
         limits = duals[self._items :].tolist()
-        for stock, value in enumerate(worth):
-            price = self._problem.stocks[stock].price * self.scale - limits[stock] - limits[-1]
-            if not box.high[stock]:
+        for stock in range(self._stocks):
+            enough = self._problem.stocks[stock].price * self.scale - limits[stock] - limits[-1] + self.enough
+            if not box.high[stock] or (prices is duals and worth[stock] <= enough):
                 continue
-            if prices is duals:
-                if value > price + self.enough:
-                    grown |= self.add(self.pricer.column(stock))
-            elif value:
-                column = self.pricer.column(stock)
-                if column is not None:
-                    true = sum(count * int(duals[item]) for item, count in enumerate(column.counts) if count)
-                    if true > price + self.enough:
-                        grown |= self.add(column)
+            for column in self.pricer.columns(stock, enough if prices is duals else 0):
+                true = sum(count * int(duals[item]) for item, count in enumerate(column.counts) if count)
+                if true > enough:
+                    grown |= self.add(column)
         return grown
 
     def _bound(

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import Protocol
 
 import numpy as np
 
@@ -14,6 +13,7 @@ from .problem import Counts, Form, Problem
 __all__ = ["Column", "Pricer", "UnpriceableError"]
 
 MOST_CELLS = 60_000_000  # of the dynamic program's table times the counts tried
+AT_ONCE = 8  # patterns added at a time
 MOST_LISTED = 12_000
 
 
@@ -36,16 +36,6 @@ class Column:
     forms: tuple[Form, ...]
 
 
-class Worths(Protocol):
-    """Values of the items, and the most a pattern on each stock is worth by them."""
-
-    @property
-    def values(self) -> tuple[int, ...]: ...
-
-    @property
-    def worth(self) -> tuple[int, ...]: ...
-
-
 class Pricer:
     """Prices every stock of a problem."""
 
@@ -59,6 +49,7 @@ class Pricer:
             raise UnpriceableError
         self._pools: dict[int, Pool] = {}
         self._rows: dict[int, int] = {}
+        self._worth: list[int] = []
         for j, stock in enumerate(problem.stocks):
             if j not in clear:
                 allowed = [item.demand for item in problem.items]
@@ -80,85 +71,70 @@ class Pricer:
         best = self._knapsack.price(values, allowed) if self._knapsack is not None else {}
         for j, pool in self._pools.items():
             best[j], self._rows[j] = pool.best(values, allowed)
-        return [best[j] for j in range(len(self._problem.stocks))]
+        self._worth = [best[j] for j in range(len(self._problem.stocks))]
+        return self._worth
 
     def listed(
-        self, wanted: Sequence[int], high: Sequence[int], relaxed: Worths, spare: int, most: int
+        self, wanted: Sequence[int], high: Sequence[int], values: Sequence[int], spare: int, most: int
     ) -> list[Column] | None:
         """Every pattern a plan may use that costs no more than ``spare`` above the bound.
 
         Args:
             wanted: how many of each item are still to be cut.
             high: how many sticks of each stock, at most.
-            relaxed: the values that gave the bound and the best worth on each stock.
-            spare: what a pattern may be worth below that, in the same unit.
+            values: what the items are worth in the bound.
+            spare: what a pattern may be worth below the best on its stock.
             most: give up and answer None past this many.
         """
+        worth = self.price(values, wanted)
         columns: list[Column] = []
-        if self._knapsack is not None and any(high[stock] for stock in self._knapsack.rooms):
-            found = self._knapsack.listed(wanted, most * 4)
-            if found is None:
+        held: set[Counts] = set()
+        for stock in sorted(range(len(worth)), key=lambda j: (self._problem.stocks[j].price, j)):
+            if not high[stock]:
+                continue
+            if stock in self._pools:
+                columns += self._pooled(stock, wanted, values, worth[stock] - spare)
+                continue
+            assert self._knapsack is not None
+            near = self._knapsack.near(stock, worth[stock] - spare, most)
+            if near is None:
                 return None
-            columns = list(self._useful(found, wanted, high, relaxed, spare))
-        for stock, pool in self._pools.items():
-            if high[stock]:
-                columns += self._pooled(stock, pool, wanted, relaxed, spare)
+            columns += [self.lay(stock, counts) for counts in _full(near, wanted) if counts not in held]
+            if high[stock] >= sum(wanted):
+                held.update(near)
         return columns if len(columns) <= most else None
 
-    def _useful(
-        self,
-        found: dict[Counts, int],
-        wanted: Sequence[int],
-        high: Sequence[int],
-        relaxed: Worths,
-        spare: int,
-    ) -> Iterator[Column]:
-        """Patterns on each clear stock to which nothing can be added, and that no cheaper stick holds."""
-        assert self._knapsack is not None
-        stocks = self._problem.stocks
-        by_price = sorted((j for j in self._knapsack.rooms if high[j]), key=lambda j: (stocks[j].price, j))
-        counts = np.array(list(found), dtype=np.int64)
-        totals = (counts @ np.array(relaxed.values, dtype=np.int64)).tolist()
-        for (pattern, room), total in zip(found.items(), totals, strict=True):
-            for stock in by_price:
-                if room > self._knapsack.rooms[stock]:
-                    continue
-                if total + spare >= relaxed.worth[stock] and self._full(pattern, stock, found, wanted):
-                    column = self.lay(stock, pattern)
-                    if column is not None:
-                        yield column
-                if high[stock] >= sum(wanted):
-                    break
-
-    def _full(self, pattern: Counts, stock: int, found: dict[Counts, int], wanted: Sequence[int]) -> bool:
-        assert self._knapsack is not None
-        room = self._knapsack.rooms[stock]
-        for item in range(len(pattern) - 1, -1, -1):
-            if pattern[item] < wanted[item]:
-                more = (*pattern[:item], pattern[item] + 1, *pattern[item + 1 :])
-                if found.get(more, room + 1) <= room:
-                    return False
-        return True
-
     def _pooled(
-        self, stock: int, pool: Pool, wanted: Sequence[int], relaxed: Worths, spare: int
+        self, stock: int, wanted: Sequence[int], values: Sequence[int], least: int
     ) -> Iterator[Column]:
+        pool = self._pools[stock]
         fits = (pool.counts <= np.array(wanted, dtype=np.int64)).all(axis=1)
-        worth = pool.counts @ np.array(relaxed.values, dtype=np.int64)
-        for row in np.nonzero(fits & (worth + spare >= relaxed.worth[stock]))[0].tolist():
+        worth = pool.counts @ np.array(values, dtype=np.int64)
+        for row in np.nonzero(fits & (worth >= least))[0].tolist():
             yield Column(stock, tuple(pool.counts[row].tolist()), pool.forms[row])
 
-    def column(self, stock: int) -> Column | None:
-        """The pattern that reached the best value on that stock, as last priced; None for an empty one."""
+    def columns(self, stock: int, above: int) -> list[Column]:
+        """Patterns on that stock worth more than ``above`` as last priced, the best first."""
         if stock in self._pools:
             row = self._rows[stock]
-            if row < 0:
-                return None
             pool = self._pools[stock]
-            return Column(stock, tuple(pool.counts[row].tolist()), pool.forms[row])
+            if row < 0 or self._worth[stock] <= above:
+                return []
+            return [Column(stock, tuple(pool.counts[row].tolist()), pool.forms[row])]
         assert self._knapsack is not None
-        return self.lay(stock, self._knapsack.pattern(stock))
+        return [self.lay(stock, counts) for counts in self._knapsack.patterns(stock, above, AT_ONCE)]
 
-    def lay(self, stock: int, counts: Counts) -> Column | None:
+    def lay(self, stock: int, counts: Counts) -> Column:
         """A column with those counts on a clear stock."""
-        return Column(stock, counts, in_a_row(self._problem, counts, self._run)) if any(counts) else None
+        return Column(stock, counts, in_a_row(self._problem, counts, self._run))
+
+
+def _full(near: Sequence[Counts], wanted: Sequence[int]) -> Iterator[Counts]:
+    """Those to which nothing can be added: what holds more is worth no less, so it is among them too."""
+    known = set(near)
+    for counts in near:
+        for item, (count, most) in enumerate(zip(counts, wanted, strict=True)):
+            if count < most and (*counts[:item], count + 1, *counts[item + 1 :]) in known:
+                break
+        else:
+            yield counts

@@ -29,6 +29,7 @@ __all__ = ["Search"]
 WHOLE = 1e-6
 DIVES = 4  # at a leaf when it is the cheapest open
 MOST_COLUMNS = 6000
+MOST_SEEDS = 500
 NODES = 3000
 
 
@@ -88,6 +89,7 @@ class Search:
         """Work until the plan is proven or the effort is spent."""
         self._seed()
         root = self._root()
+        self._master.seed(self._wanted, root, MOST_SEEDS)
         self._raise(self._master.relax(self._wanted, root, self._cut, rough=True).bound)
         if not self._done:
             self._dive(root, self.cost - self._step, self.bound, 0, quick=True)
@@ -201,7 +203,7 @@ class Search:
         if spare < 0:
             return
         high = node.box.high
-        columns = self._master.pricer.listed(self._wanted, high, relaxed, spare, MOST_COLUMNS)
+        columns = self._master.pricer.listed(self._wanted, high, relaxed.values, spare, MOST_COLUMNS)
         ended = False
         if columns is not None:
             chosen, ended = solve_columns(
