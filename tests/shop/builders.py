@@ -6,16 +6,28 @@ from random import Random
 
 from longpoint.geometry import (
     Apron,
+    ApronEnds,
+    BackBand,
+    BoxCorners,
     Casing,
+    Door,
+    DoorStop,
     Foot,
+    Hand,
+    HeadStrip,
     HeadStyle,
+    JambExtension,
     Opening,
     Plinth,
     PlumbSides,
     Polygon,
     Readings,
     Stool,
+    StoolEnds,
+    StripEnds,
     Trim,
+    Wall,
+    WallAnswer,
 )
 from longpoint.lengths import Fraction
 from longpoint.shop.house import CutList, House, HouseOpening, ProfileStock, build_openings, cutting_jobs
@@ -41,13 +53,48 @@ STICKS = tuple(
     StickKind(f"{feet} ft", F(12 * feet), cents) for feet, cents in ((8, 920), (12, 1310), (16, 1790))
 )
 ROOMS = ("Kitchen", "Hall", "Bedroom")
-PROFILES = ("casing", "stool stock", "apron", "flat", "block")
+HEAD = Casing("flat", F(7, 2), F(3, 4))
+DRESSED = Trim(
+    CASING,
+    F(3, 16),
+    HeadStyle.BUTTED,
+    HEAD,
+    stool=Stool("stool stock", F(1), F(3, 4), F(7, 8), ends=StoolEnds.MITRED_RETURN),
+    apron=Apron("apron", F(5, 2), F(5, 8), ApronEnds.ANGLED),
+    fillet=HeadStrip("strip", F(1, 2), F(1), F(1, 2), StripEnds.MITRED_RETURN),
+    cap=HeadStrip("strip", F(3, 4), F(3, 2), F(3, 4), StripEnds.MITRED_RETURN),
+)
+EXTENDED = Trim(
+    CASING,
+    F(3, 16),
+    stool=STOOL,
+    apron=APRON,
+    extension=JambExtension("strip", F(3, 4)),
+    back_band=BackBand("strip", F(3, 4), F(1)),
+)
+HUNG = Trim(
+    CASING, F(1, 4), floor_clearance=F(1, 8), stop=DoorStop("strip", F(5, 4), F(3, 8), BoxCorners.MITRED)
+)
+PROFILES = ("casing", "stool stock", "apron", "flat", "block", "strip", "jamb")
 
 
 def window(
     mark: str, width: Fraction, height: Fraction, depth: Fraction = DEPTH, trim: Trim = TRIM
 ) -> Opening:
     return Opening(mark, Readings(PlumbSides(width, height, height), depth, depth), trim)
+
+
+def hung_door(mark: str, width: Fraction) -> Opening:
+    """A door in its own jamb, stops and casing to the floor."""
+    return Opening(mark, Readings(Door(width, F(80), F(7, 4), Hand.LEFT)), HUNG, Foot.FLOOR)
+
+
+def extended(mark: str, width: Fraction, height: Fraction, *proud: Fraction) -> Opening:
+    """A window whose wall stands proud at the four corners, anticlockwise from the bottom right."""
+    readings = Readings(
+        PlumbSides(width, height, height), DEPTH, DEPTH, wall=Wall(proud), left_horn_depth=DEPTH + F(1, 8)
+    )
+    return Opening(mark, readings, EXTENDED, wall_answer=WallAnswer.EXTEND)
 
 
 def stock(profile: str, turnable: bool = False, remnants: tuple[Remnant, ...] = ()) -> ProfileStock:
@@ -90,7 +137,7 @@ def _opening(random: Random, mark: str) -> Opening:
     width = F(random.randint(16 * 14, 16 * 60), 16)
     height = F(random.randint(16 * 20, 16 * 70), 16)
     depth = F(random.randint(8, 60), 16)
-    kind = random.randint(0, 5)
+    kind = random.randint(0, 8)
     if kind <= 1:
         return window(mark, width, height, depth, random.choice((TRIM, SAME_STOCK)))
     if kind == 2:
@@ -104,5 +151,11 @@ def _opening(random: Random, mark: str) -> Opening:
         return Opening(mark, Readings(shape), random.choice((TRIM, FLAT)), Foot.PICTURE_FRAME)
     if kind == 4:
         return Opening(mark, Readings(PlumbSides(width, F(80), F(80))), BUTTED, Foot.PLINTH)
+    if kind == 5:
+        return hung_door(mark, F(random.randint(24, 40)))
+    if kind == 6:
+        return window(mark, width, height, depth, DRESSED)
+    if kind == 7:
+        return extended(mark, width, height, *(F(random.randint(4, 24), 16) for _ in range(4)))
     foot = random.choice((Foot.FLOOR, Foot.PICTURE_FRAME))
     return Opening(mark, Readings(PlumbSides(width, height, height)), FLAT, foot)

@@ -14,7 +14,7 @@ from longpoint.geometry import CutKind, Foot, Hand, Opening, PlumbSides, Polygon
 from longpoint.shop import Operation, OperationKind, PieceName, SawHabits, SawOrder, Setting, Tool, saw_order
 from longpoint.shop.house import CutList, HouseOpening, ProfileStock
 from longpoint.stock import Defect, Remnant, StickKind
-from shop.builders import FLAT, SAME_STOCK, TRIM, F, random_house, stock, window, worked_out
+from shop.builders import FLAT, SAME_STOCK, TRIM, F, extended, random_house, stock, window, worked_out
 
 Kind = OperationKind
 seeds = st.integers(0, 10**9)
@@ -217,6 +217,26 @@ def test_a_short_rip_is_said() -> None:
     assert short.held < 12
     assert short.cautions == ("short_rip",)
     assert long.cautions == ()
+
+
+def test_a_tapered_extension_is_ripped_by_itself_on_a_jig() -> None:
+    order = order_of(extended("W1", F(30), F(46), F(1, 2), F(1, 2), F(1), F(1)))
+    rips = {each.pieces[0].part: each for each in made(order, Kind.RIP) if "extension" in each.pieces[0].part}
+    head, right = rips["jamb_extension/head"], rips["jamb_extension/right"]
+    assert head.setting.fence == 1
+    assert sorted(head.setting.taper) == [F(1, 2), F(1)]
+    assert "taper_jig" in head.cautions
+    assert right.setting == Setting(Tool.TABLE_SAW, fence=F(1, 2))
+    assert not [each for each in made(order, Kind.RIP_STICK) if each.profile == "strip"]
+
+
+def test_a_notch_that_deepens_towards_the_horns_end_says_both_depths() -> None:
+    order = order_of(extended("W1", F(30), F(46), F(1, 2), F(1, 2), F(1, 2), F(1, 2)))
+    depths = {
+        each.end: (each.setting.notch_depth, each.setting.notch_end_depth) for each in made(order, Kind.NOTCH)
+    }
+    assert depths["left"] == (F(25, 8), F(13, 4))
+    assert depths["right"] == (F(25, 8), None)
 
 
 def test_defects_are_sawn_out_before_anything_is_cut_to_length() -> None:

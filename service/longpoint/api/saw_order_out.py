@@ -46,8 +46,10 @@ def _setting(one: Setting, write: LengthWriter) -> SettingOut:
         float(one.bevel),
         _length(one.stop, write),
         _length(one.fence, write),
+        None if one.taper is None else [write(width) for width in one.taper],
         _length(one.notch_depth, write),
         _length(one.notch_length, write),
+        _length(one.notch_end_depth, write),
     )
 
 

@@ -14,7 +14,9 @@ class SettingOut(msgspec.Struct, frozen=True, gc=False):
 
     `mitre_degrees` is the table's turn towards `swing`, `bevel_degrees` the blade's tilt towards `tilt`, both to the
     step of the saw's scale. `stop` is blade to stop block, null for a cut to a mark or to the piece's corner; `fence`
-    is rip fence to blade; the notch is gauged `notch_depth` from the back edge and `notch_length` from the end.
+    is rip fence to blade, and a tapered rip has its widths at the left and right end as the piece lies; the notch is
+    gauged `notch_depth` from the back edge and `notch_length` from the end, `notch_end_depth` at the horn's end where
+    that is another.
     """
 
     tool: Tool
@@ -24,8 +26,10 @@ class SettingOut(msgspec.Struct, frozen=True, gc=False):
     bevel_degrees: float
     stop: LengthOut | None
     fence: LengthOut | None
+    taper: list[LengthOut] | None
     notch_depth: LengthOut | None
     notch_length: LengthOut | None
+    notch_end_depth: LengthOut | None
 
 
 class SetupOut(msgspec.Struct, frozen=True, gc=False):

@@ -11,7 +11,7 @@ from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
 from longpoint.shop.exact import exactly
 from longpoint.shop.house import BuiltOpening, CutList
-from longpoint.shop.nails import Nailing, nailings
+from longpoint.shop.nails import DOOR_JAMB, GLUED, Nailing, nailings
 from longpoint.shop.rates import Rates
 
 ZERO = Fraction(0)
@@ -49,15 +49,16 @@ class Amounts(Value, frozen=True):
         return sum(each.count for each in self.nailing)
 
 
-UNCAULKED = (
-    PartKind.APRON_RETURN,
-    PartKind.STOOL_RETURN,
-    PartKind.FILLET_RETURN,
-    PartKind.CAP_RETURN,
-    PartKind.LEVELLING_STRIP,
-    PartKind.JAMB_LEG,
-    PartKind.HEAD_JAMB,
+UNCAULKED = (*GLUED, *DOOR_JAMB, PartKind.LEVELLING_STRIP)
+ONE_JOINT = (
+    PartKind.BACK_BAND,
+    PartKind.FILLET,
+    PartKind.CAP,
+    PartKind.JAMB_EXTENSION,
+    PartKind.DOOR_STOP,
 )
+"""What meets trim, and not the wall, along its other edge."""
+HIDDEN = (PartKind.LEVELLING_STRIP,)
 
 
 def amounts(cut_list: CutList, rates: Rates) -> tuple[Amounts, ...]:
@@ -110,11 +111,15 @@ def _caulked(part: Part) -> Fraction:
         return exactly(part.long_point) + 2 * exactly(part.width)
     if part.kind in UNCAULKED:
         return ZERO
+    if part.kind in ONE_JOINT:
+        return exactly(part.long_point)
     return exactly(part.long_point) + exactly(part.short_point)
 
 
 def _faces(part: Part, girth: Fraction) -> Fraction:
     """Face and both edges; of a stool both faces, since its nosing and horns show from below."""
+    if part.kind in HIDDEN:
+        return ZERO
     width = exactly(part.width)
     across = 2 * width if part.kind is PartKind.STOOL else width * girth
     return exactly(part.overall) * (across + 2 * part.thickness)

@@ -106,6 +106,7 @@ def _turned(setting: Setting) -> tuple[Fraction, ...]:
         -setting.bevel if setting.tilt is Hand.LEFT else setting.bevel,
         -setting.mitre if setting.swing is Hand.LEFT else setting.mitre,
         -(setting.stop or setting.fence or NONE),
+        *(setting.taper or (NONE, NONE)),
         setting.notch_depth or NONE,
         setting.notch_length or NONE,
     )

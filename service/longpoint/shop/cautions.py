@@ -59,6 +59,11 @@ SHORT_RIP = Caution(
     "Too short to push through the table saw by hand: rip it before it is cut to length, or plane it to width.",
     PRACTICE,
 )
+TAPER = Caution(
+    "taper_jig",
+    "A tapered rip: hold the piece in a taper jig against the fence, never by hand alone, or plane it to the line.",
+    PRACTICE,
+)
 SHARP_MITRE = Caution(
     "sharp_mitre",
     "Sharper than most saws turn: use a jig that stands the piece off the fence, well clamped, or a hand saw.",
@@ -90,7 +95,7 @@ LOCAL_CODES = Caution(
 
 WINDOW_FEET = (Foot.STOOL, Foot.PICTURE_FRAME)
 
-AT_THE_SAW = {each.code: each for each in (SHORT_PIECE, CLAMP, SHORT_RIP, SHARP_MITRE)}
+AT_THE_SAW = {each.code: each for each in (SHORT_PIECE, CLAMP, SHORT_RIP, TAPER, SHARP_MITRE)}
 """Cautions that a single cut can raise."""
 
 

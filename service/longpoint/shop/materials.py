@@ -110,6 +110,7 @@ _NAIL_RATES = (
     "jamb_penetration",
     "nail_spacing",
     "nail_end_distance",
+    "shim_space",
     "stool_nail_spacing",
     "corner_nails",
     "block_nails",

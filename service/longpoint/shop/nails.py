@@ -12,6 +12,16 @@ from longpoint.shop.exact import exactly
 from longpoint.shop.rates import Rates
 
 CASING = (PartKind.CASING_LEG, PartKind.CASING_HEAD, PartKind.CASING_SILL)
+BLOCKS = (PartKind.PLINTH_BLOCK, PartKind.CORNER_BLOCK)
+DOOR_JAMB = (PartKind.JAMB_LEG, PartKind.HEAD_JAMB)
+GLUED = (PartKind.APRON_RETURN, PartKind.STOOL_RETURN, PartKind.FILLET_RETURN, PartKind.CAP_RETURN)
+"""Too small to nail."""
+_BEHIND = {
+    PartKind.BACK_BAND: "casing",
+    PartKind.FILLET: "head",
+    PartKind.CAP: "head",
+    PartKind.LEVELLING_STRIP: "sill",
+}
 COMMON_SIZES = (2, 3, 4, 6, 8, 10)
 LONGEST = 10
 
@@ -71,28 +81,33 @@ def nailings(parts: tuple[Part, ...], rates: Rates) -> Iterator[Nailing]:
 
 
 def _part_nailings(part: Part, on_an_apron: bool, rates: Rates) -> Iterator[Nailing]:
-    length = exactly(part.overall)
-    into_sill = part.thickness + rates["stud_penetration"]
+    """A kind with no rule of its own is nailed to the jamb along its middle."""
+    kind, thickness = part.kind, part.thickness
+    into_sill = thickness + rates["stud_penetration"]
     into_stud = into_sill + rates["drywall"]
-    into_jamb = part.thickness + rates["jamb_penetration"]
+    into_jamb = thickness + rates["jamb_penetration"]
+    length = exactly(part.overall)
     row = in_a_row(length, rates["nail_spacing"], rates["nail_end_distance"])
-    match part.kind:
-        case PartKind.CASING_LEG | PartKind.CASING_HEAD | PartKind.CASING_SILL:
-            yield _outer("casing to stud", into_stud, row, rates)
-            yield _inner("casing to jamb", into_jamb, row, rates)
-        case PartKind.APRON:
-            yield _outer("apron to stud", into_stud, 2 * row, rates)
-        case PartKind.STOOL:
-            row = in_a_row(length, rates["stool_nail_spacing"], rates["nail_end_distance"])
-            yield _outer("stool to sill", into_sill, row, rates)
-            if on_an_apron:
-                yield _outer("stool to apron", into_sill, row, rates)
-        case PartKind.PLINTH_BLOCK:
-            yield _outer("blocks to stud", into_stud, int(rates["block_nails"]), rates)
-        case PartKind.APRON_RETURN | PartKind.STOOL_RETURN | PartKind.FILLET_RETURN | PartKind.CAP_RETURN:
-            return
-        case _:
-            yield _inner(f"{part.kind.replace('_', ' ')} to jamb", into_jamb, row, rates)
+    if kind in CASING:
+        yield _outer("casing to stud", into_stud, row, rates)
+        yield _inner("casing to jamb", into_jamb, row, rates)
+    elif kind is PartKind.APRON:
+        yield _outer("apron to stud", into_stud, 2 * row, rates)
+    elif kind is PartKind.STOOL:
+        row = in_a_row(length, rates["stool_nail_spacing"], rates["nail_end_distance"])
+        yield _outer("stool to sill", into_sill, row, rates)
+        if on_an_apron:
+            yield _outer("stool to apron", into_sill, row, rates)
+    elif kind in BLOCKS:
+        yield _outer("blocks to stud", into_stud, int(rates["block_nails"]), rates)
+    elif kind in DOOR_JAMB:
+        yield _outer("door jamb to stud", into_sill + rates["shim_space"], 2 * row, rates)
+    elif kind is PartKind.MULL_CASING:
+        yield _inner("mull casing to jambs", into_jamb, 2 * row, rates)
+    elif kind is PartKind.JAMB_EXTENSION:
+        yield _inner("jamb extension to jamb", exactly(part.width) + rates["jamb_penetration"], row, rates)
+    elif kind not in GLUED:
+        yield _inner(f"{kind.replace('_', ' ')} to {_BEHIND.get(kind, 'jamb')}", into_jamb, row, rates)
 
 
 def _outer(use: str, needed: Fraction, count: int, rates: Rates) -> Nailing:

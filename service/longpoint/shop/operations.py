@@ -55,9 +55,11 @@ class Setting(Value, frozen=True):
         tilt: the side to which the top of the blade leans; None for an upright blade.
         bevel: degrees the blade is tilted.
         stop: blade to stop block; None for a cut made to a mark or to the piece's corner.
-        fence: rip fence to blade; None where nothing is ripped.
+        fence: rip fence to blade, the wider end's on a taper; None where nothing is ripped.
+        taper: widths at the left and right end as the piece lies, ripped on a taper jig; None where it is parallel.
         notch_depth: gauge setting from the back edge; None where nothing is notched.
         notch_length: from the end.
+        notch_end_depth: the depth at the horn's end, where it is another.
     """
 
     tool: Tool
@@ -67,8 +69,10 @@ class Setting(Value, frozen=True):
     bevel: Fraction = SQUARE_ANGLE
     stop: Fraction | None = None
     fence: Fraction | None = None
+    taper: tuple[Fraction, Fraction] | None = None
     notch_depth: Fraction | None = None
     notch_length: Fraction | None = None
+    notch_end_depth: Fraction | None = None
 
 
 class PieceName(Value, frozen=True):

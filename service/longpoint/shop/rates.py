@@ -99,6 +99,7 @@ DEFAULTS: Mapping[str, Rate] = dict(
             "NAVEDTRA 14044: casing nailed in pairs about 16 in apart",
         ),
         _rate("nail_end_distance", "3", "in", "from a piece's end to its first nail"),
+        _rate("shim_space", "1/2", "in", "between a door's jamb and the stud, packed with shims"),
         _rate("stool_nail_spacing", "12", "in", "from nail to nail along the stool"),
         _rate("corner_nails", "2", "each", "nails across a mitred corner"),
         _rate("block_nails", "4", "each", "nails in a plinth or corner block"),

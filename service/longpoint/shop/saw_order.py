@@ -8,7 +8,7 @@ from itertools import chain
 from longpoint.geometry import Part
 from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.shop.arrange import Sequence, arrange, opening_by_opening, setups
-from longpoint.shop.cautions import AT_THE_SAW, CLAMP, SHARP_MITRE, SHORT_PIECE, SHORT_RIP, Caution
+from longpoint.shop.cautions import AT_THE_SAW, CLAMP, SHARP_MITRE, SHORT_PIECE, SHORT_RIP, TAPER, Caution
 from longpoint.shop.house import BuiltOpening, CutList
 from longpoint.shop.operations import Operation, OperationKind, SawOrder, Setup, Tool
 from longpoint.shop.steps import SawHabits, Step
@@ -141,9 +141,15 @@ class _Numbering:
     def _cautions(self, step: Step, held: Fraction | None) -> Iterable[str]:
         if step.kind is OperationKind.PART_OFF or (step.section and step.kind is OperationKind.ANGLED_END):
             yield SHORT_PIECE.code
+        if step.kind is OperationKind.SHARED_CUT and any(
+            piece.length < self._habits.smallest_held for piece in step.pieces
+        ):
+            yield SHORT_PIECE.code
         if step.setting.tool is Tool.MITRE_SAW and held is not None and held < self._habits.smallest_held:
             yield CLAMP.code
         if step.setting.tool is Tool.TABLE_SAW and held is not None and held < self._habits.smallest_ripped:
             yield SHORT_RIP.code
+        if step.setting.taper is not None:
+            yield TAPER.code
         if step.setting.mitre > self._habits.sharpest_mitre:
             yield SHARP_MITRE.code

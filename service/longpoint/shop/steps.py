@@ -211,7 +211,7 @@ def angled_ends(blank: Blank, section: Section, habits: SawHabits) -> Iterator[S
 
 def piece_rips(piece: Piece, section: Section) -> Iterator[Step]:
     if piece.rip is not None:
-        setting = Setting(Tool.TABLE_SAW, fence=piece.rip)
+        setting = Setting(Tool.TABLE_SAW, fence=piece.rip, taper=piece.taper)
         yield Step(OperationKind.RIP, setting, section.profile, section.stick, (piece,), length=piece.length)
 
 
@@ -223,6 +223,7 @@ def notches(piece: Piece, section: Section, rounding: Rounding) -> Iterator[Step
             Tool.HAND_SAW,
             notch_depth=round_to(end.notch.depth, rounding),
             notch_length=round_to(end.notch.length, rounding),
+            notch_end_depth=None if end.notch.end_depth is None else round_to(end.notch.end_depth, rounding),
         )
         yield Step(
             OperationKind.NOTCH,

@@ -23,12 +23,13 @@ ZERO = Fraction(0)
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """One piece to make. Attributes: name; part; length and rip, on the marks of the rounding."""
+    """One piece to make. Attributes: name; part; length, rip and taper, on the marks of the rounding."""
 
     name: PieceName
     part: Part
     length: Fraction
     rip: Fraction | None
+    taper: tuple[Fraction, Fraction] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,8 +112,11 @@ def _pieces(cut_list: CutList) -> dict[str, list[Piece]]:
         for part in one.built.parts:
             length = round_to(part.overall, rounding)
             rip = None if part.rip_width is None else round_to(part.rip_width, rounding)
+            taper = None
+            if part.taper is not None:
+                taper = round_to(part.taper[0], rounding), round_to(part.taper[1], rounding)
             pieces[piece_key(index, part)] = [
-                Piece(PieceName(part.opening, part.key, instance), part, length, rip)
+                Piece(PieceName(part.opening, part.key, instance), part, length, rip, taper)
                 for instance in range(one.count, 0, -1)
             ]
     return pieces
@@ -150,7 +154,7 @@ def _stick(
 
 def _one_rip(pieces: tuple[Piece, ...]) -> Fraction | None:
     widths = {piece.rip for piece in pieces}
-    return widths.pop() if len(widths) == 1 else None
+    return widths.pop() if len(widths) == 1 and not any(piece.taper for piece in pieces) else None
 
 
 def _end_trim(usual: Fraction, source: ProfileStock, layout: Layout) -> Fraction:
