@@ -115,7 +115,7 @@ def _framed(job: Job, cut: dict[str, Piece], misfits: Misfits) -> dict[str, Piec
 def _stood(job: Job, cut: dict[str, Piece], misfits: Misfits) -> dict[str, Piece]:
     placed = _chain(_stand_right(job, cut["right"]), cut, list(job.outline.names[1:]), misfits)
     foot = placed["left"].left
-    misfits.near("the left leg's foot, inner edge", foot.inner, job.inner("left").crosses(job.floor))
+    misfits.near("the left leg's foot, inner edge, above the floor line", foot.inner.imag, job.base)
     misfits.near("the left leg's foot, outer edge, above the floor line", foot.outer.imag, job.base)
     return placed
 

@@ -1,5 +1,6 @@
 """One opening's answer put together and held against its readings."""
 
+import math
 from typing import Any
 
 from dryfit.casing import Job, fit_casing
@@ -9,8 +10,11 @@ from dryfit.rounding import check_roundings
 from dryfit.stool import fit_apron, fit_stool
 from dryfit.tape import as_cut, inches, rounding_error, unrounded
 
-EXACT_SLACK = 2e-5
-"""Angles come with six decimals of a degree: over some tens of feet of pieces that is this many inches."""
+ANGLE_SLACK = math.radians(0.5e-6)
+"""Angles come with six decimals of a degree; every end may be so far off, and turn all that follows it."""
+
+EXACT_SLACK = 2e-6
+"""Inches that nine decimals of a real length and floats themselves may come to."""
 
 
 def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool = False) -> list[str]:
@@ -24,7 +28,7 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
     unit = request.get("unit")
     trim, readings = request["trim"], request["readings"]
     measure = as_cut if as_marked else unrounded
-    misfits = Misfits(EXACT_SLACK + (_rounded_away(answer) if as_marked else 0.0))
+    misfits = Misfits(_turned_away(answer) + (_rounded_away(answer) if as_marked else 0.0))
     if as_marked:
         check_roundings(request, answer, misfits)
     shape = outline(readings, unit)
@@ -95,6 +99,12 @@ def _base(request: dict[str, Any], answer: dict[str, Any], measure: Any) -> floa
         assert left == right
         return left
     return 0.0
+
+
+def _turned_away(answer: dict[str, Any]) -> float:
+    """What the last decimals of the angles come to over all pieces, had they all turned the same way."""
+    around = sum(float(unrounded(part["overall"])) for part in answer["parts"])
+    return EXACT_SLACK + ANGLE_SLACK * 2 * len(answer["parts"]) * around
 
 
 def _rounded_away(answer: dict[str, Any]) -> float:

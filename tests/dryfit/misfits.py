@@ -2,7 +2,10 @@
 
 from dataclasses import dataclass, field
 
-from shapely import Polygon
+from shapely import Polygon, intersection
+
+GRID = 1e-9
+"""Inches that corners are snapped to, so that edges which all but coincide cannot confuse an overlay."""
 
 
 @dataclass
@@ -30,6 +33,6 @@ class Misfits:
 
     def apart(self, what: str, one: Polygon, other: Polygon) -> None:
         """Two pieces must not lie over each other: an overlap has an area of its length times the slack at most."""
-        overlap = one.intersection(other)
+        overlap = intersection(one, other, grid_size=GRID)
         if overlap.area > self.slack * (overlap.length + self.slack):
             self.found.append(f"{what} overlap by {overlap.area:.6f} sq in")

@@ -57,7 +57,7 @@ casings = st.fixed_dictionaries({"width": lengths(1, 6), "thickness": lengths(1,
 def trims(draw: Draw, foot: str, *, may_butt: bool) -> dict[str, Any]:
     """Trim for a foot style."""
     trim: dict[str, Any] = {"casing": draw(casings), "reveal": draw(reveals)}
-    if foot != "picture_frame" and draw(st.booleans()):
+    if draw(st.booleans()):
         trim["head_casing"] = draw(casings)
     if may_butt and foot != "picture_frame" and draw(st.booleans()):
         trim |= {"head_style": "butted", "overhang": draw(small(2))}
@@ -182,25 +182,26 @@ regular = st.builds(
 def quadrilaterals(draw: Draw) -> dict[str, Any]:
     """Four sides read to 1/16, a little or well out of square, and one reading that holds the shape."""
     width, height = draw(st.integers(20, 60)), draw(st.integers(30, 80))
-    lean, off = draw(st.sampled_from(((8, 2), (64, 12)))), st.integers
-    corners = [
-        complex(x + draw(off(-lean[0], lean[0])) / 64, y + draw(off(-lean[0], lean[0])) / 64)
-        for x, y in ((width, 0), (width, height), (0, height))
-    ]
-    bottom_right, top_right, top_left = corners
+    off = st.integers(*draw(st.sampled_from(((-8, 8), (-64, 64)))))
+    bottom_right, top_right, top_left = (
+        complex(x + draw(off) / 64, y + draw(off) / 64) for x, y in ((width, 0), (width, height), (0, height))
+    )
 
     def read(length: float) -> str:
         return f"{_mixed(Fraction(round(length * 16), 16))} in"
 
-    holds = draw(
-        st.sampled_from(("diagonal_from_bottom_left", "diagonal_from_bottom_right", "bottom_left_angle"))
-    )
-    base = bottom_right / abs(bottom_right)
+    def corner(at: complex, before: complex, after: complex) -> float:
+        return round(math.degrees(cmath.phase((before - at) / (after - at))), 1)
+
     held = {
         "diagonal_from_bottom_left": read(abs(top_right)),
         "diagonal_from_bottom_right": read(abs(top_left - bottom_right)),
-        "bottom_left_angle": round(math.degrees(cmath.phase(top_left / base)), 1),
+        "bottom_left_angle": corner(0j, top_left, bottom_right),
+        "bottom_right_angle": corner(bottom_right, 0j, top_right),
+        "top_right_angle": corner(top_right, bottom_right, top_left),
+        "top_left_angle": corner(top_left, top_right, 0j),
     }
+    holds = draw(st.sampled_from(sorted(held)))
     return {
         "jamb_width": read(abs(bottom_right)),
         "head_width": read(abs(top_left - top_right)),

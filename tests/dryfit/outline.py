@@ -82,15 +82,15 @@ def _arch(readings: dict[str, Any], width: float, spring: float, unit: str | Non
     rise = float(inches(readings["rise"], unit))
     radius = (width**2 / 4 + rise**2) / (2 * rise)
     half = math.asin(width / 2 / radius)
-    pieces = readings.get("head_pieces") or _enough(radius, half, float(inches(readings["departure"], unit)))
+    # Standing on the base, two chords would leave no head between the legs.
+    least = 2 if spring else 3
+    pieces = readings.get("head_pieces")
+    if pieces is None:
+        departure = float(inches(readings["departure"], unit)) + 1e-9
+        pieces = next(n for n in range(least, 1000) if radius * (1 - math.cos(half / n)) <= departure)
     centre = complex(width / 2, spring + rise - radius)
     curve = [centre + 1j * cmath.rect(radius, half * (2 * n / pieces - 1)) for n in range(pieces + 1)]
     return Outline((0j, *([complex(width)] if spring else []), *curve[: None if spring else -1]))
-
-
-def _enough(radius: float, half: float, departure: float) -> int:
-    """The fewest chords that keep their middles that near to the curve."""
-    return next(n for n in range(2, 1000) if radius * (1 - math.cos(half / n)) <= departure + 1e-9)
 
 
 def _quadrilateral(
@@ -98,15 +98,23 @@ def _quadrilateral(
 ) -> Outline:
     """Two widths, two heights and the one reading that holds the shape."""
     top, base_right = float(inches(readings["head_width"], unit)), complex(bottom)
-    if "diagonal_from_bottom_left" in readings:
-        diagonal = float(inches(readings["diagonal_from_bottom_left"], unit))
-        top_right = _apex(0j, diagonal, base_right, right)
+
+    def held(diagonal: str, upper: str, side: float, lower: str, other: float) -> float | None:
+        """A diagonal as it was read, or from the angle at a corner that it lies across."""
+        if diagonal in readings:
+            return float(inches(readings[diagonal], unit))
+        for angle, one, two in ((upper, side, top), (lower, other, bottom)):
+            if angle in readings:
+                return math.sqrt(one**2 + two**2 - 2 * one * two * math.cos(math.radians(readings[angle])))
+        return None
+
+    rising = held("diagonal_from_bottom_left", "top_left_angle", left, "bottom_right_angle", right)
+    if rising is not None:
+        top_right = _apex(0j, rising, base_right, right)
         return Outline((0j, base_right, top_right, _apex(0j, left, top_right, top)))
-    if "diagonal_from_bottom_right" in readings:
-        diagonal = float(inches(readings["diagonal_from_bottom_right"], unit))
-        top_left = _apex(0j, left, base_right, diagonal)
-        return Outline((0j, base_right, _apex(top_left, top, base_right, right), top_left))
-    top_left = cmath.rect(left, math.radians(readings["bottom_left_angle"]))
+    falling = held("diagonal_from_bottom_right", "top_right_angle", right, "bottom_left_angle", left)
+    assert falling is not None, "nothing holds this shape"
+    top_left = _apex(0j, left, base_right, falling)
     return Outline((0j, base_right, _apex(top_left, top, base_right, right), top_left))
 
 

@@ -88,11 +88,11 @@ def _check_stool(opening: Opening, faults: Faults) -> None:
                 "depth-missing",
                 "A stool needs the jamb's depth: measure from the wall's face back to the sash stop.",
             )
-        elif depth is not None and depth < less:
+        elif depth is not None and depth <= less:
             faults.add(
                 ("readings", side),
                 "depth-too-small",
-                f"The depth is less than the sash clearance and scribe allowance, {spoken(less)}. Measure again.",
+                f"The depth leaves no notch past the clearance and the scribe allowance, {spoken(less)}. Measure again.",
             )
     _check_stool_stock(opening, readings, faults)
 
@@ -154,9 +154,8 @@ def _reading(shape: Shape, side: str) -> tuple[str | int, ...]:
             return ("sides", 1 + int(side.removeprefix("head ")))
         return ("sides", at.get(side, 0))
     if isinstance(shape, Arch):
-        return (
-            "rise" if side.startswith("head") else "spring_height" if side in _READINGS else "jamb_width",
-        )
+        curved = side.startswith("head") or (side in _READINGS and shape.spring_height == 0)
+        return ("rise" if curved else "spring_height" if side in _READINGS else "jamb_width",)
     if isinstance(shape, Door):
         return ("door", "height" if side in _READINGS else "width")
     return (_READINGS.get(side, "jamb_width"),)

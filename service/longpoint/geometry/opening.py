@@ -32,7 +32,7 @@ from longpoint.geometry.parts import Part
 from longpoint.geometry.shapes import frame_of
 from longpoint.geometry.sides import CasedSide, cased_sides
 from longpoint.geometry.stool import stool_parts
-from longpoint.geometry.trim import HeadStyle, Trim
+from longpoint.geometry.trim import HeadStyle
 from longpoint.geometry.value import Value
 from longpoint.geometry.wall import levelling_strip, sill_findings, wall_findings
 
@@ -148,7 +148,7 @@ def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, floa
     frame = frame_of(shape, faults)
     if frame is None or frame.square or not isinstance(shape, PlumbSides | Quadrilateral):
         return frame, 0.0, ()
-    gap = square_gap(frame.corners, opening.trim)
+    gap = square_gap(frame.corners, opening)
     if gap <= opening.square_gap:
         return squared(shape), gap, (TAKEN_SQUARE,)
     return frame, 0.0, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
@@ -161,8 +161,12 @@ def squared(shape: PlumbSides | Quadrilateral) -> Frame:
     return Frame((width, shape.right_height, head, shape.left_height), ALL_SQUARE)
 
 
-def square_gap(corners: tuple[Corner, ...], trim: Trim) -> float:
-    """The widest gap that cuts for square corners would leave at these, along the longest mitre of this trim."""
-    widths = [casing.width for casing in (trim.casing, trim.head_casing or trim.casing) if casing]
-    joint = math.hypot(*(widths or (UNCASED, UNCASED)))
+def square_gap(corners: tuple[Corner, ...], opening: Opening) -> float:
+    """The widest gap that cuts for square corners would leave at these, along the opening's longest mitre."""
+    trim = opening.trim
+    leg, head = (
+        casing.width if casing else UNCASED for casing in (trim.casing, trim.head_casing or trim.casing)
+    )
+    meets = max(leg, head) if opening.foot is Foot.PICTURE_FRAME else head
+    joint = math.hypot(leg, meets)
     return max(joint * abs(math.tan(math.radians(float(c.degrees) - 90))) for c in corners)
