@@ -92,7 +92,7 @@ def _check_stool(opening: Opening, faults: Faults) -> None:
             faults.add(
                 ("readings", side),
                 "depth-too-small",
-                f"The depth leaves no notch past the clearance and the scribe allowance, {spoken(less)}. Measure again.",
+                f"The sash clearance and scribe allowance, {spoken(less)}, leave no notch. Measure the depth again.",
             )
     _check_stool_stock(opening, readings, faults)
 
