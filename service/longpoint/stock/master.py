@@ -21,6 +21,7 @@ __all__ = ["Box", "Master", "Relaxed"]
 
 FINEST = 20  # duals are rounded down to 2**-20 cents, or coarser where that would overflow
 BACK, AHEAD = 6, 10  # how far prices to try are drawn towards those of the best bound
+LEAST = 1  # no item is worth nothing, so that a pattern is never worth less for holding one more
 DEAR = 1000  # a piece left out costs this many of the dearest stick
 Whole = NDArray[np.int64]
 NO_INDEX = np.array([], dtype=np.int32)
@@ -133,7 +134,7 @@ class Master:
         """The prices of the bound from the stuff alone: each piece its share of the stock cheapest by length."""
         stocks, kerf = self._problem.stocks, self._problem.kerf
         rate = min(Fraction(one.price * self.scale, one.end - one.start + kerf) for one in stocks)
-        worth = [int((item.weight + kerf) * rate) for item in self._problem.items]
+        worth = [max(LEAST, int((item.weight + kerf) * rate)) for item in self._problem.items]
         return np.array([*worth, *([0] * (self._stocks + 1))], dtype=np.int64)
 
     def seed(self, wanted: Sequence[int], box: Box, most: int) -> None:
@@ -161,7 +162,7 @@ class Master:
             self._solver.run()
             cost = float(self._solver.getInfo().objective_function_value)
             duals = np.floor(np.array(self._solver.getSolution().row_dual) * self.scale).astype(np.int64)
-            np.maximum(duals[: self._items], 0, out=duals[: self._items])
+            np.maximum(duals[: self._items], LEAST, out=duals[: self._items])
             grown = False
             for prices in self._tries(duals):
                 values, limits = prices[: self._items].tolist(), prices[self._items :].tolist()
