@@ -6,7 +6,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from generator import operations, types
+from generator import operations, types, typescript
 from generator.document import load
 
 HERE = Path(__file__).resolve().parents[1]
@@ -30,7 +30,8 @@ def files() -> dict[Path, str]:
         for name, text in modules.items()
     }
     written[PACKAGE / "problems.py"] = operations.problems(document)
-    return {path: _formatted(path, text) for path, text in written.items()}
+    formatted = {path: _formatted(path, text) for path, text in written.items()}
+    return formatted | {HERE / "typescript" / "longpoint.d.ts": typescript.declarations(document)}
 
 
 def _formatted(path: Path, text: str) -> str:

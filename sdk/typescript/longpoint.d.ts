@@ -1,0 +1,1262 @@
+// Requests and answers of Longpoint 0.1.0. Generated from the OpenAPI document; do not edit.
+
+/** A length as text with its unit, as a tape reads: `34 1/2 in`, `876 mm`. */
+export type LengthText = string;
+
+/** One page of a list; `next` is the cursor of the next one, null on the last. */
+export interface Page<T> {
+  items: T[];
+  next: string | null;
+}
+
+/** Conditions that the wood has come to rest in: the air's `temperature` and `relative_humidity` in percent, or the `moisture_content` that a meter showed. */
+export interface AirIn {
+  moisture_content?: number | null;
+  name?: string;
+  relative_humidity?: number | null;
+  temperature?: number | null;
+}
+
+/** Amounts by category. `stock` is what is in pieces, `waste` kerfs, trims and short offcuts, `kept_offcut` what goes back on the rack. */
+export interface AmountsOut {
+  stock: string;
+  waste: string;
+  kept_offcut: string;
+  consumable: string;
+  labour: string;
+  total: string;
+}
+
+/** An apron's end: returned to the wall, cut square, or cut back at an angle below the stool. */
+export type ApronEnds = "angled" | "mitred_return" | "square";
+
+/** An apron under the stool: its width down the wall, its thickness off the wall, how its ends are cut. */
+export interface ApronIn {
+  width: LengthText;
+  thickness: LengthText;
+  ends?: ApronEnds;
+  profile?: string;
+}
+
+/** An apron's readings and choices: it ends flush with the casing's outside edges. */
+export interface ApronRequest {
+  jamb_width: LengthText;
+  reveal: LengthText;
+  casing_width: LengthText;
+  thickness: LengthText;
+  ends?: ApronEnds;
+  profile?: string;
+  rounding?: RoundingIn;
+  unit?: Unit | null;
+  width?: LengthText;
+}
+
+/** Packages of one size; `price` is of each, null where none was given. */
+export interface BoughtOut {
+  package: string;
+  size: number;
+  count: number;
+  price: string | null;
+  cost: string | null;
+}
+
+/** A line for the yard. */
+export interface BuyLineOut {
+  profile: string;
+  length: LengthOut;
+  quantity: number;
+  price: string;
+  cost: string;
+}
+
+/** Casing stock: its profile's name, its width across the face and its thickness at the thick edge. */
+export interface CasingIn {
+  width: LengthText;
+  thickness: LengthText;
+  profile?: string;
+}
+
+/** Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`. */
+export interface CasingRequest {
+  jamb_width: LengthText;
+  reveal: LengthText;
+  casing_width: LengthText;
+  casing_thickness?: LengthText;
+  floor_clearance?: LengthText;
+  foot_style?: Foot;
+  head_style?: HeadStyle;
+  left_height?: LengthText | null;
+  leg_height?: LengthText | null;
+  overhang?: LengthText;
+  plinth_height?: LengthText | null;
+  profile?: string;
+  right_height?: LengthText | null;
+  rounding?: RoundingIn;
+  unit?: Unit | null;
+}
+
+/** What to know before starting: it informs and defers, and approves nothing. `applies_to` names openings; empty for the whole job. `source` is what it leans on. */
+export interface CautionOut {
+  code: string;
+  text: string;
+  source: string;
+  applies_to: string[];
+}
+
+/** A compound cut: the table's turn off a square cut, and the blade's tilt from upright. */
+export interface CompoundOut {
+  mitre_degrees: number;
+  bevel_degrees: number;
+}
+
+/** One inside corner of the jamb. `sides` meet there. `gap_if_square` is the joint gap that cutting for a square corner would leave, null where the corner is far from square. `compound` is the saw's setting where `spring_degrees` was given. */
+export interface CornerOut {
+  sides: [string];
+  degrees: number;
+  off_square_degrees: number;
+  gap_if_square: string | null;
+  at: PointOut;
+  compound: CompoundOut | null;
+}
+
+/** Every corner, the base's right-hand one first, and the casing cut to them. `square` says that no joint would open by more than `square_gap` were all corners taken as square. `computed_by` is the diagonal or angle that decided the shape. `suspects` are told where readings disagree, the likeliest wrong one first: one reading too many shows that something is wrong, not for certain which. */
+export interface CornersOut {
+  corners: CornerOut[];
+  pieces: PartOut[];
+  square: boolean;
+  computed_by: string | null;
+  checks: TapeCheckOut[];
+  suspects: SuspectOut[];
+}
+
+/** Readings of an opening that may be out of square, and the casing that is to go round it. `square_gap` is the joint gap below which the opening is called square. `spring_degrees` is the angle between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and gives no bevel. */
+export interface CornersRequest {
+  readings: ReadingsIn;
+  casing_width: LengthText;
+  reveal: LengthText;
+  casing_thickness?: LengthText;
+  foot_style?: Foot;
+  head_casing_width?: LengthText | null;
+  profile?: string;
+  rounding?: RoundingIn;
+  spring_degrees?: number | null;
+  square_gap?: LengthText;
+  unit?: Unit | null;
+}
+
+/** A line of the whole-house view. `by_opening` has each opening's amount in the order of `openings`; they add up to `amount`. */
+export interface CostLineOut {
+  category: string;
+  name: string;
+  amount: string;
+  by_opening: string[];
+}
+
+/** The same money by line, by opening and by room: each view adds up to the same cent. */
+export interface CostOut {
+  currency: string;
+  total: AmountsOut;
+  lines: CostLineOut[];
+  openings: OpeningCostOut[];
+  rooms: RoomCostOut[];
+  unpriced: UnpricedOut[];
+}
+
+export type CutKind = "bevel" | "compound" | "mitre" | "square";
+
+/** A cut list: every opening's parts, the sticks they come from, what to buy and what is left over. `cost` is the sticks'. The sections that `include` did not name are null. */
+export interface CutListOut {
+  openings: OpeningOut[];
+  plans: ProfilePlanOut[];
+  buy: BuyLineOut[];
+  cost: string;
+  currency: string;
+  proven: boolean;
+  offcuts: OffcutOut[];
+  notes: string[];
+  cautions: CautionOut[];
+  cost_sheet: CostOut | null;
+  hours: HoursOut | null;
+  materials: MaterialsOut | null;
+  saw_order: SawOrderOut | null;
+}
+
+/** A house or a part of one: openings, the trim specs they name, and the stock to cut from. `kerf` is what one cut eats, `end_trim` what is squared off each factory end, and an offcut of `keep_length` or more goes back on the rack. With no stock, parts are computed and no sticks. `include` names the sections of the answer that are only worked out when asked for; `shop` is how that shop works. */
+export interface CutListRequest {
+  openings: OpeningIn[];
+  trim_specs: Record<string, TrimIn>;
+  /** ISO 4217 code; only repeated in the answer. */
+  currency?: string;
+  end_trim?: LengthText;
+  include?: Section[];
+  keep_length?: LengthText;
+  kerf?: LengthText;
+  rounding?: RoundingIn;
+  shop?: ShopIn | null;
+  stock?: StockIn[];
+  unit?: Unit | null;
+}
+
+/** A stretch of a stick that no piece may touch, measured from its left end. */
+export interface DefectIn {
+  start: LengthText;
+  end: LengthText;
+}
+
+/** One end of a part as it lies on the saw: face up, outer edge against the fence. `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies. `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt from upright towards `tilt`. `long_edge` is the edge or face that keeps the long point. */
+export interface EndOut {
+  at: string;
+  on_saw: Hand | (string & {});
+  cut: CutKind | (string & {});
+  mitre_degrees: number;
+  swing: Hand | (string & {}) | null;
+  bevel_degrees: number;
+  tilt: Hand | (string & {}) | null;
+  long_edge: string | null;
+  notch: NotchOut | null;
+}
+
+/** One thing that was wrong, where it was, and what to do about it. */
+export interface Fault {
+  /** A short stable name for the kind of fault, for programs. */
+  code: string;
+  /** A sentence for people: what was wrong and what to send instead. */
+  detail: string;
+  /** The header field at fault, when it is one. */
+  header?: string;
+  /** The query or path parameter at fault, when it is one. */
+  parameter?: string;
+  /** RFC 6901 JSON pointer into the body; "" is the whole body. Absent when it is not in the body. */
+  pointer?: string;
+}
+
+/** A number that something was computed from. */
+export interface FigureOut {
+  name: string;
+  value: number;
+  unit: string;
+}
+
+/** What the trim stands on. */
+export type Foot = "floor" | "picture_frame" | "plinth" | "stool";
+
+/** How the board was sawn: its face shows flat (tangential) or quartered (radial) grain. */
+export type Grain = "flat_sawn" | "quarter_sawn";
+
+export type Hand = "left" | "right";
+
+/** How casing meets at the head: mitred, head over the legs, or both against a block. */
+export type HeadStyle = "butted" | "corner_blocks" | "mitred";
+
+/** How the service is. */
+export interface Health {
+  /** "ok"; a service that is not answers with a problem instead. */
+  status: "ok" | (string & {});
+}
+
+/** Hands-on hours by task, and drying waits, which are nobody's work, apart from them. */
+export interface HoursOut {
+  hands_on_hours: number;
+  tasks: LabourOut[];
+  wait_hours: number;
+  waits: WaitOut[];
+  rates: RateOut[];
+}
+
+/** What is said of a house as a whole. */
+export interface HouseIn {
+  name: string;
+  /** ISO 4217 code; only repeated in the answer. */
+  currency?: string;
+  end_trim?: LengthText;
+  keep_length?: LengthText;
+  kerf?: LengthText;
+  /** How lengths of the answers are rounded; its `to` decides the unit they are shown in. */
+  rounding?: RoundingIn;
+  /** Free text; may have several lines. */
+  site_note?: string;
+  /** What the yard sells. */
+  stock?: StockForSaleIn[];
+  /** Trim chosen for many openings, by name. */
+  trim_specs?: Record<string, TrimIn>;
+  /** The unit of lengths written without one, here and in the openings. */
+  unit?: Unit | null;
+}
+
+/** One thing that a revision wrote. */
+export interface ItemChanged {
+  /** What kind of thing it is. */
+  kind: "offcut" | "opening" | "piece" | "schedule" | (string & {});
+  /** Its id. */
+  id: string;
+  /** The opening's mark, where it is an opening that stays. */
+  mark: string | null;
+  /** Whether it went. */
+  gone: boolean;
+}
+
+/** Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named. */
+export interface LabourOut {
+  task: Task | (string & {});
+  quantity: number;
+  unit: string;
+  minutes: number;
+  rule: string;
+  rates: string[];
+  by_opening: ShareOut[];
+}
+
+/** A length going out. */
+export interface LengthOut {
+  /** The exact length in `unit`, as a fraction or whole number; null when it is irrational. */
+  exact: string | null;
+  /** When it is irrational, the length in `unit` before rounding, to nine decimals; else null. */
+  real: number | null;
+  /** The length rounded as asked, as a tape reads. */
+  text: string;
+  /** The unit of all of these. */
+  unit: Unit | (string & {});
+  /** What rounding added: positive when the piece is long. */
+  residual: string;
+}
+
+/** One length that was read. */
+export interface LengthRead {
+  /** The exact length in `unit`, as a fraction or whole number; null when it is irrational. */
+  exact: string | null;
+  /** When it is irrational, the length in `unit` before rounding, to nine decimals; else null. */
+  real: number | null;
+  /** The length rounded as asked, as a tape reads. */
+  text: string;
+  /** The unit of all of these. */
+  unit: Unit | (string & {});
+  /** What rounding added: positive when the piece is long. */
+  residual: string;
+  /** The text it was read from. */
+  given: string;
+  /** The rounded length in feet and inches, when it is rounded to a fraction of an inch. */
+  feet_inches: string | null;
+}
+
+/** Lengths to read. */
+export interface LengthsIn {
+  /** Each as it was written down. */
+  lengths: LengthText[];
+  /** How to round them. */
+  rounding?: RoundingIn;
+  /** The unit of those that carry none; without it each must carry its own. */
+  unit?: Unit | null;
+}
+
+/** The lengths that were read, in the order they came. */
+export interface LengthsOut {
+  /** One for each that was given. */
+  lengths: LengthRead[];
+}
+
+/** A change that was made. */
+export interface Made {
+  /** The schedule's revision it made. */
+  revision: number;
+}
+
+/** A layout mark: `at` from the part's left end as it lies on the saw. */
+export interface MarkOut {
+  name: string;
+  at: LengthOut;
+}
+
+/** What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint in fluid ounces; shims; tape in feet; abrasive in sheets. */
+export type MaterialCode = "abrasive" | "caulk" | "filler" | "glue" | "nails_10d" | "nails_2d" | "nails_3d" | "nails_4d" | "nails_5d" | "nails_6d" | "nails_7d" | "nails_8d" | "nails_9d" | "paint" | "primer" | "shims" | "tape";
+
+/** What is used of a material, waste included, and the packages that cover it. `rule` says how it was computed, `from` from which figures, `rates` at which rates. */
+export interface MaterialOut {
+  code: string;
+  name: string;
+  quantity: number;
+  unit: string;
+  bought: BoughtOut[];
+  rule: string;
+  from: FigureOut[];
+  rates: string[];
+  by_opening: ShareOut[];
+  notes: string[];
+}
+
+/** Nails, glue, caulk, filler, primer, paint, shims, tape and abrasive, and what to beware of. */
+export interface MaterialsAnswer {
+  materials: MaterialsOut;
+  cautions: CautionOut[];
+}
+
+/** What to buy beside the sticks, and every rate that was used. */
+export interface MaterialsOut {
+  lines: MaterialOut[];
+  rates: RateOut[];
+}
+
+/** Openings, the trim specs they name, and how the shop works. */
+export interface MaterialsRequest {
+  openings: OpeningIn[];
+  trim_specs: Record<string, TrimIn>;
+  rounding?: RoundingIn;
+  shop?: ShopIn | null;
+  unit?: Unit | null;
+}
+
+/** Which mark is taken: nearest (the longer of two equally near), up (never short), down (never long). */
+export type Mode = "down" | "nearest" | "up";
+
+/** How the piece moves. Coefficients are averages of clear wood: one board may move half as much again. `coefficient` is the change per unit of width and per percent of moisture content. */
+export interface MovementOut {
+  installed_moisture_content: number;
+  coefficient: number;
+  seasons: SeasonOut[];
+  widest_gap: string;
+  source: string;
+  notes: string[];
+}
+
+/** A mitred piece, the conditions its joint was made in, and those it will live through. `mitre_degrees` is off a square cut. `scale` is the thermometer's. */
+export interface MovementRequest {
+  species: Species;
+  width: LengthText;
+  installed: AirIn;
+  seasons: AirIn[];
+  grain?: Grain;
+  mitre_degrees?: number;
+  scale?: Scale;
+  unit?: Unit | null;
+}
+
+/** What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end. */
+export interface NotchOut {
+  depth: LengthOut;
+  length: LengthOut;
+}
+
+/** A length of stock on the rack. */
+export interface OffcutIn {
+  profile: string;
+  length: LengthText;
+  /** Stretches no piece may touch. */
+  defects?: DefectIn[];
+  /** Free text; may have several lines. */
+  note?: string;
+  /** An amount of money as decimal text, at most two places. */
+  price?: string;
+}
+
+/** What goes back on the rack. */
+export interface OffcutOut {
+  profile: string;
+  length: LengthOut;
+  quantity: number;
+}
+
+/** What an opening costs, all of its count together. */
+export interface OpeningCostOut {
+  opening: string;
+  room: string;
+  amounts: AmountsOut;
+}
+
+/** One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike. */
+export interface OpeningIn {
+  mark: string;
+  readings: ReadingsIn;
+  trim: string;
+  count?: number;
+  foot_style?: Foot;
+  reveals?: RevealsIn;
+  room?: string;
+  square_gap?: LengthText;
+}
+
+/** One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their own angles were cut. */
+export interface OpeningOut {
+  mark: string;
+  room: string;
+  count: number;
+  parts: PartOut[];
+  square_gap: string;
+  notes: string[];
+}
+
+/** One opening with its trim; answered with all of its parts. */
+export interface OpeningRequest {
+  mark: string;
+  readings: ReadingsIn;
+  trim: TrimIn;
+  foot_style?: Foot;
+  reveals?: RevealsIn;
+  rounding?: RoundingIn;
+  square_gap?: LengthText;
+  unit?: Unit | null;
+}
+
+/** An opening as it was sent, and the exact value of every length in it. */
+export interface OpeningStored {
+  id: string;
+  /** The schedule's revision that last changed it. */
+  revision: number;
+  /** Its place in the schedule's order; places may be skipped. */
+  position: number;
+  mark: string;
+  room: string;
+  trim: string;
+  count: number;
+  foot_style: Foot | (string & {});
+  readings: ReadingsIn;
+  reveals: RevealsIn;
+  square_gap: string;
+  /** Every length exactly, by its JSON pointer, as a fraction of an inch. */
+  exact: Record<string, string>;
+}
+
+/** What is done. square_ends: both factory ends of a stick are squared off. cut_out: a defect is sawn out of a stick. rip_stick: a whole stick is ripped to width. part_off: a piece too short to hold is cut from the stick while that is long. crosscut: a piece is cut square to its overall length against the stop block. shared_cut: one angled cut makes the end of two pieces that lie turned over on the stick. angled_end: a mitre, bevel or compound cut at the end of a piece, to the corner. rip: one piece is ripped to width. notch: a stool's notch is sawn out. */
+export type OperationKind = "angled_end" | "crosscut" | "cut_out" | "notch" | "part_off" | "rip" | "rip_stick" | "shared_cut" | "square_ends";
+
+/** One step at the saw, made at the setup of that number. `stick` is the stick's number in its profile's plan, null for a part without stock. `end` is the end of the piece as installed, `on_saw` the end as it lies, face up, outer edge against the fence. `mark` is where to cut: from the stick's left end (cut_out, to `mark_to`), from its free end (part_off, and what square_ends takes off), or along the fence from the left end of the row (shared_cut). `held` is the length of the workpiece in hand. `mirror_of` is the part that this one is the mirror image of; `cautions` are codes of the answer's cautions. */
+export interface OperationOut {
+  number: number;
+  setup: number;
+  kind: OperationKind | (string & {});
+  profile: string;
+  stick: number | null;
+  pieces: PieceOut[];
+  title: string;
+  end: string;
+  on_saw: Hand | (string & {}) | null;
+  mark: LengthOut | null;
+  mark_to: LengthOut | null;
+  held: LengthOut | null;
+  mirror_of: string;
+  cautions: string[];
+}
+
+/** Something sold: its size in the material's unit (nails by the piece; glue, caulk, filler, primer and paint in fluid ounces; tape in feet; abrasive in sheets). Without a price it is bought and costs nothing in the answer. */
+export interface PackageIn {
+  material: MaterialCode;
+  name: string;
+  size: number;
+  price?: string | null;
+}
+
+export type PartKind = "apron" | "apron_return" | "back_band" | "cap" | "cap_return" | "casing_head" | "casing_leg" | "casing_sill" | "corner_block" | "door_stop" | "fillet" | "fillet_return" | "head_jamb" | "jamb_extension" | "jamb_leg" | "levelling_strip" | "mull_casing" | "plinth_block" | "stool" | "stool_return";
+
+/** One piece of trim. `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of a stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of this part can open or bind because `overall` was rounded, were all of the residual to fall on one joint. */
+export interface PartOut {
+  key: string;
+  kind: PartKind | (string & {});
+  opening: string;
+  side: string;
+  profile: string;
+  quantity: number;
+  short_point: LengthOut;
+  long_point: LengthOut;
+  overall: LengthOut;
+  width: LengthOut;
+  thickness: LengthOut;
+  rip_width: LengthOut | null;
+  ends: [EndOut];
+  marks: MarkOut[];
+  joint_error: string;
+  how: StepOut[];
+  notes: string[];
+}
+
+/** The parts asked for, and what was assumed. */
+export interface PartsOut {
+  parts: PartOut[];
+  notes: string[];
+}
+
+/** A piece: its opening's mark, its part's key, and which of the count it is. */
+export interface PieceOut {
+  opening: string;
+  part: string;
+  instance: number;
+}
+
+/** A piece's place on a stick: `start` from the stick's left end to the piece's left-most point. `turned` lies turned over; `reversed` lies end for end; `shares_cut` shares its left cut with the piece before. */
+export interface PlacedOut {
+  opening: string;
+  part: string;
+  instance: number;
+  start: LengthOut;
+  length: LengthOut;
+  turned: boolean;
+  reversed: boolean;
+  shares_cut: boolean;
+}
+
+/** Plinth blocks under a door's legs. */
+export interface PlinthIn {
+  width: LengthText;
+  height: LengthText;
+  thickness: LengthText;
+  profile?: string;
+}
+
+/** A place on the wall, from the base's left inside corner, x along the base, as decimal text. */
+export interface PointOut {
+  x: string;
+  y: string;
+}
+
+/** What every refusal looks like: application/problem+json, as RFC 9457 has it. */
+export interface ProblemBody {
+  /** Where this kind of problem is explained, a path on this service; stable, so match on it. */
+  type: string;
+  /** The kind of problem, in a few words. */
+  title: string;
+  /** The HTTP status, again. */
+  status: number;
+  /** What happened this time. */
+  detail: string;
+  /** The path that was asked for. */
+  instance: string;
+  /** Everything that was wrong, each with where it was; may be empty. */
+  errors: Fault[];
+  /** The id of this request, as in the X-Request-Id header; give it when asking for help. */
+  request_id: string;
+}
+
+/** One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one. */
+export interface ProfilePlanOut {
+  profile: string;
+  sticks: StickOut[];
+  cost: string;
+  bound: string;
+  gap: number;
+  proven: boolean;
+  method: string;
+  seconds: number;
+}
+
+/** A rate that was reckoned with, and where it comes from. */
+export interface RateOut {
+  name: string;
+  value: number;
+  unit: string;
+  source: string;
+  says: string;
+}
+
+/** The shop's own rates; the answer names the source of each rate it used. */
+export interface RatesIn {
+  block_nails?: number | null;
+  caulk_depth?: LengthText | null;
+  caulk_fillet?: LengthText | null;
+  caulk_gap?: LengthText | null;
+  caulk_minutes?: number | null;
+  caulk_wait?: number | null;
+  caulk_waste?: number | null;
+  corner_nails?: number | null;
+  cut_minutes?: number | null;
+  drywall?: LengthText | null;
+  fill_minutes?: number | null;
+  filler_wait?: number | null;
+  filler_waste?: number | null;
+  final_coat_minutes?: number | null;
+  fit_minutes?: number | null;
+  glue_film?: number | null;
+  glue_waste?: number | null;
+  hole_depth?: LengthText | null;
+  hole_width?: LengthText | null;
+  inner_nail?: 0 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | null;
+  jamb_penetration?: LengthText | null;
+  measure_minutes?: number | null;
+  nail_end_distance?: LengthText | null;
+  nail_minutes?: number | null;
+  nail_spacing?: LengthText | null;
+  nail_waste?: number | null;
+  outer_nail?: 0 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | null;
+  paint_coats?: number | null;
+  paint_film?: number | null;
+  paint_minutes?: number | null;
+  paint_solids?: number | null;
+  paint_wait?: number | null;
+  paint_waste?: number | null;
+  painted_backs?: number | null;
+  primer_coats?: number | null;
+  primer_film?: number | null;
+  primer_solids?: number | null;
+  primer_wait?: number | null;
+  profile_girth?: number | null;
+  rip_minutes?: number | null;
+  rout_minutes?: number | null;
+  sandings?: number | null;
+  setup_minutes?: number | null;
+  sheet_area?: number | null;
+  shims_per_opening?: number | null;
+  stool_nail_spacing?: LengthText | null;
+  stud_penetration?: LengthText | null;
+  tape_waste?: number | null;
+}
+
+/** What the tape read, from the jamb's inside faces. A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one corner's angle; further ones check the tape. A curved head has its `rise` above the springing (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`, the base's right-hand corner first (a triangle needs none). A stool needs `jamb_depth`, wall face back to the sash stop, or `left_depth` and `right_depth`. */
+export interface ReadingsIn {
+  angles?: number[] | null;
+  bottom_left_angle?: number | null;
+  bottom_right_angle?: number | null;
+  departure?: LengthText | null;
+  diagonal_from_bottom_left?: LengthText | null;
+  diagonal_from_bottom_right?: LengthText | null;
+  head_pieces?: number | null;
+  head_width?: LengthText | null;
+  jamb_depth?: LengthText | null;
+  jamb_thickness?: LengthText;
+  jamb_width?: LengthText | null;
+  left_depth?: LengthText | null;
+  left_height?: LengthText | null;
+  leg_height?: LengthText | null;
+  right_depth?: LengthText | null;
+  right_height?: LengthText | null;
+  rise?: LengthText | null;
+  sides?: LengthText[] | null;
+  top_left_angle?: number | null;
+  top_right_angle?: number | null;
+}
+
+/** A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost. */
+export interface RemnantIn {
+  length: LengthText;
+  count?: number;
+  defects?: DefectIn[];
+  /** An amount of money as decimal text, at most two places. */
+  price?: string;
+}
+
+/** Which revision to go back to. */
+export interface RestoreIn {
+  /** Its number. */
+  revision: number;
+}
+
+/** A side's own reveal, where it is not the trim's. */
+export interface RevealsIn {
+  head?: LengthText | null;
+  left?: LengthText | null;
+  right?: LengthText | null;
+  sill?: LengthText | null;
+}
+
+/** One write to a schedule, with all it wrote. */
+export interface RevisionDetail {
+  /** Counts from 1; the latest is the schedule as it stands. */
+  number: number;
+  at: string;
+  /** The name of the key that wrote. */
+  who: string;
+  /** The id of that key; null where no keys are made. */
+  key_id: string | null;
+  /** What was done. */
+  action: string;
+  /** The reason that was given. */
+  why: string;
+  /** Covers everything that was ever written to the schedule, up to this revision. */
+  digest: string;
+  /** Each thing once. */
+  wrote: ItemChanged[];
+}
+
+/** One write to a schedule. */
+export interface RevisionOut {
+  /** Counts from 1; the latest is the schedule as it stands. */
+  number: number;
+  at: string;
+  /** The name of the key that wrote. */
+  who: string;
+  /** The id of that key; null where no keys are made. */
+  key_id: string | null;
+  /** What was done. */
+  action: string;
+  /** The reason that was given. */
+  why: string;
+  /** Covers everything that was ever written to the schedule, up to this revision. */
+  digest: string;
+}
+
+/** What a room costs: the sum of its openings. */
+export interface RoomCostOut {
+  room: string;
+  openings: number;
+  amounts: AmountsOut;
+}
+
+/** The fineness of the marks a length is rounded to. */
+export type RoundTo = "0.5 mm" | "1 mm" | "1/16 in" | "1/32 in" | "1/64 in" | "1/8 in";
+
+/** How lengths of the answer are rounded. */
+export interface RoundingIn {
+  /** Which mark is taken: the nearest (the longer of two equally near), the next up or the next down. */
+  mode?: Mode;
+  /** The fineness of the tape they will be marked with. It decides the unit of the answer, too. */
+  to?: RoundTo;
+}
+
+/** The shop's limits at the saw: the shortest workpiece held by hand, the shortest pushed through the table saw, the sharpest mitre the table turns to, and how finely its scale can be set, in degrees. */
+export interface SawIn {
+  angle_step?: number;
+  sharpest_mitre?: number;
+  smallest_held?: LengthText;
+  smallest_ripped?: LengthText;
+}
+
+/** The cuts in the order that sets the saws least. `setup_count` is how often a tool is set, `setup_count_by_opening` how often it would be, cutting one opening after the other. */
+export interface SawOrderOut {
+  setup_count: number;
+  setup_count_by_opening: number;
+  setups: SetupOut[];
+  operations: OperationOut[];
+}
+
+export type Scale = "celsius" | "fahrenheit";
+
+/** A house's schedule, with its openings and its rack where they are known already; an export looks the same. */
+export interface ScheduleIn {
+  name: string;
+  /** ISO 4217 code; only repeated in the answer. */
+  currency?: string;
+  end_trim?: LengthText;
+  keep_length?: LengthText;
+  kerf?: LengthText;
+  /** In the order they are to be listed. */
+  openings?: OpeningIn[];
+  /** Offcuts on hand. */
+  rack?: OffcutIn[];
+  /** How lengths of the answers are rounded; its `to` decides the unit they are shown in. */
+  rounding?: RoundingIn;
+  /** Free text; may have several lines. */
+  site_note?: string;
+  /** What the yard sells. */
+  stock?: StockForSaleIn[];
+  /** Trim chosen for many openings, by name. */
+  trim_specs?: Record<string, TrimIn>;
+  /** The unit of lengths written without one, here and in the openings. */
+  unit?: Unit | null;
+}
+
+/** A schedule in a list. */
+export interface ScheduleLine {
+  id: string;
+  name: string;
+  /** The number of its latest revision. */
+  revision: number;
+  /** How many openings it has; alike ones under one mark are one. */
+  opening_count: number;
+  created_at: string;
+  updated_at: string;
+  /** When it was archived; null when it is not. */
+  archived_at: string | null;
+}
+
+/** A schedule as it stands, its openings aside. */
+export interface ScheduleOut {
+  id: string;
+  /** The number of its latest revision. */
+  revision: number;
+  /** How many openings it has; alike ones under one mark are one. */
+  opening_count: number;
+  created_at: string;
+  updated_at: string;
+  /** When it was archived; null when it is not. */
+  archived_at: string | null;
+  /** What is said of the house as a whole, as it was sent. */
+  house: HouseIn;
+  /** Every length exactly, by its JSON pointer, as a fraction of an inch. */
+  exact: Record<string, string>;
+}
+
+/** The piece in one set of conditions. `change` is of its width, negative where it shrank; `gap` is the mitre's opening at its open end, `opens_at` the short or the long point, empty where nothing moved. */
+export interface SeasonOut {
+  name: string;
+  moisture_content: number;
+  change: string;
+  opens_degrees: number;
+  gap: string;
+  opens_at: string;
+  within_table: boolean;
+}
+
+/** A part of the shop's answer. */
+export type Section = "cost" | "hours" | "materials" | "saw_order";
+
+/** How a tool is set. `mitre_degrees` is the table's turn towards `swing`, `bevel_degrees` the blade's tilt towards `tilt`, both to the step of the saw's scale. `stop` is blade to stop block, null for a cut to a mark or to the piece's corner; `fence` is rip fence to blade; the notch is gauged `notch_depth` from the back edge and `notch_length` from the end. */
+export interface SettingOut {
+  tool: Tool | (string & {});
+  swing: Hand | (string & {}) | null;
+  mitre_degrees: number;
+  tilt: Hand | (string & {}) | null;
+  bevel_degrees: number;
+  stop: LengthOut | null;
+  fence: LengthOut | null;
+  notch_depth: LengthOut | null;
+  notch_length: LengthOut | null;
+}
+
+/** A tool set once, and how many operations are made so. */
+export interface SetupOut {
+  number: number;
+  setting: SettingOut;
+  operations: number;
+}
+
+/** One opening's part of a quantity, all of its count together. */
+export interface ShareOut {
+  opening: string;
+  quantity: number;
+}
+
+/** How the shop works. A material named in `packages` is bought in these alone. `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead. */
+export interface ShopIn {
+  build_year?: number | null;
+  packages?: PackageIn[];
+  rates?: RatesIn;
+  saw?: SawIn;
+  wages?: WagesIn | null;
+}
+
+export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "douglas_fir" | "eastern_white_pine" | "mdf" | "ponderosa_pine" | "red_alder" | "red_maple" | "red_oak" | "sugar_maple" | "white_ash" | "white_oak" | "yellow_birch" | "yellow_poplar";
+
+/** How a figure was computed: the rule in words and the readings it used, exact. */
+export interface StepOut {
+  figure: string;
+  rule: string;
+  inputs: Record<string, string>;
+}
+
+/** A length the yard sells, its price, and how many there are where that is limited. */
+export interface StickIn {
+  length: LengthText;
+  /** An amount of money as decimal text, at most two places. */
+  price: string;
+  available?: number | null;
+  defects?: DefectIn[];
+}
+
+/** One stick as it is cut. `offcut` is what remains; `kept` says whether it goes back on the rack. */
+export interface StickOut {
+  number: number;
+  length: LengthOut;
+  remnant: boolean;
+  price: string;
+  pieces: PlacedOut[];
+  offcut: LengthOut;
+  kept: boolean;
+}
+
+/** One profile's sticks at the yard. `turnable` stock is flat and square-edged, so mitred ends may share a cut. */
+export interface StockForSaleIn {
+  profile: string;
+  /** The lengths to be had. */
+  sticks: StickIn[];
+  /** Whether it is flat, square-edged stock. */
+  turnable?: boolean;
+}
+
+/** One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut. */
+export interface StockIn {
+  profile: string;
+  sticks: StickIn[];
+  remnants?: RemnantIn[];
+  turnable?: boolean;
+}
+
+/** A stool: the horn runs past the casing's outside edge, the nosing past the apron's face. `sash_clearance` is left open between its back edge and the sash; `stock_width` is the width before ripping. */
+export interface StoolIn {
+  thickness: LengthText;
+  horn: LengthText;
+  nosing: LengthText;
+  profile?: string;
+  sash_clearance?: LengthText;
+  stock_width?: LengthText | null;
+}
+
+/** A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ. */
+export interface StoolRequest {
+  jamb_width: LengthText;
+  reveal: LengthText;
+  casing_width: LengthText;
+  horn: LengthText;
+  nosing: LengthText;
+  apron_thickness: LengthText;
+  jamb_depth?: LengthText | null;
+  left_depth?: LengthText | null;
+  profile?: string;
+  right_depth?: LengthText | null;
+  rounding?: RoundingIn;
+  sash_clearance?: LengthText;
+  thickness?: LengthText;
+  unit?: Unit | null;
+}
+
+/** A reading that alone could explain the disagreement: what it would be, and by how much it would change. */
+export interface SuspectOut {
+  reading: string;
+  measured: string;
+  would_be: string;
+  change: string;
+  why: string;
+}
+
+/** A reading that the shape did not need, against what the others make of it; `difference` is measured less computed. */
+export interface TapeCheckOut {
+  reading: string;
+  measured: string;
+  computed: string;
+  difference: string;
+  agrees: boolean;
+}
+
+/** What hands-on time goes to. */
+export type Task = "caulk" | "cut" | "fill" | "final_coat" | "fit" | "measure" | "nail" | "paint" | "rip" | "rout" | "set_up";
+
+export type Tool = "hand_saw" | "mitre_saw" | "table_saw";
+
+/** The trim chosen for one opening or for many. `reveal` is the jamb left showing; `overhang` is how far a butted head runs past the legs' outside edges; `floor_clearance` is left under a door's legs. `head_casing` is the legs' casing unless given. */
+export interface TrimIn {
+  casing: CasingIn;
+  reveal: LengthText;
+  apron?: ApronIn | null;
+  floor_clearance?: LengthText;
+  head_casing?: CasingIn | null;
+  head_style?: HeadStyle;
+  overhang?: LengthText;
+  plinth?: PlinthIn | null;
+  stool?: StoolIn | null;
+}
+
+/** A unit of length, named as it is written after a number. */
+export type Unit = "cm" | "ft" | "in" | "m" | "mm";
+
+/** A material or a task that no price was given for: it costs nothing here. */
+export interface UnpricedOut {
+  category: string;
+  name: string;
+}
+
+/** What an hour of hands-on work costs: `hour`, and `tasks` that cost otherwise. Without either, labour has its hours and no money. */
+export interface WagesIn {
+  hour?: string | null;
+  tasks?: Record<string, string>;
+}
+
+/** A drying wait, the whole job's together. */
+export interface WaitOut {
+  after: string;
+  hours: number;
+  rate: string;
+}
+
+/** Every operation, by its id: where it is, what it takes and what it gives. */
+export interface Operations {
+  /** A house */
+  compute_cut_list: {
+    method: "POST";
+    path: "/v1/cut-list";
+    request: CutListRequest;
+    response: CutListOut;
+  };
+  /** Materials */
+  compute_materials: {
+    method: "POST";
+    path: "/v1/materials";
+    request: MaterialsRequest;
+    response: MaterialsAnswer;
+  };
+  /** Is the process alive? */
+  check_live: {
+    method: "GET";
+    path: "/health/live";
+    response: Health;
+  };
+  /** Is the service ready for work? */
+  check_ready: {
+    method: "GET";
+    path: "/health/ready";
+    response: Health;
+  };
+  /** Read lengths */
+  read_lengths: {
+    method: "POST";
+    path: "/v1/lengths";
+    request: LengthsIn;
+    response: LengthsOut;
+  };
+  /** An apron */
+  compute_apron: {
+    method: "POST";
+    path: "/v1/apron";
+    request: ApronRequest;
+    response: PartsOut;
+  };
+  /** Casing */
+  compute_casing: {
+    method: "POST";
+    path: "/v1/casing";
+    request: CasingRequest;
+    response: PartsOut;
+  };
+  /** Corners out of square */
+  compute_corners: {
+    method: "POST";
+    path: "/v1/corners";
+    request: CornersRequest;
+    response: CornersOut;
+  };
+  /** How wood moves */
+  compute_movement: {
+    method: "POST";
+    path: "/v1/movement";
+    request: MovementRequest;
+    response: MovementOut;
+  };
+  /** One opening */
+  compute_opening: {
+    method: "POST";
+    path: "/v1/opening";
+    request: OpeningRequest;
+    response: OpeningOut;
+  };
+  /** A stool */
+  compute_stool: {
+    method: "POST";
+    path: "/v1/stool";
+    request: StoolRequest;
+    response: PartsOut;
+  };
+  /** List openings */
+  list_openings: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/openings";
+    parameters: { "schedule_id": string };
+    query: { "limit"?: number; "cursor"?: string | null; "room"?: string | null; "trim"?: string | null; "foot_style"?: Foot | null };
+    header: { "If-None-Match"?: string };
+    response: Page<OpeningStored>;
+  };
+  /** Add an opening */
+  add_opening: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/openings";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match"?: string; "Idempotency-Key"?: string };
+    request: OpeningIn;
+    response: OpeningStored;
+  };
+  /** Take an opening off the schedule */
+  remove_opening: {
+    method: "DELETE";
+    path: "/v1/schedules/{schedule_id}/openings/{opening}";
+    parameters: { "schedule_id": string; "opening": string };
+    query: { "why"?: string };
+    header: { "If-Match": string };
+    response: Made;
+  };
+  /** Read an opening */
+  get_opening: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/openings/{opening}";
+    parameters: { "schedule_id": string; "opening": string };
+    header: { "If-None-Match"?: string };
+    response: OpeningStored;
+  };
+  /** Measure an opening again */
+  replace_opening: {
+    method: "PUT";
+    path: "/v1/schedules/{schedule_id}/openings/{opening}";
+    parameters: { "schedule_id": string; "opening": string };
+    query: { "why"?: string };
+    header: { "If-Match": string };
+    request: OpeningIn;
+    response: OpeningStored;
+  };
+  /** Go back to a revision */
+  restore_revision: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/restore";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match": string; "Idempotency-Key"?: string };
+    request: RestoreIn;
+    response: ScheduleOut;
+  };
+  /** List revisions */
+  list_revisions: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/revisions";
+    parameters: { "schedule_id": string };
+    query: { "limit"?: number; "cursor"?: string | null };
+    response: Page<RevisionOut>;
+  };
+  /** Read a revision */
+  get_revision: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/revisions/{number}";
+    parameters: { "schedule_id": string; "number": number };
+    header: { "If-None-Match"?: string };
+    response: RevisionDetail;
+  };
+  /** List schedules */
+  list_schedules: {
+    method: "GET";
+    path: "/v1/schedules";
+    query: { "limit"?: number; "cursor"?: string | null; "name"?: string | null; "archived"?: boolean | null };
+    response: Page<ScheduleLine>;
+  };
+  /** Start a house's schedule */
+  create_schedule: {
+    method: "POST";
+    path: "/v1/schedules";
+    query: { "why"?: string };
+    header: { "Idempotency-Key"?: string };
+    request: ScheduleIn;
+    response: ScheduleOut;
+  };
+  /** Delete an archived schedule */
+  delete_schedule: {
+    method: "DELETE";
+    path: "/v1/schedules/{schedule_id}";
+    parameters: { "schedule_id": string };
+    header: { "If-Match": string };
+  };
+  /** Read a schedule */
+  get_schedule: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}";
+    parameters: { "schedule_id": string };
+    header: { "If-None-Match"?: string };
+    response: ScheduleOut;
+  };
+  /** Change what is said of the house */
+  replace_schedule: {
+    method: "PUT";
+    path: "/v1/schedules/{schedule_id}";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match": string };
+    request: HouseIn;
+    response: ScheduleOut;
+  };
+  /** Put a schedule away */
+  archive_schedule: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/archive";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match": string; "Idempotency-Key"?: string };
+    response: ScheduleOut;
+  };
+  /** Take a schedule out of the archive */
+  unarchive_schedule: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/unarchive";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match": string; "Idempotency-Key"?: string };
+    response: ScheduleOut;
+  };
+}
