@@ -690,6 +690,7 @@ export interface RatesIn {
   sandings?: number | null;
   setup_minutes?: number | null;
   sheet_area?: number | null;
+  shim_space?: LengthText | null;
   shims_per_opening?: number | null;
   stool_nail_spacing?: LengthText | null;
   stud_penetration?: LengthText | null;
@@ -884,7 +885,7 @@ export interface SeasonOut {
 /** A part of the shop's answer. */
 export type Section = "cost" | "hours" | "materials" | "saw_order";
 
-/** How a tool is set. `mitre_degrees` is the table's turn towards `swing`, `bevel_degrees` the blade's tilt towards `tilt`, both to the step of the saw's scale. `stop` is blade to stop block, null for a cut to a mark or to the piece's corner; `fence` is rip fence to blade; the notch is gauged `notch_depth` from the back edge and `notch_length` from the end. */
+/** How a tool is set. `mitre_degrees` is the table's turn towards `swing`, `bevel_degrees` the blade's tilt towards `tilt`, both to the step of the saw's scale. `stop` is blade to stop block, null for a cut to a mark or to the piece's corner; `fence` is rip fence to blade, and a tapered rip has its widths at the left and right end as the piece lies; the notch is gauged `notch_depth` from the back edge and `notch_length` from the end, `notch_end_depth` at the horn's end where that is another. */
 export interface SettingOut {
   tool: Tool | (string & {});
   swing: Hand | (string & {}) | null;
@@ -893,8 +894,10 @@ export interface SettingOut {
   bevel_degrees: number;
   stop: LengthOut | null;
   fence: LengthOut | null;
+  taper: LengthOut[] | null;
   notch_depth: LengthOut | null;
   notch_length: LengthOut | null;
+  notch_end_depth: LengthOut | null;
 }
 
 /** A tool set once, and how many operations are made so. */

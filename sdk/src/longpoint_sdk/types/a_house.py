@@ -336,8 +336,9 @@ class SettingOut(Result, frozen=True, kw_only=True):
 
     `mitre_degrees` is the table's turn towards `swing`, `bevel_degrees` the blade's tilt towards `tilt`, both
     to the step of the saw's scale. `stop` is blade to stop block, null for a cut to a mark or to the piece's
-    corner; `fence` is rip fence to blade; the notch is gauged `notch_depth` from the back edge and
-    `notch_length` from the end.
+    corner; `fence` is rip fence to blade, and a tapered rip has its widths at the left and right end as the
+    piece lies; the notch is gauged `notch_depth` from the back edge and `notch_length` from the end,
+    `notch_end_depth` at the horn's end where that is another.
     """
 
     tool: Tool | str
@@ -347,8 +348,10 @@ class SettingOut(Result, frozen=True, kw_only=True):
     bevel_degrees: float
     stop: LengthOut | None
     fence: LengthOut | None
+    taper: list[LengthOut] | None
     notch_depth: LengthOut | None
     notch_length: LengthOut | None
+    notch_end_depth: LengthOut | None
 
 
 class SetupOut(Result, frozen=True, kw_only=True):
@@ -452,6 +455,7 @@ class RatesIn(Request, frozen=True, kw_only=True):
     sandings: int | None = None
     setup_minutes: float | None = None
     sheet_area: float | None = None
+    shim_space: LengthText | None = None
     shims_per_opening: int | None = None
     stool_nail_spacing: LengthText | None = None
     stud_penetration: LengthText | None = None
