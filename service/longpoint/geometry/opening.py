@@ -25,7 +25,7 @@ from longpoint.geometry.inputs import (
     SillAnswer,
     WallAnswer,
 )
-from longpoint.geometry.kernel import ALL_SQUARE, Corner, Frame
+from longpoint.geometry.kernel import ALL_SQUARE, Frame
 from longpoint.geometry.mull import mull_parts
 from longpoint.geometry.obstructions import obstruction_findings
 from longpoint.geometry.parts import Part
@@ -148,7 +148,7 @@ def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, floa
     frame = frame_of(shape, faults)
     if frame is None or frame.square or not isinstance(shape, PlumbSides | Quadrilateral):
         return frame, 0.0, ()
-    gap = square_gap(frame.corners, opening)
+    gap = square_gap(opening, frame)
     if gap <= opening.square_gap:
         return squared(shape), gap, (TAKEN_SQUARE,)
     return frame, 0.0, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
@@ -161,12 +161,13 @@ def squared(shape: PlumbSides | Quadrilateral) -> Frame:
     return Frame((width, shape.right_height, head, shape.left_height), ALL_SQUARE)
 
 
-def square_gap(corners: tuple[Corner, ...], opening: Opening) -> float:
-    """The widest gap that cuts for square corners would leave at these, along the opening's longest mitre."""
-    trim = opening.trim
-    leg, head = (
-        casing.width if casing else UNCASED for casing in (trim.casing, trim.head_casing or trim.casing)
+def square_gap(opening: Opening, frame: Frame) -> float:
+    """The widest gap that cuts for square corners would leave: each corner's, along the joint that lies there."""
+    # On the base there is no second piece: a leg's foot opens by its own width. A bare wall has its jamb's edge.
+    widths = [float(side.edge - side.reveal) if side.casing else 0.0 for side in cased_sides(opening, frame)]
+    if not any(widths):
+        widths = [UNCASED] * len(widths)
+    return max(
+        math.hypot(width, following) * abs(math.tan(math.radians(float(corner.degrees) - 90)))
+        for width, following, corner in zip(widths, [*widths[1:], widths[0]], frame.corners, strict=True)
     )
-    meets = max(leg, head) if opening.foot is Foot.PICTURE_FRAME else head
-    joint = math.hypot(leg, meets)
-    return max(joint * abs(math.tan(math.radians(float(c.degrees) - 90))) for c in corners)
