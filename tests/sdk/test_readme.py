@@ -1,0 +1,41 @@
+"""The README's programs run as they stand, and print what they say they print."""
+
+import os
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+SDK = Path(__file__).parents[2] / "sdk"
+README = (SDK / "README.md").read_text()
+PROGRAMS = re.findall(r"```python\n(.*?)```", README, re.DOTALL)
+SAID = {
+    0: ["short 24 3/8 in, long 29 3/8 in", "buy 2 x 96 in casing 18.40"],
+    1: re.findall(r"print\(.*\)  # (.*)", PROGRAMS[1]),
+    2: ["mine: Hall theirs: 30 3/4 in", "Heron Cottage 1"],
+    3: ["/lengths/0 missing-unit", "/lengths/2 improper-fraction", "422 "],
+    4: ["ok"],
+}
+
+
+@pytest.mark.parametrize("number", range(len(PROGRAMS)))
+def test_a_program_of_the_readme_runs(number: int, address: str) -> None:
+    kept = {name: value for name, value in os.environ.items() if not name.startswith("LONGPOINT_")}
+    done = subprocess.run(
+        [sys.executable, "-W", "error", "-c", PROGRAMS[number]],
+        env={**kept, "PYTHONPATH": str(SDK / "src"), "LONGPOINT_URL": address},
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=60,
+    )
+    assert done.returncode == 0, done.stderr
+    for said in SAID[number]:
+        assert said in done.stdout, done.stdout
+
+
+def test_every_file_the_readme_names_is_there() -> None:
+    for link in re.findall(r"\]\(([^)]+)\)", README):
+        assert (SDK / link).exists(), link
