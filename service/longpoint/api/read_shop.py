@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from longpoint.api.read import Path, Reader
 from longpoint.api.wire_money import cents
-from longpoint.api.wire_shop import RatesIn, SawIn, ShopIn, WagesIn
+from longpoint.api.wire_shop import PackageIn, RatesIn, SawIn, ShopIn, WagesIn
 from longpoint.lengths import Fraction
-from longpoint.shop import DEFAULTS, Package, Rates, SawHabits, ShopSettings, Wages
+from longpoint.shop import DEFAULTS, MaterialCode, Package, Rates, SawHabits, ShopSettings, Wages
+from longpoint.shop.packages import MOST_SIZES
 from longpoint.shop.rates import DIVISORS
 
 STANDARD = ShopSettings()
@@ -16,6 +19,7 @@ def read_shop(read: Reader, wire: ShopIn | None, at: Path) -> ShopSettings:
     """The settings; lengths that cannot be read are noted as faults of the reader."""
     if wire is None:
         return STANDARD
+    _check_sizes(read, wire.packages, (*at, "packages"))
     return ShopSettings(
         rates=_rates(read, wire.rates, (*at, "rates")),
         packages=tuple(
@@ -31,6 +35,18 @@ def read_shop(read: Reader, wire: ShopIn | None, at: Path) -> ShopSettings:
         habits=_habits(read, wire.saw, (*at, "saw")),
         build_year=wire.build_year,
     )
+
+
+def _check_sizes(read: Reader, packages: list[PackageIn], at: Path) -> None:
+    counted: Counter[MaterialCode] = Counter()
+    for index, each in enumerate(packages):
+        counted[each.material] += 1
+        if counted[each.material] > MOST_SIZES:
+            read.fault(
+                (*at, index),
+                "too-many-packages",
+                f"At most {MOST_SIZES} packages of {each.material} can be weighed against each other: leave some out.",
+            )
 
 
 def decimal(number: float) -> Fraction:

@@ -79,8 +79,8 @@ class SawIn(Wire):
 
 
 class ShopIn(Wire):
-    """How the shop works. A material named in `packages` is bought in these alone. `build_year` is the house's: paint
-    of before 1978, or of unknown age, may hold lead."""
+    """How the shop works. A material named in `packages` is bought in these alone, up to four of each. `build_year` is
+    the house's: paint of before 1978, or of unknown age, may hold lead."""
 
     rates: RatesIn = RatesIn()
     packages: Annotated[list[PackageIn], Meta(max_length=100)] = []

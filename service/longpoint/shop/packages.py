@@ -9,6 +9,7 @@ from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
 from longpoint.shop.takeoff import Bought
 
+MOST_SIZES = 4
 NEAR_ENOUGH = 8
 """How many of the best package are given up, at most, in the search for a better fit with other sizes."""
 
@@ -79,7 +80,7 @@ def sold(given: Iterable[Package] = ()) -> Mapping[str, tuple[Package, ...]]:
 def buy(need: Fraction, packages: tuple[Package, ...]) -> tuple[Bought, ...]:
     """The packages that cover a need: the cheapest when all have a price, else those that leave least over.
 
-    Ties go to the fewest packages.
+    Ties go to the fewest packages. The search grows fast with the sizes: take no more than `MOST_SIZES`.
     """
     if need <= 0:
         return ()

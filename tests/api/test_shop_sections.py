@@ -1,0 +1,211 @@
+"""Saw order, materials, hours and money over the wire: asked for by name, with the shop's own settings."""
+
+from decimal import Decimal
+
+import pytest
+
+TRIM = {
+    "casing": {"profile": "casing", "width": "2 1/2 in", "thickness": "5/8 in"},
+    "reveal": "3/16 in",
+    "stool": {"profile": "stool stock", "thickness": "3/4 in", "horn": "3/4 in", "nosing": "7/8 in"},
+    "apron": {"profile": "apron", "width": "2 1/2 in", "thickness": "5/8 in"},
+}
+SECTIONS = ["saw_order", "materials", "hours", "cost"]
+
+
+def opening(mark, room, width="30 5/8 in", **more):
+    readings = {"jamb_width": width, "leg_height": "46 1/4 in", "jamb_depth": "3 1/8 in"}
+    return {"mark": mark, "room": room, "trim": "house", "readings": readings, **more}
+
+
+def house(include=(), **shop):
+    return {
+        "trim_specs": {"house": TRIM},
+        "openings": [
+            opening("K1", "Kitchen", count=2),
+            opening("K2", "Kitchen", "24 in"),
+            opening("H1", "Hall"),
+        ],
+        "stock": [
+            {
+                "profile": profile,
+                "sticks": [{"length": "8 ft", "price": "9.20"}, {"length": "14 ft", "price": "15.90"}],
+            }
+            for profile in ("casing", "stool stock", "apron")
+        ],
+        "include": list(include),
+        "shop": shop,
+    }
+
+
+async def answer(client, body, path="/v1/cut-list"):
+    response = await client.post(path, json=body)
+    assert response.status_code == 200, response.text
+    return response.json()
+
+
+async def problems(client, body, path="/v1/cut-list"):
+    response = await client.post(path, json=body)
+    assert response.status_code == 422, response.text
+    return {error["pointer"]: (error["code"], error["detail"]) for error in response.json()["errors"]}
+
+
+async def test_a_section_is_worked_out_only_when_asked_for(client):
+    plain = await answer(client, house())
+    assert [plain[name] for name in ("saw_order", "materials", "hours", "cost_sheet")] == [None] * 4
+    some = await answer(client, house(["hours"]))
+    assert some["hours"] is not None
+    assert some["cost_sheet"] is None
+    assert some["materials"] is None
+
+
+async def test_a_saw_order_names_setups_sticks_pieces_and_mirrored_pairs(client):
+    found = await answer(client, house(["saw_order"]))
+    order = found["saw_order"]
+    assert order["setup_count"] == len(order["setups"]) <= order["setup_count_by_opening"]
+    assert {each["setup"] for each in order["operations"]} == {each["number"] for each in order["setups"]}
+    mitres = [each for each in order["operations"] if each["kind"] == "angled_end" and "leg" in each["title"]]
+    settings = {each["number"]: each["setting"] for each in order["setups"]}
+    left = next(each for each in mitres if each["title"] == "left casing leg")
+    assert left["mirror_of"] == "casing_leg/right"
+    assert settings[left["setup"]] | {"swing": "left", "mitre_degrees": 45.0} == settings[left["setup"]]
+    # A stick and a piece of it go by the same numbers and names as in the plans.
+    sticks = {
+        (plan["profile"], stick["number"]): {
+            (p["opening"], p["part"], p["instance"]) for p in stick["pieces"]
+        }
+        for plan in found["plans"]
+        for stick in plan["sticks"]
+    }
+    for each in order["operations"]:
+        assert {tuple(piece.values()) for piece in each["pieces"]} <= sticks[each["profile"], each["stick"]]
+    stops = [each["setting"]["stop"]["text"] for each in order["setups"] if each["setting"]["stop"]]
+    assert "48 15/16 in" in stops
+
+
+async def test_the_cautions_are_those_of_the_job(client):
+    old = await answer(client, house(["saw_order"]))
+    new = await answer(client, house(["saw_order"], build_year=1998))
+    codes = [{each["code"] for each in found["cautions"]} for found in (old, new)]
+    assert codes[0] - codes[1] == {"lead_paint"}
+    assert {"short_piece", "saw_guards", "wood_dust", "escape_opening", "local_codes"} <= codes[1]
+    raised = {code for each in old["saw_order"]["operations"] for code in each["cautions"]}
+    assert raised <= codes[0]
+
+
+async def test_the_money_adds_up_to_the_cent_in_every_view(client):
+    packages = [
+        {"material": "caulk", "name": "tube", "size": 10.1, "price": "4.19"},
+        {"material": "nails_6d", "name": "box", "size": 100, "price": "3.33"},
+    ]
+    found = await answer(client, house(SECTIONS, packages=packages, wages={"hour": "61.37"}))
+    sheet = found["cost_sheet"]
+
+    def total(views, name):
+        return sum(Decimal(view["amounts"][name]) for view in views)
+
+    for name in ("stock", "waste", "kept_offcut", "consumable", "labour", "total"):
+        whole = Decimal(sheet["total"][name])
+        assert total(sheet["openings"], name) == whole
+        assert total(sheet["rooms"], name) == whole
+    for line in sheet["lines"]:
+        assert sum(map(Decimal, line["by_opening"])) == Decimal(line["amount"])
+    sticks = sum(Decimal(sheet["total"][name]) for name in ("stock", "waste", "kept_offcut"))
+    assert sticks == Decimal(found["cost"])
+    assert {"category": "consumable", "name": "paint"} in sheet["unpriced"]
+    assert not any(each["category"] == "labour" for each in sheet["unpriced"])
+    assert [(room["room"], room["openings"]) for room in sheet["rooms"]] == [("Kitchen", 3), ("Hall", 1)]
+
+
+async def test_the_shops_own_rates_are_used_and_named(client):
+    rates = {"nail_spacing": "12 in", "paint_coats": 3, "fit_minutes": 6.1, "outer_nail": 8}
+    own = await answer(client, house(["materials", "hours"], rates=rates))
+    usual = await answer(client, house(["materials", "hours"]))
+    lines = {line["code"]: line for line in own["materials"]["lines"]}
+    before = {line["code"]: line for line in usual["materials"]["lines"]}
+    assert lines["paint"]["quantity"] == pytest.approx(1.5 * before["paint"]["quantity"], abs=1e-3)
+    assert "nails_8d" in lines
+    assert "nails_8d" not in before
+    named = {rate["name"]: rate for rate in own["materials"]["rates"]}
+    assert (named["nail_spacing"]["value"], named["nail_spacing"]["source"]) == (12.0, "set by the caller")
+    (fit,) = [each for each in own["hours"]["tasks"] if each["task"] == "fit"]
+    assert fit["minutes"] == pytest.approx(fit["quantity"] * 6.1, abs=1e-3)
+
+
+async def test_materials_alone_are_those_of_the_cut_list(client):
+    body = house(["materials"], build_year=2001)
+    alone = {name: body[name] for name in ("openings", "trim_specs", "shop")}
+    found = await answer(client, alone, "/v1/materials")
+    whole = await answer(client, body)
+    assert found["materials"] == whole["materials"]
+    for line in found["materials"]["lines"]:
+        assert line["from"]
+        assert line["rule"]
+        assert sum(share["quantity"] for share in line["by_opening"]) == pytest.approx(
+            line["quantity"], abs=1e-3
+        )
+    assert "lead_paint" not in {each["code"] for each in found["cautions"]}
+
+
+async def test_every_fault_of_the_shop_is_told_with_those_of_the_house(client):
+    body = house(
+        rates={"nail_spacing": "0 in", "drywall": "1/2 of an inch", "stool_nail_spacing": "12"},
+        saw={"smallest_held": "six inches"},
+    )
+    body["openings"][0]["readings"]["jamb_width"] = "30 5/0 in"
+    found = await problems(client, body)
+    assert set(found) == {
+        "/shop/rates/nail_spacing",
+        "/shop/rates/drywall",
+        "/shop/rates/stool_nail_spacing",
+        "/shop/saw/smallest_held",
+        "/openings/0/readings/jamb_width",
+    }
+    assert found["/shop/rates/nail_spacing"][0] == "zero"
+
+
+@pytest.mark.parametrize(
+    ("shop", "pointer"),
+    [
+        ({"rates": {"nail_spacings": "16 in"}}, "/shop/rates/nail_spacings"),
+        ({"rates": {"outer_nail": 1}}, "/shop/rates/outer_nail"),
+        ({"rates": {"paint_solids": 0}}, "/shop/rates/paint_solids"),
+        ({"rates": {"paint_coats": 1.5}}, "/shop/rates/paint_coats"),
+        ({"rates": {"cut_minutes": -1}}, "/shop/rates/cut_minutes"),
+        ({"rates": {"nail_spacing": 16}}, "/shop/rates/nail_spacing"),
+        ({"packages": [{"material": "putty", "name": "tub", "size": 8}]}, "/shop/packages/0/material"),
+        ({"packages": [{"material": "glue", "name": "tub", "size": 0}]}, "/shop/packages/0/size"),
+        (
+            {"packages": [{"material": "glue", "name": "tub", "size": 8, "price": 4}]},
+            "/shop/packages/0/price",
+        ),
+        ({"wages": {"hour": "-1.00"}}, "/shop/wages/hour"),
+        ({"wages": {"tasks": {"sweep": "1.00"}}}, "/shop/wages/tasks/sweep"),
+        ({"saw": {"angle_step": 0}}, "/shop/saw/angle_step"),
+        ({"build_year": "old"}, "/shop/build_year"),
+    ],
+)
+async def test_what_the_shop_cannot_be_is_refused_at_its_field(client, shop, pointer):
+    assert list(await problems(client, house(**shop))) == [pointer]
+
+
+async def test_more_sizes_of_a_material_than_can_be_weighed_are_refused(client):
+    packages = [
+        {"material": "glue", "name": f"bottle {size}", "size": size, "price": "1.00"} for size in range(1, 7)
+    ]
+    found = await problems(client, house(["materials"], packages=packages))
+    assert {pointer: code for pointer, (code, _) in found.items()} == {
+        "/shop/packages/4": "too-many-packages",
+        "/shop/packages/5": "too-many-packages",
+    }
+
+
+async def test_a_section_that_is_none_is_refused(client):
+    assert list(await problems(client, house(["sawing"]))) == ["/include/0"]
+
+
+@pytest.mark.parametrize("value", [1e-9, 1e6])
+async def test_rates_at_their_ends_are_answered_at_once(client, value):
+    packages = [{"material": "caulk", "name": "drop", "size": value, "price": "0.01"}]
+    found = await answer(client, house(SECTIONS, packages=packages))
+    assert found["cost_sheet"]["total"]["total"]
