@@ -50,7 +50,11 @@ def milliseconds(house: CutList, wanted: set[Section]) -> float:
 
 
 def sections() -> None:
-    print(f"{'openings':>8}{'setups':>8}{'singly':>8}" + "".join(f"{section:>12}" for section in Section) + f"{'all':>8}")
+    print(
+        f"{'openings':>8}{'setups':>8}{'singly':>8}"
+        + "".join(f"{section:>12}" for section in Section)
+        + f"{'all':>8}"
+    )
     for size in SIZES:
         house = cut_list(random.Random(size), size)
         order = work(house, {Section.SAW_ORDER}).saw_order
