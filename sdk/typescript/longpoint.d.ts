@@ -30,10 +30,12 @@ export interface AmountsOut {
 /** An apron's end: returned to the wall, cut square, or cut back at an angle below the stool. */
 export type ApronEnds = "angled" | "mitred_return" | "square";
 
-/** An apron under the stool: its width down the wall, its thickness off the wall, how its ends are cut. */
+/** An apron under the stool: its width down the wall, its thickness off the wall, how its ends are cut. `end_angle` is that of angled ends, cut back below the stool. */
 export interface ApronIn {
   width: LengthText;
   thickness: LengthText;
+  /** Degrees off a square cut. */
+  end_angle?: number;
   ends?: ApronEnds;
   profile?: string;
 }
@@ -51,6 +53,14 @@ export interface ApronRequest {
   width?: LengthText;
 }
 
+/** A band round mitred casing: its width across its face, its thickness off the wall, and how far it laps over the casing. */
+export interface BackBandIn {
+  width: LengthText;
+  thickness: LengthText;
+  lap?: LengthText;
+  profile?: string;
+}
+
 /** Packages of one size; `price` is of each, null where none was given. */
 export interface BoughtOut {
   package: string;
@@ -59,6 +69,9 @@ export interface BoughtOut {
   price: string | null;
   cost: string | null;
 }
+
+/** How the boards of a jamb extension meet: head over the legs, or mitred. */
+export type BoxCorners = "butted" | "mitred";
 
 /** A line for the yard. */
 export interface BuyLineOut {
@@ -103,10 +116,27 @@ export interface CautionOut {
   applies_to: string[];
 }
 
+/** What is in the way. `left` and `right` are from the jamb's inside face, `above` from the head jamb's underside, `below` from the stool's top or the base; a neighbour's distance is from jamb face to jamb face. */
+export interface ClearancesIn {
+  above?: LengthText | null;
+  below?: LengthText | null;
+  left?: LengthText | null;
+  left_neighbour?: LengthText | null;
+  right?: LengthText | null;
+  right_neighbour?: LengthText | null;
+}
+
 /** A compound cut: the table's turn off a square cut, and the blade's tilt from upright. */
 export interface CompoundOut {
   mitre_degrees: number;
   bevel_degrees: number;
+}
+
+/** A square block at each corner, at least as wide as the casing it ends. */
+export interface CornerBlockIn {
+  width: LengthText;
+  thickness: LengthText;
+  profile?: string;
 }
 
 /** One inside corner of the jamb. `sides` meet there. `gap_if_square` is the joint gap that cutting for a square corner would leave, null where the corner is far from square. `compound` is the saw's setting where `spring_degrees` was given. */
@@ -203,6 +233,29 @@ export interface DefectIn {
   end: LengthText;
 }
 
+/** A door to be hung in a jamb made for it: `width`, `height` and `thickness` are the door's own. Gaps are left between door and jamb and under the door. `housing` is how deep the head jamb is let into the legs. The rough opening is told where it is to be checked. Hinges are measured from the door's top and bottom to the hinge's near end, the strike from the floor to its middle; the defaults are common practice. */
+export interface DoorIn {
+  width: LengthText;
+  height: LengthText;
+  bottom_hinge?: LengthText;
+  floor_gap?: LengthText;
+  head_gap?: LengthText;
+  hinge_gap?: LengthText;
+  hinge_length?: LengthText;
+  hinge_side?: Hand;
+  hinges?: number;
+  housing?: LengthText;
+  jamb_depth?: LengthText;
+  jamb_thickness?: LengthText;
+  profile?: string;
+  rough_height?: LengthText | null;
+  rough_width?: LengthText | null;
+  strike_gap?: LengthText;
+  strike_height?: LengthText;
+  thickness?: LengthText;
+  top_hinge?: LengthText;
+}
+
 /** One end of a part as it lies on the saw: face up, outer edge against the fence. `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies. `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt from upright towards `tilt`. `long_edge` is the edge or face that keeps the long point. */
 export interface EndOut {
   at: string;
@@ -214,6 +267,14 @@ export interface EndOut {
   tilt: Hand | (string & {}) | null;
   long_edge: string | null;
   notch: NotchOut | null;
+}
+
+/** Boards on the jamb's edge that bring it out to the wall; `reveal` is the jamb left showing inside them. */
+export interface ExtensionIn {
+  thickness: LengthText;
+  corners?: BoxCorners;
+  profile?: string;
+  reveal?: LengthText;
 }
 
 /** One thing that was wrong, where it was, and what to do about it. */
@@ -237,6 +298,15 @@ export interface FigureOut {
   unit: string;
 }
 
+/** Something found. It has changed no size: an answer that is taken up is sent back in its field. */
+export interface FindingOut {
+  code: string;
+  side: string;
+  detail: string;
+  amount: LengthOut;
+  offers: OfferOut[];
+}
+
 /** What the trim stands on. */
 export type Foot = "floor" | "picture_frame" | "plinth" | "stool";
 
@@ -245,6 +315,15 @@ export type Grain = "flat_sawn" | "quarter_sawn";
 
 export type Hand = "left" | "right";
 
+/** A fillet under a butted head, or a cap over it: its height as seen, its depth off the wall, and how far it runs past the legs' outside edges. */
+export interface HeadStripIn {
+  profile: string;
+  height: LengthText;
+  depth: LengthText;
+  ends?: StripEnds;
+  overhang?: LengthText;
+}
+
 /** How casing meets at the head: mitred, head over the legs, or both against a block. */
 export type HeadStyle = "butted" | "corner_blocks" | "mitred";
 
@@ -252,6 +331,12 @@ export type HeadStyle = "butted" | "corner_blocks" | "mitred";
 export interface Health {
   /** "ok"; a service that is not answers with a problem instead. */
   status: "ok" | (string & {});
+}
+
+/** A stool's own horns at this opening, past the trim's outside edge. */
+export interface HornsIn {
+  left?: LengthText | null;
+  right?: LengthText | null;
 }
 
 /** Hands-on hours by task, and drying waits, which are nobody's work, apart from them. */
@@ -429,10 +514,17 @@ export interface MovementRequest {
   unit?: Unit | null;
 }
 
-/** What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end. */
+/** What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end. `end_depth` is the depth at the horn's end where the wall is out of plane. */
 export interface NotchOut {
   depth: LengthOut;
   length: LengthOut;
+  end_depth: LengthOut | null;
+}
+
+/** How the wall lies to the jamb's edge at one corner: `proud` of it or `shy` of it; neither where it is flush. */
+export interface OffPlaneIn {
+  proud?: LengthText | null;
+  shy?: LengthText | null;
 }
 
 /** A length of stock on the rack. */
@@ -454,6 +546,20 @@ export interface OffcutOut {
   quantity: number;
 }
 
+/** One of the trade's answers. */
+export interface OfferOut {
+  /** its name. */
+  answer: string;
+  /** what it means. */
+  detail: string;
+  /** a JSON pointer into the opening, to the field that takes it up; null where none does, as for caulk. */
+  field: string | null;
+  /** what to write there. */
+  value: string | boolean | null;
+  /** the lengths, and the angles in degrees, that go with it. */
+  figures: Record<string, string>;
+}
+
 /** What an opening costs, all of its count together. */
 export interface OpeningCostOut {
   opening: string;
@@ -468,12 +574,18 @@ export interface OpeningIn {
   trim: string;
   count?: number;
   foot_style?: Foot;
+  horns?: HornsIn;
   reveals?: RevealsIn;
   room?: string;
+  sill_answer?: SillAnswer;
   square_gap?: LengthText;
+  wall_answer?: WallAnswer;
+  wall_limits?: WallLimitsIn;
+  widths?: WidthsIn;
+  without_apron?: boolean;
 }
 
-/** One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their own angles were cut. */
+/** One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their own angles were cut. `findings` are what is in the way, out of plane or out of level, and none of them has changed a size. */
 export interface OpeningOut {
   mark: string;
   room: string;
@@ -481,6 +593,7 @@ export interface OpeningOut {
   parts: PartOut[];
   square_gap: string;
   notes: string[];
+  findings: FindingOut[];
 }
 
 /** One opening with its trim; answered with all of its parts. */
@@ -489,10 +602,16 @@ export interface OpeningRequest {
   readings: ReadingsIn;
   trim: TrimIn;
   foot_style?: Foot;
+  horns?: HornsIn;
   reveals?: RevealsIn;
   rounding?: RoundingIn;
+  sill_answer?: SillAnswer;
   square_gap?: LengthText;
   unit?: Unit | null;
+  wall_answer?: WallAnswer;
+  wall_limits?: WallLimitsIn;
+  widths?: WidthsIn;
+  without_apron?: boolean;
 }
 
 /** An opening as it was sent, and the exact value of every length in it. */
@@ -510,6 +629,12 @@ export interface OpeningStored {
   readings: ReadingsIn;
   reveals: RevealsIn;
   square_gap: string;
+  horns: HornsIn;
+  widths: WidthsIn;
+  without_apron: boolean;
+  wall_answer: WallAnswer | (string & {});
+  wall_limits: WallLimitsIn;
+  sill_answer: SillAnswer | (string & {});
   /** Every length exactly, by its JSON pointer, as a fraction of an inch. */
   exact: Record<string, string>;
 }
@@ -559,6 +684,7 @@ export interface PartOut {
   width: LengthOut;
   thickness: LengthOut;
   rip_width: LengthOut | null;
+  taper: TaperOut | null;
   ends: [EndOut];
   marks: MarkOut[];
   joint_error: string;
@@ -697,14 +823,16 @@ export interface RatesIn {
   tape_waste?: number | null;
 }
 
-/** What the tape read, from the jamb's inside faces. A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one corner's angle; further ones check the tape. A curved head has its `rise` above the springing (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`, the base's right-hand corner first (a triangle needs none). A stool needs `jamb_depth`, wall face back to the sash stop, or `left_depth` and `right_depth`. */
+/** What the tape read, from the jamb's inside faces. A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one corner's angle; further ones check the tape. A curved head has its `rise` above the springing (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`, the base's right-hand corner first (a triangle needs none). Joined units have their `lights`, left to right, and the `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and height by itself. A stool needs `jamb_depth`, wall face back to the sash stop, or `left_depth` and `right_depth`; where the wall is out of plane, the same depth at each horn's end too. `wall` tells at every corner, in the order of `angles`, how the wall lies to the jamb's edge. */
 export interface ReadingsIn {
   angles?: number[] | null;
   bottom_left_angle?: number | null;
   bottom_right_angle?: number | null;
+  clearances?: ClearancesIn;
   departure?: LengthText | null;
   diagonal_from_bottom_left?: LengthText | null;
   diagonal_from_bottom_right?: LengthText | null;
+  door?: DoorIn | null;
   head_pieces?: number | null;
   head_width?: LengthText | null;
   jamb_depth?: LengthText | null;
@@ -712,13 +840,19 @@ export interface ReadingsIn {
   jamb_width?: LengthText | null;
   left_depth?: LengthText | null;
   left_height?: LengthText | null;
+  left_horn_depth?: LengthText | null;
   leg_height?: LengthText | null;
+  lights?: LengthText[] | null;
+  mull_widths?: LengthText[] | null;
   right_depth?: LengthText | null;
   right_height?: LengthText | null;
+  right_horn_depth?: LengthText | null;
   rise?: LengthText | null;
   sides?: LengthText[] | null;
+  sill?: SillIn | null;
   top_left_angle?: number | null;
   top_right_angle?: number | null;
+  wall?: OffPlaneIn[] | null;
 }
 
 /** A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost. */
@@ -922,6 +1056,15 @@ export interface ShopIn {
   wages?: WagesIn | null;
 }
 
+/** What is done under a stool on a sill out of level: shims, or one tapered strip. */
+export type SillAnswer = "shim" | "tapered_strip";
+
+/** A sill out of level: the end that lies low, and by how much over the jamb's width. */
+export interface SillIn {
+  low: Hand;
+  by: LengthText;
+}
+
 export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "douglas_fir" | "eastern_white_pine" | "mdf" | "ponderosa_pine" | "red_alder" | "red_maple" | "red_oak" | "sugar_maple" | "white_ash" | "white_oak" | "yellow_birch" | "yellow_poplar";
 
 /** How a figure was computed: the rule in words and the readings it used, exact. */
@@ -968,13 +1111,19 @@ export interface StockIn {
   turnable?: boolean;
 }
 
-/** A stool: the horn runs past the casing's outside edge, the nosing past the apron's face. `sash_clearance` is left open between its back edge and the sash; `stock_width` is the width before ripping. */
+/** A horn's end: cut square, square with its edges eased, or its nosing returned to the wall. */
+export type StoolEnds = "eased" | "mitred_return" | "square";
+
+/** A stool: the horn runs past the trim's outside edge, the nosing past the apron's face. `sash_clearance` is left open between its back edge and the sash; `stock_width` is the width before ripping. `ease` is the radius of eased ends; `scribe` is left on each horn's wall edge, to be scribed to the wall. */
 export interface StoolIn {
   thickness: LengthText;
   horn: LengthText;
   nosing: LengthText;
+  ease?: LengthText;
+  ends?: StoolEnds;
   profile?: string;
   sash_clearance?: LengthText;
+  scribe?: LengthText;
   stock_width?: LengthText | null;
 }
 
@@ -996,6 +1145,17 @@ export interface StoolRequest {
   unit?: Unit | null;
 }
 
+/** A door's stop: its width across its face, its thickness off the jamb. */
+export interface StopIn {
+  width: LengthText;
+  thickness: LengthText;
+  corners?: BoxCorners;
+  profile?: string;
+}
+
+/** The ends of a fillet or a cap over a butted head. */
+export type StripEnds = "mitred_return" | "square";
+
 /** A reading that alone could explain the disagreement: what it would be, and by how much it would change. */
 export interface SuspectOut {
   reading: string;
@@ -1014,22 +1174,36 @@ export interface TapeCheckOut {
   agrees: boolean;
 }
 
+/** Rip widths at a part's two ends as it lies on the saw. */
+export interface TaperOut {
+  left: LengthOut;
+  right: LengthOut;
+}
+
 /** What hands-on time goes to. */
 export type Task = "caulk" | "cut" | "fill" | "final_coat" | "fit" | "measure" | "nail" | "paint" | "rip" | "rout" | "set_up";
 
 export type Tool = "hand_saw" | "mitre_saw" | "table_saw";
 
-/** The trim chosen for one opening or for many. `reveal` is the jamb left showing; `overhang` is how far a butted head runs past the legs' outside edges; `floor_clearance` is left under a door's legs. `head_casing` is the legs' casing unless given. */
+/** The trim chosen for one opening or for many. `casing` is that of the legs, and of head and sill unless they have their own; null leaves the opening uncased, the wall returning to the jamb. `reveal` is the jamb left showing; `overhang` is how far a butted head runs past the legs' outside edges; `floor_clearance` is left under a door's legs. A `fillet` and a `cap` go with a butted head, a `corner_block` with a head of corner blocks, a `back_band` with a mitred one. `mull_casing` covers the joints between units. */
 export interface TrimIn {
-  casing: CasingIn;
+  casing: CasingIn | null;
   reveal: LengthText;
   apron?: ApronIn | null;
+  back_band?: BackBandIn | null;
+  cap?: HeadStripIn | null;
+  corner_block?: CornerBlockIn | null;
+  extension?: ExtensionIn | null;
+  fillet?: HeadStripIn | null;
   floor_clearance?: LengthText;
   head_casing?: CasingIn | null;
   head_style?: HeadStyle;
+  mull_casing?: CasingIn | null;
   overhang?: LengthText;
   plinth?: PlinthIn | null;
+  sill_casing?: CasingIn | null;
   stool?: StoolIn | null;
+  stop?: StopIn | null;
 }
 
 /** A unit of length, named as it is written after a number. */
@@ -1052,6 +1226,24 @@ export interface WaitOut {
   after: string;
   hours: number;
   rate: string;
+}
+
+/** What is done where the wall does not lie flush: nothing that changes a size, casing that leans on it, or a jamb extension. */
+export type WallAnswer = "extend" | "flat" | "lean";
+
+/** How far the wall may lie off the jamb's edge: up to `caulk` it is caulked, up to `plane` planed or the casing back-bevelled; beyond, the jamb is extended. The defaults are common practice. */
+export interface WallLimitsIn {
+  caulk?: LengthText;
+  plane?: LengthText;
+}
+
+/** Widths that pieces are ripped to at this opening. */
+export interface WidthsIn {
+  apron?: LengthText | null;
+  head?: LengthText | null;
+  left?: LengthText | null;
+  right?: LengthText | null;
+  sill?: LengthText | null;
 }
 
 /** Every operation, by its id: where it is, what it takes and what it gives. */

@@ -9,7 +9,7 @@ from longpoint.api.build import field_sent, raise_geometry
 from longpoint.api.examples_shapes import CORNERS
 from longpoint.api.operation import operation
 from longpoint.api.read import Path, Reader
-from longpoint.api.read_opening import read_readings
+from longpoint.api.read_readings import read_readings
 from longpoint.api.wire_corners import (
     CompoundOut,
     CornerOut,

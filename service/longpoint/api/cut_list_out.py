@@ -14,6 +14,7 @@ from longpoint.api.wire_cut_list import (
     ProfilePlanOut,
     StickOut,
 )
+from longpoint.api.wire_findings import finding_out
 from longpoint.api.wire_lengths import LengthWriter, length_writer
 from longpoint.api.wire_money import money
 from longpoint.api.wire_parts import gap_out, part_out
@@ -67,6 +68,7 @@ def opening_out(one: BuiltOpening, write: LengthWriter) -> OpeningOut:
         parts=[part_out(part, write, one.count) for part in built.parts],
         square_gap=gap_out(built.square_gap, write.unit),
         notes=list(built.notes),
+        findings=[finding_out(finding, write) for finding in built.findings],
     )
 
 

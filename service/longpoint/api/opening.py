@@ -10,7 +10,8 @@ from longpoint.api.cut_list_out import opening_out
 from longpoint.api.examples import OPENING
 from longpoint.api.operation import operation
 from longpoint.api.read import Path, Reader
-from longpoint.api.read_opening import read_opening, read_trim
+from longpoint.api.read_opening import read_opening
+from longpoint.api.read_trim import read_trim
 from longpoint.api.wire_cut_list import OpeningOut
 from longpoint.api.wire_lengths import length_writer
 from longpoint.api.wire_opening import OpeningFields, OpeningRequest
@@ -31,6 +32,10 @@ async def compute_opening(data: JSONBody[OpeningRequest]) -> OpeningOut:
 
 def opening_field(wire: OpeningFields, path: Path) -> Path:
     """A field of an opening as it was sent."""
+    if path[0] == "limits":
+        return ("wall_limits", *path[1:])
+    if path[:2] == ("readings", "mulls"):
+        return ("readings", "lights" if len(path) == 2 else "mull_widths", *path[2:])
     if path[0] == "readings":
         return ("readings", field_sent(wire.readings, path[1]), *path[2:])
     return path

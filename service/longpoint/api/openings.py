@@ -197,6 +197,12 @@ def opening_out(row: Any) -> OpeningStored:
         readings=sent.readings,
         reveals=sent.reveals,
         square_gap=sent.square_gap,
+        horns=sent.horns,
+        widths=sent.widths,
+        without_apron=sent.without_apron,
+        wall_answer=sent.wall_answer,
+        wall_limits=sent.wall_limits,
+        sill_answer=sent.sill_answer,
         exact=items.read_exact(row.exact),
     )
 

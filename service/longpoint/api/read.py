@@ -16,13 +16,14 @@ class Reader:
     """One request's lengths under its unit.
 
     Attributes:
+        unit: of lengths that carry none.
         faults: what was wrong so far.
     """
 
-    __slots__ = ("_unit", "faults")
+    __slots__ = ("faults", "unit")
 
     def __init__(self, unit: Unit | None) -> None:
-        self._unit = unit
+        self.unit = unit
         self.faults = Faults()
 
     def fault(self, at: Path, code: str, detail: str) -> None:
@@ -31,7 +32,7 @@ class Reader:
     def length(self, text: str, at: Path, name: str | int) -> Fraction:
         """A length, nought allowed."""
         try:
-            return parse(text, self._unit)
+            return parse(text, self.unit)
         except LengthError as error:
             self.fault((*at, name), error.code, error.detail)
             return PLACEHOLDER

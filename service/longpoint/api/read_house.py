@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from longpoint.api.read import Path, Reader
-from longpoint.api.read_opening import read_opening, read_trim
+from longpoint.api.read_opening import read_opening
 from longpoint.api.read_shop import read_shop
+from longpoint.api.read_trim import read_trim
 from longpoint.api.wire_cut_list import CutListRequest, DefectIn, StockIn
 from longpoint.api.wire_money import cents
 from longpoint.geometry import Trim

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from longpoint.api.read import PLACEHOLDER, Path, Reader
-from longpoint.api.wire_opening import ReadingsIn
-from longpoint.geometry import Arch, PlumbSides, Polygon, Quadrilateral, Shape
+from longpoint.api.wire_readings import DoorIn, ReadingsIn
+from longpoint.geometry import Arch, Door, PlumbSides, Polygon, Quadrilateral, Shape
 from longpoint.lengths import Fraction, Real
 
+_WIDTHS = ("jamb_width", "lights", "mull_widths")
 _HEIGHTS = ("leg_height", "left_height", "right_height")
 _DIAGONALS = ("diagonal_from_bottom_left", "diagonal_from_bottom_right")
 _ANGLES = ("bottom_left_angle", "bottom_right_angle", "top_right_angle", "top_left_angle")
@@ -17,17 +18,20 @@ _POLYGON = ("sides", "angles")
 
 def read_shape(read: Reader, wire: ReadingsIn, at: Path) -> Shape:
     """The outline that the readings describe."""
+    if wire.door is not None:
+        _refuse(read, wire, at, (*_WIDTHS, *_HEIGHTS, *_OUT_OF_SQUARE, *_CURVE, *_POLYGON), "`door`")
+        return _door(read, wire.door, (*at, "door"))
     if wire.sides is not None:
-        _refuse(read, wire, at, ("jamb_width", *_HEIGHTS, *_OUT_OF_SQUARE, *_CURVE), "`sides`")
+        _refuse(read, wire, at, (*_WIDTHS, *_HEIGHTS, *_OUT_OF_SQUARE, *_CURVE), "`sides`")
         return _polygon(read, wire, at)
     if wire.angles is not None:
         read.fault(
             (*at, "angles"), "sides-missing", "Angles belong to a shape given by its `sides`: give them too."
         )
     if _any(wire, _CURVE):
-        _refuse(read, wire, at, (*_HEIGHTS[1:], *_OUT_OF_SQUARE), "a curved head on equal legs")
+        _refuse(read, wire, at, (*_WIDTHS[1:], *_HEIGHTS[1:], *_OUT_OF_SQUARE), "a curved head on equal legs")
         return _arch(read, wire, at)
-    width = read.required(wire.jamb_width, at, "jamb_width", "Measure from jamb to jamb.")
+    width = _width(read, wire, at)
     left, right = read_pair(read, wire.leg_height, wire.left_height, wire.right_height, at, "height")
     if left is None or right is None:
         read.fault(
@@ -40,6 +44,61 @@ def read_shape(read: Reader, wire: ReadingsIn, at: Path) -> Shape:
     if _any(wire, _OUT_OF_SQUARE):
         return _quadrilateral(read, wire, width, left, right, at)
     return PlumbSides(width, left, right)
+
+
+def _width(read: Reader, wire: ReadingsIn, at: Path) -> Fraction:
+    """Jamb to jamb: read as such, or made up of lights and the mulls between them."""
+    if wire.lights is None:
+        if wire.mull_widths is not None:
+            read.fault((*at, "mull_widths"), "lights-missing", "Mulls lie between lights: give `lights` too.")
+        return read.required(wire.jamb_width, at, "jamb_width", "Measure from jamb to jamb.")
+    _refuse(read, wire, at, ("jamb_width",), "`lights`")
+    mulls = wire.mull_widths or []
+    if len(mulls) != len(wire.lights) - 1:
+        read.fault(
+            (*at, "mull_widths"),
+            "mull-count",
+            f"{len(wire.lights)} lights have {len(wire.lights) - 1} mulls between them, and {len(mulls)} came.",
+        )
+    texts = [("lights", wire.lights), ("mull_widths", mulls)]
+    return sum(
+        (
+            read.positive(text, (*at, name), number)
+            for name, list_ in texts
+            for number, text in enumerate(list_)
+        ),
+        Fraction(0),
+    )
+
+
+def _door(read: Reader, wire: DoorIn, at: Path) -> Door:
+    def positive(name: str) -> Fraction:
+        return read.positive(getattr(wire, name), at, name)
+
+    def length(name: str) -> Fraction:
+        return read.length(getattr(wire, name), at, name)
+
+    return Door(
+        width=positive("width"),
+        height=positive("height"),
+        thickness=positive("thickness"),
+        hinge_side=wire.hinge_side,
+        hinge_gap=length("hinge_gap"),
+        strike_gap=length("strike_gap"),
+        head_gap=length("head_gap"),
+        floor_gap=length("floor_gap"),
+        jamb_profile=wire.profile,
+        jamb_thickness=positive("jamb_thickness"),
+        jamb_depth=positive("jamb_depth"),
+        housing=length("housing"),
+        rough_width=read.optional_positive(wire.rough_width, at, "rough_width"),
+        rough_height=read.optional_positive(wire.rough_height, at, "rough_height"),
+        hinges=wire.hinges,
+        hinge_length=positive("hinge_length"),
+        top_hinge=positive("top_hinge"),
+        bottom_hinge=positive("bottom_hinge"),
+        strike_height=positive("strike_height"),
+    )
 
 
 def _any(wire: ReadingsIn, names: tuple[str, ...]) -> bool:

@@ -9,8 +9,8 @@ from msgspec import Meta
 
 from longpoint.api.wire import LengthText, Name, Wire
 from longpoint.api.wire_lengths import RoundingIn
-from longpoint.api.wire_opening import ReadingsIn
 from longpoint.api.wire_parts import PartOut
+from longpoint.api.wire_readings import ReadingsIn
 from longpoint.geometry import Foot
 from longpoint.lengths import Unit
 

@@ -8,12 +8,14 @@ import msgspec
 from msgspec import Meta
 
 from longpoint.api.wire import LengthText, Name, Wire
+from longpoint.api.wire_findings import FindingOut
 from longpoint.api.wire_lengths import LengthOut, RoundingIn
 from longpoint.api.wire_money import MoneyText
-from longpoint.api.wire_opening import OpeningIn, TrimIn
+from longpoint.api.wire_opening import OpeningIn
 from longpoint.api.wire_parts import PartOut
 from longpoint.api.wire_saw_order import SawOrderOut
 from longpoint.api.wire_shop import Sections, ShopIn
+from longpoint.api.wire_trim import TrimIn
 from longpoint.api.wire_work import CautionOut, CostOut, HoursOut, MaterialsOut
 from longpoint.lengths import Unit
 
@@ -86,7 +88,8 @@ class CutListRequest(Wire):
 
 class OpeningOut(msgspec.Struct, frozen=True):
     """One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking
-    its corners as square: nought where they are, or where their own angles were cut."""
+    its corners as square: nought where they are, or where their own angles were cut. `findings` are what is in the
+    way, out of plane or out of level, and none of them has changed a size."""
 
     mark: str
     room: str
@@ -94,6 +97,7 @@ class OpeningOut(msgspec.Struct, frozen=True):
     parts: list[PartOut]
     square_gap: str
     notes: list[str]
+    findings: list[FindingOut]
 
 
 class PlacedOut(msgspec.Struct, frozen=True):

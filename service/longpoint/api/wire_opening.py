@@ -1,4 +1,4 @@
-"""The wire's view of an opening: its readings and its trim, as other programs send them."""
+"""The wire's view of an opening: its readings, its trim, and what was decided for it alone."""
 
 from __future__ import annotations
 
@@ -8,106 +8,12 @@ from msgspec import Meta
 
 from longpoint.api.wire import LengthText, Name, Wire
 from longpoint.api.wire_lengths import RoundingIn
-from longpoint.geometry import ApronEnds, Foot, HeadStyle
+from longpoint.api.wire_readings import ReadingsIn
+from longpoint.api.wire_trim import TrimIn
+from longpoint.geometry import Foot, SillAnswer, WallAnswer
 from longpoint.lengths import Unit
 
-SideText = Annotated[list[LengthText], Meta(min_length=3, max_length=24)]
-Angle = Annotated[float, Meta(gt=0, lt=360, description="Degrees, inside the opening.")]
 Count = Annotated[int, Meta(ge=1, le=500)]
-
-
-class CasingIn(Wire):
-    """Casing stock: its profile's name, its width across the face and its thickness at the thick edge."""
-
-    width: LengthText
-    thickness: LengthText
-    profile: Name = "casing"
-
-
-class StoolIn(Wire):
-    """A stool: the horn runs past the casing's outside edge, the nosing past the apron's face.
-
-    `sash_clearance` is left open between its back edge and the sash; `stock_width` is the width before ripping.
-    """
-
-    thickness: LengthText
-    horn: LengthText
-    nosing: LengthText
-    sash_clearance: LengthText = "0 in"
-    stock_width: LengthText | None = None
-    profile: Name = "stool"
-
-
-class ApronIn(Wire):
-    """An apron under the stool: its width down the wall, its thickness off the wall, how its ends are cut."""
-
-    width: LengthText
-    thickness: LengthText
-    ends: ApronEnds = ApronEnds.MITRED_RETURN
-    profile: Name = "apron"
-
-
-class PlinthIn(Wire):
-    """Plinth blocks under a door's legs."""
-
-    width: LengthText
-    height: LengthText
-    thickness: LengthText
-    profile: Name = "plinth"
-
-
-class TrimIn(Wire):
-    """The trim chosen for one opening or for many.
-
-    `reveal` is the jamb left showing; `overhang` is how far a butted head runs past the legs' outside edges;
-    `floor_clearance` is left under a door's legs. `head_casing` is the legs' casing unless given.
-    """
-
-    casing: CasingIn
-    reveal: LengthText
-    head_style: HeadStyle = HeadStyle.MITRED
-    head_casing: CasingIn | None = None
-    overhang: LengthText = "0 in"
-    stool: StoolIn | None = None
-    apron: ApronIn | None = None
-    plinth: PlinthIn | None = None
-    floor_clearance: LengthText = "0 in"
-
-
-class ReadingsIn(Wire):
-    """What the tape read, from the jamb's inside faces.
-
-    A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of the
-    head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One out of
-    square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one corner's
-    angle; further ones check the tape. A curved head has its `rise` above the springing (`leg_height` is up to
-    the springing, left out where the curve stands on the base) and `head_pieces`, its number of straight
-    pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other convex shape has
-    `sides`, anticlockwise from the base as seen from the room, and the interior `angles`, the base's right-hand
-    corner first (a triangle needs none). A stool needs `jamb_depth`, wall face back to the sash stop, or
-    `left_depth` and `right_depth`.
-    """
-
-    jamb_width: LengthText | None = None
-    leg_height: LengthText | None = None
-    left_height: LengthText | None = None
-    right_height: LengthText | None = None
-    jamb_depth: LengthText | None = None
-    left_depth: LengthText | None = None
-    right_depth: LengthText | None = None
-    jamb_thickness: LengthText = "3/4 in"
-    head_width: LengthText | None = None
-    diagonal_from_bottom_left: LengthText | None = None
-    diagonal_from_bottom_right: LengthText | None = None
-    bottom_left_angle: Angle | None = None
-    bottom_right_angle: Angle | None = None
-    top_right_angle: Angle | None = None
-    top_left_angle: Angle | None = None
-    rise: LengthText | None = None
-    head_pieces: Annotated[int, Meta(ge=2, le=60)] | None = None
-    departure: LengthText | None = None
-    sides: SideText | None = None
-    angles: Annotated[list[Angle], Meta(max_length=24)] | None = None
 
 
 class RevealsIn(Wire):
@@ -119,11 +25,39 @@ class RevealsIn(Wire):
     sill: LengthText | None = None
 
 
+class HornsIn(Wire):
+    """A stool's own horns at this opening, past the trim's outside edge."""
+
+    left: LengthText | None = None
+    right: LengthText | None = None
+
+
+class WidthsIn(Wire):
+    """Widths that pieces are ripped to at this opening."""
+
+    left: LengthText | None = None
+    right: LengthText | None = None
+    head: LengthText | None = None
+    sill: LengthText | None = None
+    apron: LengthText | None = None
+
+
+class WallLimitsIn(Wire):
+    """How far the wall may lie off the jamb's edge: up to `caulk` it is caulked, up to `plane` planed or the casing
+    back-bevelled; beyond, the jamb is extended. The defaults are common practice."""
+
+    caulk: LengthText = "1/16 in"
+    plane: LengthText = "3/16 in"
+
+
 class OpeningFields(Wire):
     """What every opening says of itself.
 
     `foot_style` is what the trim stands on. `square_gap` is the joint gap below which an opening that is out of
-    square is treated as square.
+    square is treated as square. `horns` and `widths` are this opening's own, where they are not the trim's;
+    `without_apron` leaves the trim's apron out. `wall_answer` and `sill_answer` take up what was found of a wall out
+    of plane or a sill out of level; until one is chosen no size changes for it. `wall_limits` are those of caulk and
+    of planing.
     """
 
     mark: Name
@@ -131,6 +65,12 @@ class OpeningFields(Wire):
     foot_style: Foot = Foot.STOOL
     reveals: RevealsIn = RevealsIn()
     square_gap: LengthText = "1/64 in"
+    horns: HornsIn = HornsIn()
+    widths: WidthsIn = WidthsIn()
+    without_apron: bool = False
+    wall_answer: WallAnswer = WallAnswer.FLAT
+    wall_limits: WallLimitsIn = WallLimitsIn()
+    sill_answer: SillAnswer = SillAnswer.SHIM
 
 
 class OpeningIn(OpeningFields, kw_only=True):

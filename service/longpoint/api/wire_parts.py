@@ -7,15 +7,17 @@ import math
 import msgspec
 
 from longpoint.api.wire_lengths import LengthOut, LengthWriter
-from longpoint.geometry import CutKind, End, Hand, Part, PartKind, Step
+from longpoint.geometry import CutKind, End, Hand, Notch, Part, PartKind, Step
 from longpoint.lengths import Real, Rounding, Unit, rounded, tape
 
 
 class NotchOut(msgspec.Struct, frozen=True, gc=False):
-    """What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end."""
+    """What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end. `end_depth` is the
+    depth at the horn's end where the wall is out of plane."""
 
     depth: LengthOut
     length: LengthOut
+    end_depth: LengthOut | None
 
 
 class EndOut(msgspec.Struct, frozen=True, gc=False):
@@ -52,6 +54,13 @@ class StepOut(msgspec.Struct, frozen=True, gc=False):
     inputs: dict[str, str]
 
 
+class TaperOut(msgspec.Struct, frozen=True):
+    """Rip widths at a part's two ends as it lies on the saw."""
+
+    left: LengthOut
+    right: LengthOut
+
+
 class PartOut(msgspec.Struct, frozen=True, gc=False):
     """One piece of trim.
 
@@ -72,6 +81,7 @@ class PartOut(msgspec.Struct, frozen=True, gc=False):
     width: LengthOut
     thickness: LengthOut
     rip_width: LengthOut | None
+    taper: TaperOut | None
     ends: tuple[EndOut, EndOut]
     marks: list[MarkOut]
     joint_error: str
@@ -98,6 +108,7 @@ def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
         write(part.width),
         write(part.thickness),
         None if rip_width is None else write(rip_width),
+        None if part.taper is None else TaperOut(write(part.taper[0]), write(part.taper[1])),
         (_end_out(left, write), _end_out(right, write)),
         [MarkOut(mark.name, write(mark.at)) for mark in part.marks],
         overall.residual if overall.residual == write.nothing else joint_error(part, write.rounding),
@@ -125,7 +136,7 @@ def _end_out(end: End, write: LengthWriter) -> EndOut:
         if known is None:
             known = _SQUARE_ENDS[end.at, end.on_saw] = _new_end(end, None)
         return known
-    return _new_end(end, None if notch is None else NotchOut(write(notch.depth), write(notch.length)))
+    return _new_end(end, None if notch is None else _notch_out(notch, write))
 
 
 # A plain square end says the same on every part, and half of all ends are one.
@@ -148,6 +159,11 @@ def _new_end(end: End, notch: NotchOut | None) -> EndOut:
 
 def _degrees(angle: Real) -> float:
     return round(angle, 6) if isinstance(angle, float) else float(angle)
+
+
+def _notch_out(notch: Notch, write: LengthWriter) -> NotchOut:
+    end_depth = None if notch.end_depth is None else write(notch.end_depth)
+    return NotchOut(write(notch.depth), write(notch.length), end_depth)
 
 
 def _step_out(step: Step) -> StepOut:

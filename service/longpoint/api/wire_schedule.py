@@ -10,8 +10,10 @@ from longpoint.api.wire import LengthText, Name, Text, Wire, WireOut
 from longpoint.api.wire_cut_list import Currency, Defects, StickIn
 from longpoint.api.wire_lengths import RoundingIn
 from longpoint.api.wire_money import MoneyText
-from longpoint.api.wire_opening import OpeningIn, ReadingsIn, RevealsIn, TrimIn
-from longpoint.geometry import Foot
+from longpoint.api.wire_opening import HornsIn, OpeningIn, RevealsIn, WallLimitsIn, WidthsIn
+from longpoint.api.wire_readings import ReadingsIn
+from longpoint.api.wire_trim import TrimIn
+from longpoint.geometry import Foot, SillAnswer, WallAnswer
 from longpoint.lengths import Unit
 
 MOST_OPENINGS = 5000
@@ -156,6 +158,12 @@ class OpeningStored(WireOut):
     readings: ReadingsIn
     reveals: RevealsIn
     square_gap: str
+    horns: HornsIn
+    widths: WidthsIn
+    without_apron: bool
+    wall_answer: WallAnswer
+    wall_limits: WallLimitsIn
+    sill_answer: SillAnswer
     exact: Exact
 
 

@@ -17,7 +17,6 @@ from longpoint.geometry.inputs import (
 )
 from longpoint.geometry.kernel import Frame
 from longpoint.geometry.parts import Part, PartKind
-from longpoint.geometry.piece import SHARPEST
 from longpoint.geometry.stool import stool_width
 from longpoint.lengths import Fraction, spoken
 
@@ -117,13 +116,9 @@ RETURNS = (PartKind.APRON_RETURN, PartKind.STOOL_RETURN, PartKind.FILLET_RETURN,
 
 
 def check_lengths(opening: Opening, parts: list[Part], faults: Faults) -> None:
-    """Pieces whose edges would have no length left, or whose joint no saw or plane could make."""
+    """Pieces whose edges would have no length left."""
     for part in parts:
-        if part.short_point > 0 and part.long_point > 0:
-            if any(end.mitre > SHARPEST for end in part.ends):
-                _too_sharp(opening, part, faults)
-            continue
-        if part.kind in RETURNS:
+        if part.kind in RETURNS or (part.short_point > 0 and part.long_point > 0):
             continue
         faults.add(
             ("readings", *_reading(opening.readings.shape, part.side)),
@@ -131,15 +126,6 @@ def check_lengths(opening: Opening, parts: list[Part], faults: Faults) -> None:
             f"The {part.title} would be {spoken(min(part.short_point, part.long_point))} long at its shorter edge. "
             "The opening is too small for this trim, or a reading is wrong.",
         )
-
-
-def _too_sharp(opening: Opening, part: Part, faults: Faults) -> None:
-    faults.add(
-        ("readings", *_reading(opening.readings.shape, part.side)),
-        "joint-too-sharp",
-        f"A joint of the {part.title} would run nearly along it, more than {SHARPEST} degrees off a square cut. "
-        "Bring the two casings nearer to one width, or measure the corner again.",
-    )
 
 
 _READINGS = {"left": "left_height", "right": "right_height"}

@@ -11,7 +11,6 @@ from longpoint.geometry.trim import Casing
 from longpoint.lengths import Fraction, Real
 
 JIG_ANGLE = 50
-SHARPEST = 83
 
 # The end a leg starts and finishes at, going anticlockwise round the frame as seen from the room.
 _LEG_ENDS = {"right": ("foot", "head"), "left": ("head", "foot")}

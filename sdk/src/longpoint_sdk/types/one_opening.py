@@ -9,12 +9,17 @@ from longpoint_sdk.types.common import (
     ApronEnds,
     Foot,
     HeadStyle,
+    HornsIn,
     PartOut,
     ReadingsIn,
     RevealsIn,
     RoundingIn,
+    SillAnswer,
     TrimIn,
     Unit,
+    WallAnswer,
+    WallLimitsIn,
+    WidthsIn,
 )
 
 if TYPE_CHECKING:
@@ -229,10 +234,16 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
     readings: ReadingsIn
     trim: TrimIn
     foot_style: Foot = "stool"
+    horns: HornsIn = HornsIn()
     reveals: RevealsIn = RevealsIn()
     rounding: RoundingIn = RoundingIn()
+    sill_answer: SillAnswer = "shim"
     square_gap: LengthText = "1/64 in"
     unit: Unit | None = None
+    wall_answer: WallAnswer = "flat"
+    wall_limits: WallLimitsIn = WallLimitsIn()
+    widths: WidthsIn = WidthsIn()
+    without_apron: bool = False
 
 
 class PartsOut(Result, frozen=True, kw_only=True):

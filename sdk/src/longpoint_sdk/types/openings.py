@@ -5,7 +5,17 @@ from __future__ import annotations
 from typing import Any
 
 from longpoint_sdk.types._base import Result, request_from
-from longpoint_sdk.types.common import Foot, OpeningIn, ReadingsIn, RevealsIn
+from longpoint_sdk.types.common import (
+    Foot,
+    HornsIn,
+    OpeningIn,
+    ReadingsIn,
+    RevealsIn,
+    SillAnswer,
+    WallAnswer,
+    WallLimitsIn,
+    WidthsIn,
+)
 
 
 class Made(Result, frozen=True, kw_only=True):
@@ -38,6 +48,12 @@ class OpeningStored(Result, frozen=True, kw_only=True):
     readings: ReadingsIn
     reveals: RevealsIn
     square_gap: str
+    horns: HornsIn
+    widths: WidthsIn
+    without_apron: bool
+    wall_answer: WallAnswer | str
+    wall_limits: WallLimitsIn
+    sill_answer: SillAnswer | str
     exact: dict[str, str]
 
     def changed(self, **fields: Any) -> OpeningIn:
