@@ -24,6 +24,7 @@ from longpoint_sdk._errors import (
     UnreadableAnswer,
     VersionConflict,
 )
+from longpoint_sdk._events import Event
 from longpoint_sdk._length import Length
 from longpoint_sdk._length_text import Unit
 from longpoint_sdk._pages import AsyncPages, Pages
@@ -39,6 +40,7 @@ __all__ = [
     "Client",
     "ConfigError",
     "ConnectionFailed",
+    "Event",
     "Fault",
     "Length",
     "LengthError",

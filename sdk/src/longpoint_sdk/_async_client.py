@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import AsyncIterator
 from types import EllipsisType, TracebackType
-from typing import TYPE_CHECKING, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from longpoint_sdk._call import Call, Reply
 from longpoint_sdk._errors import ConnectionFailed
+from longpoint_sdk._events import Event, EventReader, as_stream
 from longpoint_sdk._exchange import Came, Pause, Send, exchange
 from longpoint_sdk._retry import Retry
 from longpoint_sdk._settings import Settings
@@ -78,14 +80,50 @@ class BaseAsyncClient:
 
     async def _take(self, step: Send | Pause) -> Came:
         if isinstance(step, Pause):
-            import asyncio  # by now it is loaded; at the top it would slow the import of the sync client
-
-            await asyncio.sleep(step.seconds)
+            await self._pause(step)
             return None
         try:
             return await self._wire.send(step, self._settings.timeout)
         except ConnectionFailed as failure:
             return failure
+
+    async def _pause(self, step: Pause) -> None:
+        import asyncio  # by now it is loaded; at the top it would slow the import of the sync client
+
+        await asyncio.sleep(step.seconds)
+
+    async def stream(self, call: Call[Any]) -> AsyncIterator[Event]:
+        """Send a call and give its events as they come; the last one holds the answer.
+
+        What fails before the first event is sent again like any other call; after it, nothing is.
+
+        Raises:
+            Problem: the service refused.
+            ConnectionFailed: no answer came, or it broke off.
+        """
+        step, response = await self._open(as_stream(call))
+        reader = EventReader()
+        async for chunk in self._wire.chunks(step, response):
+            for event in reader.feed(chunk):
+                yield event
+
+    async def _open(self, call: Call[Any]) -> tuple[Send, httpx.Response]:
+        steps = exchange(call, self._settings.retry)
+        came: Came = None
+        try:
+            while True:
+                step = steps.send(came)
+                if isinstance(step, Pause):
+                    await self._pause(step)
+                    came = None
+                    continue
+                sent = step
+                try:
+                    came, response = await self._wire.open(step, self._settings.timeout)
+                except ConnectionFailed as failure:
+                    came = failure
+        except StopIteration:
+            return sent, response
 
     def with_options(
         self: Self, *, timeout: float | EllipsisType | None = ..., retry: Retry | None = None

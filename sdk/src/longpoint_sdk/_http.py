@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import platform
-from collections.abc import Generator, Iterator
+from collections.abc import AsyncIterator, Generator, Iterator
 from contextlib import contextmanager
 from typing import Any
 
@@ -29,15 +29,32 @@ class Wire:
         transport: httpx.BaseTransport | None,
     ) -> None:
         _check(client, proxy, transport)
-        self._settings = settings
+        self._url = settings.url
+        self._how = _how(settings.key)
         self._owned = client is None
         self._client = client or _make(httpx.Client, proxy, transport)
 
     def send(self, step: Send, timeout: float | None) -> Answer:
         """Send one request and read its answer whole."""
         with _failures(step):
-            response = self._client.request(**_arguments(self._settings, step, timeout))
+            response = self._client.send(_request(self._client, self._url, step, timeout), **self._how)
         return Answer(response.status_code, response.headers, response.content)
+
+    def open(self, step: Send, timeout: float | None) -> tuple[Answer, httpx.Response]:
+        """Send one request; the body of a good answer is left to be read as it comes."""
+        with _failures(step):
+            request = _request(self._client, self._url, step, timeout)
+            response = self._client.send(request, stream=True, **self._how)
+            content = b"" if response.is_success else response.read()
+        return Answer(response.status_code, response.headers, content), response
+
+    def chunks(self, step: Send, response: httpx.Response) -> Iterator[bytes]:
+        """The body of an answer as it comes."""
+        with _failures(step):
+            try:
+                yield from response.iter_bytes()
+            finally:
+                response.close()
 
     def close(self) -> None:
         """Close the connections, unless they are someone else's."""
@@ -57,15 +74,34 @@ class AsyncWire:
         transport: httpx.AsyncBaseTransport | None,
     ) -> None:
         _check(client, proxy, transport)
-        self._settings = settings
+        self._url = settings.url
+        self._how = _how(settings.key)
         self._owned = client is None
         self._client = client or _make(httpx.AsyncClient, proxy, transport)
 
     async def send(self, step: Send, timeout: float | None) -> Answer:
         """Send one request and read its answer whole."""
         with _failures(step):
-            response = await self._client.request(**_arguments(self._settings, step, timeout))
+            request = _request(self._client, self._url, step, timeout)
+            response = await self._client.send(request, **self._how)
         return Answer(response.status_code, response.headers, response.content)
+
+    async def open(self, step: Send, timeout: float | None) -> tuple[Answer, httpx.Response]:
+        """Send one request; the body of a good answer is left to be read as it comes."""
+        with _failures(step):
+            request = _request(self._client, self._url, step, timeout)
+            response = await self._client.send(request, stream=True, **self._how)
+            content = b"" if response.is_success else await response.aread()
+        return Answer(response.status_code, response.headers, content), response
+
+    async def chunks(self, step: Send, response: httpx.Response) -> AsyncIterator[bytes]:
+        """The body of an answer as it comes."""
+        with _failures(step):
+            try:
+                async for chunk in response.aiter_bytes():
+                    yield chunk
+            finally:
+                await response.aclose()
 
     async def close(self) -> None:
         """Close the connections, unless they are someone else's."""
@@ -85,17 +121,9 @@ def _check(client: object, proxy: object, transport: object) -> None:
         raise ConfigError("A http_client brings its own proxy and transport: set them there.")
 
 
-def _arguments(settings: Settings, step: Send, timeout: float | None) -> dict[str, Any]:
-    return {
-        "method": step.method,
-        "url": settings.url + step.path,
-        "params": step.query or None,
-        "headers": {"User-Agent": USER_AGENT, **step.headers},
-        "content": step.content,
-        "timeout": timeout,
-        "auth": _Bearer(settings.key) if settings.key else httpx.USE_CLIENT_DEFAULT,
-        "follow_redirects": False,  # the key is for this service alone
-    }
+def _how(key: Key | None) -> dict[str, Any]:
+    """How every request is sent. A redirect is not followed: the key is for this service alone."""
+    return {"auth": _Bearer(key) if key else httpx.USE_CLIENT_DEFAULT, "follow_redirects": False}
 
 
 class _Bearer(httpx.Auth):
@@ -107,6 +135,19 @@ class _Bearer(httpx.Auth):
     def auth_flow(self, request: httpx.Request) -> Generator[httpx.Request, httpx.Response, None]:
         request.headers["Authorization"] = f"Bearer {self._key.reveal()}"
         yield request
+
+
+def _request(
+    client: httpx.Client | httpx.AsyncClient, url: str, step: Send, timeout: float | None
+) -> httpx.Request:
+    return client.build_request(
+        step.method,
+        url + step.path,
+        params=step.query or None,
+        headers={"User-Agent": USER_AGENT, **step.headers},
+        content=step.content,
+        timeout=timeout,
+    )
 
 
 @contextmanager

@@ -1,0 +1,86 @@
+"""Server-sent events (WHATWG HTML, section 9.2), read as they come."""
+
+from __future__ import annotations
+
+import codecs
+import re
+from typing import Any, TypeVar
+
+import msgspec
+from msgspec.structs import replace
+
+from longpoint_sdk._call import Call
+from longpoint_sdk._errors import UnreadableAnswer
+
+T = TypeVar("T")
+EVENT_STREAM = "text/event-stream"
+_LINE_END = re.compile(r"\r\n|\r|\n")
+
+
+def as_stream(call: Call[Any]) -> Call[Any]:
+    """The same call, to be answered with events."""
+    return replace(call, accept=EVENT_STREAM, result=bytes, versioned=False)
+
+
+class Event(msgspec.Struct, frozen=True):
+    """One event of a stream.
+
+    Attributes:
+        name: What kind of event it is.
+        data: What it says, as it came.
+        id: Its id, where the service gives one.
+    """
+
+    name: str
+    data: str
+    id: str = ""
+
+    def read(self, kind: type[T] | Any = Any) -> T | Any:
+        """What it says, from JSON.
+
+        Raises:
+            UnreadableAnswer: when it is not of that kind.
+        """
+        try:
+            return msgspec.json.decode(self.data, type=kind)
+        except (msgspec.DecodeError, ValueError) as fault:
+            raise UnreadableAnswer(
+                f"The event is not what the document promises: {fault}", 200, "", self.data.encode()
+            ) from fault
+
+
+class EventReader:
+    """Takes bytes as they come and gives each event once it is whole; one cut short at the end is left out."""
+
+    def __init__(self) -> None:
+        self._decode = codecs.getincrementaldecoder("utf-8-sig")(errors="replace").decode
+        self._waiting = ""
+        self._name = ""
+        self._id = ""
+        self._data: list[str] = []
+
+    def feed(self, chunk: bytes) -> list[Event]:
+        """The events that this completes."""
+        text = self._waiting + self._decode(chunk)
+        held = "\r" if text.endswith("\r") else ""  # the line feed that belongs to it may be still on its way
+        *lines, rest = _LINE_END.split(text.removesuffix(held) if held else text)
+        self._waiting = rest + held
+        return [event for line in lines if (event := self._take(line))]
+
+    def _take(self, line: str) -> Event | None:
+        if not line:
+            return self._dispatch()
+        name, _, value = line.partition(":")
+        value = value.removeprefix(" ")
+        if name == "data":
+            self._data.append(value)
+        elif name == "event":
+            self._name = value
+        elif name == "id" and "\0" not in value:
+            self._id = value
+        return None
+
+    def _dispatch(self) -> Event | None:
+        event = Event(self._name or "message", "\n".join(self._data), self._id) if self._data else None
+        self._name, self._data = "", []
+        return event
