@@ -1047,7 +1047,7 @@ export interface ShareOut {
   quantity: number;
 }
 
-/** How the shop works. A material named in `packages` is bought in these alone. `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead. */
+/** How the shop works. A material named in `packages` is bought in these alone, up to four of each. `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead. */
 export interface ShopIn {
   build_year?: number | null;
   packages?: PackageIn[];

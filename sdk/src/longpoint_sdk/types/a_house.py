@@ -483,8 +483,8 @@ class WagesIn(Request, frozen=True, kw_only=True):
 
 
 class ShopIn(Request, frozen=True, kw_only=True):
-    """How the shop works. A material named in `packages` is bought in these alone. `build_year` is the house's:
-    paint of before 1978, or of unknown age, may hold lead.
+    """How the shop works. A material named in `packages` is bought in these alone, up to four of each.
+    `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead.
     """
 
     build_year: int | None = None
