@@ -26,6 +26,7 @@ from litestar import Litestar, post
 from litestar.handlers import HTTPRouteHandler
 from litestar.params import JSONBody
 
+from longpoint.api.operation import operation
 from longpoint.api.routes import OPERATIONS
 from longpoint.app import create_app_from_environment
 
@@ -44,7 +45,7 @@ def echo_of(path: str) -> HTTPRouteHandler:
         return data
 
     echo.__annotations__ = {"data": JSONBody[body], "return": body}  # type: ignore[misc]
-    return post(ECHO, status_code=200)(echo)
+    return post(ECHO, **operation("echo_body", summary="Echo", tag="Bench"))(echo)
 
 
 def serve(kind: str, path: str, port: int) -> None:

@@ -1,0 +1,52 @@
+"""`python -m longpoint serve`: it starts, answers, logs JSON and stops when told to."""
+
+import json
+import os
+import re
+import signal
+import subprocess
+import sys
+
+import httpx
+
+
+def start(**variables: str) -> subprocess.Popen[str]:
+    return subprocess.Popen(
+        [sys.executable, "-m", "longpoint", "serve", "--port", "0"],
+        stderr=subprocess.PIPE,
+        text=True,
+        env={"PATH": os.environ["PATH"], "PYTHONPATH": os.pathsep.join(sys.path), **variables},
+    )
+
+
+def test_it_serves_until_told_to_stop_and_logs_json_alone():
+    with start() as process:
+        assert process.stderr
+        lines = []
+        for line in process.stderr:
+            lines.append(line)
+            if found := re.search(r"running on (http://127\.0\.0\.1:\d+)", line):
+                break
+        with httpx.Client(base_url=found[1]) as client:  # type: ignore[index]
+            answer = client.post("/v1/lengths", json={"lengths": ["34 1/2 in"]})
+            assert answer.status_code == 200
+            assert "server" not in answer.headers
+            head = client.head("/health/live")
+            assert head.headers["content-length"] == "15"
+        process.send_signal(signal.SIGTERM)
+        lines += process.stderr.readlines()
+        assert process.wait(timeout=30) in (0, -signal.SIGTERM)
+    entries = [json.loads(line) for line in lines]
+    requests = [entry for entry in entries if entry["event"] == "request"]
+    assert [entry["request_id"] for entry in requests] == [
+        each.headers["x-request-id"] for each in (answer, head)
+    ]
+
+
+def test_a_wrong_setting_stops_it_before_it_starts():
+    with start(LONGPOINT_WORKERS="none", LONGPOINT_PROT="1") as process:
+        assert process.stderr
+        said = process.stderr.read()
+        assert process.wait(timeout=30) == 2
+    assert "LONGPOINT_WORKERS" in said
+    assert "LONGPOINT_PROT" in said
