@@ -6,17 +6,26 @@ import re
 import signal
 import subprocess
 import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 
 import httpx
 
 
-def start(**variables: str) -> subprocess.Popen[str]:
-    return subprocess.Popen(
+@contextmanager
+def start(**variables: str) -> Iterator[subprocess.Popen[str]]:
+    """A server process, killed at the end whatever became of the test."""
+    process = subprocess.Popen(
         [sys.executable, "-m", "longpoint", "serve", "--port", "0"],
         stderr=subprocess.PIPE,
         text=True,
         env={"PATH": os.environ["PATH"], "PYTHONPATH": os.pathsep.join(sys.path), **variables},
     )
+    try:
+        yield process
+    finally:
+        process.kill()
+        process.communicate()
 
 
 def test_it_serves_until_told_to_stop_and_logs_json_alone():
