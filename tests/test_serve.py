@@ -29,7 +29,7 @@ def start(**variables: str) -> Iterator[subprocess.Popen[str]]:
 
 
 def test_it_serves_until_told_to_stop_and_logs_json_alone():
-    with start() as process:
+    with start(LONGPOINT_DATABASE="") as process:
         assert process.stderr
         lines = []
         for line in process.stderr:
