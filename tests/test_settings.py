@@ -2,11 +2,11 @@
 
 import pytest
 
-from longpoint.settings import CLIENTS_OWN, PREFIX, Settings, SettingsError
+from longpoint.settings import CLIENTS_OWN, DEFAULT_DATABASE, PREFIX, Settings, SettingsError
 
 
 def test_nothing_set_gives_the_defaults():
-    assert Settings.from_environment({"HOME": "/root"}) == Settings()
+    assert Settings.from_environment({"HOME": "/root"}) == Settings(database=DEFAULT_DATABASE)
 
 
 def test_each_variable_is_read_as_its_type():
