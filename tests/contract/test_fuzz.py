@@ -1,8 +1,5 @@
 """Requests made from the document, good and bad: the service does what the document says."""
 
-import asyncio
-import atexit
-import tempfile
 from collections import Counter
 from pathlib import Path
 
@@ -11,49 +8,36 @@ import pytest
 import schemathesis
 from hypothesis import strategies as st
 
-import databases
 from longpoint.api.negotiate import MSGPACK, MSGPACK_SHORT
 from longpoint.app import create_app
-from longpoint.schedules.migrate import migrate
-from longpoint.schedules.store import Store
 from longpoint.settings import Settings
-
-
-def _database() -> str:
-    """A database for the length of the run: operations are collected before any fixture lives."""
-    folder = tempfile.TemporaryDirectory(prefix="longpoint-fuzz-")
-    atexit.register(folder.cleanup)
-    address = databases.fresh_sqlite(Path(folder.name))
-
-    async def prepare() -> None:
-        store = Store(address, create=True)
-        await migrate(store)
-        await store.close()
-
-    asyncio.run(prepare())
-    return address
 
 
 @schemathesis.hook
 def before_load_schema(context, raw_schema):  # noqa: ARG001
-    """Leave out MessagePack's second name: the same bodies again would take a third of the time."""
+    """Keep MessagePack where it is cheap: all operations share its reading and writing."""
     for methods in raw_schema["paths"].values():
         for entry in methods.values():
-            entry.get("requestBody", {}).get("content", {}).pop(MSGPACK_SHORT, None)
+            content = entry.get("requestBody", {}).get("content", {})
+            content.pop(MSGPACK_SHORT, None)
+            if entry["operationId"] not in ("read_lengths", "compute_stool"):
+                content.pop(MSGPACK, None)
 
 
 SCHEMA = schemathesis.openapi.from_asgi(
     "/openapi.json",
-    create_app(Settings(access_log=False, database=_database())),
+    create_app(Settings(access_log=False)),
     config=schemathesis.Config.from_path(Path(__file__).with_name("schemathesis.toml")),
-)
+).exclude(
+    path_regex="^/v1/schedules"
+)  # what is stored wants a database and links from one request to the next
 
 _numbers = st.integers(0, 200)
 _fractions = st.sampled_from(["", " 1/2", "-5/8", " 3/16", " 17/32"])
 _units = st.sampled_from([" in", '"', "", " mm", "ft", "1 in", "'"])
 schemathesis.openapi.format("length", st.builds("{}{}{}".format, _numbers, _fractions, _units))
 
-ran: Counter[tuple[str, bool, int]] = Counter()
+ran: Counter[tuple[str, int]] = Counter()
 
 
 @schemathesis.serializer(MSGPACK)
@@ -80,8 +64,7 @@ def unpack(ctx, response):  # noqa: ARG001
 @SCHEMA.parametrize()
 def test_the_service_keeps_to_its_document(case):
     response = case.call_and_validate()
-    operation = case.operation
-    ran[operation.definition.raw["operationId"], "{" in operation.path, response.status_code] += 1
+    ran[case.operation.definition.raw["operationId"], response.status_code] += 1
 
 
 @pytest.fixture(scope="module", autouse=True)
@@ -89,8 +72,7 @@ def something_was_tried():
     """A run that tried nothing, or had everything refused, can look green."""
     yield
     assert ran
-    for name, addressed in {(name, addressed) for name, addressed, _ in ran}:
-        statuses = {status for each, _, status in ran if each == name}
-        # Made-up ids are of nothing: what is stored is reached by the links, in a run of its own.
-        assert addressed or min(statuses) < 300, f"{name} never accepted anything"
+    for name in {name for name, _ in ran}:
+        statuses = {status for each, status in ran if each == name}
+        assert 200 in statuses, f"{name} never accepted anything"
         assert max(statuses) >= 400, f"{name} never refused anything"
