@@ -7,6 +7,8 @@ from typing import Any
 from shapely import Polygon
 from shapely.ops import unary_union
 
+from dryfit.blocks import fit_blocks
+from dryfit.headdress import outside
 from dryfit.misfits import Misfits
 from dryfit.outline import Line, Outline
 from dryfit.piece import Face, Measure, Piece
@@ -21,6 +23,8 @@ class Job:
         outline: the jamb's inside faces.
         reveals: by side.
         foot, butted, overhang: as asked.
+        fillet: height of what lies under a butted head.
+        blocks: the corner blocks' parts by side, none where there are none.
         base: height above the first side of the line the legs stand on.
         taken_square: the joint gap the answer says it left by taking the corners as square.
     """
@@ -30,6 +34,8 @@ class Job:
     foot: str
     butted: bool
     overhang: float
+    fillet: float
+    blocks: dict[str, dict[str, Any]]
     base: float
     taken_square: float
 
@@ -42,15 +48,18 @@ class Job:
         return Line(complex(0, self.base), 1 + 0j)
 
 
-def fit_casing(job: Job, parts: list[dict[str, Any]], measure: Measure, misfits: Misfits) -> dict[str, Piece]:
-    """Put the casing together, note what does not fit, and return its pieces where they came to lie."""
-    cut = {
-        part["side"]: Piece.cut(part, measure) for part in parts if str(part["kind"]).startswith("casing_")
-    }
+def fit_casing(
+    job: Job, parts: list[dict[str, Any]], measure: Measure, misfits: Misfits, kind: str = "casing_"
+) -> dict[str, Piece]:
+    """Put the casing together (or what is mitred like it), note what does not fit, and return where it came to lie."""
+    cut = {part["side"]: Piece.cut(part, measure) for part in parts if str(part["kind"]).startswith(kind)}
     names = [name for name in job.outline.names if name != "sill" or job.foot == "picture_frame"]
     misfits.says("the casing's pieces", sorted(cut), sorted(names))
     if sorted(cut) != sorted(names):
         return {}
+    if job.blocks:
+        inner = {name: job.inner(name) for name in names}
+        return fit_blocks(cut, inner, job.blocks, job.base, measure, misfits)
     if job.taken_square:
         return _taken_square(job, cut, misfits)
     if job.foot == "picture_frame":
@@ -124,13 +133,12 @@ def _butted(job: Job, cut: dict[str, Piece], misfits: Misfits) -> dict[str, Piec
     """The head lies square across both legs and runs past each by the overhang."""
     right, left, head = _stand_right(job, cut["right"]), _stand_left(job, cut["left"]), cut["head"]
     along = right.left.outwards
-    head = head.laid(head.right.inner, along, right.left.outer + along * job.overhang)
-    under = Line(head.right.inner, -along)
-    misfits.near(
-        "the butted head past the left leg", head.left.inner, left.right.outer - along * job.overhang
-    )
-    misfits.near("the left leg's top below the head, inner edge", under.off(left.right.inner), 0)
-    misfits.near("the left leg's top below the head, outer edge", under.off(left.right.outer), 0)
+    under = Line(right.left.outer, -along).outside(job.fillet)
+    ends = [under.crosses(outside(leg)) for leg in (right, left)]
+    head = head.laid(head.right.inner, along, ends[0] + along * job.overhang)
+    misfits.near("the butted head past the left leg", head.left.inner, ends[1] - along * job.overhang)
+    misfits.near("the left leg's top below the head, inner edge", under.off(left.right.inner), -job.fillet)
+    misfits.near("the left leg's top below the head, outer edge", under.off(left.right.outer), -job.fillet)
     for end in head.part["ends"]:
         misfits.says(f"the butted head's {end['at']} end", end["cut"], "square")
     return {"right": right, "head": head, "left": left}
@@ -184,7 +192,8 @@ def _check_butt(job: Job, leg: Piece, head: Piece, wander: float, misfits: Misfi
 def _check_reveal(job: Job, name: str, piece: Piece, misfits: Misfits) -> None:
     jamb = job.outline.side(job.outline.names.index(name))
     for end, face in (("left", piece.left), ("right", piece.right)):
-        misfits.near(f"{name} reveal, {end} end on the saw", jamb.off(face.inner), job.reveals[name])
+        wanted = job.reveals[name] + (job.fillet if name == "head" else 0.0)
+        misfits.near(f"{name} reveal, {end} end on the saw", jamb.off(face.inner), wanted)
 
 
 def _check_edges(piece: Piece, measure: Measure, misfits: Misfits) -> None:

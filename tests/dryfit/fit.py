@@ -1,11 +1,14 @@
 """One opening's answer put together and held against its readings."""
 
 import math
+from dataclasses import replace
 from typing import Any
 
 from dryfit.casing import Job, fit_casing
+from dryfit.headdress import fit_strip
 from dryfit.misfits import Misfits
-from dryfit.outline import outline
+from dryfit.outline import Outline, outline
+from dryfit.piece import Measure, Piece
 from dryfit.rounding import check_roundings
 from dryfit.stool import fit_apron, fit_stool
 from dryfit.tape import as_cut, inches, rounding_error, unrounded
@@ -32,39 +35,86 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
     if as_marked:
         check_roundings(request, answer, misfits)
     shape = outline(readings, unit)
-    job = Job(
+    job = _job(request, answer, shape, measure)
+    placed = fit_casing(job, answer["parts"], measure, misfits)
+    if not placed:
+        return misfits.found
+    strips = (
+        {"fillet": job.inner("head"), "cap": job.inner("head").outside(job.fillet + _width(placed["head"]))}
+        if job.butted
+        else {}
+    )
+    for kind, under in strips.items():
+        if trim.get(kind):
+            middle = shape.corners[3] + (shape.corners[2] - shape.corners[3]) / 2
+            overhang = float(inches(trim[kind].get("overhang", "0 in"), unit))
+            legs = placed["left"], placed["right"]
+            fit_strip(
+                kind,
+                answer["parts"],
+                measure,
+                misfits,
+                under=under,
+                legs=legs,
+                overhang=overhang,
+                middle=middle,
+            )
+    band = trim.get("back_band")
+    if band:
+        lap = float(inches(band.get("lap", "0 in"), unit))
+        reveals = {name: job.reveals[name] + _width(piece) - lap for name, piece in placed.items()}
+        around = replace(job, reveals=job.reveals | reveals)
+        placed = fit_casing(around, answer["parts"], measure, misfits, "back_band")
+    if job.foot == "stool" and placed:
+        _fit_under(request, answer, placed, job, measure, misfits)
+    return misfits.found
+
+
+def _job(request: dict[str, Any], answer: dict[str, Any], shape: Outline, measure: Measure) -> Job:
+    unit, trim = request.get("unit"), request["trim"]
+    style, fillet = trim.get("head_style", "mitred"), trim.get("fillet")
+    return Job(
         outline=shape,
         reveals={name: _reveal(request, name, unit) for name in shape.names},
         foot=request.get("foot_style", "stool"),
-        butted=trim.get("head_style") == "butted",
+        butted=style == "butted",
         overhang=float(inches(trim.get("overhang", "0 in"), unit)),
+        fillet=float(inches(fillet["height"], unit)) if fillet and style == "butted" else 0.0,
+        blocks={part["side"]: part for part in answer["parts"] if part["kind"] == "corner_block"},
         base=_base(request, answer, measure),
         taken_square=_told_gap(answer["square_gap"]),
     )
-    placed = fit_casing(job, answer["parts"], measure, misfits)
-    if job.foot != "stool" or not placed:
-        return misfits.found
+
+
+def _width(piece: Piece) -> float:
+    return float(unrounded(piece.part["width"]))
+
+
+def _fit_under(
+    request: dict[str, Any],
+    answer: dict[str, Any],
+    placed: dict[str, Piece],
+    job: Job,
+    measure: Measure,
+    misfits: Misfits,
+) -> None:
+    """The stool and the apron, under the trim that stands on the stool."""
+    unit, trim, readings = request.get("unit"), request["trim"], request["readings"]
     # Where a leg leans and was cut square, its outside edge at the stool comes in by the versed sine of its lean.
     misfits.slack += job.taken_square**2
     outsides = (placed["left"].left.outer.real, placed["right"].right.outer.real)
-    apron = trim.get("apron")
+    jamb, apron, stool = job.outline.length(0), trim.get("apron"), trim["stool"]
     if apron:
-        fit_apron(
-            answer["parts"],
-            measure,
-            misfits,
-            jamb=shape.length(0),
-            outsides=outsides,
-            returned=apron.get("ends", "mitred_return") == "mitred_return",
-        )
-    stool = trim["stool"]
+        returned = apron.get("ends", "mitred_return") == "mitred_return"
+        fit_apron(answer["parts"], measure, misfits, jamb=jamb, outsides=outsides, returned=returned)
     both = readings.get("jamb_depth")
     under = apron or trim["casing"]
     fit_stool(
         next(part for part in answer["parts"] if part["kind"] == "stool"),
+        {part["side"]: part for part in answer["parts"] if part["kind"] == "stool_return"},
         measure,
         misfits,
-        jamb=shape.length(0),
+        jamb=jamb,
         depths=(
             float(inches(both or readings["left_depth"], unit)),
             float(inches(both or readings["right_depth"], unit)),
@@ -74,7 +124,6 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
         clearance=float(inches(stool.get("sash_clearance", "0 in"), unit)),
         front=float(inches(under["thickness"], unit) + inches(stool["nosing"], unit)),
     )
-    return misfits.found
 
 
 def _told_gap(text: str) -> float:

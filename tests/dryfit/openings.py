@@ -241,3 +241,41 @@ leaning = openings(
     polygons(base_least=65, base_most=115) | st.just(RAKED) | st.just(STEEP), ("stool", "floor", "plinth")
 )
 curved = openings(arches().filter(lambda readings: "leg_height" in readings), ("stool", "floor"))
+
+
+@st.composite
+def dressed(draw: Draw) -> dict[str, Any]:
+    """A level opening in one of the trade's other styles: blocks, a fillet and cap, a back band, returned horns."""
+    style = draw(st.sampled_from(("corner_blocks", "butted", "banded")))
+    foot = draw(
+        st.sampled_from(("stool", "floor") if style == "butted" else ("stool", "floor", "picture_frame"))
+    )
+    casing = {"width": f"{draw(st.integers(8, 24))}/4 in", "thickness": "3/4 in"}
+    trim: dict[str, Any] = {"casing": casing, "reveal": draw(small(Fraction(1, 2)))}
+    if style == "corner_blocks":
+        # No narrower than the casing, and not over the opening.
+        trim |= {"head_style": style, "corner_block": {"width": casing["width"], "thickness": "1 in"}}
+    if style == "butted":
+        trim |= {"head_style": style, "overhang": draw(small(1)), "head_casing": draw(casings)}
+        for kind in draw(st.sets(st.sampled_from(("fillet", "cap")))):
+            ends = draw(st.sampled_from(("square", "mitred_return")))
+            size = {"height": "1/2 in", "depth": draw(lengths(1, 3)), "overhang": draw(small(2))}
+            trim[kind] = {"profile": kind, "ends": ends, **size}
+    if style == "banded":
+        trim["back_band"] = {"width": "1 1/8 in", "thickness": "1 in", "lap": draw(small(Fraction(3, 4)))}
+    if foot == "picture_frame":
+        trim["sill_casing"] = casing | ({} if style == "corner_blocks" else {"width": draw(lengths(1, 5))})
+    if foot == "stool":
+        ends = draw(st.sampled_from(("square", "mitred_return")))
+        trim["stool"] = {
+            "thickness": "1 in",
+            "horn": draw(lengths(2, 4)),
+            "nosing": draw(small(1)),
+            "ends": ends,
+        }
+    size = {
+        "jamb_width": draw(lengths(20, 80)),
+        "leg_height": draw(lengths(20, 80)),
+        "jamb_depth": draw(lengths(2, 6)),
+    }
+    return {"mark": "A1", "foot_style": foot, "readings": size, "trim": trim, "rounding": draw(roundings)}

@@ -3,17 +3,19 @@
 import math
 from typing import Any
 
-from shapely import Polygon, box
-from shapely.affinity import affine_transform, rotate, translate
+from shapely import Polygon, box, difference, symmetric_difference, union_all
+from shapely.affinity import rotate, translate
 from shapely.ops import unary_union
 
-from dryfit.misfits import Misfits
+from dryfit.misfits import GRID, Misfits
 from dryfit.piece import Measure
+from dryfit.returns import close, flat, turned
 from dryfit.tape import unrounded
 
 
 def fit_stool(
     part: dict[str, Any],
+    returns: dict[str, dict[str, Any]],
     measure: Measure,
     misfits: Misfits,
     *,
@@ -27,6 +29,8 @@ def fit_stool(
     """Lay the stool between the jambs with its back edge along the sash.
 
     Args:
+        part: the stool's.
+        returns: those of its ends' returns, by side; none where its ends are square.
         jamb: width between the jambs at the stool.
         depths: left and right, wall face to sash stop.
         outsides: where the casing's outside edges stand at the stool, x.
@@ -40,11 +44,14 @@ def fit_stool(
         for end in part["ends"]
     )
     for end, at in zip(part["ends"], ("left", "right"), strict=True):
-        misfits.says(f"the stool's {at} end", (end["at"], end["on_saw"], end["cut"]), (at, at, "square"))
+        cut = "mitre" if returns else "square"
+        misfits.says(f"the stool's {at} end", (end["at"], end["on_saw"], end["cut"]), (at, at, cut))
     # On the bench: left end at x = 0, back edge along y = 0, nosing towards the carpenter.
     stool = box(0, -width, length, 0) - unary_union(
         [box(0, -left[1], left[0], 0), box(length - right[0], -right[1], length, 0)]
     )
+    if returns:
+        stool = _returned(stool, part, returns, measure, (left[1], right[1]), misfits)
     lean = math.atan2(depths[1] - depths[0], jamb)
     stool = rotate(stool, lean, origin=(left[0], 0), use_radians=True)
     stool = translate(stool, -left[0], depths[0] - clearance / math.cos(lean))
@@ -77,6 +84,35 @@ def fit_stool(
         misfits.near(f"the stool's mark for the {mark}", float(measure(told)) - left[0], x, more + own)
 
 
+def _returned(
+    stool: Polygon,
+    part: dict[str, Any],
+    returns: dict[str, dict[str, Any]],
+    measure: Measure,
+    notches: tuple[float, float],
+    misfits: Misfits,
+) -> Polygon:
+    """The horns mitred from their front corners as far as the notch, and made whole again by the returns."""
+    x_least, y_least, x_most, _ = stool.bounds
+    mitred = []
+    for end, corner, way, notch in zip(part["ends"], (x_least, x_most), (1, -1), notches, strict=True):
+        misfits.says("the stool's mitre", (end["swing"], end["long_edge"]), (end["on_saw"], "front"))
+        run = (-notch - y_least) * math.tan(math.radians(end["mitre_degrees"]))
+        mitred.append(Polygon([(corner, y_least), (corner, -notch), (corner + way * run, -notch)]))
+    body = difference(stool, union_all(mitred), grid_size=GRID)
+    placed = [
+        translate(turned(flat(each, measure), side, x_most), 0, -notch)
+        for (side, each), notch in zip(sorted(returns.items()), notches, strict=True)
+    ]
+    for piece in placed:
+        misfits.apart("the stool and a return of it", body, piece)
+    together = union_all([body, *placed], grid_size=GRID)
+    missing = symmetric_difference(stool, together, grid_size=GRID)
+    if missing.area > misfits.slack * stool.length:
+        misfits.found.append(f"the stool and its returns leave {missing.area:.5f} sq in open or over")
+    return together
+
+
 def _front_at(stool: Polygon, x: float) -> float:
     return float(stool.intersection(box(x - 1e-6, -1e3, x + 1e-6, 1e3)).bounds[1])
 
@@ -106,18 +142,8 @@ def fit_apron(
     if not returned:
         misfits.near("the square apron's area from above", body.area, length * thick)
         return
-    # A return's face is turned to the side: the left one a quarter turn, its wall end against the wall.
-    left, right = (_from_above(pieces[f"apron_return/{side}"], measure) for side in ("left", "right"))
-    left = affine_transform(left, [0, 1, -1, 0, 0, 0])
-    left = translate(left, -left.bounds[0], -left.bounds[3])
-    right = affine_transform(right, [0, -1, 1, 0, 0, 0])
-    right = translate(right, length - right.bounds[2], -right.bounds[3])
-    for name, one, other in (("left", left, body), ("right", right, body)):
-        misfits.apart(f"the apron and its {name} return", one, other)
-    together = unary_union([body, left, right])
-    missing = box(0, -thick, length, 0).symmetric_difference(together)
-    if missing.area > misfits.slack * (2 * length + 4 * thick):
-        misfits.found.append(f"the apron and its returns leave {missing.area:.5f} sq in open or over")
+    returns = {side: _from_above(pieces[f"apron_return/{side}"], measure) for side in ("left", "right")}
+    close("apron", body, returns, length, thick, misfits)
 
 
 def _from_above(part: dict[str, Any], measure: Measure) -> Polygon:

@@ -10,7 +10,7 @@ from hypothesis import assume, given, note, settings
 
 from asking import Service
 from dryfit import dry_fit
-from dryfit.openings import curved, framed, leaning, skewed, standing
+from dryfit.openings import curved, dressed, framed, leaning, skewed, standing
 
 DEMO = Path(__file__).parents[2] / "deploy/demo/house.json"
 
@@ -59,6 +59,12 @@ def test_an_opening_out_of_square_closes(service: Service, request: dict[str, An
 @settings(max_examples=60)
 @given(request=curved)
 def test_a_curved_head_on_legs_closes(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+@settings(max_examples=120)
+@given(request=dressed())
+def test_the_trades_other_styles_close(service: Service, request: dict[str, Any]) -> None:
     assert misfits(service, request) == []
 
 
