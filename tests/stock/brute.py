@@ -13,7 +13,11 @@ def cheapest(job: Job) -> int | None:
     pieces = job.pieces
     stock = job.stock
     most = tuple(
-        1 if isinstance(one, Remnant) else sum(p.quantity for p in pieces) if one.available is None else one.available
+        1
+        if isinstance(one, Remnant)
+        else sum(p.quantity for p in pieces)
+        if one.available is None
+        else one.available
         for one in stock
     )
 

@@ -1,0 +1,136 @@
+"""What is in the way: each collision with the trade's answers, none of which is taken up by itself."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from msgspec.structs import replace
+
+from geometry.builders import CASING, TRIM, F, opening
+from longpoint.geometry import (
+    BackBand,
+    Clearances,
+    Finding,
+    Foot,
+    HeadStrip,
+    HeadStyle,
+    Horns,
+    Opening,
+    PlumbSides,
+    Trim,
+    Widths,
+    build_opening,
+)
+
+WINDOW = PlumbSides(F("30.625"), F("46.25"), F("46.25"))
+
+
+def among(trim: Trim = TRIM, fields: dict[str, Any] | None = None, **clear: str) -> Opening:
+    base = opening(WINDOW, trim, **(fields or {}))
+    clearances = Clearances(**{name: F(text) for name, text in clear.items()})
+    return replace(base, readings=replace(base.readings, clearances=clearances))
+
+
+def found(one: Opening) -> tuple[Finding, ...]:
+    return build_opening(one).findings
+
+
+def test_room_enough_is_no_finding() -> None:
+    # The horn reaches 3/16 + 2 1/2 + 3/4 = 3 7/16, the head 2 11/16 up, the apron 3/4 + 2 1/2 down.
+    assert found(among(left="3.4375", right="3.4375", above="2.6875", below="3.25")) == ()
+
+
+def test_a_horn_in_the_way_is_shortened_to_what_is_left() -> None:
+    (finding,) = found(among(left="3"))
+    (offer,) = finding.offers
+    assert (finding.code, finding.side, finding.amount) == ("horn-collides", "left", F("0.4375"))
+    assert (offer.answer, offer.field, offer.value) == ("shorten_horn", ("horns", "left"), F("0.3125"))
+
+
+def test_casing_in_the_way_is_ripped() -> None:
+    casing, horn = found(among(right="2.5"))
+    assert (casing.code, casing.amount) == ("casing-collides", F("0.1875"))
+    assert [(offer.answer, offer.value) for offer in casing.offers] == [
+        ("rip_casing", F("2.3125")),
+        ("rip_and_return_casing", F("1.6875")),
+    ]
+    assert horn.code == "horn-collides"
+
+
+def test_no_room_for_casing_offers_no_rip() -> None:
+    casing, _ = found(among(right="0"))
+    assert casing.offers == ()
+
+
+def test_head_trim_counts_its_fillet_cap_and_band() -> None:
+    strip = HeadStrip("strip", height=F(1), depth=F(2))
+    dressed = replace(TRIM, head_style=HeadStyle.BUTTED, fillet=strip, cap=strip)
+    (finding,) = found(among(dressed, above="4.5"))
+    assert (finding.side, finding.amount, finding.offers[0].value) == ("above", F("0.1875"), F("2.3125"))
+    banded = replace(TRIM, back_band=BackBand("band", F(1), F(1)))
+    assert found(among(banded, above="3"))[0].amount == F("0.6875")
+
+
+def test_an_apron_in_the_way_is_ripped_or_dropped() -> None:
+    (finding,) = found(among(below="3"))
+    assert [(offer.answer, offer.field, offer.value) for offer in finding.offers] == [
+        ("rip_apron", ("widths", "apron"), F("2.25")),
+        ("drop_apron", ("without_apron",), True),
+    ]
+    assert [offer.answer for offer in found(among(below="1.5"))[0].offers] == ["drop_apron"]
+    assert found(among(below="1/2"))[0].code == "stool-collides"
+    assert found(among(below="1.5", fields={"without_apron": True})) == ()
+
+
+def test_a_picture_frames_sill_casing_is_ripped() -> None:
+    (finding,) = found(among(Trim(CASING, F(3, 16)), {"foot": Foot.PICTURE_FRAME}, below="2"))
+    assert (finding.code, finding.offers[0].value) == ("sill-collides", F("1.8125"))
+
+
+def test_neighbours_share_one_mull_casing() -> None:
+    (finding,) = found(among(left_neighbour="4"))
+    assert finding.amount == F("1.375")
+    shared = finding.offers[0]
+    assert shared.answer == "share_mull_casing"
+    assert dict(shared.figures)["mull casing width"] == F("3.625")
+    assert finding.offers[1].value == F("1.8125")
+
+
+def test_nothing_is_taken_up_by_itself() -> None:
+    crowded = among(left="1", right="1", above="1", below="1")
+    assert build_opening(crowded).parts == build_opening(opening(WINDOW)).parts
+
+
+room = st.integers(8, 16 * 6).map(lambda n: F(n, 16))
+
+
+@given(room, room, room, room)
+def test_taking_up_the_first_offers_leaves_nothing_in_the_way(left: F, right: F, above: F, below: F) -> None:
+    one = among(left=str(left), right=str(right), above=str(above), below=str(below))
+    for _ in range(3):
+        findings = [finding for finding in found(one) if finding.offers and finding.code != "stool-collides"]
+        if not findings:
+            break
+        for finding in findings:
+            one = _taken_up(one, finding)
+    left_over = [finding for finding in found(one) if finding.code != "stool-collides"]
+    assert left_over == []
+
+
+def _taken_up(one: Opening, finding: Finding) -> Opening:
+    offer = finding.offers[0]
+    match offer.field:
+        case ("horns", side):
+            return replace(one, horns=Horns(**{**_values(one.horns), str(side): offer.value}))
+        case ("widths", side):
+            return replace(one, widths=Widths(**{**_values(one.widths), str(side): offer.value}))
+        case ("without_apron",):
+            return replace(one, without_apron=True)
+    pytest.fail(f"{offer.answer} has no field")
+
+
+def _values(struct: Any) -> dict[str, Any]:
+    return {name: getattr(struct, name) for name in struct.__struct_fields__}
