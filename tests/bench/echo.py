@@ -158,7 +158,7 @@ def start(kind: str, path: str) -> tuple[subprocess.Popen[bytes], int]:
     process = subprocess.Popen(
         [sys.executable, __file__, "--path", path, "--serve", kind, "--port", str(port)],
         stderr=subprocess.DEVNULL,
-        env=os.environ,
+        env={"LONGPOINT_DATABASE": "", **os.environ},
     )
     for _ in range(200):
         with socket.socket() as probe:
