@@ -6,7 +6,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from generator import operations, types, typescript
+from generator import calls, clients, problems, types, typescript
 from generator.document import load
 
 HERE = Path(__file__).resolve().parents[1]
@@ -20,16 +20,16 @@ def files() -> dict[Path, str]:
     document = load(DOCUMENT)
     packages = {
         "types": types.modules(document),
-        "calls": operations.calls(document),
-        "_sync": operations.clients(document, asynchronous=False),
-        "_async": operations.clients(document, asynchronous=True),
+        "calls": calls.calls(document),
+        "_sync": clients.clients(document, asynchronous=False),
+        "_async": clients.clients(document, asynchronous=True),
     }
     written = {
         PACKAGE / package / f"{name}.py": text
         for package, modules in packages.items()
         for name, text in modules.items()
     }
-    written[PACKAGE / "problems.py"] = operations.problems(document)
+    written[PACKAGE / "problems.py"] = problems.problems(document)
     formatted = {path: _formatted(path, text) for path, text in written.items()}
     return formatted | {HERE / "typescript" / "longpoint.d.ts": typescript.declarations(document)}
 

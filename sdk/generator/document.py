@@ -13,6 +13,7 @@ from typing import Any
 Schema = dict[str, Any]
 
 JSON = "application/json"
+EVENT_STREAM = "text/event-stream"
 _SAME_AS_JSON = ("application/msgpack", "application/vnd.msgpack")
 _KEPT_TO_THE_TYPE = 4
 """A description that this many fields share says what their type is, not what they are."""
@@ -46,10 +47,15 @@ class Operation:
     description: str
     parameters: tuple[Parameter, ...]
     body: Schema | None
-    body_media_type: str
+    """The schema of a JSON body."""
+    raw_bodies: tuple[str, ...]
+    """Media types of bodies it takes as they are."""
     result: Schema | None
+    """The schema of a JSON answer."""
     formats: tuple[str, ...]
-    answers_json: bool
+    """Other media types it answers in."""
+    streams: bool
+    """Whether it can answer with events."""
     versioned: bool
     creates: bool
     problems: tuple[str, ...]
@@ -157,11 +163,11 @@ def _operation(raw: dict[str, Any], path: str, method: str, said: dict[str, Any]
         summary=said["summary"].rstrip("."),
         description=said.get("description", ""),
         parameters=tuple(_parameter(raw, one) for one in said.get("parameters", [])),
-        body=next(iter(taken.values()))["schema"] if taken else None,
-        body_media_type=next(iter(sorted(taken)), ""),
+        body=taken.get(JSON, {}).get("schema"),
+        raw_bodies=tuple(sorted(taken.keys() - {JSON, *_SAME_AS_JSON})),
         result=content.get(JSON, {}).get("schema"),
-        formats=tuple(sorted(kind for kind in content if kind not in (JSON, *_SAME_AS_JSON))),
-        answers_json=JSON in content,
+        formats=tuple(sorted(content.keys() - {JSON, *_SAME_AS_JSON, EVENT_STREAM})),
+        streams=EVENT_STREAM in content,
         creates="201" in said["responses"],
         versioned="ETag" in success.get("headers", {}),
         problems=tuple(

@@ -32,7 +32,8 @@ class Call(msgspec.Struct, Generic[T], frozen=True, kw_only=True):
         result: The type of its answer; None for an answer without a body, bytes for any other.
         query: Query parameters.
         headers: Header fields besides those that every request carries.
-        body: What is sent, encoded as JSON; None sends no body.
+        body: What is sent, encoded as JSON; text and bytes go as they are; None sends no body.
+        raw_as: What text and bytes are.
         accept: The media type to answer in.
         repeat: Whether it may be sent again.
         versioned: Whether the answer comes as a `Versioned`.
@@ -47,6 +48,7 @@ class Call(msgspec.Struct, Generic[T], frozen=True, kw_only=True):
     query: Mapping[str, str] = {}
     headers: Mapping[str, str] = {}
     body: Any = None
+    raw_as: str = "application/octet-stream"
     accept: str = JSON
     repeat: Repeat = "always"
     versioned: bool = False

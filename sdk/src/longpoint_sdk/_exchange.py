@@ -111,8 +111,10 @@ def _request(call: Call[Any]) -> Send:
         headers.setdefault("Idempotency-Key", f'"{uuid.uuid4()}"')
     content = None
     if call.body is not None:
-        content = encode(call.body)
-        headers["Content-Type"] = JSON
+        raw = call.body.encode() if isinstance(call.body, str) else call.body
+        as_it_is = isinstance(raw, bytes)
+        content = raw if as_it_is else encode(raw)
+        headers.setdefault("Content-Type", call.raw_as if as_it_is else JSON)
     return Send(call.method, call.path, call.query, headers, content)
 
 

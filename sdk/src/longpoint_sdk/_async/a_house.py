@@ -18,21 +18,6 @@ class AHouse(BaseAsyncClient):
         Every part of every opening, the sticks they come from, what to buy and what is left over.
 
         Asked to, also the cuts in the order to make them, the materials, the hours and the money.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.compute_cut_list(request))
 
@@ -43,20 +28,5 @@ class AHouse(BaseAsyncClient):
 
         Nails, glue, caulk, filler, paint and the rest, each with what it was computed from, in packages as
         sold.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.compute_materials(request))

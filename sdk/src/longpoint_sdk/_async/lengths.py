@@ -19,20 +19,5 @@ class Lengths(BaseAsyncClient):
 
         What cannot be read one way only is refused, never guessed: when any of them is wrong, all that are
         wrong are listed and none is answered.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.read_lengths(request))

@@ -35,18 +35,7 @@ class Openings(BaseAsyncClient):
             foot_style: Only those whose trim stands on this.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return AsyncPages(
             self, calls.list_openings(schedule_id, limit=limit, room=room, trim=trim, foot_style=foot_style)
@@ -72,23 +61,10 @@ class Openings(BaseAsyncClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(
             calls.add_opening(
@@ -106,28 +82,17 @@ class Openings(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
-            if_match: What was read, to change that and nothing newer.
             why: Why this is changed; kept with the revision.
+            if_match: What was read, to change that and nothing newer.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
-        return await self.send(calls.remove_opening(schedule_id, opening, if_match=if_match, why=why))
+        return await self.send(calls.remove_opening(schedule_id, opening, why=why, if_match=if_match))
 
     async def get_opening(
         self, schedule_id: str, opening: str, *, if_none_match: Versioned[types.OpeningStored] | None = None
@@ -142,18 +107,7 @@ class Openings(BaseAsyncClient):
             if_none_match: What was read before; given back when it still stands.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.get_opening(schedule_id, opening, if_none_match=if_none_match))
 
@@ -174,29 +128,16 @@ class Openings(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
-            if_match: What was read, to change that and nothing newer.
             why: Why this is changed; kept with the revision.
+            if_match: What was read, to change that and nothing newer.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(
-            calls.replace_opening(schedule_id, opening, request, if_match=if_match, why=why)
+            calls.replace_opening(schedule_id, opening, request, why=why, if_match=if_match)
         )

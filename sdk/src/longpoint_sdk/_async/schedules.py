@@ -25,19 +25,6 @@ class Schedules(BaseAsyncClient):
             limit: How many to give at most.
             name: Part of the name, in capitals or not.
             archived: Only those archived, or only those not; both when left out.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return AsyncPages(self, calls.list_schedules(limit=limit, name=name, archived=archived))
 
@@ -57,21 +44,6 @@ class Schedules(BaseAsyncClient):
         Args:
             why: Why this is changed; kept with the revision.
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.create_schedule(request, why=why, idempotency_key=idempotency_key))
 
@@ -85,22 +57,11 @@ class Schedules(BaseAsyncClient):
             if_match: What was read, to change that and nothing newer.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.delete_schedule(schedule_id, if_match=if_match))
 
@@ -116,18 +77,7 @@ class Schedules(BaseAsyncClient):
             if_none_match: What was read before; given back when it still stands.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(calls.get_schedule(schedule_id, if_none_match=if_none_match))
 
@@ -148,30 +98,17 @@ class Schedules(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            if_match: What was read, to change that and nothing newer.
             why: Why this is changed; kept with the revision.
+            if_match: What was read, to change that and nothing newer.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
-        return await self.send(calls.replace_schedule(schedule_id, request, if_match=if_match, why=why))
+        return await self.send(calls.replace_schedule(schedule_id, request, why=why, if_match=if_match))
 
     async def archive_schedule(
         self,
@@ -187,30 +124,19 @@ class Schedules(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            if_match: What was read, to change that and nothing newer.
             why: Why this is changed; kept with the revision.
+            if_match: What was read, to change that and nothing newer.
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(
-            calls.archive_schedule(schedule_id, if_match=if_match, why=why, idempotency_key=idempotency_key)
+            calls.archive_schedule(schedule_id, why=why, if_match=if_match, idempotency_key=idempotency_key)
         )
 
     async def unarchive_schedule(
@@ -227,28 +153,17 @@ class Schedules(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            if_match: What was read, to change that and nothing newer.
             why: Why this is changed; kept with the revision.
+            if_match: What was read, to change that and nothing newer.
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return await self.send(
-            calls.unarchive_schedule(schedule_id, if_match=if_match, why=why, idempotency_key=idempotency_key)
+            calls.unarchive_schedule(schedule_id, why=why, if_match=if_match, idempotency_key=idempotency_key)
         )

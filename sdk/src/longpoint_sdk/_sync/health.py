@@ -13,14 +13,6 @@ class Health(BaseClient):
         """Is the process alive?
 
         Answers as long as the process runs. Restart it when this does not answer.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            NotAcceptable: None of the formats asked for can be given.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
         """
         return self.send(calls.check_live())
 
@@ -29,15 +21,5 @@ class Health(BaseClient):
 
         Answers once the service can do its work: its database, if it has one, is there and of the right
         revision.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            NotAcceptable: None of the formats asked for can be given.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.check_ready())

@@ -16,21 +16,6 @@ class OneOpening(BaseClient):
         """An apron.
 
         Its length, flush with the casing's outside edges, and its returns where its ends are returned.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.compute_apron(request))
 
@@ -39,21 +24,6 @@ class OneOpening(BaseClient):
 
         Legs and head, and in a picture frame the sill piece, each with its mitres and its short and long
         points.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.compute_casing(request))
 
@@ -62,21 +32,6 @@ class OneOpening(BaseClient):
 
         Each corner's angle and the casing cut to it, as read: never squared up, and answered even where the
         readings disagree, with what the tape most likely got wrong.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.compute_corners(request))
 
@@ -84,21 +39,6 @@ class OneOpening(BaseClient):
         """How wood moves.
 
         Moisture content from the air, change across the grain, and how far a mitre opens, season by season.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.compute_movement(request))
 
@@ -107,21 +47,6 @@ class OneOpening(BaseClient):
 
         Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was
         computed.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.compute_opening(request))
 
@@ -129,20 +54,5 @@ class OneOpening(BaseClient):
         """A stool.
 
         Its length with both horns, its ripped width and its notches, from the jamb and the casing.
-
-        Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
-            NotAcceptable: None of the formats asked for can be given.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.compute_stool(request))

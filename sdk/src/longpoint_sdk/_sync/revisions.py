@@ -32,33 +32,20 @@ class Revisions(BaseClient):
 
         Args:
             schedule_id: The id of a schedule.
-            if_match: What was read, to change that and nothing newer.
             why: Why this is changed; kept with the revision.
+            if_match: What was read, to change that and nothing newer.
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
             PreconditionRequired: Say which version is to be changed.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(
             calls.restore_revision(
-                schedule_id, request, if_match=if_match, why=why, idempotency_key=idempotency_key
+                schedule_id, request, why=why, if_match=if_match, idempotency_key=idempotency_key
             )
         )
 
@@ -72,18 +59,7 @@ class Revisions(BaseClient):
             limit: How many to give at most.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return Pages(self, calls.list_revisions(schedule_id, limit=limit))
 
@@ -100,17 +76,6 @@ class Revisions(BaseClient):
             if_none_match: What was read before; given back when it still stands.
 
         Raises:
-            BadRequest: The request could not be read.
-            MalformedBody: The body could not be read.
-            KeyNeeded: A key is needed.
-            KeyRefused: The key is not taken.
-            ScopeMissing: The key may not do this.
             NotFound: Nothing is here.
-            NotAcceptable: None of the formats asked for can be given.
-            IdempotencyKeyReused: The Idempotency-Key was used for another request.
-            InvalidRequest: The request was read, but cannot be done as it stands.
-            InternalError: The service failed.
-            NoStorage: This service keeps no schedules.
-            StorageUnavailable: Schedules cannot be reached at the moment.
         """
         return self.send(calls.get_revision(schedule_id, number, if_none_match=if_none_match))
