@@ -170,6 +170,9 @@ async def test_every_fault_of_the_shop_is_told_with_those_of_the_house(client):
         ({"rates": {"nail_spacings": "16 in"}}, "/shop/rates/nail_spacings"),
         ({"rates": {"outer_nail": 1}}, "/shop/rates/outer_nail"),
         ({"rates": {"paint_solids": 0}}, "/shop/rates/paint_solids"),
+        ({"rates": {"paint_film": 5e-324}}, "/shop/rates/paint_film"),
+        ({"rates": {"nail_spacing": "0.0000001 in"}}, "/shop/rates/nail_spacing"),
+        ({"rates": {"caulk_fillet": "50 ft"}}, "/shop/rates/caulk_fillet"),
         ({"rates": {"paint_coats": 1.5}}, "/shop/rates/paint_coats"),
         ({"rates": {"cut_minutes": -1}}, "/shop/rates/cut_minutes"),
         ({"rates": {"nail_spacing": 16}}, "/shop/rates/nail_spacing"),
@@ -204,7 +207,7 @@ async def test_a_section_that_is_none_is_refused(client):
     assert list(await problems(client, house(["sawing"]))) == ["/include/0"]
 
 
-@pytest.mark.parametrize("value", [1e-9, 1e6])
+@pytest.mark.parametrize("value", [0.001, 1e6])
 async def test_rates_at_their_ends_are_answered_at_once(client, value):
     packages = [{"material": "caulk", "name": "drop", "size": value, "price": "0.01"}]
     found = await answer(client, house(SECTIONS, packages=packages))

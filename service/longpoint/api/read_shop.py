@@ -7,12 +7,13 @@ from collections import Counter
 from longpoint.api.read import Path, Reader
 from longpoint.api.wire_money import cents
 from longpoint.api.wire_shop import PackageIn, RatesIn, SawIn, ShopIn, WagesIn
-from longpoint.lengths import Fraction
+from longpoint.lengths import Fraction, tape
 from longpoint.shop import DEFAULTS, MaterialCode, Package, Rates, SawHabits, ShopSettings, Wages
 from longpoint.shop.packages import MOST_SIZES
 from longpoint.shop.rates import DIVISORS
 
 STANDARD = ShopSettings()
+LEAST_LENGTH, MOST_LENGTH = Fraction(1, 16), Fraction(120)
 
 
 def read_shop(read: Reader, wire: ShopIn | None, at: Path) -> ShopSettings:
@@ -61,10 +62,25 @@ def _rates(read: Reader, wire: RatesIn, at: Path) -> Rates:
         if value is None:
             continue
         if rate.unit == "in":
-            given[name] = read.positive(value, at, name) if name in DIVISORS else read.length(value, at, name)
+            given[name] = _length(read, value, at, name)
         else:
             given[name] = decimal(value)
     return Rates(given)
+
+
+def _length(read: Reader, value: str, at: Path, name: str) -> Fraction:
+    """A length among the rates, kept to what a shop could mean so that counts stay within reason."""
+    if name not in DIVISORS:
+        found, least = read.length(value, at, name), Fraction(0)
+    else:
+        found, least = read.positive(value, at, name), LEAST_LENGTH
+    if not least <= found <= MOST_LENGTH:
+        read.fault(
+            (*at, name),
+            "out-of-range",
+            f"{name} ({DEFAULTS[name].says}) must be from {tape(least)} to {tape(MOST_LENGTH)}, not {tape(found)}.",
+        )
+    return found
 
 
 def _wages(wire: WagesIn | None) -> Wages:
