@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction, Real, Rounding, Unit, feet_inches, round_to, tape
+from longpoint.lengths import Real, Rounding, Unit, feet_inches, round_to, tape
 
 
 class Wording(Value, frozen=True):
@@ -19,7 +19,7 @@ class Wording(Value, frozen=True):
 
     def length(self, value: Real) -> str:
         """In a table, under a heading that names the unit: `46 7/16`, `1180`."""
-        return self._tape(value).rsplit(" ", 1)[0]
+        return tape_text(value, self).rsplit(" ", 1)[0]
 
     def figure(self, value: Real) -> str:
         """In a drawing, where nothing else names the unit: `46 7/16"`, `1180 mm`."""
@@ -27,22 +27,23 @@ class Wording(Value, frozen=True):
             if self.feet:
                 return feet_inches(round_to(value, self.rounding))
             return f'{self.length(value)}"'
-        return self._tape(value)
+        return tape_text(value, self)
 
-    def stick(self, value: Fraction) -> str:
-        """A stick's length as the yard says it: `16'`, `12' 6"`, `4.8 m`."""
+    def stick(self, value: Real) -> str:
+        """A stick's length as the yard says it: `16'`, `12' 6"`, `4800 mm`."""
         if self.unit is Unit.MM:
-            return tape(value, Unit.MM)
-        text = feet_inches(value)
-        return text.removesuffix(' 0"')
+            return tape_text(value, self)
+        return feet_inches(round_to(value, self.rounding)).removesuffix(' 0"')
 
     @property
     def unit(self) -> Unit:
         """The unit the figures are in."""
         return self.rounding.to.unit
 
-    def _tape(self, value: Real) -> str:
-        return tape(round_to(value, self.rounding), self.unit)
+
+def tape_text(value: Real, wording: Wording) -> str:
+    """A length with its unit, rounded: `46 7/16 in`."""
+    return tape(round_to(value, wording.rounding), wording.unit)
 
 
 def angle(degrees: Real) -> str:
@@ -56,3 +57,26 @@ def money(cents: int) -> str:
     sign = "-" if cents < 0 else ""
     whole, part = divmod(abs(cents), 100)
     return f"{sign}{whole:,}.{part:02d}"
+
+
+def number(value: Real) -> str:
+    """An amount to two places at most: `3`, `12.5`, `0.25`."""
+    return f"{float(value):.2f}".rstrip("0").rstrip(".")
+
+
+def time(minutes: Real) -> str:
+    """Minutes as hours and minutes: `3 h 25 min`."""
+    hours, rest = divmod(round(minutes), 60)
+    if not hours:
+        return f"{rest} min"
+    return f"{hours} h {rest} min" if rest else f"{hours} h"
+
+
+def words(name: str) -> str:
+    """A name of the service's own, such as `final_coat`, in plain words."""
+    return name.replace("_", " ")
+
+
+def unbroken(text: str) -> str:
+    """A figure within a sentence, kept on one line."""
+    return text.replace(" ", "\N{NO-BREAK SPACE}")

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from xml.sax.saxutils import escape
 
 from longpoint.sheets.drawing.lettering import ASCENT, DESCENT, width
-from longpoint.sheets.drawing.shapes import Convex, Point, box, convex, touch, turned_box
+from longpoint.sheets.drawing.shapes import Convex, Point, box, convex, touches_any, turned_box
 from longpoint.sheets.drawing.style import Styling, stylesheet
 
 TEXT_SIZE = 11.0
@@ -54,11 +54,11 @@ class Canvas:
         else:
             self._back.append(f'<polygon class="{kind}" points="{spots}"/>')
 
-    def path(self, points: Sequence[Point], kind: str) -> None:
-        """An open run of lines that texts may cross."""
-        self._bounds.append(convex(*points))
-        spots = " ".join(f"{_n(x)},{_n(y)}" for x, y in points)
-        self._back.append(f'<polyline class="{kind}" points="{spots}"/>')
+    def strokes(self, strokes: Sequence[tuple[Point, Point]], kind: str) -> None:
+        """Many lines of one kind that texts may cross, as one path."""
+        if strokes:
+            runs = "".join(f"M{_n(x1)} {_n(y1)}L{_n(x2)} {_n(y2)}" for (x1, y1), (x2, y2) in strokes)
+            self._back.append(f'<path class="{kind}" d="{runs}"/>')
 
     def text(
         self, text: str, centre: Point, *, size: float = TEXT_SIZE, degrees: float = 0.0, kind: str = "t"
@@ -91,16 +91,15 @@ class Canvas:
 
     def free(self, shape: Convex, *, solids: bool = True) -> bool:
         """Whether a text could lie there without touching a text, a line or (if asked) a piece."""
-        if any(touch(shape, other) for other in self.texts):
-            return False
-        if any(touch(shape, other) for other in self.lines):
-            return False
-        return not (solids and any(touch(shape, other) for other in self.solids))
+        return not (
+            touches_any(shape, self.texts)
+            or touches_any(shape, self.lines)
+            or (solids and touches_any(shape, self.solids))
+        )
 
     def crosses_text(self, start: Point, end: Point) -> bool:
         """Whether a line would run through a text."""
-        shape = convex(start, end)
-        return any(touch(shape, other) for other in self.texts)
+        return touches_any(convex(start, end), self.texts)
 
     @property
     def bounds(self) -> tuple[float, float, float, float]:
@@ -138,10 +137,8 @@ def _text(text: str, at: Point, size: float, kind: str, turn: str) -> str:
     )
 
 
-def _n(value: float) -> str:
-    """A coordinate, to a hundredth of a unit."""
-    text = f"{value:.2f}".rstrip("0").rstrip(".")
-    return "0" if text in ("-0", "") else text
+_n = "{:.5g}".format
+"""A coordinate, to a hundredth of a unit."""
 
 
 _FORBIDDEN = {n: None for n in range(32) if n not in (9, 10, 13)} | {0x7F: None, 0xFFFE: None, 0xFFFF: None}

@@ -10,7 +10,16 @@ from __future__ import annotations
 from longpoint.geometry.value import Value
 from longpoint.sheets.drawing.canvas import SMALL_SIZE, Canvas, text_box
 from longpoint.sheets.drawing.lettering import ASCENT, DESCENT, width
-from longpoint.sheets.drawing.shapes import Convex, Point, along, convex, reading_angle, shifted, touch, unit
+from longpoint.sheets.drawing.shapes import (
+    Convex,
+    Point,
+    along,
+    convex,
+    reading_angle,
+    shifted,
+    touches_any,
+    unit,
+)
 
 FIRST_TIER = 16.0
 TIER = 17.0
@@ -96,7 +105,7 @@ def _fits(canvas: Canvas, what: Dimension, place: _Place) -> bool:
     near = convex(
         place.start, place.end, *(shifted(p, what.away, CLEAR - FIRST_TIER) for p in (place.end, place.start))
     )
-    if any(touch(near, solid) for solid in canvas.solids):
+    if touches_any(near, canvas.solids):
         return False
     line = convex(place.start, place.tail or place.end)
     return not any(_same_line(line, other) for other in canvas.lines)

@@ -20,6 +20,7 @@ def hatch(
     """Fill an upright box with slanting lines, each clipped to it."""
     height = bottom - top
     reach = (right - left) + height
+    strokes = []
     for count in range(1, math.ceil(reach / step)):
         offset = left + count * step
         # The line through (offset, top) running down to the left.
@@ -31,4 +32,5 @@ def hatch(
             x2, y2 = left, top + (offset - left)
         if not rising:
             x1, x2 = left + right - x1, left + right - x2
-        canvas.path(((x1, y1), (x2, y2)), "hatch")
+        strokes.append(((x1, y1), (x2, y2)))
+    canvas.strokes(strokes, "hatch")

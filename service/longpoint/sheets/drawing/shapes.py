@@ -1,8 +1,9 @@
-"""Points, convex outlines and whether two of them touch."""
+"""Points, convex outlines and whether they touch."""
 
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 
 from longpoint.geometry.value import Value
 
@@ -45,16 +46,15 @@ def turned_box(centre: Point, width: float, height: float, degrees: float) -> Co
     )
 
 
-def touch(one: Convex, other: Convex) -> bool:
-    """Whether two convex outlines share any area (merely meeting edges do not count)."""
-    if (
-        one.right <= other.left
-        or other.right <= one.left
-        or one.bottom <= other.top
-        or other.bottom <= one.top
-    ):
-        return False
-    return not (_apart(one.points, other.points) or _apart(other.points, one.points))
+def touches_any(one: Convex, others: Iterable[Convex]) -> bool:
+    """Whether an outline shares any area with one of the others (merely meeting edges do not count)."""
+    left, top, right, bottom = one.left, one.top, one.right, one.bottom
+    for other in others:
+        if right <= other.left or other.right <= left or bottom <= other.top or other.bottom <= top:
+            continue
+        if not (_apart(one.points, other.points) or _apart(other.points, one.points)):
+            return True
+    return False
 
 
 def _apart(one: tuple[Point, ...], other: tuple[Point, ...]) -> bool:

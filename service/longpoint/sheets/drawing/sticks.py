@@ -49,10 +49,14 @@ class StickRow(Value, frozen=True):
 
 
 def sticks_drawing(
-    title: str, rows: Sequence[StickRow], wording: Wording, styling: Styling = Styling.THEMED
+    title: str,
+    rows: Sequence[StickRow],
+    wording: Wording,
+    styling: Styling = Styling.THEMED,
+    across: float = ACROSS,
 ) -> str:
-    """Sticks under one another, all to one scale, as SVG text."""
-    scale = ACROSS / max(float(row.length) for row in rows)
+    """Sticks under one another, all to one scale, as SVG text; the longest is `across` wide."""
+    scale = across / max(float(row.length) for row in rows)
     canvas = Canvas()
     top = 0.0
     for row in rows:

@@ -1,0 +1,122 @@
+"""The cost sheet: the same money by line, by room and by opening, and the hours behind it."""
+
+from __future__ import annotations
+
+from longpoint.sheets.document import Block, Cell, Column, Document, Money, Notes, Number, Rows, Table
+from longpoint.sheets.job import Job
+from longpoint.sheets.wording import time, words
+from longpoint.shop import CostSheet, CostTotals, Hours
+
+LINES = (Column("Line", "line", 6), Column("Cost", "cost"))
+MONEY = (
+    Column("Sticks", "stock"),
+    Column("Waste", "waste"),
+    Column("Kept", "kept_offcut"),
+    Column("Materials", "consumable"),
+    Column("Labour", "labour"),
+    Column("In all", "total"),
+)
+OPENINGS = (Column("Opening", "opening", 3), Column("Room", "room", 5), *MONEY)
+ROOMS = (Column("Room", "room", 5), Column("Openings", "openings", 1), *MONEY)
+WORK = (
+    Column("Work", "work", 4),
+    Column("How much", "quantity", 1),
+    Column("Of", "unit", 2),
+    Column("Time", "time", 3),
+    Column("Minutes", "minutes", 1),
+)
+WAITS = (Column("After", "after", 4), Column("Hours", "hours", 2))
+CATEGORIES = {
+    "stock": "Sticks, as far as they become pieces",
+    "waste": "Waste of the sticks",
+    "kept_offcut": "Offcuts that go back on the rack",
+    "consumable": "Materials",
+    "labour": "Labour",
+}
+UNPRICED = "No price or wage was given for these, so they cost nothing here: {}."
+
+
+def cost_sheet(job: Job) -> Document:
+    """The job's money and hours.
+
+    Raises:
+        ValueError: for a job whose cost was not worked out.
+    """
+    cost = job.work.cost if job.work else None
+    if cost is None:
+        raise ValueError("a cost sheet needs the job's cost")
+    blocks: list[Block] = []
+    if cost.unpriced:
+        names = ", ".join(words(name) for name in cost.unpriced)
+        blocks.append(Notes("Without a price", (UNPRICED.format(names),)))
+    blocks += [_lines(cost, job.currency), _rooms(cost), _openings(cost)]
+    if job.work and job.work.hours:
+        blocks += [_work(job.work.hours), _waits(job.work.hours)]
+    return Document("cost-sheet", "Cost sheet", job.name, tuple(blocks), job.paper)
+
+
+def _lines(cost: CostSheet, currency: str) -> Table:
+    groups = []
+    for category, title in CATEGORIES.items():
+        cells: tuple[tuple[Cell, ...], ...] = tuple(
+            (words(line.name), Money(line.cents)) for line in cost.lines if line.category == category
+        )
+        if cells:
+            groups.append(Rows(cells, title))
+    return Table(
+        "lines",
+        f"What it costs ({currency})",
+        LINES,
+        tuple(groups),
+        ("The whole job", Money(cost.cents.total)),
+    )
+
+
+def _money(cents: CostTotals) -> tuple[Cell, ...]:
+    return (
+        Money(cents.stock),
+        Money(cents.waste),
+        Money(cents.kept_offcut),
+        Money(cents.consumable),
+        Money(cents.labour),
+        Money(cents.total),
+    )
+
+
+def _rooms(cost: CostSheet) -> Table:
+    rows: tuple[tuple[Cell, ...], ...] = tuple(
+        (one.room or "no room named", one.openings, *_money(one.cents)) for one in cost.rooms
+    )
+    total: tuple[Cell, ...] = ("The whole job", sum(one.openings for one in cost.rooms), *_money(cost.cents))
+    return Table("rooms", "By room", ROOMS, (Rows(rows),), total)
+
+
+def _openings(cost: CostSheet) -> Table:
+    rows: tuple[tuple[Cell, ...], ...] = tuple(
+        (one.opening, one.room, *_money(one.cents)) for one in cost.openings
+    )
+    return Table(
+        "openings", "By opening", OPENINGS, (Rows(rows),), ("The whole job", "", *_money(cost.cents))
+    )
+
+
+def _work(hours: Hours) -> Table:
+    rows: tuple[tuple[Cell, ...], ...] = tuple(
+        (
+            words(one.operation),
+            Number(one.quantity),
+            one.unit,
+            time(one.minutes),
+            Number(one.minutes),
+        )
+        for one in hours.operations
+    )
+    total: tuple[Cell, ...] = ("Hands-on, in all", "", "", time(hours.minutes), Number(hours.minutes))
+    return Table("work", "Hands-on time", WORK, (Rows(rows),), total)
+
+
+def _waits(hours: Hours) -> Table:
+    rows: tuple[tuple[Cell, ...], ...] = tuple((words(one.after), Number(one.hours)) for one in hours.waits)
+    return Table(
+        "waits", "Drying, when nobody works", WAITS, (Rows(rows),), ("In all", Number(hours.wait_hours))
+    )

@@ -1,0 +1,146 @@
+"""The fitting sheet: a page for each opening, to carry to the wall."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from longpoint.geometry import Built
+from longpoint.sheets.document import (
+    Block,
+    Cell,
+    Column,
+    Document,
+    Facts,
+    Heading,
+    Length,
+    Notes,
+    Picture,
+    Pictures,
+    Rows,
+    Table,
+    Tick,
+)
+from longpoint.sheets.drawing.elevation import elevation
+from longpoint.sheets.drawing.piece import end_words
+from longpoint.sheets.drawing.section import section
+from longpoint.sheets.drawing.style import Styling
+from longpoint.sheets.job import AT_THE_WALL, Job, caution_notes
+from longpoint.sheets.readings import readings_of
+from longpoint.sheets.wording import Wording, unbroken, words
+from longpoint.shop.house import BuiltOpening
+
+PIECES = (
+    Column("No.", "number", 1),
+    Column("Piece", "piece", 3),
+    Column("Profile", "profile", 3),
+    Column("Long point", "long_point"),
+    Column("Short point", "short_point"),
+    Column("Width", "width"),
+    Column("Left end, on the saw", "left_end", 5),
+    Column("Right end, on the saw", "right_end", 5),
+)
+MARKS = (
+    Column("No.", "number", 1),
+    Column("Piece", "piece", 3),
+    Column("From its left end on the saw", "marks", 14),
+)
+OPENINGS = (
+    Column("Opening", "opening", 2),
+    Column("Room", "room", 5),
+    Column("Alike", "count", 1),
+    Column("Pieces", "pieces", 1),
+    Column("Trim", "trim", 5),
+    Column("Fitted", "fitted", 1),
+)
+
+
+def fitting_sheet(job: Job) -> Document:
+    """The cautions and the openings in one list, then a page for each opening's drawings, pieces and marks."""
+    blocks: list[Block] = [caution_notes(job, *AT_THE_WALL), _list_of_openings(job)]
+    for one in job.cut_list.openings:
+        blocks += _opening(one, job.wording)
+    return Document("fitting-sheet", "Fitting sheet", job.name, tuple(blocks), job.paper)
+
+
+def _opening(one: BuiltOpening, wording: Wording) -> Iterator[Block]:
+    built = one.built
+    opening = built.opening
+    yield Heading(opening.mark, where(one), new_page=True)
+    yield Facts(_facts(built, wording))
+    yield Pictures(
+        (
+            Picture(
+                elevation(built, wording, Styling.NONE), f"Elevation of {opening.mark}, seen from the room"
+            ),
+            Picture(section(built, wording, Styling.NONE), f"Section of {opening.mark}"),
+        )
+    )
+    yield Table(
+        "pieces", f"Pieces of {opening.mark}", PIECES, (Rows(tuple(_pieces(built))),), about=opening.mark
+    )
+    marks = tuple(_marks(built, wording))
+    if marks:
+        caption = f"Marks to lay out on {opening.mark}"
+        yield Table("marks", caption, MARKS, (Rows(marks),), about=opening.mark)
+    notes = dict.fromkeys((*built.notes, *(note for part in built.parts for note in part.notes)))
+    if notes:
+        yield Notes("Mind", tuple(notes))
+
+
+def where(one: BuiltOpening) -> str:
+    """Room and number of openings alike, as far as there is something to say."""
+    alike = f"{one.count} alike" if one.count > 1 else ""
+    return ", ".join(text for text in (one.room, alike) if text)
+
+
+def _facts(built: Built, wording: Wording) -> tuple[tuple[str, Cell], ...]:
+    opening = built.opening
+    trim = opening.trim
+    own = opening.reveals
+    reveals = dict.fromkeys(
+        trim.reveal if side is None else side for side in (own.left, own.right, own.head, own.sill)
+    )
+    chosen: list[tuple[str, Cell]] = [
+        ("reveal", ", ".join(wording.figure(reveal) for reveal in reveals)),
+        ("stands on", words(opening.foot)),
+    ]
+    if trim.stool is not None and opening.foot == "stool":
+        chosen += [("horn", Length(trim.stool.horn)), ("nosing", Length(trim.stool.nosing))]
+    return (*readings_of(opening, wording), *chosen)
+
+
+def _pieces(built: Built) -> Iterator[tuple[Cell, ...]]:
+    for number, part in enumerate(built.parts, 1):
+        left, right = part.ends
+        yield (
+            number,
+            part.title,
+            part.profile,
+            Length(part.long_point),
+            Length(part.short_point) if part.short_point != part.long_point else "",
+            Length(part.width),
+            end_words(left),
+            end_words(right),
+        )
+
+
+def _marks(built: Built, wording: Wording) -> Iterator[tuple[Cell, ...]]:
+    for number, part in enumerate(built.parts, 1):
+        if part.marks:
+            marks = "; ".join(f"{unbroken(wording.figure(mark.at))} {mark.name}" for mark in part.marks)
+            yield number, part.title, marks
+
+
+def _list_of_openings(job: Job) -> Table:
+    rows: list[tuple[Cell, ...]] = [
+        (
+            one.built.opening.mark,
+            one.room,
+            one.count,
+            len(one.built.parts),
+            f"{one.built.opening.trim.casing.profile}, {words(one.built.opening.foot)}",
+            Tick(),
+        )
+        for one in job.cut_list.openings
+    ]
+    return Table("openings", "Openings", OPENINGS, (Rows(tuple(rows)),))

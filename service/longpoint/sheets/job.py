@@ -1,0 +1,53 @@
+"""What every sheet of a job is made from."""
+
+from __future__ import annotations
+
+from longpoint.geometry.value import Value
+from longpoint.sheets.document import Notes, Paper
+from longpoint.sheets.wording import Wording
+from longpoint.shop import Caution, ShopWork, cautions
+from longpoint.shop.house import CutList
+
+
+class Job(Value, frozen=True):
+    """A house worked out, and how its sheets are to look.
+
+    Attributes:
+        cut_list: openings, parts and sticks.
+        work: the shop's answer, with the sections that the sheet needs.
+        name: whose house it is.
+        currency: ISO 4217 code.
+        paper: what the sheets are printed on.
+        feet: lengths in drawings in feet and inches.
+    """
+
+    cut_list: CutList
+    work: ShopWork | None = None
+    name: str = ""
+    currency: str = "USD"
+    paper: Paper = Paper.LETTER
+    feet: bool = False
+
+    @property
+    def wording(self) -> Wording:
+        """How its lengths are written."""
+        return Wording(self.cut_list.house.rounding, self.feet)
+
+    @property
+    def cautions(self) -> tuple[Caution, ...]:
+        """Its cautions; a house whose age nobody told counts as an old one."""
+        return self.work.cautions if self.work else cautions(self.cut_list, build_year=None)
+
+
+AT_THE_SAW = ("saw_guards", "wood_dust", "short_piece", "clamp", "short_rip", "sharp_mitre")
+AT_THE_WALL = ("lead_paint", "escape_opening", "finishes", "local_codes")
+
+
+def caution_notes(job: Job, *codes: str) -> Notes:
+    """The cautions of these codes that the job raises, set apart."""
+    chosen = (caution for caution in job.cautions if not codes or caution.code in codes)
+    lines = tuple(
+        caution.text + (f" Here: {', '.join(caution.applies_to)}." if caution.applies_to else "")
+        for caution in chosen
+    )
+    return Notes("Before you start", lines, caution=True)

@@ -1,0 +1,98 @@
+"""Piece labels on plain grids of labels, told by their dimensions."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator
+
+from longpoint.geometry import End
+from longpoint.lengths import Fraction
+from longpoint.sheets.document import Document, Label, LabelGrid, Labels, Paper
+from longpoint.sheets.job import Job
+from longpoint.sheets.pieces import Piece, pieces_by_key
+from longpoint.sheets.wording import Wording, angle
+from longpoint.shop.house import CutList
+
+MM = Fraction(5, 127)
+GRIDS = {
+    Paper.LETTER: LabelGrid(
+        across=3,
+        down=10,
+        width=Fraction(21, 8),
+        height=Fraction(1),
+        left=Fraction(3, 16),
+        top=Fraction(1, 2),
+        gap_across=Fraction(1, 8),
+    ),
+    Paper.A4: LabelGrid(across=3, down=8, width=70 * MM, height=37 * MM, left=Fraction(0), top=MM / 2),
+}
+"""Common grids, common practice and no source: 30 labels of 2 5/8 by 1 in on Letter, 24 of 70 by 37 mm on A4."""
+
+
+def grid_faults(grid: LabelGrid, paper: Paper) -> tuple[str, ...]:
+    """What keeps a grid off its paper, a sentence for each."""
+    width, height = paper.size
+    faults = []
+    if grid.left + grid.across * grid.width + (grid.across - 1) * grid.gap_across > width:
+        faults.append("The labels run past the sheet's right edge.")
+    # A sheet's height in whole millimetres may fall short of its labels' by a hair.
+    if grid.top + grid.down * grid.height + (grid.down - 1) * grid.gap_down > height + Fraction(1, 100):
+        faults.append("The labels run past the sheet's bottom edge.")
+    return tuple(faults)
+
+
+def label_sheet(job: Job, grid: LabelGrid | None = None, skip: int = 0) -> Document:
+    """A label for every single piece, opening by opening.
+
+    Args:
+        job: the house.
+        grid: where labels lie; None for the paper's common one.
+        skip: places on the first sheet that are used up.
+    """
+    found = tuple(_labels(job))
+    block = Labels(grid or GRIDS[job.paper], found, skip)
+    return Document("labels", "Piece labels", job.name, (block,), job.paper)
+
+
+def _labels(job: Job) -> Iterator[Label]:
+    sticks = sticks_by_piece(job.cut_list)
+    for key, piece in pieces_by_key(job.cut_list).items():
+        for instance in range(piece.count):
+            stick = sticks[key][instance] if key in sticks else ""
+            yield _label(piece, instance + 1, stick, job.wording)
+
+
+def _label(piece: Piece, instance: int, stick: str, wording: Wording) -> Label:
+    part = piece.part
+    of = f", {instance} of {piece.count}" if piece.count > 1 else ""
+    left, right = part.ends
+    return Label(
+        piece.label,
+        wording.figure(part.overall),
+        (
+            f"{part.title}{of}" + (f", {piece.room}" if piece.room else ""),
+            f"{part.profile}{stick}",
+            f"left {_short(left)}, right {_short(right)}",
+        ),
+    )
+
+
+def _short(end: End) -> str:
+    said = end.cut.value
+    for degrees in (end.mitre, end.bevel):
+        if degrees:
+            said += f" {angle(degrees)}"
+    return said
+
+
+def sticks_by_piece(cut_list: CutList) -> dict[str, list[str]]:
+    """For each piece's key, the stick that each of its instances comes from, in words."""
+    found: dict[str, list[str]] = defaultdict(list)
+    for plan in cut_list.plans:
+        number = 0
+        for layout in plan.layouts:
+            for keys in layout.keys:
+                number += 1
+                for key in keys:
+                    found[key].append(f", {'remnant' if layout.remnant else 'stick'} {number}")
+    return dict(found)

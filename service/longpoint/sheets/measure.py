@@ -1,0 +1,121 @@
+"""The measure sheet: to fill in by hand at the openings, or filled in to check against the tape."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from longpoint.geometry import Foot, Opening, PlumbSides, Quadrilateral
+from longpoint.lengths import Fraction
+from longpoint.sheets.document import (
+    Block,
+    Cell,
+    Column,
+    Document,
+    Facts,
+    Heading,
+    Length,
+    Notes,
+    Paper,
+    Picture,
+    Pictures,
+    Rows,
+    Table,
+)
+from longpoint.sheets.drawing.style import Styling
+from longpoint.sheets.drawing.where_to_measure import depth_key, opening_key
+from longpoint.sheets.job import Job
+from longpoint.sheets.readings import readings_of
+from longpoint.sheets.wording import Wording, words
+from longpoint.shop.house import BuiltOpening
+
+COLUMNS = (
+    Column("Mark", "mark", 3),
+    Column("Room", "room", 5),
+    Column("Alike", "count", 2),
+    Column("W jamb to jamb", "jamb_width", 3),
+    Column("T across the head", "head_width", 3),
+    Column("L left height", "left_height", 3),
+    Column("R right height", "right_height", 3),
+    Column("D depth left", "left_depth", 3),
+    Column("D depth right", "right_depth", 3),
+    Column("X from bottom left", "diagonal_from_bottom_left", 3),
+    Column("Y from bottom right", "diagonal_from_bottom_right", 3),
+    Column("Stands on", "foot", 3),
+    Column("Remarks", "remarks", 6),
+)
+HOW = (
+    "Measure from the jamb's inside faces, not from old casing or the wall.",
+    "W along the bottom, T along the head, between the jambs.",
+    "L and R from the stool's top, sill jamb or finished floor to the underside of the head jamb.",
+    "D from the wall's face back to where the stool's back edge lands, at each end.",
+    "One diagonal, X, settles an opening that is out of square; a second, Y, checks the tape.",
+    "Write the fraction as the tape reads it. Remark where the wall stands proud of the jamb, and by how much.",
+)
+ROWS_TO_A_PAGE = 12
+
+
+def blank_measure_sheet(
+    paper: Paper = Paper.LETTER, name: str = "", rows: int = ROWS_TO_A_PAGE, unit: str = "in"
+) -> Document:
+    """Empty rows, with a key to what each reading is."""
+    empty = tuple(("",) * len(COLUMNS) for _ in range(rows))
+    table = Table("readings", f"Readings ({unit})", COLUMNS, (Rows(empty),), roomy=True)
+    facts = Facts((("job", name), ("measured by", ""), ("date", ""), ("house built", "")))
+    blocks: tuple[Block, ...] = (facts, *_key(), table)
+    return Document("measure-sheet", "Measure sheet", name, blocks, paper, sideways=True)
+
+
+def measure_sheet(job: Job) -> Document:
+    """The readings a house was worked out from; shapes of their own are listed below the table."""
+    plain = [one for one in job.cut_list.openings if _row_shape(one.built.opening)]
+    other = [one for one in job.cut_list.openings if not _row_shape(one.built.opening)]
+    blocks: list[Block] = [Facts((("measured by", ""), ("date", ""))), *_key()]
+    if plain:
+        rows = tuple(_row(one) for one in plain)
+        blocks.append(Table("readings", "Readings", COLUMNS, (Rows(rows),), roomy=True))
+    for one in other:
+        blocks += _shape(one, job.wording)
+    return Document("measure-sheet", "Measure sheet", job.name, tuple(blocks), job.paper, sideways=True)
+
+
+def _key() -> tuple[Block, ...]:
+    pictures = (
+        Picture(opening_key(Styling.NONE), "Where W, T, L, R and the diagonals X and Y are measured"),
+        Picture(depth_key(Styling.NONE), "Where the jamb's depth D is measured"),
+    )
+    return (Pictures(pictures, Notes("How to measure", HOW)),)
+
+
+def _row_shape(opening: Opening) -> bool:
+    return isinstance(opening.readings.shape, (PlumbSides, Quadrilateral))
+
+
+def _row(one: BuiltOpening) -> tuple[Cell, ...]:
+    opening = one.built.opening
+    shape, readings = opening.readings.shape, opening.readings
+
+    def reading(name: str) -> Cell:
+        value = getattr(shape, name, None)
+        return Length(value) if isinstance(value, Fraction) else ""
+
+    depths = (readings.left_depth, readings.right_depth) if opening.foot is Foot.STOOL else (None, None)
+    return (
+        opening.mark,
+        one.room,
+        one.count,
+        reading("jamb_width"),
+        reading("head_width"),
+        reading("left_height"),
+        reading("right_height"),
+        *("" if depth is None else Length(depth) for depth in depths),
+        reading("diagonal_from_bottom_left"),
+        reading("diagonal_from_bottom_right"),
+        words(opening.foot),
+        "",
+    )
+
+
+def _shape(one: BuiltOpening, wording: Wording) -> Iterator[Block]:
+    opening = one.built.opening
+    yield Heading(opening.mark, one.room)
+    yield Facts(readings_of(opening, wording))
