@@ -47,7 +47,7 @@ def cost_sheet(job: Job) -> Document:
         raise ValueError("a cost sheet needs the job's cost")
     blocks: list[Block] = []
     if cost.unpriced:
-        names = ", ".join(words(name) for name in cost.unpriced)
+        names = ", ".join(words(one.name) for one in cost.unpriced)
         blocks.append(Notes("Without a price", (UNPRICED.format(names),)))
     blocks += [_lines(cost, job.currency), _rooms(cost), _openings(cost)]
     if job.work and job.work.hours:

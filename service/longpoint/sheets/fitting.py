@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from longpoint.geometry import Built
+from longpoint.geometry import Built, Opening
 from longpoint.sheets.document import (
     Block,
     Cell,
@@ -131,6 +131,11 @@ def _marks(built: Built, wording: Wording) -> Iterator[tuple[Cell, ...]]:
             yield number, part.title, marks
 
 
+def _trim(opening: Opening) -> str:
+    casing = opening.trim.casing
+    return f"{casing.profile if casing else 'no casing'}, {words(opening.foot)}"
+
+
 def _list_of_openings(job: Job) -> Table:
     rows: list[tuple[Cell, ...]] = [
         (
@@ -138,7 +143,7 @@ def _list_of_openings(job: Job) -> Table:
             one.room,
             one.count,
             len(one.built.parts),
-            f"{one.built.opening.trim.casing.profile}, {words(one.built.opening.foot)}",
+            _trim(one.built.opening),
             Tick(),
         )
         for one in job.cut_list.openings

@@ -82,6 +82,7 @@ def _table(table: Table, wording: Wording) -> View:
         "key": table.key,
         "caption": table.caption,
         "roomy": table.roomy,
+        "shares": sum(column.share for column in table.columns),
         "columns": [
             {
                 "heading": f"{column.heading} ({wording.unit})" if length else column.heading,
