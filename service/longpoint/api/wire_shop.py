@@ -13,11 +13,10 @@ from longpoint.shop.rates import DIVISORS
 
 Sections = Annotated[list[Section], Meta(max_length=len(Section))]
 
-LEAST = 0.001
+LEAST = 0.01
 """Of a number that something is divided by."""
 _PENNY = Literal[0, 2, 3, 4, 5, 6, 7, 8, 9, 10]
 _MOST = {"percent": 1000, "mil": 100, "each": 100, "ft2": 10_000, "min": 1440, "h": 720}
-_LEAST_DIVISOR = 0.01  # what is divided by a rate stays a number a shop could buy
 
 
 def _rate_type(rate: Rate) -> Any:
@@ -31,11 +30,7 @@ def _rate_type(rate: Rate) -> Any:
     if rate.unit == "each":
         return Annotated[int, Meta(ge=0, le=most, description=says)] | None
     if rate.name in DIVISORS:
-<<<<<<< HEAD
-        return Annotated[float, Meta(ge=_LEAST_DIVISOR, le=most, description=says)] | None
-=======
         return Annotated[float, Meta(ge=LEAST, le=most, description=says)] | None
->>>>>>> ea1d431 (Keep the shop's rates within what can be counted)
     return Annotated[float, Meta(ge=0, le=most, description=says)] | None
 
 
