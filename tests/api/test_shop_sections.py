@@ -207,7 +207,7 @@ async def test_a_section_that_is_none_is_refused(client):
     assert list(await problems(client, house(["sawing"]))) == ["/include/0"]
 
 
-@pytest.mark.parametrize("value", [0.001, 1e6])
+@pytest.mark.parametrize("value", [0.01, 1e6])
 async def test_rates_at_their_ends_are_answered_at_once(client, value):
     packages = [{"material": "caulk", "name": "drop", "size": value, "price": "0.01"}]
     found = await answer(client, house(SECTIONS, packages=packages))
