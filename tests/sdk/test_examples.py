@@ -5,6 +5,7 @@ import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
+from decimal import Decimal
 from pathlib import Path
 from urllib.parse import urlencode
 from urllib.request import urlopen
@@ -19,6 +20,28 @@ def environment(address: str, **more: str) -> dict[str, str]:
     paths = str(EXAMPLES.parent / "src")
     kept = {name: value for name, value in os.environ.items() if not name.startswith("LONGPOINT_")}
     return {**kept, "PYTHONPATH": paths, "LONGPOINT_URL": address, **more}
+
+
+def run(name: str, address: str, *arguments: str) -> str:
+    """What a Python example prints; none of it may warn."""
+    done = subprocess.run(
+        [sys.executable, "-W", "error", str(EXAMPLES / name), *arguments],
+        env=environment(address),
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=60,
+    )
+    assert done.returncode == 0, done.stderr
+    return done.stdout
+
+
+def test_a_house_from_csv_to_the_yard_list(address: str) -> None:
+    *lines, total = run("yard_list.py", address).splitlines()
+    bought = [line.split() for line in lines]
+    assert {words[4] for words in bought} == {"casing", "stool", "apron"}
+    assert sum(Decimal(words[-1]) for words in bought) == Decimal(total.split()[0])
+    assert "14' 0\"" in lines[0]
 
 
 @pytest.mark.skipif(shutil.which("curl") is None, reason="curl is not here")
@@ -86,7 +109,13 @@ def shown(address: str, folder: Path, **fields: str) -> str:
 def test_the_page_shows_every_piece(front_end: str, tmp_path: Path) -> None:
     page = shown(front_end, tmp_path)
     assert page.count("<tr>") == 8  # the heads; stool, apron and its returns; two legs and the head
-    for text in ("37 1/2 in", "4 5/8 in", "short 46 7/16 in, long 48 15/16 in", "table right 45°"):
+    for text in (
+        "37 1/2 in",
+        "4 5/8 in",
+        "short 46 7/16 in, long 48 15/16 in",
+        "table right 45°",
+        "right casing leg",
+    ):
         assert text in page
 
 
