@@ -317,6 +317,21 @@ def test_a_butted_head_needs_one_straight_head(service: Service, style: str, sha
     assert [pointer for pointer, _ in told(refused(service, body))] == ["/trim/head_style"]
 
 
+@pytest.mark.parametrize(
+    ("pointer", "value"),
+    [
+        ("/widths/head", "1/4 in"),
+        ("/trim/head_casing", {"width": "1/2 in", "thickness": "3/4 in"}),
+        ("/trim/casing/width", "1 in"),
+    ],
+)
+def test_casing_narrower_than_the_wall_is_proud_cannot_lean(
+    service: Service, pointer: str, value: Any
+) -> None:
+    leaning = with_(WINDOW | {"wall_answer": "lean"}, "/readings/wall", [{"proud": "3/4 in"}] * 4)
+    assert told(refused(service, with_(leaning, pointer, value))) == [("/wall_answer", "leans-too-far")]
+
+
 def test_a_bodys_own_faults(service: Service) -> None:
     for body in (b"", b"{", b"[" * 100_000, b'{"mark": "\xff"}', b"null", b"[]"):
         problem = refused(service, body)

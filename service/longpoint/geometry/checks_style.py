@@ -175,10 +175,17 @@ def _check_leaning(opening: Opening, proud: Fraction, faults: Faults) -> None:
             "Only plain mitred casing can lean: take another answer or style.",
         )
         return
+    own = opening.widths
+    stock = {"left": trim.casing, "right": trim.casing, "head": trim.head_casing or trim.casing}
+    if opening.foot is Foot.PICTURE_FRAME:
+        stock["sill"] = trim.sill_casing or trim.casing
+    ripped = {side: getattr(own, side) for side in stock}
+    narrowest = min(ripped[side] or casing.width for side, casing in stock.items())
     # Beyond this the casing stands on edge rather than lies on the wall.
-    if proud * 2 > trim.casing.width:
+    if proud * 2 > narrowest:
         faults.add(
             ("wall_answer",),
             "leans-too-far",
-            f"The wall stands {spoken(proud)} proud, more than half the casing's width: extend the jamb instead.",
+            f"The wall stands {spoken(proud)} proud, more than half the width of the narrowest "
+            f"casing, {spoken(narrowest)}: extend the jamb instead.",
         )
