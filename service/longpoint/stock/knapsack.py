@@ -12,6 +12,7 @@ from itertools import product
 import numpy as np
 from numpy.typing import NDArray
 
+from .lattice import lattice
 from .problem import Counts, Item, Problem
 
 __all__ = ["Knapsack", "common_run"]
@@ -54,9 +55,10 @@ class Knapsack:
     """
 
     def __init__(self, problem: Problem, stocks: Sequence[int], run: int) -> None:
-        self._kerf = problem.kerf
-        self._run = run
-        self.rooms = {j: problem.stocks[j].end - problem.stocks[j].start + problem.kerf for j in stocks}
+        self._lattice = lattice(problem, stocks)
+        self._kerf = self._lattice.kerf
+        self._run = self._lattice.steps(run)
+        self.rooms = self._lattice.rooms
         self._most = max(self.rooms.values())
         self._states = 4 if run else 1
         self._choices = [self._choices_of(item) for item in problem.items]
@@ -199,7 +201,8 @@ class Knapsack:
         lengths: dict[int, int] = {}
         for form in item.forms:
             ends = (form.left > 0) + (form.right > 0) if self._run else 0
-            lengths[ends] = min(lengths.get(ends, form.length), form.length)
+            steps = self._lattice.steps(form.length)
+            lengths[ends] = min(lengths.get(ends, steps), steps)
         least = min(lengths.values()) + self._kerf - (self._run if 2 in lengths else 0)
         most = min(item.demand, (self._most + 2 * self._run) // max(1, least))
         if len(lengths) == 1:

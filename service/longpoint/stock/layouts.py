@@ -101,7 +101,8 @@ def _placed(problem: Problem, pattern: Pattern, mirrored: tuple[bool, ...]) -> t
         at = start
         for place, part in enumerate(form.parts):
             kind = problem.kinds[part.kind]
-            left, right = (kind.right, kind.left) if part.reversed else (kind.left, kind.right)
+            left = kind.right if part.reversed else kind.left
+            runs = kind.runs[::-1] if part.reversed else kind.runs
             shares = part.shares if place else problem.shares(before, end, start)
             if place:
                 at = end + problem.kerf - (left if shares else 0)
@@ -110,8 +111,7 @@ def _placed(problem: Problem, pattern: Pattern, mirrored: tuple[bool, ...]) -> t
                 Placed(
                     at * unit,
                     kind.length * unit,
-                    left * unit,
-                    right * unit,
+                    *runs,
                     part.reversed != mirrored[len(placed)],
                     turned,
                     shares,

@@ -15,14 +15,16 @@ class Kind:
 
     Attributes:
         length: units.
-        left: run of one mitre, the shorter; nought on stock that cannot be turned.
-        right: run of the other.
+        left: what sharing the cut of one mitre saves, the shorter; nought on stock that cannot be turned.
+        right: the same of the other.
+        runs: inches both mitres run, of which those are the whole or nearly.
         lines: the job's piece lines that are of it, and whether that line has its ends the other way about.
     """
 
     length: int
     left: int
     right: int
+    runs: tuple[Fraction, Fraction]
     lines: tuple[tuple[int, bool], ...]
 
 

@@ -1,10 +1,10 @@
 """From the job's inches to the problem's whole units."""
 
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
 from functools import reduce
-from math import gcd, lcm
+from math import ceil, gcd, lcm
 
 from .forms import block_forms, piece_forms
 from .model import Defect, Job, Remnant, StickKind
@@ -12,27 +12,49 @@ from .problem import Form, Item, Kind, Problem, Span, Stock
 
 __all__ = ["scale"]
 
+FINE = Fraction(1, 64)  # inches; the marks a run is taken down to are no coarser
+
 Units = Callable[[Fraction], int]
 
 
 def scale(job: Job) -> Problem:
     """Gather what is alike and turn lengths into whole numbers of the largest unit that divides them all."""
-    unit = _unit(job)
+    runs = _runs(job)
+    unit = _unit((*_lengths(job), *runs.values()))
 
     def units(length: Fraction) -> int:
         return int(length / unit)
 
-    kinds = _kinds(job, units)
+    kinds = _kinds(job, units, runs)
     stocks = _stocks(job, units)
     kerf = units(job.kerf)
     items, split = _items(job, kinds, stocks, kerf)
     return Problem(unit, kerf, kinds, items, stocks, split)
 
 
-def _unit(job: Job) -> Fraction:
-    lengths = {length for length in _lengths(job) if length}
-    below = reduce(lcm, (length.denominator for length in lengths), 1)
-    above = reduce(gcd, (int(length * below) for length in lengths), 0)
+def _runs(job: Job) -> dict[Fraction, Fraction]:
+    """What a shared cut is taken to save for each run: the run itself, or a little less.
+
+    A run that is not on the marks of the other lengths, most often an irrational one, is taken down to a mark
+    no coarser than ``FINE``, each to its own, so that unequal runs stay unequal.
+    """
+    if not job.turnable:
+        return {}
+    mark = _unit(_lengths(job))
+    mark /= ceil(mark / FINE)
+    taken: dict[Fraction, Fraction] = {}
+    for run in sorted({run for piece in job.pieces for run in (piece.left, piece.right)}, reverse=True):
+        saved = run // mark * mark
+        while saved > 0 and saved in taken.values():
+            saved -= mark
+        taken[run] = max(saved, Fraction(0))
+    return taken
+
+
+def _unit(lengths: Iterable[Fraction]) -> Fraction:
+    some = {length for length in lengths if length}
+    below = reduce(lcm, (length.denominator for length in some), 1)
+    above = reduce(gcd, (int(length * below) for length in some), 0)
     return Fraction(above or 1, below)
 
 
@@ -41,9 +63,6 @@ def _lengths(job: Job) -> Iterator[Fraction]:
     yield job.end_trim
     for piece in job.pieces:
         yield piece.length
-        if job.turnable:
-            yield piece.left
-            yield piece.right
     for stock in job.stock:
         yield stock.length
         for defect in stock.defects:
@@ -54,14 +73,16 @@ def _lengths(job: Job) -> Iterator[Fraction]:
             yield remnant.end_trim
 
 
-def _kinds(job: Job, units: Units) -> tuple[Kind, ...]:
-    lines: dict[tuple[int, int, int], list[tuple[int, bool]]] = {}
+def _kinds(job: Job, units: Units, runs: dict[Fraction, Fraction]) -> tuple[Kind, ...]:
+    lines: dict[tuple[int, Fraction, Fraction], list[tuple[int, bool]]] = {}
     for index, piece in enumerate(job.pieces):
-        left, right = (units(piece.left), units(piece.right)) if job.turnable else (0, 0)
-        mirrored = left > right
-        low, high = sorted((left, right))
-        lines.setdefault((units(piece.length), low, high), []).append((index, mirrored))
-    return tuple(Kind(*shape, tuple(lines[shape])) for shape in sorted(lines, reverse=True))
+        left, right = (piece.left, piece.right) if job.turnable else (Fraction(0), Fraction(0))
+        shape = units(piece.length), min(left, right), max(left, right)
+        lines.setdefault(shape, []).append((index, left > right))
+    return tuple(
+        Kind(length, units(runs.get(left, left)), units(runs.get(right, right)), (left, right), tuple(alike))
+        for (length, left, right), alike in sorted(lines.items(), reverse=True)
+    )
 
 
 def _stocks(job: Job, units: Units) -> tuple[Stock, ...]:
