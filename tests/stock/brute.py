@@ -42,9 +42,7 @@ def cheapest(job: Job) -> int | None:
                     starts = [trim if end is None else end + job.kerf]
                     if end is not None and job.turnable and right and right == left_run:
                         starts.append(starts[0] - right)
-                    else:
-                        starts += [d.end for d in one.defects if d.end > starts[0]]
-                    starts += [d.end for d in one.defects if d.end > starts[0]]
+                    starts += [defect.end for defect in one.defects if defect.end > starts[0]]
                     for start in starts:
                         stop = start + piece.length
                         if stop <= one.length - trim and all(

@@ -61,9 +61,8 @@ def _stick(job: Job, layout: Layout) -> list[str]:
         end = placed.start + placed.length
         if placed.start < trim or end > layout.length - trim:
             found.append("a piece runs into the end trim")
-        for defect in stock.defects:
-            if placed.start < defect.end and end > defect.start:
-                found.append("a piece lies over a defect")
+        if any(placed.start < defect.end and end > defect.start for defect in stock.defects):
+            found.append("a piece lies over a defect")
         if before is None:
             if placed.shares_cut:
                 found.append("the first piece shares a cut with nothing")

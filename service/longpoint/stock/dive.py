@@ -4,36 +4,32 @@ The linear program is solved again after each step for what is left to cut, so t
 bound; the last few sticks are chosen all at once.
 """
 
+from collections.abc import Iterable
+from dataclasses import replace
 from random import Random
 
 import numpy as np
 
 from .effort import Effort
+from .firstfit import count, first_fit
 from .master import Box, Master, Relaxed
 from .pricing import Column
 from .problem import Problem
 from .remainder import solve_columns
 
-__all__ = ["Chosen", "dive"]
+__all__ = ["Chosen", "dive", "quick_dive"]
 
 Chosen = list[tuple[Column, int]]
 
 FEW = 9.0  # sticks left at which they are chosen all at once
-QUICK = 3.5  # the same for a quick dive
-FAIR = 250  # a quick dive is content with this part above what is bound to be spent
 MOST_COLUMNS = 2500
 NODES = 150
+PRICINGS = 4  # at each step of a quick dive
+NEAR = 0.7  # of a stick, to be taken as a whole one in a quick dive
 
 
 def dive(
-    problem: Problem,
-    master: Master,
-    box: Box,
-    ceiling: int,
-    goal: int,
-    attempt: int,
-    effort: Effort,
-    quick: bool = False,
+    problem: Problem, master: Master, box: Box, ceiling: int, goal: int, attempt: int, effort: Effort
 ) -> Chosen | None:
     """A plan within the box, or None when this attempt finds none.
 
@@ -45,54 +41,107 @@ def dive(
         goal: cents at which it is good enough.
         attempt: nought for the plain way; others leave more open and round differently.
         effort: to be counted.
-        quick: round nearly to the end, for a fair plan soon.
     """
-    random = Random(attempt)
-    wanted = [item.demand for item in problem.items]
-    high = list(box.high)
-    chosen: Chosen = []
-    spent = 0
+    course = _Course(problem, box)
+    random = Random(attempt) if attempt else None
     hold = attempt
-    while any(wanted):
-        if effort.stopped:
+    while any(course.wanted):
+        room = ceiling - course.spent
+        relaxed = master.relax(course.wanted, course.box, room * master.scale + 1)
+        spare = room * master.scale - relaxed.bound
+        if relaxed.missing > 1e-6 or spare < 0 or effort.stopped:
             return None
-        left = Box((0,) * len(high), (*high[:-1], min(high[-1], sum(wanted))))
-        relaxed = master.relax(wanted, left, (ceiling - spent) * master.scale + 1)
-        spare = (ceiling - spent) * master.scale - relaxed.bound
-        if relaxed.missing > 1e-6 or spare < 0:
-            return None
-        if float(relaxed.sticks.sum()) <= (QUICK if quick else FEW + attempt % 4):
-            columns = master.pricer.listed(wanted, high, relaxed.values, spare, MOST_COLUMNS)
+        if float(relaxed.sticks.sum()) <= FEW + attempt % 4:
+            high = course.high
+            columns = master.pricer.listed(course.wanted, high, relaxed.values, spare, MOST_COLUMNS)
             if columns is not None:
-                fair = -(-relaxed.bound // master.scale) + spent + goal // FAIR if quick else goal
-                nodes = 1 if quick else NODES
-                rest, _ = solve_columns(
-                    problem, columns, wanted, high, ceiling - spent, max(goal, fair) - spent, nodes, effort
-                )
-                return None if rest is None else chosen + rest
-        before = len(chosen)
-        for column, times in _pick(master, relaxed, hold, random if attempt else None):
-            fits = [wanted[item] // count for item, count in enumerate(column.counts) if count]
+                left = goal - course.spent
+                rest, _ = solve_columns(problem, columns, course.wanted, high, room, left, NODES, effort)
+                return None if rest is None else course.chosen + rest
+        if not course.fix(_whole(master, relaxed, hold) or _nearest(master, relaxed, random)):
+            return None
+        hold = 0
+    return course.chosen
+
+
+def quick_dive(problem: Problem, master: Master, box: Box, effort: Effort) -> Chosen | None:
+    """A fair plan soon: little pricing, rounding to the end, first-fit for what is left when time is."""
+    course = _Course(problem, box)
+    while any(course.wanted):
+        relaxed = master.relax(course.wanted, course.box, 1 << 62, pricings=PRICINGS)
+        if relaxed.missing > 1e-6 or effort.stopped:
+            return course.finished()
+        near = [(master.columns[at], 1) for at in np.nonzero(relaxed.sticks > NEAR)[0].tolist()]
+        if not course.fix(_whole(master, relaxed, 0) or near or _nearest(master, relaxed, None)):
+            return course.finished()
+    return course.chosen
+
+
+class _Course:
+    """What is fixed so far and what is left.
+
+    Attributes:
+        wanted: how many of each item are still to be cut.
+        high: how many sticks of each stock may still be taken, and of all.
+        chosen: the columns fixed, and how often.
+        spent: their cents.
+    """
+
+    def __init__(self, problem: Problem, box: Box) -> None:
+        self._problem = problem
+        self.wanted = [item.demand for item in problem.items]
+        self.high = list(box.high)
+        self.chosen: Chosen = []
+        self.spent = 0
+
+    @property
+    def box(self) -> Box:
+        """How many sticks may still be taken."""
+        return Box((0,) * len(self.high), (*self.high[:-1], min(self.high[-1], sum(self.wanted))))
+
+    def fix(self, columns: Iterable[tuple[Column, int]]) -> bool:
+        """Take those columns as far as they still fit; whether any did."""
+        before = len(self.chosen)
+        for column, times in columns:
+            fits = [self.wanted[item] // number for item, number in enumerate(column.counts) if number]
             times = min([times, *fits])
             if times <= 0 or not fits:
                 continue
-            for item, count in enumerate(column.counts):
-                wanted[item] -= count * times
-            high[column.stock] -= times
-            high[-1] -= times
-            spent += problem.stocks[column.stock].price * times
-            chosen.append((column, times))
-        if len(chosen) == before:
+            for item, number in enumerate(column.counts):
+                self.wanted[item] -= number * times
+            self.high[column.stock] -= times
+            self.high[-1] -= times
+            self.spent += self._problem.stocks[column.stock].price * times
+            self.chosen.append((column, times))
+        return len(self.chosen) > before
+
+    def finished(self) -> Chosen | None:
+        """What is fixed, and the rest first-fit."""
+        stocks = [
+            replace(stock, most=None if stock.most is None else most)
+            for stock, most in zip(self._problem.stocks, self.high, strict=False)
+        ]
+        items = [
+            replace(item, demand=left) for item, left in zip(self._problem.items, self.wanted, strict=True)
+        ]
+        cuts, _ = first_fit(replace(self._problem, items=tuple(items), stocks=tuple(stocks)))
+        if cuts is None:
             return None
-        hold = 0
-    return chosen
+        for pattern, times in cuts:
+            counts = count(pattern.forms)
+            row = tuple(counts.get(item, 0) for item in range(len(items)))
+            self.chosen.append((Column(pattern.stock, row, pattern.forms), times))
+        return self.chosen
 
 
-def _pick(master: Master, relaxed: Relaxed, hold: int, random: Random | None) -> Chosen:
-    """Columns to fix: the whole part of each, some held back; when none is, one that nearly is."""
+def _whole(master: Master, relaxed: Relaxed, hold: int) -> Chosen:
+    """The whole part of each column, some held back."""
     whole = np.maximum(np.floor(relaxed.sticks + 1e-6) - hold, 0)
-    if whole.any():
-        return [(master.columns[at], int(whole[at])) for at in np.nonzero(whole)[0].tolist()]
+    return [(master.columns[at], int(whole[at])) for at in np.nonzero(whole)[0].tolist()]
+
+
+def _nearest(master: Master, relaxed: Relaxed, random: Random | None) -> Chosen:
+    """One column that is nearly whole, or with chance one less so."""
     parts = relaxed.sticks - np.floor(relaxed.sticks + 1e-6)
     order = np.argsort(-np.where(relaxed.sticks >= 1 - 1e-6, 1 + parts, parts), kind="stable")
     near = [at for at in order[:8].tolist() if relaxed.sticks[at] > 0.02] or [int(order[0])]

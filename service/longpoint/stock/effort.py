@@ -20,6 +20,10 @@ class Effort:
         """Count work whose measured cost is about so long."""
         self._spent += seconds
 
+    def part(self, share: float) -> "Effort":
+        """Work of its own, at most that share of what is left of this."""
+        return Effort(self.left * share / PER_SECOND)
+
     @property
     def seconds(self) -> float:
         """Seconds gone on the clock."""

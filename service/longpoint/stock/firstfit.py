@@ -1,33 +1,48 @@
 """First-fit decreasing: quick, usually a few percent dear, and the plan to fall back on."""
 
+from bisect import bisect_left
 from collections.abc import Sequence
+from fractions import Fraction
+from itertools import accumulate
 
 from .problem import Form, Item, Pattern, Problem, Stock
 
-__all__ = ["Cut", "first_fit", "trimmed"]
+__all__ = ["Cut", "cost", "first_fit", "trimmed"]
+
+MANY = 400  # distinct items past which one first-fit must do
 
 Cut = tuple[Pattern, int]  # a way to cut a stick, and how many sticks
 
 
-def first_fit(problem: Problem) -> list[Cut] | None:
+def first_fit(problem: Problem) -> tuple[list[Cut] | None, list[int]]:
     """The cheapest of several first-fits, or None when none of them places every piece.
 
     Each leads with one kind of bought stick and passes to the others when it runs out, with remnants first or
     last; every stick is then exchanged for the cheapest that holds what is on it.
+
+    Returns:
+        The plan, and how many of each item the best try left over.
     """
     by_ratio = sorted(range(len(problem.stocks)), key=lambda index: (_ratio(problem.stocks[index]), index))
     remnants = [index for index in by_ratio if problem.stocks[index].remnant]
     bought = [index for index in by_ratio if not problem.stocks[index].remnant]
     leads = [[lead, *(index for index in bought if index != lead)] for lead in bought] or [[]]
     best: list[Cut] | None = None
-    for lead in leads:
+    left_over = [item.demand for item in problem.items]
+    for lead in leads[:1] if len(problem.items) > MANY else leads:
         for order in ([*remnants, *lead], [*lead, *remnants]):
-            cuts = _run(problem, order)
-            if cuts is not None:
-                cuts = trimmed(problem, cuts)
-                if best is None or cost(problem, cuts) < cost(problem, best):
-                    best = cuts
-    return best
+            cuts, remaining = _run(problem, order)
+            if any(remaining):
+                left_over = min(left_over, remaining, key=lambda left: _length(problem, left))
+                continue
+            cuts = trimmed(problem, cuts)
+            if best is None or cost(problem, cuts) < cost(problem, best):
+                best = cuts
+    return best, left_over
+
+
+def _length(problem: Problem, remaining: Sequence[int]) -> Fraction:
+    return sum((item.weight * left for item, left in zip(problem.items, remaining, strict=True)), Fraction(0))
 
 
 def _ratio(stock: Stock) -> float:
@@ -39,26 +54,21 @@ def cost(problem: Problem, cuts: Sequence[Cut]) -> int:
     return sum(problem.stocks[pattern.stock].price * times for pattern, times in cuts)
 
 
-def _run(problem: Problem, order: Sequence[int]) -> list[Cut] | None:
-    remaining = [item.demand for item in problem.items]
+def _run(problem: Problem, order: Sequence[int]) -> tuple[list[Cut], list[int]]:
+    shelf = _Shelf(problem)
     left = {index: problem.stocks[index].most for index in order}
     cuts: list[Cut] = []
-    todo = sum(remaining)
     for index in order:
-        while todo and left[index] != 0:
-            forms = fill(problem, problem.stocks[index], remaining)
-            if not forms:
-                break
+        while left[index] != 0 and (forms := shelf.fill(problem.stocks[index])):
             counts = count(forms)
-            times = min(remaining[item] // number for item, number in counts.items())
+            times = min(shelf.remaining[item] // number for item, number in counts.items())
             if (most := left[index]) is not None:
                 times = min(times, most)
                 left[index] = most - times
             for item, number in counts.items():
-                remaining[item] -= number * times
-                todo -= number * times
+                shelf.remaining[item] -= number * times
             cuts.append((Pattern(index, forms), times))
-    return None if todo else cuts
+    return cuts, shelf.remaining
 
 
 def count(forms: Sequence[Form]) -> dict[int, int]:
@@ -69,19 +79,53 @@ def count(forms: Sequence[Form]) -> dict[int, int]:
     return counts
 
 
-def fill(problem: Problem, stock: Stock, remaining: Sequence[int]) -> tuple[Form, ...]:
-    """The longest item that fits, again and again; what first-fit decreasing would put on this stick."""
-    forms: list[Form] = []
-    before: Form | None = None
-    end = 0
-    for item, wanted in zip(problem.items, remaining, strict=True):
-        for _ in range(wanted):
-            found = _soonest(problem, stock, before, end, item)
-            if found is None:
-                break
-            end, before = found
-            forms.append(before)
-    return tuple(forms)
+class _Shelf:
+    """The items still to be cut, longest first, with a quick way to the first that may fit.
+
+    Attributes:
+        remaining: how many of each item.
+    """
+
+    def __init__(self, problem: Problem) -> None:
+        self._problem = problem
+        self.remaining = [item.demand for item in problem.items]
+        self._next = list(range(len(problem.items) + 1))
+        # Negated, so that it rises: no item up to a place takes less room than this.
+        self._least = list(accumulate((-_least(item) for item in problem.items), max))
+
+    def fill(self, stock: Stock) -> tuple[Form, ...]:
+        """The longest item that fits, again and again; what first-fit decreasing would put on this stick."""
+        forms: list[Form] = []
+        before: Form | None = None
+        end = stock.start - self._problem.kerf
+        place = 0
+        while True:
+            room = stock.end - end - self._problem.kerf
+            place = self._some(max(place, bisect_left(self._least, -room)))
+            if place == len(self.remaining):
+                return tuple(forms)
+            for _ in range(self.remaining[place]):
+                found = _soonest(self._problem, stock, before, end, self._problem.items[place])
+                if found is None:
+                    break
+                end, before = found
+                forms.append(before)
+            place += 1
+
+    def _some(self, place: int) -> int:
+        """The first place from there on of which some are left."""
+        path = []
+        while place < len(self.remaining) and (self._next[place] != place or not self.remaining[place]):
+            path.append(place)
+            place = self._next[place] if self._next[place] != place else place + 1
+        for passed in path:
+            self._next[passed] = place
+        return place
+
+
+def _least(item: Item) -> int:
+    """No stick has to have more room than this for the item to fit."""
+    return min(form.length - max(form.left, form.right) for form in item.forms)
 
 
 def _soonest(

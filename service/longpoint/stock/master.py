@@ -86,7 +86,7 @@ class Master:
         self._centre = self._by_length()
         for stock in range(self._stocks):  # a stick taken and not cut, so that a box never lacks an answer
             self.add(Column(stock, (0,) * self._items, ()))
-        self._seconds = 2.5e-4 + 6e-6 * (self._items + self._stocks)
+        self.seconds = 2.5e-4 + 6e-6 * (self._items + self._stocks) + pricer.cost
 
     def _fresh(self) -> highspy.Highs:
         solver = highspy.Highs()  # type: ignore[no-untyped-call]
@@ -145,7 +145,9 @@ class Master:
         for column in self.pricer.listed(wanted, box.high, values, max(0, spare), most) or ():
             self.add(column)
 
-    def relax(self, wanted: Sequence[int], box: Box, cut: int, rough: bool = False) -> Relaxed:
+    def relax(
+        self, wanted: Sequence[int], box: Box, cut: int, rough: bool = False, pricings: int | None = None
+    ) -> Relaxed:
         """Solve for those demands within the box, adding columns while they help.
 
         Args:
@@ -153,11 +155,13 @@ class Master:
             box: how many sticks.
             cut: a bound that is good enough to stop at.
             rough: stop when the bound, rounded up to a sum of prices, can rise no more.
+            pricings: stop after so many.
         """
         self._set(wanted, box)
         best = -1
         at: tuple[tuple[int, ...], tuple[int, ...]] = ((), ())
         cost = 0.0
+        priced = 0
         while not self._effort.stopped or not at[0]:
             self._solver.run()
             cost = float(self._solver.getInfo().objective_function_value)
@@ -167,18 +171,17 @@ class Master:
             for prices in self._tries(duals):
                 values, limits = prices[: self._items].tolist(), prices[self._items :].tolist()
                 worth = self.pricer.price(values, wanted)
-                self._effort.spend(self._seconds + self.pricer.cost)
+                self._effort.spend(self.seconds)
+                priced += 1
                 bound = self._bound(wanted, box, values, worth, limits[-1])
                 if bound > best or not at[0]:
                     best, at, self._centre = bound, (tuple(values), tuple(worth)), prices
                 grown = self._grow(worth, prices, duals, box)
                 if grown or best >= cut:
                     break
-            if (
-                not grown
-                or best >= cut
-                or (rough and self._rounded(best) >= self._rounded(cost * self.scale))
-            ):
+            if not grown or best >= cut or priced >= (pricings or 1 << 62):
+                break
+            if rough and self._rounded(best) >= self._rounded(cost * self.scale):
                 break
         self._settled = True
         solution = np.array(self._solver.getSolution().col_value)

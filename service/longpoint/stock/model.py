@@ -213,6 +213,8 @@ class Plan:
         bound_cents: no plan costs less; exact arithmetic, never a rounded float.
         seconds: how long the work took.
         method: what found the plan: ``"first_fit"``, ``"columns"`` or ``"branching"``.
+        stopped: why a plan is not proven: ``"budget"`` was nought, ``"work"`` or ``"clock"`` ran out, the
+            ``"size"`` of the job was beyond the exact search; None for a proven plan.
         split_openings: openings asked to come from one stick that no stick can hold.
     """
 
@@ -222,6 +224,7 @@ class Plan:
     bound_cents: int
     seconds: float
     method: str
+    stopped: str | None = None
     split_openings: tuple[str, ...] = field(default=())
 
     @property

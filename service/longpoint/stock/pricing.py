@@ -14,6 +14,9 @@ __all__ = ["Column", "Pricer", "UnpriceableError"]
 
 MOST_CELLS = 60_000_000  # of the dynamic program's table times the counts tried
 AT_ONCE = 8  # patterns added at a time
+MOST_SECONDS = 30.0
+PRICINGS = 2.0  # for each item, about, until the linear program is content
+SHARE = 0.5  # of the time allowed that those may take
 MOST_LISTED = 12_000
 
 
@@ -37,16 +40,26 @@ class Column:
 
 
 class Pricer:
-    """Prices every stock of a problem."""
+    """Prices every stock of a problem.
 
-    def __init__(self, problem: Problem) -> None:
+    Args:
+        problem: the job in units.
+        seconds: allowed for the whole search.
+
+    Raises:
+        UnpriceableError: it would take too much memory or most of that time.
+    """
+
+    def __init__(self, problem: Problem, seconds: float = MOST_SECONDS) -> None:
         self._problem = problem
         run = common_run(problem)
         clear = [j for j, stock in enumerate(problem.stocks) if not stock.blocked and run is not None]
         self._run = run or 0
         self._knapsack = Knapsack(problem, clear, self._run) if clear else None
-        if self._knapsack is not None and self._knapsack.cells > MOST_CELLS:
-            raise UnpriceableError
+        if self._knapsack is not None:
+            pricings = PRICINGS * len(problem.items) * self._knapsack.cost
+            if self._knapsack.cells > MOST_CELLS or pricings > SHARE * seconds:
+                raise UnpriceableError
         self._pools: dict[int, Pool] = {}
         self._rows: dict[int, int] = {}
         self._worth: list[int] = []

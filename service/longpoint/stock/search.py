@@ -15,7 +15,7 @@ from math import ceil, floor
 import numpy as np
 
 from .bound import round_up
-from .dive import Chosen, dive
+from .dive import Chosen, dive, quick_dive
 from .effort import Effort
 from .firstfit import Cut, cost
 from .master import Box, Master, Relaxed
@@ -31,6 +31,7 @@ DIVES = 4  # at a leaf when it is the cheapest open
 MOST_COLUMNS = 6000
 MOST_SEEDS = 500
 NODES = 3000
+ROOT = 0.6  # of the effort that the first relaxation may take
 
 
 @dataclass(order=True, slots=True)
@@ -56,8 +57,8 @@ class Search:
     """Betters a plan and its bound until they meet or the effort is spent.
 
     Attributes:
-        cuts: the best plan.
-        cost: its cents.
+        cuts: the best plan, or None as long as there is none.
+        cost: its cents; more than any plan's as long as there is none.
         bound: cents no plan costs less than.
         method: what found the plan.
     """
@@ -66,33 +67,39 @@ class Search:
         self,
         problem: Problem,
         pricer: Pricer,
-        cuts: list[Cut],
+        cuts: list[Cut] | None,
         bound: int,
         effort: Effort,
         report: Callable[[int, int], None],
     ) -> None:
         self._problem = problem
+        self._wanted = [item.demand for item in problem.items]
         self._effort = effort
         self._report = report
         self.cuts = cuts
-        self.cost = cost(problem, cuts)
         self.bound = bound
         self.method = "first_fit"
-        self._step = round_up(problem, Fraction(1))
-        self._wanted = [item.demand for item in problem.items]
+        self._step = max(1, round_up(problem, Fraction(1)))
+        self.cost = self._more_than_any() if cuts is None else cost(problem, cuts)
         self._master = Master(problem, pricer, effort)
         self._heap: list[Node] = []
         self._born = 0
         self._stuck: int | None = None  # the least bound of a box that was given up
 
-    def run(self) -> None:
-        """Work until the plan is proven or the effort is spent."""
+    def relax(self) -> Box:
+        """Raise the bound by the linear program alone, and give the box it was solved in."""
         self._seed()
         root = self._root()
         self._master.seed(self._wanted, root, MOST_SEEDS)
-        self._raise(self._master.relax(self._wanted, root, self._cut, rough=True).bound)
+        most = max(1, int(ROOT * self._effort.left / self._master.seconds))
+        self._raise(self._master.relax(self._wanted, root, self._cut, rough=True, pricings=most).bound)
+        return root
+
+    def run(self) -> None:
+        """Work until the plan is proven or the effort is spent."""
+        root = self.relax()
         if not self._done:
-            self._dive(root, self.cost - self._step, self.bound, 0, quick=True)
+            self._take(quick_dive(self._problem, self._master, root, self._effort), "columns")
         self._push(0, root)
         while self._heap and not self._done and not self._effort.stopped:
             node = heappop(self._heap)
@@ -118,11 +125,14 @@ class Search:
         return (self.cost - self._step) * self._master.scale + 1
 
     def _seed(self) -> None:
-        for pattern, _ in self.cuts:
+        for pattern, _ in self.cuts or ():
             counts = [0] * len(self._wanted)
             for form in pattern.forms:
                 counts[form.item] += 1
             self._master.add(Column(pattern.stock, tuple(counts), pattern.forms))
+
+    def _more_than_any(self) -> int:
+        return self._step + sum(self._wanted) * max(stock.price for stock in self._problem.stocks)
 
     def _root(self) -> Box:
         pieces = sum(self._wanted)
@@ -146,7 +156,8 @@ class Search:
         cents = min(round_up(self._problem, Fraction(bound, self._master.scale)), self.cost)
         if cents > self.bound:
             self.bound = cents
-            self._report(self.cost, self.bound)
+            if self.cuts is not None:
+                self._report(self.cost, self.bound)
 
     def _branch(self, node: Node) -> None:
         """Relax a box; halve it where the number of sticks is broken, or keep it as a leaf."""
@@ -224,11 +235,9 @@ class Search:
         """Look for a plan with no more than those sticks, at what they are bound to cost."""
         cents = round_up(self._problem, Fraction(bound, self._master.scale))
         if cents < self.cost:
-            self._dive(Box((0,) * len(sticks), sticks), cents, cents, attempt)
-
-    def _dive(self, box: Box, ceiling: int, goal: int, attempt: int, quick: bool = False) -> None:
-        chosen = dive(self._problem, self._master, box, ceiling, goal, attempt, self._effort, quick)
-        self._take(chosen, "columns")
+            box = Box((0,) * len(sticks), sticks)
+            chosen = dive(self._problem, self._master, box, cents, cents, attempt, self._effort)
+            self._take(chosen, "columns")
 
     def _take(self, chosen: Chosen | None, method: str) -> None:
         if chosen is None:

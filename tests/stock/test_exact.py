@@ -1,0 +1,69 @@
+"""The optimiser against everything tried, and the checker on every plan."""
+
+from dataclasses import replace
+
+import pytest
+
+from longpoint.stock import Budget, StockError, plan
+from stock.brute import cheapest
+from stock.checker import complaints
+from stock.jobs import TRADES, house, small_job
+
+
+@pytest.mark.parametrize("trade", TRADES)
+def test_small_jobs_are_planned_at_the_cheapest_cost_there_is(trade: str) -> None:
+    planned = 0
+    for seed in range(60):
+        job = small_job(trade, seed)
+        cheapest_cost = cheapest(job)
+        try:
+            found = plan(job)
+        except StockError:
+            assert cheapest_cost is None, f"{trade} {seed} is refused, and costs {cheapest_cost}"
+            continue
+        planned += 1
+        assert not complaints(job, found), f"{trade} {seed}"
+        assert found.cost_cents == cheapest_cost, f"{trade} {seed}"
+        assert found.proven, f"{trade} {seed} is not proven"
+    assert planned > 30
+
+
+@pytest.mark.parametrize("seed", range(3))
+def test_a_house_of_thirty_windows_is_proven(seed: int) -> None:
+    job = house(30, 10, seed)
+    found = plan(job, Budget(8.0))
+    assert not complaints(job, found)
+    assert found.proven
+
+
+def test_turned_stock_never_costs_more_and_here_costs_less() -> None:
+    job = house(12, 6, 1)
+    turned = replace(job, turnable=True)
+    moulded, flat = plan(job, Budget(8.0)), plan(turned, Budget(8.0))
+    assert not complaints(turned, flat)
+    assert flat.proven
+    assert flat.cost_cents < moulded.cost_cents
+
+
+@pytest.mark.parametrize("turnable", [False, True])
+def test_one_opening_comes_from_one_stick_where_a_stick_holds_it(turnable: bool) -> None:
+    job = house(12, 6, 2, turnable=turnable, together=True)
+    found = plan(job, Budget(8.0))
+    assert not complaints(job, found)
+    assert found.proven
+    whole = {f"W{number}" for number in range(12)} - set(found.split_openings)
+    assert whole
+    for name in whole:
+        sticks = [
+            keys
+            for layout in found.layouts
+            for keys in layout.keys
+            if any(k.startswith(f"{name}.") for k in keys)
+        ]
+        assert len(sticks) == 1
+
+
+def test_the_same_job_gives_the_same_plan() -> None:
+    job = house(30, 10, 5)
+    first, second = plan(job, Budget(8.0)), plan(job, Budget(8.0))
+    assert replace(first, seconds=0.0) == replace(second, seconds=0.0)
