@@ -17,7 +17,7 @@ from longpoint_sdk._versioned import Versioned
 T = TypeVar("T")
 
 Repeat = Literal["always", "with_key", "never"]
-"""Whether a call may be sent again: `with_key` once it carries an Idempotency-Key."""
+"""Whether a call may be sent again; `with_key` has it carry an Idempotency-Key, which makes it so."""
 
 JSON = "application/json"
 

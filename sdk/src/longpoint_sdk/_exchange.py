@@ -60,8 +60,7 @@ def exchange(call: Call[T], retry: Retry) -> Steps[T]:
     """
     send = _request(call)
     request_id = send.headers["X-Request-Id"]
-    keyed = "Idempotency-Key" in send.headers
-    repeatable = call.repeat == "always" or (call.repeat == "with_key" and keyed)
+    repeatable = call.repeat != "never"
     started = perf_counter()
     attempts = 0
     while True:
@@ -80,7 +79,7 @@ def exchange(call: Call[T], retry: Retry) -> Steps[T]:
             if came.status < 300 or came.status == 304:
                 return _reply(call, came, request_id, attempts, seconds)
             wait = retry_after_seconds(came.headers.get("retry-after"), came.headers.get("date"))
-            helps = repeatable and worth_repeating(came.status, keyed=keyed)
+            helps = repeatable and worth_repeating(came.status, wait)
             pause = retry.pause(attempts, wait) if helps else None
             if pause is None:
                 refusal = refusal_of(

@@ -40,14 +40,15 @@ class Retry(msgspec.Struct, frozen=True, kw_only=True):
         return retry_after + spread if retry_after is not None else backoff - spread
 
 
-def worth_repeating(status: int, *, keyed: bool) -> bool:
+def worth_repeating(status: int, retry_after: float | None) -> bool:
     """Whether the same request may fare better later.
 
     Args:
         status: What it was answered.
-        keyed: Whether it carried an Idempotency-Key: 409 then means that its first sending is still under way.
+        retry_after: When it is to be tried again: a conflict that passes by itself says so, such as the first sending
+            of this request being still under way.
     """
-    return status in _ALWAYS_WORTH_IT or status >= 500 or (status == 409 and keyed)
+    return status in _ALWAYS_WORTH_IT or status >= 500 or (status == 409 and retry_after is not None)
 
 
 def retry_after_seconds(value: str | None, date: str | None = None) -> float | None:
