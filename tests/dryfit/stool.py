@@ -61,6 +61,8 @@ def fit_stool(
     overlap = stool.intersection(wall)
     if overlap.area > (misfits.slack + more) * (overlap.length + misfits.slack):
         misfits.found.append(f"the stool and the wall overlap by {overlap.area:.5f} sq in")
+    for side, depth, notch in (("left", depths[0], left[1]), ("right", depths[1], right[1])):
+        misfits.near(f"the {side} horn's back edge off the wall", depth - clearance - notch, 0, more)
     # Halfway into the wall there is nothing of the horns.
     tongue = stool.intersection(box(-jamb, min(depths) / 2, 2 * jamb, max(depths) + width))
     x_least, _, x_most, y_most = tongue.bounds

@@ -52,9 +52,9 @@ def end(key: str, index: int, **fields: Any) -> Callable[[Answer], None]:
     return change
 
 
-def notch(index: int, figure: str) -> Callable[[Answer], None]:
+def notch(index: int, figure: str, wrong: str = "3") -> Callable[[Answer], None]:
     def change(answer: Answer) -> None:
-        part(answer, "stool")["ends"][index]["notch"][figure]["exact"] = "3"
+        part(answer, "stool")["ends"][index]["notch"][figure]["exact"] = wrong
 
     return change
 
@@ -103,6 +103,7 @@ WRONG: dict[str, Callable[[Answer], None]] = {
     "stool long": longer("stool", "overall"),
     "stool ripped wide": longer("stool", "rip_width"),
     "notch too shallow": notch(0, "depth"),
+    "notch too deep": notch(1, "depth", "101/32"),
     "notch too short": notch(1, "length"),
     "stool mark off": mark("stool", 2),
     "apron long": longer("apron", "overall"),
