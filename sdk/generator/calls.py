@@ -38,7 +38,7 @@ def _calls(document: Document, home: str) -> str:
         "from collections.abc import Mapping\n"
         "from typing import Any, Literal, overload\n\n"
         "from longpoint_sdk import types\n"
-        "from longpoint_sdk._call import Call, parameters, part\n"
+        "from longpoint_sdk._call import Call, header_fields, path_part, query_fields\n"
         "from longpoint_sdk._versioned import Versioned\n"
         f"{''.join(abroad)}\n\n" + "\n\n\n".join(functions) + "\n"
     )
@@ -52,13 +52,13 @@ def _call(document: Document, operation: Operation) -> str:
     query = [
         f"{one.python_name}={one.python_name}" for one in operation.takes("query") if _is_named(said, one)
     ]
-    fields = [
+    given = [
         f'operation="{operation.id}"',
         f'method="{operation.method}"',
         f"path={_path(operation)}",
         _result(said),
-        f"query=parameters({', '.join(query)})" if query else "",
-        f"headers=parameters(**{{{', '.join(headers)}}})" if headers else "",
+        f"query=query_fields({', '.join(query)})" if query else "",
+        f"headers=header_fields(**{{{', '.join(headers)}}})" if headers else "",
         "body=request" if any(one.name == "request" for one in said.positional) else "",
         f'raw_as="{operation.raw_bodies[0]}"' if operation.raw_bodies else "",
         "accept=accept" if operation.formats else "",
@@ -72,7 +72,7 @@ def _call(document: Document, operation: Operation) -> str:
     return (
         overloads(said, "def", lambda answer: f"Call[{answer}]")
         + f"def {operation.id}({declared}) -> Call[{answer}]:\n{text}\n"
-        f"    return Call({', '.join(field for field in fields if field)})"
+        f"    return Call({', '.join(one for one in given if one)})"
     )
 
 
@@ -89,7 +89,7 @@ def _is_named(said: Written, parameter: Parameter) -> bool:
 
 
 def _path(operation: Operation) -> str:
-    filled = re.sub(r"\{([^}]+)\}", lambda found: "{part(" + found[1] + ")}", operation.path)
+    filled = re.sub(r"\{([^}]+)\}", lambda found: "{path_part(" + found[1] + ")}", operation.path)
     return f'f"{filled}"' if "{" in filled else f'"{filled}"'
 
 

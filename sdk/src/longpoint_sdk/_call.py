@@ -45,7 +45,7 @@ class Call(msgspec.Struct, Generic[T], frozen=True, kw_only=True):
     method: str
     path: str
     result: Any
-    query: Mapping[str, str] = {}
+    query: Mapping[str, str | list[str]] = {}
     headers: Mapping[str, str] = {}
     body: Any = None
     raw_as: str = "application/octet-stream"
@@ -146,7 +146,7 @@ encode = msgspec.json.Encoder(enc_hook=_encode_other).encode
 """What is sent, as JSON; a `Length` as its exact text."""
 
 
-def part(value: object) -> str:
+def path_part(value: object) -> str:
     """A value as one part of a path.
 
     Raises:
@@ -158,8 +158,17 @@ def part(value: object) -> str:
     return text.replace(".", "%2E") if text in (".", "..") else text
 
 
-def parameters(**given: object) -> dict[str, str]:
-    """Query parameters or header fields, those without a value left out."""
+def query_fields(**given: object) -> dict[str, str | list[str]]:
+    """Query parameters, those without a value left out; one with a list is sent once for each of its values."""
+    return {
+        name: [_written(one) for one in value] if isinstance(value, (list, tuple)) else _written(value)
+        for name, value in given.items()
+        if value is not None
+    }
+
+
+def header_fields(**given: object) -> dict[str, str]:
+    """Header fields, those without a value left out."""
     return {name: _written(value) for name, value in given.items() if value is not None}
 
 

@@ -27,7 +27,7 @@ class Send(msgspec.Struct, frozen=True):
 
     method: str
     path: str
-    query: Mapping[str, str]
+    query: Mapping[str, str | list[str]]
     headers: dict[str, str]
     content: bytes | None
 

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from longpoint_sdk import types
-from longpoint_sdk._call import Call, parameters, part
+from longpoint_sdk._call import Call, header_fields, path_part, query_fields
 from longpoint_sdk._versioned import Versioned
 from longpoint_sdk.calls.schedules import get_schedule
 
@@ -23,9 +23,9 @@ def list_openings(
     return Call(
         operation="list_openings",
         method="GET",
-        path=f"/v1/schedules/{part(schedule_id)}/openings",
+        path=f"/v1/schedules/{path_part(schedule_id)}/openings",
         result=types.Page[types.OpeningStored],
-        query=parameters(limit=limit, room=room, trim=trim, foot_style=foot_style),
+        query=query_fields(limit=limit, room=room, trim=trim, foot_style=foot_style),
     )
 
 
@@ -41,10 +41,10 @@ def add_opening(
     return Call(
         operation="add_opening",
         method="POST",
-        path=f"/v1/schedules/{part(schedule_id)}/openings",
+        path=f"/v1/schedules/{path_part(schedule_id)}/openings",
         result=types.OpeningStored,
-        query=parameters(why=why),
-        headers=parameters(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
+        query=query_fields(why=why),
+        headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
         body=request,
         repeat="with_key",
         versioned=True,
@@ -59,10 +59,10 @@ def remove_opening(
     return Call(
         operation="remove_opening",
         method="DELETE",
-        path=f"/v1/schedules/{part(schedule_id)}/openings/{part(opening)}",
+        path=f"/v1/schedules/{path_part(schedule_id)}/openings/{path_part(opening)}",
         result=types.Made,
-        query=parameters(why=why),
-        headers=parameters(**{"If-Match": if_match}),
+        query=query_fields(why=why),
+        headers=header_fields(**{"If-Match": if_match}),
         current=get_opening(schedule_id, opening),
     )
 
@@ -74,9 +74,9 @@ def get_opening(
     return Call(
         operation="get_opening",
         method="GET",
-        path=f"/v1/schedules/{part(schedule_id)}/openings/{part(opening)}",
+        path=f"/v1/schedules/{path_part(schedule_id)}/openings/{path_part(opening)}",
         result=types.OpeningStored,
-        headers=parameters(**{"If-None-Match": if_none_match}),
+        headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
         held=if_none_match,
     )
@@ -94,10 +94,10 @@ def replace_opening(
     return Call(
         operation="replace_opening",
         method="PUT",
-        path=f"/v1/schedules/{part(schedule_id)}/openings/{part(opening)}",
+        path=f"/v1/schedules/{path_part(schedule_id)}/openings/{path_part(opening)}",
         result=types.OpeningStored,
-        query=parameters(why=why),
-        headers=parameters(**{"If-Match": if_match}),
+        query=query_fields(why=why),
+        headers=header_fields(**{"If-Match": if_match}),
         body=request,
         versioned=True,
         current=get_opening(schedule_id, opening),

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from longpoint_sdk import types
-from longpoint_sdk._call import Call, parameters, part
+from longpoint_sdk._call import Call, header_fields, path_part, query_fields
 from longpoint_sdk._versioned import Versioned
 from longpoint_sdk.calls.schedules import get_schedule
 
@@ -23,10 +23,10 @@ def restore_revision(
     return Call(
         operation="restore_revision",
         method="POST",
-        path=f"/v1/schedules/{part(schedule_id)}/restore",
+        path=f"/v1/schedules/{path_part(schedule_id)}/restore",
         result=types.ScheduleOut,
-        query=parameters(why=why),
-        headers=parameters(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
+        query=query_fields(why=why),
+        headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
         body=request,
         repeat="with_key",
         versioned=True,
@@ -39,9 +39,9 @@ def list_revisions(schedule_id: str, *, limit: int | None = None) -> Call[types.
     return Call(
         operation="list_revisions",
         method="GET",
-        path=f"/v1/schedules/{part(schedule_id)}/revisions",
+        path=f"/v1/schedules/{path_part(schedule_id)}/revisions",
         result=types.Page[types.RevisionOut],
-        query=parameters(limit=limit),
+        query=query_fields(limit=limit),
     )
 
 
@@ -52,9 +52,9 @@ def get_revision(
     return Call(
         operation="get_revision",
         method="GET",
-        path=f"/v1/schedules/{part(schedule_id)}/revisions/{part(number)}",
+        path=f"/v1/schedules/{path_part(schedule_id)}/revisions/{path_part(number)}",
         result=types.RevisionDetail,
-        headers=parameters(**{"If-None-Match": if_none_match}),
+        headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
         held=if_none_match,
     )

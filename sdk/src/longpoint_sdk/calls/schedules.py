@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from longpoint_sdk import types
-from longpoint_sdk._call import Call, parameters, part
+from longpoint_sdk._call import Call, header_fields, path_part, query_fields
 from longpoint_sdk._versioned import Versioned
 
 
@@ -19,7 +19,7 @@ def list_schedules(
         method="GET",
         path="/v1/schedules",
         result=types.Page[types.ScheduleLine],
-        query=parameters(limit=limit, name=name, archived=archived),
+        query=query_fields(limit=limit, name=name, archived=archived),
     )
 
 
@@ -35,8 +35,8 @@ def create_schedule(
         method="POST",
         path="/v1/schedules",
         result=types.ScheduleOut,
-        query=parameters(why=why),
-        headers=parameters(**{"Idempotency-Key": idempotency_key}),
+        query=query_fields(why=why),
+        headers=header_fields(**{"Idempotency-Key": idempotency_key}),
         body=request,
         repeat="with_key",
         versioned=True,
@@ -48,9 +48,9 @@ def delete_schedule(schedule_id: str, *, if_match: Versioned[Any] | str) -> Call
     return Call(
         operation="delete_schedule",
         method="DELETE",
-        path=f"/v1/schedules/{part(schedule_id)}",
+        path=f"/v1/schedules/{path_part(schedule_id)}",
         result=None,
-        headers=parameters(**{"If-Match": if_match}),
+        headers=header_fields(**{"If-Match": if_match}),
         current=get_schedule(schedule_id),
     )
 
@@ -62,9 +62,9 @@ def get_schedule(
     return Call(
         operation="get_schedule",
         method="GET",
-        path=f"/v1/schedules/{part(schedule_id)}",
+        path=f"/v1/schedules/{path_part(schedule_id)}",
         result=types.ScheduleOut,
-        headers=parameters(**{"If-None-Match": if_none_match}),
+        headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
         held=if_none_match,
     )
@@ -81,10 +81,10 @@ def replace_schedule(
     return Call(
         operation="replace_schedule",
         method="PUT",
-        path=f"/v1/schedules/{part(schedule_id)}",
+        path=f"/v1/schedules/{path_part(schedule_id)}",
         result=types.ScheduleOut,
-        query=parameters(why=why),
-        headers=parameters(**{"If-Match": if_match}),
+        query=query_fields(why=why),
+        headers=header_fields(**{"If-Match": if_match}),
         body=request,
         versioned=True,
         current=get_schedule(schedule_id),
@@ -102,10 +102,10 @@ def archive_schedule(
     return Call(
         operation="archive_schedule",
         method="POST",
-        path=f"/v1/schedules/{part(schedule_id)}/archive",
+        path=f"/v1/schedules/{path_part(schedule_id)}/archive",
         result=types.ScheduleOut,
-        query=parameters(why=why),
-        headers=parameters(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
+        query=query_fields(why=why),
+        headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
         repeat="with_key",
         versioned=True,
         current=get_schedule(schedule_id),
@@ -123,10 +123,10 @@ def unarchive_schedule(
     return Call(
         operation="unarchive_schedule",
         method="POST",
-        path=f"/v1/schedules/{part(schedule_id)}/unarchive",
+        path=f"/v1/schedules/{path_part(schedule_id)}/unarchive",
         result=types.ScheduleOut,
-        query=parameters(why=why),
-        headers=parameters(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
+        query=query_fields(why=why),
+        headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
         repeat="with_key",
         versioned=True,
         current=get_schedule(schedule_id),
