@@ -3,6 +3,7 @@
 from longpoint.geometry.corners import CornerReading, Corners, corners
 from longpoint.geometry.faults import Fault, GeometryError
 from longpoint.geometry.findings import Finding, Offer
+from longpoint.geometry.group import BuiltGroup, Group, SharedStool, build_group
 from longpoint.geometry.inputs import (
     Arch,
     Clearances,
@@ -37,7 +38,7 @@ from longpoint.geometry.movement import (
     movement,
 )
 from longpoint.geometry.opening import Built, Pieces, build_opening
-from longpoint.geometry.parts import CutKind, End, Hand, Mark, Notch, Part, PartKind, Step
+from longpoint.geometry.parts import CutKind, Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
 from longpoint.geometry.saw import compound
 from longpoint.geometry.trim import (
     Apron,
@@ -65,6 +66,7 @@ __all__ = [
     "BackBand",
     "BoxCorners",
     "Built",
+    "BuiltGroup",
     "Casing",
     "Clearances",
     "Corner",
@@ -72,6 +74,7 @@ __all__ = [
     "CornerReading",
     "Corners",
     "CutKind",
+    "Cutout",
     "Door",
     "DoorStop",
     "End",
@@ -81,6 +84,7 @@ __all__ = [
     "Frame",
     "GeometryError",
     "Grain",
+    "Group",
     "Hand",
     "HeadStrip",
     "HeadStyle",
@@ -104,6 +108,7 @@ __all__ = [
     "Readings",
     "Reveals",
     "Shape",
+    "SharedStool",
     "SillAnswer",
     "SillLevel",
     "Species",
@@ -116,6 +121,7 @@ __all__ = [
     "WallAnswer",
     "Widths",
     "Wood",
+    "build_group",
     "build_opening",
     "compound",
     "corners",

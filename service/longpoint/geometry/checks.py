@@ -25,7 +25,7 @@ def check_trim(opening: Opening, frame: Frame | None, faults: Faults, *, stands_
     """Trim that does not fit the opening it was chosen for; the stool is judged only where it is asked for."""
     _check_reveals(opening, faults)
     if opening.foot is Foot.STOOL and stands_on_stool:
-        _check_stool(opening, faults)
+        check_stool(opening, faults)
     if opening.foot is Foot.PLINTH and opening.trim.plinth is None:
         faults.add(
             ("trim", "plinth"),
@@ -59,7 +59,8 @@ def _check_reveals(opening: Opening, faults: Faults) -> None:
             )
 
 
-def _check_stool(opening: Opening, faults: Faults) -> None:
+def check_stool(opening: Opening, faults: Faults) -> None:
+    """A stool that its trim does not name, or that its readings or its stock do not allow."""
     stool, readings = opening.trim.stool, opening.readings
     if stool is None:
         faults.add(

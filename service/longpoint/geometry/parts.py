@@ -61,6 +61,22 @@ class Notch(Value, frozen=True):
     end_depth: Real | None = None
 
 
+class Cutout(Value, frozen=True):
+    """What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall.
+
+    Attributes:
+        at: from the part's left end as it lies on the saw.
+        length: along the part.
+        depth: from the back edge at its left.
+        end_depth: from the back edge at its right; None where it is the same.
+    """
+
+    at: Real
+    length: Real
+    depth: Real
+    end_depth: Real | None = None
+
+
 class End(Value, frozen=True):
     """One end of a part as the saw makes it.
 
@@ -133,6 +149,7 @@ class Part(Value, frozen=True):
         thickness: finished thickness.
         rip_width: width to rip it to, the wider end's where it tapers; None where the stock's own width is kept.
         ends: left and right end as it lies on the saw.
+        cutouts: what is sawn out of its back edge between its ends.
         taper: rip widths at its left and right end as it lies on the saw; None where it is parallel.
         marks: layout marks.
         how: how each figure was computed.
@@ -154,6 +171,7 @@ class Part(Value, frozen=True):
     how: tuple[Step, ...] = ()
     notes: tuple[str, ...] = ()
     taper: tuple[Real, Real] | None = None
+    cutouts: tuple[Cutout, ...] = ()
 
     @property
     def key(self) -> str:

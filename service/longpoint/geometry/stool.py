@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import Opening
+from longpoint.geometry.inputs import Opening, Readings
 from longpoint.geometry.kernel import Frame
-from longpoint.geometry.parts import End, Hand, Mark, Notch, Part, PartKind, Step
+from longpoint.geometry.parts import Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
 from longpoint.geometry.returns import flat_return, front_mitre
 from longpoint.geometry.sides import CasedSide, spread
 from longpoint.geometry.trim import Stool, StoolEnds
@@ -26,14 +26,23 @@ def nosing_to_wall(opening: Opening) -> Fraction:
     return (under.thickness if under else Fraction(0)) + trim.stool.nosing
 
 
+def deepest(readings: Readings) -> Fraction:
+    """The deepest of the depths that were read."""
+    left, right = readings.left_depth, readings.right_depth
+    assert left is not None
+    assert right is not None
+    depth = left if left >= right else right
+    for at_horn in (readings.left_horn_depth, readings.right_horn_depth):
+        if at_horn is not None and at_horn > depth:
+            depth = at_horn
+    return depth
+
+
 def stool_width(opening: Opening) -> Fraction:
     """The width that a stool is ripped to, for depths that were read."""
-    stool, readings = opening.trim.stool, opening.readings
+    stool = opening.trim.stool
     assert stool is not None
-    depths = (readings.left_depth, readings.right_depth, readings.left_horn_depth, readings.right_horn_depth)
-    return (
-        max(depth for depth in depths if depth is not None) + nosing_to_wall(opening) - stool.sash_clearance
-    )
+    return deepest(opening.readings) + nosing_to_wall(opening) - stool.sash_clearance
 
 
 def stool_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
@@ -52,9 +61,6 @@ def stool_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
         _notch(opening, readings.left_depth, readings.left_horn_depth, left_horn),
         _notch(opening, readings.right_depth, readings.right_horn_depth, right_horn),
     )
-    off_wall = tuple(
-        width - (notch.depth if notch.end_depth is None else notch.end_depth) for notch in notches
-    )
     returned = stool.ends is StoolEnds.MITRED_RETURN
     # The nosing lies away from the fence, so that the notches in the back edge are sawn against it.
     ends = (_end("left", Hand.LEFT, notches[0], returned), _end("right", Hand.RIGHT, notches[1], returned))
@@ -63,7 +69,7 @@ def stool_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
         opening=opening.mark,
         side="",
         profile=stool.profile,
-        short_point=length - off_wall[0] - off_wall[1] if returned else length,
+        short_point=length - sum(_off_wall(width, notch) for notch in notches) if returned else length,
         long_point=length,
         overall=length,
         width=width,
@@ -79,15 +85,30 @@ def stool_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
         ),
         how=_how(opening, jamb, (left_spread, right_spread), (left_past, right_past)),
         notes=_notes(opening),
+        cutouts=_cutouts(readings, left_horn, notches) if readings.mulls else (),
     )
     if not returned:
         return (body,)
     mark, kind, thickness = opening.mark, PartKind.STOOL_RETURN, stool.thickness
     return (
         body,
-        flat_return(mark, kind, Hand.LEFT, stool.profile, off_wall[0], thickness),
-        flat_return(mark, kind, Hand.RIGHT, stool.profile, off_wall[1], thickness),
+        flat_return(mark, kind, Hand.LEFT, stool.profile, _off_wall(width, notches[0]), thickness),
+        flat_return(mark, kind, Hand.RIGHT, stool.profile, _off_wall(width, notches[1]), thickness),
     )
+
+
+def _cutouts(readings: Readings, left_horn: Real, notches: tuple[Notch, Notch]) -> tuple[Cutout, ...]:
+    """Where the stool passes a mull, as deep as the notches at its ends."""
+    left, right = notches[0].depth, notches[1].depth
+    return tuple(
+        Cutout(left_horn + mull.at, mull.width, left, None if left == right else right)
+        for mull in readings.mulls
+    )
+
+
+def _off_wall(width: Real, notch: Notch) -> Real:
+    """How far a horn stands off the wall at its end."""
+    return width - (notch.depth if notch.end_depth is None else notch.end_depth)
 
 
 def _horn(own: Fraction | None, stool: Stool) -> Fraction:
@@ -113,16 +134,10 @@ def _how(
 ) -> tuple[Step, ...]:
     stool, readings = opening.trim.stool, opening.readings
     assert stool is not None
-    depths = (("left depth", readings.left_depth), ("right depth", readings.right_depth))
-    at_ends = (
-        ("left depth at horn", readings.left_horn_depth),
-        ("right depth at horn", readings.right_horn_depth),
-    )
-    taken = tuple((name, depth) for name, depth in (*depths, *at_ends) if depth is not None)
-    past = (
-        (("horn", horns[0]),) if horns[0] == horns[1] else (("left horn", horns[0]), ("right horn", horns[1]))
-    )
-    off_wall = nosing_to_wall(opening)
+    under = opening.trim.apron or opening.trim.casing
+    past: tuple[tuple[str, Real], ...] = (("horn", horns[0]),)
+    if horns[0] != horns[1]:
+        past = (("left horn", horns[0]), ("right horn", horns[1]))
     return (
         Step(
             "length",
@@ -138,8 +153,8 @@ def _how(
             "rip_width",
             "jamb depth + apron thickness + nosing - sash clearance",
             (
-                ("jamb depth", max(depth for _, depth in taken)),
-                ("apron thickness", off_wall - stool.nosing),
+                ("jamb depth", deepest(readings)),
+                ("apron thickness", under.thickness if under else Fraction(0)),
                 ("nosing", stool.nosing),
                 ("sash clearance", stool.sash_clearance),
             ),
@@ -147,19 +162,37 @@ def _how(
         Step(
             "notches",
             "depth: jamb depth at that end - sash clearance - scribe; length: reveal + casing width + horn",
-            (*taken, ("scribe", stool.scribe)) if stool.scribe else taken,
+            _notch_inputs(readings, stool),
         ),
     )
+
+
+def _notch_inputs(readings: Readings, stool: Stool) -> tuple[tuple[str, Real], ...]:
+    assert readings.left_depth is not None
+    assert readings.right_depth is not None
+    inputs: tuple[tuple[str, Real], ...] = (
+        ("left depth", readings.left_depth),
+        ("right depth", readings.right_depth),
+    )
+    if readings.left_horn_depth is not None:
+        inputs += (("left depth at horn", readings.left_horn_depth),)
+    if readings.right_horn_depth is not None:
+        inputs += (("right depth at horn", readings.right_horn_depth),)
+    return (*inputs, ("scribe", stool.scribe)) if stool.scribe else inputs
 
 
 def _notes(opening: Opening) -> tuple[str, ...]:
     stool, readings = opening.trim.stool, opening.readings
     assert stool is not None
-    told = (
-        (readings.left_depth != readings.right_depth, TWO_DEPTHS),
-        (readings.left_horn_depth is not None or readings.right_horn_depth is not None, OUT_OF_PLANE),
-        (bool(stool.scribe), SCRIBED),
-        (stool.ends is StoolEnds.EASED, f"Ease the edges of both ends to a radius of {spoken(stool.ease)}."),
-        (stool.ends is StoolEnds.MITRED_RETURN, RETURNED),
-    )
-    return tuple(note for holds, note in told if holds)
+    notes: list[str] = []
+    if readings.left_depth != readings.right_depth:
+        notes.append(TWO_DEPTHS)
+    if readings.left_horn_depth is not None or readings.right_horn_depth is not None:
+        notes.append(OUT_OF_PLANE)
+    if stool.scribe:
+        notes.append(SCRIBED)
+    if stool.ends is StoolEnds.EASED:
+        notes.append(f"Ease the edges of both ends to a radius of {spoken(stool.ease)}.")
+    if stool.ends is StoolEnds.MITRED_RETURN:
+        notes.append(RETURNED)
+    return tuple(notes)

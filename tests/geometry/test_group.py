@@ -1,0 +1,164 @@
+"""Openings trimmed together: heads in line, one stool under several, scarfs over what is solid."""
+
+from __future__ import annotations
+
+import pytest
+from geometry.builders import CASING, STOOL, TRIM, F, opening
+from hypothesis import assume, given
+from hypothesis import strategies as st
+from msgspec.structs import replace
+
+from longpoint.geometry import (
+    Casing,
+    Cutout,
+    CutKind,
+    Foot,
+    GeometryError,
+    Group,
+    Hand,
+    Mull,
+    Opening,
+    PlumbSides,
+    Reveals,
+    SharedStool,
+    Trim,
+    build_group,
+    build_opening,
+)
+from longpoint.geometry.scarf import joints
+
+
+def window(width: int, mark: str = "A", height: int = 48) -> Opening:
+    return replace(opening(PlumbSides(F(width), F(height), F(height))), mark=mark)
+
+
+PAIR = (window(30, "L"), window(36, "R"))
+
+
+def test_heads_out_of_line_are_offered_reveals_that_line_them_up() -> None:
+    found = build_group(PAIR, Group("pair", heads=(F(80), F("80.25"))))
+    (finding,) = found.findings
+    assert (finding.code, finding.amount) == ("heads-out-of-line", F(1, 4))
+    (offer,) = finding.offers
+    assert (offer.field, offer.value) == (("openings", 0, "reveals", "head"), F("0.4375"))
+    taken_up = (replace(PAIR[0], reveals=Reveals(head=F("0.4375"))), PAIR[1])
+    assert build_group(taken_up, Group("pair", heads=(F(80), F("80.25")))).findings == ()
+
+
+def test_heads_too_far_apart_for_the_jamb_are_furred() -> None:
+    (finding,) = build_group(PAIR, Group("pair", heads=(F(80), F(81)))).findings
+    assert [offer.answer for offer in finding.offers] == ["fur_head"]
+
+
+def test_a_group_without_a_stool_builds_each_opening_as_it_is() -> None:
+    found = build_group(PAIR, Group("pair"))
+    assert found.shared is None
+    assert found.members == tuple(build_opening(each) for each in PAIR)
+
+
+def test_one_stool_under_two_windows_passes_the_wall_between() -> None:
+    found = build_group(PAIR, Group("pair", stool=SharedStool(gaps=(F(12),))))
+    assert found.shared is not None
+    stool, apron, *returns = found.shared.parts
+    # 30 + 12 + 36 between the outer jambs, and 3/16 + 2 1/2 + 3/4 at each end.
+    assert stool.overall == F("84.875")
+    assert stool.cutouts == (Cutout(F("33.4375"), F(12), F("3.125")),)
+    assert apron.long_point == F("83.375")
+    assert len(returns) == 2
+    assert {part.kind for member in found.members for part in member.parts} == {"casing_leg", "casing_head"}
+
+
+def test_openings_of_unequal_depth_keep_their_own() -> None:
+    deep = replace(PAIR[1], readings=replace(PAIR[1].readings, left_depth=F("3.25")))
+    found = build_group((PAIR[0], deep), Group("pair", stool=SharedStool(gaps=(F(12),))))
+    assert found.shared is not None
+    stool = found.shared.parts[0]
+    assert stool.cutouts == (Cutout(F("33.4375"), F(12), F("3.125"), F("3.25")),)
+    # Ripped to the deepest: 3 1/4 + 5/8 + 7/8.
+    assert stool.rip_width == F("4.75")
+
+
+def test_a_stool_longer_than_its_stock_is_scarfed_over_the_gap() -> None:
+    found = build_group(PAIR, Group("pair", stool=SharedStool((F(12),), stock_length=F(72))))
+    assert found.shared is not None
+    left, right = (part for part in found.shared.parts if part.kind == "stool")
+    # The joint's middle lies over the gap's, 3 7/16 + 36 from the stool's end; half the thickness, 3/8, laps over.
+    assert (left.overall, right.overall) == (F("39.8125"), F("45.8125"))
+    assert left.overall + right.overall == F("84.875") + F(3, 4)
+    assert (left.ends[1].cut, left.ends[1].long_edge) == (CutKind.BEVEL, "back")
+    assert (right.ends[0].cut, right.ends[0].long_edge) == (CutKind.BEVEL, "face")
+    assert left.ends[1].tilt is right.ends[0].tilt is Hand.LEFT
+    assert left.cutouts[0].length + right.cutouts[0].length == F(12) + F(3, 4)
+    assert (left.key, right.key) == ("stool/1 of 2", "stool/2 of 2")
+
+
+def test_studs_that_are_named_are_used() -> None:
+    shared = SharedStool((F(12),), stock_length=F(72), solid=(F(16), F(32), F(48), F(64)))
+    found = build_group(PAIR, Group("pair", stool=shared))
+    assert found.shared is not None
+    left = next(part for part in found.shared.parts if part.kind == "stool")
+    assert left.overall == F("3.4375") + 64 + F(3, 8)
+
+
+def test_a_mulled_unit_has_its_stool_sawn_out_at_each_mull() -> None:
+    trim = replace(TRIM, mull_casing=Casing("mull", F(3), F(5, 8)))
+    base = replace(window(60), trim=trim)
+    unit = replace(base, readings=replace(base.readings, mulls=(Mull(F(28), F(4)),)))
+    stool = build_opening(unit).parts[0]
+    assert stool.cutouts == (Cutout(F("31.4375"), F(4), F("3.125")),)
+
+
+@pytest.mark.parametrize(
+    ("members", "group", "code"),
+    [
+        (PAIR[:1], Group("g"), "too-few"),
+        (PAIR, Group("g", heads=(F(80),)), "head-count"),
+        (PAIR, Group("g", stool=SharedStool(())), "gap-count"),
+        (PAIR, Group("g", stool=SharedStool((F(12),), stock_length=F(30))), "no-joint-in-reach"),
+        (
+            (PAIR[0], replace(PAIR[1], trim=Trim(CASING, F(3, 16)), foot=Foot.PICTURE_FRAME)),
+            Group("g", stool=SharedStool((F(12),))),
+            "stool-missing",
+        ),
+        (
+            (PAIR[0], replace(PAIR[1], trim=replace(TRIM, stool=replace(STOOL, horn=F(1))))),
+            Group("g", stool=SharedStool((F(12),))),
+            "stools-differ",
+        ),
+    ],
+)
+def test_groups_that_do_not_go_together_are_refused(
+    members: tuple[Opening, ...], group: Group, code: str
+) -> None:
+    with pytest.raises(GeometryError) as refused:
+        build_group(members, group)
+    assert code in {fault.code for fault in refused.value.faults}
+
+
+@given(st.integers(40, 400), st.sets(st.integers(1, 400), max_size=12), st.integers(30, 200))
+def test_joints_are_as_few_as_can_be(length: int, solid: set[int], stock: int) -> None:
+    thick = F(3, 4)
+    found = joints(F(length), tuple(F(place) for place in solid), F(stock), thick)
+    fewest = _fewest(length, sorted(place for place in solid if thick < place < length - thick), stock, thick)
+    assert (None if found is None else len(found)) == fewest
+    if found:
+        bounds = (F(0), *found, F(length))
+        laps = [F(0), *(thick / 2 for _ in found), F(0)]
+        for number in range(len(found) + 1):
+            assert bounds[number + 1] - bounds[number] + laps[number] + laps[number + 1] <= stock
+
+
+def _fewest(length: int, places: list[int], stock: int, thick: F) -> int | None:
+    """By trying: how few joints reach the end."""
+    reached = {F(0): 0}
+    for place in [*map(F, places), F(length)]:
+        lap = F(0) if place == length else thick / 2
+        ways = [
+            joints_ + 1
+            for start, joints_ in reached.items()
+            if start < place and place - start + lap + (thick / 2 if start else 0) <= stock
+        ]
+        if ways:
+            reached[place] = min(ways)
+    assume(length not in places)
+    return None if F(length) not in reached else reached[F(length)] - 1
