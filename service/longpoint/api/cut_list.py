@@ -8,6 +8,7 @@ from litestar.params import JSONBody
 from longpoint.api.build import raise_geometry
 from longpoint.api.cut_list_out import cut_list_out
 from longpoint.api.examples import CUT_LIST
+from longpoint.api.examples_shapes import GROUPED
 from longpoint.api.faults import Faults
 from longpoint.api.opening import opening_field
 from longpoint.api.operation import operation
@@ -20,7 +21,10 @@ from longpoint.shop.house import BuiltOpening, CutList, House, build_openings, c
 from longpoint.stock import Budget, Job, StockError, StockFault, plan
 
 
-@post("/v1/cut-list", **operation("compute_cut_list", summary="A house", tag="A house", examples=CUT_LIST))
+@post(
+    "/v1/cut-list",
+    **operation("compute_cut_list", summary="A house", tag="A house", examples={**CUT_LIST, **GROUPED}),
+)
 async def compute_cut_list(data: JSONBody[CutListRequest]) -> CutListOut:
     """Every part of every opening, the sticks they come from, what to buy and what is left over.
 
@@ -61,7 +65,9 @@ def _cut_list(data: CutListRequest, house: House) -> CutList:
 
 def house_field(data: CutListRequest, path: Path) -> Path:
     """A field of an opening in a house: its trim stands among the trim specs."""
-    _, index, *rest = path
+    name, index, *rest = path
+    if name == "groups":
+        return path
     one = data.openings[int(index)]
     if rest[0] == "trim":
         return ("trim_specs", one.trim, *rest[1:])
@@ -73,7 +79,7 @@ def _stock_field(house: House, job: Job, fault: StockFault) -> Path:
     number = next(index for index, stock in enumerate(house.stock) if stock.profile == job.profile)
     match fault.field:
         case ("pieces", int(index), *_):
-            return ("openings", int(job.pieces[index].key.partition(":")[0]))
+            return _opening_or_group(house, int(job.pieces[index].key.partition(":")[0]))
         case ("sticks", int(index), *rest):
             return ("stock", number, "sticks", index, *_SENT.get(tuple(rest), rest))
         case ("remnants", int(index), *rest):
@@ -82,6 +88,14 @@ def _stock_field(house: House, job: Job, fault: StockFault) -> Path:
         case ("kerf" | "end_trim" | "keep_length" as name, *_):
             return (name,)
     return ("stock", number)
+
+
+def _opening_or_group(house: House, index: int) -> Path:
+    """What groups share follows the openings, in the order of the groups that share anything."""
+    if index < len(house.openings):
+        return ("openings", index)
+    sharing = [number for number, one in enumerate(house.groups) if one.group.stool is not None]
+    return ("groups", sharing[index - len(house.openings)])
 
 
 def _piece_named(openings: tuple[BuiltOpening, ...], job: Job, fault: StockFault) -> str:

@@ -8,6 +8,7 @@ from litestar.params import JSONBody
 from longpoint.api.build import built, field_sent
 from longpoint.api.cut_list_out import opening_out
 from longpoint.api.examples import OPENING
+from longpoint.api.examples_shapes import REAL_OPENINGS
 from longpoint.api.operation import operation
 from longpoint.api.read import Path, Reader
 from longpoint.api.read_opening import read_opening
@@ -19,7 +20,10 @@ from longpoint.shop.house import BuiltOpening
 
 
 @post(
-    "/v1/opening", **operation("compute_opening", summary="One opening", tag="One opening", examples=OPENING)
+    "/v1/opening",
+    **operation(
+        "compute_opening", summary="One opening", tag="One opening", examples={**OPENING, **REAL_OPENINGS}
+    ),
 )
 async def compute_opening(data: JSONBody[OpeningRequest]) -> OpeningOut:
     """Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was computed."""
@@ -30,10 +34,13 @@ async def compute_opening(data: JSONBody[OpeningRequest]) -> OpeningOut:
     return opening_out(BuiltOpening("", 1, result), length_writer(data.rounding.value()))
 
 
+_SENT: dict[str | int, str] = {"limits": "wall_limits", "foot": "foot_style"}
+
+
 def opening_field(wire: OpeningFields, path: Path) -> Path:
     """A field of an opening as it was sent."""
-    if path[0] == "limits":
-        return ("wall_limits", *path[1:])
+    if path[0] in _SENT:
+        return (_SENT[path[0]], *path[1:])
     if path[:2] == ("readings", "mulls"):
         return ("readings", "lights" if len(path) == 2 else "mull_widths", *path[2:])
     if path[0] == "readings":

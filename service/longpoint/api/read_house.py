@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from longpoint.api.read import Path, Reader
+from longpoint.api.read_groups import read_groups
 from longpoint.api.read_opening import read_opening
 from longpoint.api.read_shop import read_shop
 from longpoint.api.read_trim import read_trim
@@ -33,6 +34,7 @@ def read_job(wire: CutListRequest) -> tuple[House, ShopSettings]:
     trims = {name: read_trim(read, trim, ("trim_specs", name)) for name, trim in wire.trim_specs.items()}
     house = House(
         openings=_openings(read, wire, trims),
+        groups=read_groups(read, wire),
         stock=_stock(read, wire.stock),
         rounding=wire.rounding.value(),
         kerf=read.length(wire.kerf, (), "kerf"),

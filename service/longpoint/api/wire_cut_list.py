@@ -65,6 +65,23 @@ Openings = Annotated[list[OpeningIn], Meta(min_length=1, max_length=5000)]
 TrimSpecs = Annotated[dict[Name, TrimIn], Meta(min_length=1, max_length=100)]
 
 
+class GroupIn(Wire):
+    """Openings trimmed together, left to right by their marks.
+
+    `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in line. With
+    `gaps`, from each opening's right jamb face to the next one's left, they share one stool and apron; a stool longer
+    than `stock_length` is scarfed over one of `solid`, places from the first opening's left jamb face, or over the
+    middles of the gaps.
+    """
+
+    mark: Name
+    openings: Annotated[list[Name], Meta(min_length=2, max_length=20)]
+    heads: Annotated[list[LengthText], Meta(max_length=20)] | None = None
+    gaps: Annotated[list[LengthText], Meta(max_length=19)] | None = None
+    stock_length: LengthText | None = None
+    solid: Annotated[list[LengthText], Meta(max_length=100)] = []
+
+
 class CutListRequest(Wire):
     """A house or a part of one: openings, the trim specs they name, and the stock to cut from.
 
@@ -75,6 +92,7 @@ class CutListRequest(Wire):
 
     openings: Openings
     trim_specs: TrimSpecs
+    groups: Annotated[list[GroupIn], Meta(max_length=500)] = []
     stock: Annotated[list[StockIn], Meta(max_length=100)] = []
     unit: Unit | None = None
     rounding: RoundingIn = RoundingIn()

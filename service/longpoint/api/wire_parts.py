@@ -7,7 +7,7 @@ import math
 import msgspec
 
 from longpoint.api.wire_lengths import LengthOut, LengthWriter
-from longpoint.geometry import CutKind, End, Hand, Notch, Part, PartKind, Step
+from longpoint.geometry import CutKind, Cutout, End, Hand, Notch, Part, PartKind, Step
 from longpoint.lengths import Real, Rounding, Unit, rounded, tape
 
 
@@ -54,6 +54,16 @@ class StepOut(msgspec.Struct, frozen=True, gc=False):
     inputs: dict[str, str]
 
 
+class CutoutOut(msgspec.Struct, frozen=True):
+    """What is sawn out of a stool's back edge where it passes a mull or a stretch of wall: `at` from its left end,
+    `depth` at its left, `end_depth` at its right where that is another."""
+
+    at: LengthOut
+    length: LengthOut
+    depth: LengthOut
+    end_depth: LengthOut | None
+
+
 class TaperOut(msgspec.Struct, frozen=True):
     """Rip widths at a part's two ends as it lies on the saw."""
 
@@ -82,6 +92,7 @@ class PartOut(msgspec.Struct, frozen=True, gc=False):
     thickness: LengthOut
     rip_width: LengthOut | None
     taper: TaperOut | None
+    cutouts: list[CutoutOut]
     ends: tuple[EndOut, EndOut]
     marks: list[MarkOut]
     joint_error: str
@@ -109,6 +120,7 @@ def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
         write(part.thickness),
         None if rip_width is None else write(rip_width),
         None if part.taper is None else TaperOut(write(part.taper[0]), write(part.taper[1])),
+        [_cutout_out(cutout, write) for cutout in part.cutouts],
         (_end_out(left, write), _end_out(right, write)),
         [MarkOut(mark.name, write(mark.at)) for mark in part.marks],
         overall.residual if overall.residual == write.nothing else joint_error(part, write.rounding),
@@ -159,6 +171,11 @@ def _new_end(end: End, notch: NotchOut | None) -> EndOut:
 
 def _degrees(angle: Real) -> float:
     return round(angle, 6) if isinstance(angle, float) else float(angle)
+
+
+def _cutout_out(cutout: Cutout, write: LengthWriter) -> CutoutOut:
+    end_depth = None if cutout.end_depth is None else write(cutout.end_depth)
+    return CutoutOut(write(cutout.at), write(cutout.length), write(cutout.depth), end_depth)
 
 
 def _notch_out(notch: Notch, write: LengthWriter) -> NotchOut:

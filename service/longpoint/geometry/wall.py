@@ -23,7 +23,8 @@ def wall_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) 
             continue
         ends = wall.proud[index - 1], wall.proud[index]
         proud, shy = max(*ends, ZERO), max(-ends[0], -ends[1], ZERO)
-        if proud:
+        # An answer that was taken up has settled where the wall stands proud.
+        if proud and opening.wall_answer is WallAnswer.FLAT:
             corner = frame.corners[index if wall.proud[index] == proud else index - 1].degrees
             found.append(_proud(opening, side, ends, proud, corner))
         if shy:

@@ -4,7 +4,23 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry import Built, CutKind, End, Fault, GeometryError, Opening, Part, build_opening
+from msgspec.structs import replace
+
+from longpoint.geometry import (
+    Built,
+    CutKind,
+    End,
+    Fault,
+    Finding,
+    GeometryError,
+    Group,
+    Offer,
+    Opening,
+    Part,
+    Pieces,
+    build_group,
+    build_opening,
+)
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.stock import Job, Piece, Plan, Remnant, StickKind
@@ -31,8 +47,16 @@ class ProfileStock(Value, frozen=True):
     turnable: bool = False
 
 
+class HouseGroup(Value, frozen=True):
+    """Openings trimmed together. Attributes: the indices of its members, left to right, and what is shared."""
+
+    members: tuple[int, ...]
+    group: Group
+
+
 class House(Value, frozen=True):
-    """Attributes: the openings, the stock by profile, how lengths are rounded, and the saw's habits in inches."""
+    """Attributes: the openings, the stock by profile, how lengths are rounded, the saw's habits in inches, and the
+    groups that some of the openings form."""
 
     openings: tuple[HouseOpening, ...]
     stock: tuple[ProfileStock, ...] = ()
@@ -40,6 +64,7 @@ class House(Value, frozen=True):
     kerf: Fraction = Fraction(1, 8)
     end_trim: Fraction = Fraction(1, 2)
     keep_length: Fraction = Fraction(24)
+    groups: tuple[HouseGroup, ...] = ()
 
 
 class BuiltOpening(Value, frozen=True):
@@ -59,21 +84,63 @@ class CutList(Value, frozen=True):
 
 
 def build_openings(house: House) -> tuple[BuiltOpening, ...]:
-    """Every opening's parts.
+    """Every opening's parts, then what each group shares, as an opening of the group's mark.
 
     Raises:
-        GeometryError: with the faults of all openings, each path starting with "openings" and the opening's index.
+        GeometryError: with the faults of all openings, each path starting with "openings" and the opening's index,
+            or with "groups" and the group's.
     """
     built: list[BuiltOpening] = []
     faults: list[Fault] = []
+    shares = {index for one in house.groups if one.group.stool is not None for index in one.members}
     for index, one in enumerate(house.openings):
+        wanted = Pieces.CASING if index in shares else Pieces.ALL
         try:
-            built.append(BuiltOpening(one.room, one.count, build_opening(one.opening)))
+            built.append(BuiltOpening(one.room, one.count, build_opening(one.opening, wanted)))
         except GeometryError as error:
             faults.extend(fault.under("openings", index) for fault in error.faults)
+    if not faults:
+        for number, group in enumerate(house.groups):
+            try:
+                _add_group(house, group, built)
+            except GeometryError as error:
+                faults.extend(_of_group(fault, number, group) for fault in error.faults)
     if faults:
         raise GeometryError(tuple(faults))
     return tuple(built)
+
+
+def _add_group(house: House, one: HouseGroup, built: list[BuiltOpening]) -> None:
+    """What a group shares; where it shares nothing, its findings go with its first opening."""
+    found = build_group(tuple(house.openings[index].opening for index in one.members), one.group)
+    findings = tuple(_in_house(finding, one) for finding in found.findings)
+    first = one.members[0]
+    if found.shared is not None:
+        shared = replace(found.shared, findings=(*found.shared.findings, *findings))
+        built.append(BuiltOpening(house.openings[first].room, 1, shared))
+    elif findings:
+        before = built[first]
+        together = replace(before.built, findings=(*before.built.findings, *findings))
+        built[first] = BuiltOpening(before.room, before.count, together)
+
+
+def _in_house(finding: Finding, one: HouseGroup) -> Finding:
+    """A group's finding, its offers' fields by the house's openings."""
+    return replace(finding, offers=tuple(_offer_in_house(offer, one) for offer in finding.offers))
+
+
+def _offer_in_house(offer: Offer, one: HouseGroup) -> Offer:
+    if not offer.field:
+        return offer
+    name, number, *rest = offer.field
+    return replace(offer, field=(name, one.members[int(number)], *rest))
+
+
+def _of_group(fault: Fault, number: int, one: HouseGroup) -> Fault:
+    name, *rest = fault.path
+    if name == "openings":
+        return Fault(("openings", one.members[int(rest[0])], *rest[1:]), fault.code, fault.detail)
+    return Fault(("groups", number, *rest), fault.code, fault.detail)
 
 
 def cutting_jobs(house: House, openings: tuple[BuiltOpening, ...]) -> tuple[Job, ...]:
