@@ -218,6 +218,7 @@ export interface CutListRequest {
   /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
   end_trim?: LengthText;
+  groups?: GroupIn[];
   include?: Section[];
   keep_length?: LengthText;
   kerf?: LengthText;
@@ -225,6 +226,14 @@ export interface CutListRequest {
   shop?: ShopIn | null;
   stock?: StockIn[];
   unit?: Unit | null;
+}
+
+/** What is sawn out of a stool's back edge where it passes a mull or a stretch of wall: `at` from its left end, `depth` at its left, `end_depth` at its right where that is another. */
+export interface CutoutOut {
+  at: LengthOut;
+  length: LengthOut;
+  depth: LengthOut;
+  end_depth: LengthOut | null;
 }
 
 /** A stretch of a stick that no piece may touch, measured from its left end. */
@@ -312,6 +321,16 @@ export type Foot = "floor" | "picture_frame" | "plinth" | "stool";
 
 /** How the board was sawn: its face shows flat (tangential) or quartered (radial) grain. */
 export type Grain = "flat_sawn" | "quarter_sawn";
+
+/** Openings trimmed together, left to right by their marks. `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's left jamb face, or over the middles of the gaps. */
+export interface GroupIn {
+  mark: string;
+  openings: string[];
+  gaps?: LengthText[] | null;
+  heads?: LengthText[] | null;
+  solid?: LengthText[];
+  stock_length?: LengthText | null;
+}
 
 export type Hand = "left" | "right";
 
@@ -685,6 +704,7 @@ export interface PartOut {
   thickness: LengthOut;
   rip_width: LengthOut | null;
   taper: TaperOut | null;
+  cutouts: CutoutOut[];
   ends: [EndOut];
   marks: MarkOut[];
   joint_error: string;

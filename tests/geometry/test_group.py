@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import pytest
-from geometry.builders import CASING, STOOL, TRIM, F, opening
 from hypothesis import assume, given
 from hypothesis import strategies as st
 from msgspec.structs import replace
 
+from geometry.builders import CASING, STOOL, TRIM, F, opening
 from longpoint.geometry import (
     Casing,
-    Cutout,
     CutKind,
+    Cutout,
     Foot,
     GeometryError,
     Group,

@@ -396,6 +396,23 @@ class CutListOut(Result, frozen=True, kw_only=True):
     saw_order: SawOrderOut | None = None
 
 
+class GroupIn(Request, frozen=True, kw_only=True):
+    """Openings trimmed together, left to right by their marks.
+
+    `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in
+    line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and
+    apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's
+    left jamb face, or over the middles of the gaps.
+    """
+
+    mark: str
+    openings: list[str]
+    gaps: list[LengthText] | None = None
+    heads: list[LengthText] | None = None
+    solid: list[LengthText] = []
+    stock_length: LengthText | None = None
+
+
 class PackageIn(Request, frozen=True, kw_only=True):
     """Something sold: its size in the material's unit (nails by the piece; glue, caulk, filler, primer and paint
     in fluid ounces; tape in feet; abrasive in sheets). Without a price it is bought and costs nothing in the
@@ -531,6 +548,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     trim_specs: dict[str, TrimIn]
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
+    groups: list[GroupIn] = []
     include: list[Section] = []
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"

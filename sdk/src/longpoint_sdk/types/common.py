@@ -131,6 +131,35 @@ class CornerBlockIn(Request, frozen=True, kw_only=True):
     profile: str = "corner block"
 
 
+class LengthOut(Measured, Result, frozen=True, kw_only=True):
+    """A length going out.
+
+    Attributes:
+        exact: The exact length in `unit`, as a fraction or whole number; null when it is irrational.
+        real: When it is irrational, the length in `unit` before rounding, to nine decimals; else null.
+        text: The length rounded as asked, as a tape reads.
+        unit: The unit of all of these.
+        residual: What rounding added: positive when the piece is long.
+    """
+
+    exact: str | None
+    real: float | None
+    text: str
+    unit: Unit | str
+    residual: str
+
+
+class CutoutOut(Result, frozen=True, kw_only=True):
+    """What is sawn out of a stool's back edge where it passes a mull or a stretch of wall: `at` from its left
+    end, `depth` at its left, `end_depth` at its right where that is another.
+    """
+
+    at: LengthOut
+    length: LengthOut
+    depth: LengthOut
+    end_depth: LengthOut | None
+
+
 class DefectIn(Request, frozen=True, kw_only=True):
     """A stretch of a stick that no piece may touch, measured from its left end."""
 
@@ -165,24 +194,6 @@ class DoorIn(Request, frozen=True, kw_only=True):
     strike_height: LengthText = "36 in"
     thickness: LengthText = "1 3/8 in"
     top_hinge: LengthText = "7 in"
-
-
-class LengthOut(Measured, Result, frozen=True, kw_only=True):
-    """A length going out.
-
-    Attributes:
-        exact: The exact length in `unit`, as a fraction or whole number; null when it is irrational.
-        real: When it is irrational, the length in `unit` before rounding, to nine decimals; else null.
-        text: The length rounded as asked, as a tape reads.
-        unit: The unit of all of these.
-        residual: What rounding added: positive when the piece is long.
-    """
-
-    exact: str | None
-    real: float | None
-    text: str
-    unit: Unit | str
-    residual: str
 
 
 class NotchOut(Result, frozen=True, kw_only=True):
@@ -555,6 +566,7 @@ class PartOut(Result, frozen=True, kw_only=True):
     thickness: LengthOut
     rip_width: LengthOut | None
     taper: TaperOut | None
+    cutouts: list[CutoutOut]
     ends: tuple[EndOut, EndOut]
     marks: list[MarkOut]
     joint_error: str
