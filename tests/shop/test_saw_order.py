@@ -11,6 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from longpoint.geometry import CutKind, Foot, Hand, Opening, PlumbSides, Polygon, Readings
+from longpoint.lengths import Fraction
 from longpoint.shop import Operation, OperationKind, PieceName, SawHabits, SawOrder, Setting, Tool, saw_order
 from longpoint.shop.house import CutList, HouseOpening, ProfileStock
 from longpoint.stock import Defect, Remnant, StickKind
@@ -277,6 +278,32 @@ def test_turned_pieces_share_their_cut() -> None:
     row = made(shared, Kind.CROSSCUT)[0]
     outer = F(20) + 2 * (F(1, 4) + F(7, 2))
     assert row.setting.stop == len(row.pieces) * outer + (len(row.pieces) - 1) * (F(1, 8) - F(7, 2))
+
+
+@given(st.integers(4, 24), st.sampled_from([Foot.PICTURE_FRAME, Foot.FLOOR]))
+def test_a_row_sawn_as_marked_gives_pieces_of_the_right_shape(inches: int, foot: Foot) -> None:
+    """Each cut of a row is drawn as a line: from its mark on the fence, leaning as the table swings, a kerf wide."""
+    frames = tuple(
+        HouseOpening(Opening(f"P{n}", Readings(PlumbSides(F(inches + n), F(30), F(30))), FLAT, foot))
+        for n in range(3)
+    )
+    house = worked_out(frames, stocks=(stock("flat", turnable=True),))
+    parts = {(part.opening, part.key): part for one in house.openings for part in one.built.parts}
+    cuts = made(saw_order(house), Kind.SHARED_CUT)
+    before = {each.pieces[1]: each for each in cuts}
+    inside = [(before[each.pieces[0]], each) for each in cuts if each.pieces[0] in before]
+    assert inside or foot is Foot.FLOOR
+    for left, right in inside:
+        part = parts[right.pieces[0].opening, right.pieces[0].part]
+        at_fence = right.mark - left.mark - house.house.kerf
+        at_front = at_fence + _lean(right, part.width) - _lean(left, part.width)
+        assert {at_fence, at_front} == {part.long_point, part.short_point}
+
+
+def _lean(cut: Operation, width: Fraction) -> Fraction:
+    """How far right of its mark a cut at 45 degrees comes out at the front: the table's front turns that way."""
+    assert cut.setting.mitre == 45
+    return width if cut.setting.swing is Hand.RIGHT else -width
 
 
 def test_parts_without_stock_are_ordered_too_without_a_stick() -> None:

@@ -72,7 +72,7 @@ SHARP_MITRE = Caution(
 LEAD_PAINT = Caution(
     "lead_paint",
     "Paint in housing built before 1978 may hold lead, and an unknown age counts as before 1978: have it tested, and "
-    "follow the lead-safe renovation rules before you scrape, sand, cut or pull off old trim.",
+    "follow the rules for renovation around lead paint before you scrape, sand, cut or pull off old trim.",
     "40 CFR 745 subpart E",
 )
 ESCAPE = Caution(
