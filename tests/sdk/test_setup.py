@@ -1,9 +1,11 @@
 """How a client is set up, and what it keeps to itself."""
 
+import asyncio
 import io
 import logging
 import platform
 import traceback
+from concurrent.futures import ThreadPoolExecutor
 
 import httpx
 import pytest
@@ -198,3 +200,26 @@ def test_waiting_for_ever_can_be_asked_for() -> None:
 
 def test_the_variables_are_the_ones_the_service_leaves_alone() -> None:
     assert {URL_VARIABLE, KEY_VARIABLE} == CLIENTS_OWN
+
+
+def test_an_operation_that_is_to_end_is_told_of(caplog: pytest.LogCaptureFixture) -> None:
+    fields = {"Deprecation": "@1767225600", "Sunset": "Thu, 31 Dec 2026 00:00:00 GMT"}
+    answer = httpx.Response(200, json={"status": "ok"}, headers=fields)
+    Client(transport=httpx.MockTransport(lambda _: answer)).check_live()
+    assert "check_live is deprecated and ends on Thu, 31 Dec 2026 00:00:00 GMT" in caplog.text
+
+
+def test_one_client_serves_many_threads(address: str) -> None:
+    asked = [f"{number} 1/2 in" for number in range(40)]
+
+    def ask(text: str) -> str:
+        return client.read_lengths({"lengths": [text]}).lengths[0].text
+
+    with Client(address) as client, ThreadPoolExecutor(8) as pool:
+        assert list(pool.map(ask, asked)) == ["1/2 in", *asked[1:]]
+
+
+async def test_one_async_client_serves_many_tasks(async_client: AsyncClient) -> None:
+    asked = [f"{number} 1/2 in" for number in range(1, 40)]
+    answers = await asyncio.gather(*[async_client.read_lengths({"lengths": [text]}) for text in asked])
+    assert [answer.lengths[0].text for answer in answers] == asked

@@ -76,6 +76,9 @@ def exchange(call: Call[T], retry: Retry) -> Steps[T]:
             assert came is not None
             seconds = perf_counter() - started
             _log.debug("%s %s: %d (request %s)", send.method, send.path, came.status, request_id)
+            if "deprecation" in came.headers:  # RFC 9745; the Sunset field is RFC 8594
+                ends = came.headers.get("sunset", "a day not told yet")
+                _log.warning("%s is deprecated and ends on %s", call.operation, ends)
             if came.status < 300 or came.status == 304:
                 return _reply(call, came, request_id, attempts, seconds)
             wait = retry_after_seconds(came.headers.get("retry-after"), came.headers.get("date"))
