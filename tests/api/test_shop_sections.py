@@ -212,3 +212,19 @@ async def test_rates_at_their_ends_are_answered_at_once(client, value):
     packages = [{"material": "caulk", "name": "drop", "size": value, "price": "0.01"}]
     found = await answer(client, house(SECTIONS, packages=packages))
     assert found["cost_sheet"]["total"]["total"]
+
+
+async def test_what_a_group_shares_is_costed_by_itself_and_is_no_opening(client):
+    pair = [opening("A1", "Hall"), opening("A2", "Hall")]
+    body = house(SECTIONS, wages={"hour": "60.00"}) | {"openings": pair}
+    body["groups"] = [{"mark": "A1-A2", "openings": ["A1", "A2"], "gaps": ["12 in"]}]
+    found = await answer(client, body)
+    by_mark = {each["opening"]: each["amounts"] for each in found["cost_sheet"]["openings"]}
+    assert list(by_mark) == ["A1", "A2", "A1-A2"]
+    assert Decimal(by_mark["A1-A2"]["stock"]) > 0
+    (measure,) = [each for each in found["hours"]["tasks"] if each["task"] == "measure"]
+    assert measure["quantity"] == 2
+    assert [room["openings"] for room in found["cost_sheet"]["rooms"]] == [2]
+    assert "A1-A2" in {
+        piece["opening"] for each in found["saw_order"]["operations"] for piece in each["pieces"]
+    }

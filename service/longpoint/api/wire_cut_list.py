@@ -82,6 +82,9 @@ class GroupIn(Wire):
     solid: Annotated[list[LengthText], Meta(max_length=100)] = []
 
 
+Groups = Annotated[list[GroupIn], Meta(max_length=500)]
+
+
 class CutListRequest(Wire):
     """A house or a part of one: openings, the trim specs they name, and the stock to cut from.
 
@@ -92,7 +95,7 @@ class CutListRequest(Wire):
 
     openings: Openings
     trim_specs: TrimSpecs
-    groups: Annotated[list[GroupIn], Meta(max_length=500)] = []
+    groups: Groups = []
     stock: Annotated[list[StockIn], Meta(max_length=100)] = []
     unit: Unit | None = None
     rounding: RoundingIn = RoundingIn()

@@ -21,7 +21,7 @@ class Amounts(Value, frozen=True):
     """One line of the schedule, all its openings together. Lengths in inches, areas in square inches.
 
     Attributes:
-        count: how many openings.
+        count: how many openings; nought for what a group of them shares.
         nailing: every use of nails.
         glued: faces of mitred joints and returns, each joint once.
         caulked: joints with wall and jamb.
@@ -63,17 +63,21 @@ HIDDEN = (PartKind.LEVELLING_STRIP,)
 
 def amounts(cut_list: CutList, rates: Rates) -> tuple[Amounts, ...]:
     """Every opening's amounts, in the order of the cut list."""
-    return tuple(_amounts(one, rates) for one in cut_list.openings)
+    openings = len(cut_list.house.openings)
+    return tuple(
+        _amounts(one, one.count if index < openings else 0, rates)
+        for index, one in enumerate(cut_list.openings)
+    )
 
 
-def _amounts(one: BuiltOpening, rates: Rates) -> Amounts:
+def _amounts(one: BuiltOpening, openings: int, rates: Rates) -> Amounts:
     parts, count = one.built.parts, one.count
     girth = rates.share("profile_girth")
     stools = [part for part in parts if part.kind is PartKind.STOOL]
     return Amounts(
         opening=one.built.opening.mark,
         room=one.room,
-        count=count,
+        count=openings,
         nailing=_together(nailings(parts, rates), count),
         glued=count * sum((_glued(part) for part in parts), ZERO),
         caulked=count * sum((_caulked(part) for part in parts), ZERO),
