@@ -499,10 +499,11 @@ export interface MaterialsOut {
   rates: RateOut[];
 }
 
-/** Openings, the trim specs they name, and how the shop works. */
+/** Openings, the trim specs they name, the groups that some of them form, and how the shop works. */
 export interface MaterialsRequest {
   openings: OpeningIn[];
   trim_specs: Record<string, TrimIn>;
+  groups?: GroupIn[];
   rounding?: RoundingIn;
   shop?: ShopIn | null;
   unit?: Unit | null;

@@ -566,10 +566,11 @@ class MaterialsAnswer(Result, frozen=True, kw_only=True):
 
 
 class MaterialsRequest(Request, frozen=True, kw_only=True):
-    """Openings, the trim specs they name, and how the shop works."""
+    """Openings, the trim specs they name, the groups that some of them form, and how the shop works."""
 
     openings: list[OpeningIn]
     trim_specs: dict[str, TrimIn]
+    groups: list[GroupIn] = []
     rounding: RoundingIn = RoundingIn()
     shop: ShopIn | None = None
     unit: Unit | None = None
