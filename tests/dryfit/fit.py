@@ -5,8 +5,12 @@ from dataclasses import replace
 from typing import Any
 
 from dryfit.casing import Job, fit_casing
+from dryfit.door import fit_door
 from dryfit.headdress import fit_strip
+from dryfit.leaning import seen_square_on
+from dryfit.lining import fit_lining
 from dryfit.misfits import Misfits
+from dryfit.mulls import fit_mulls
 from dryfit.outline import Outline, outline
 from dryfit.piece import Measure, Piece
 from dryfit.rounding import check_roundings
@@ -36,9 +40,17 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
         check_roundings(request, answer, misfits)
     shape = outline(readings, unit)
     job = _job(request, answer, shape, measure)
+    if "door" in readings:
+        fit_door(request, answer, measure, misfits)
+    if request.get("wall_answer") == "extend":
+        fit_lining(request, job, answer["parts"], measure, misfits)
+    if request.get("wall_answer") == "lean":
+        answer = seen_square_on(request, answer, misfits)
     placed = fit_casing(job, answer["parts"], measure, misfits)
     if not placed:
         return misfits.found
+    if "lights" in readings:
+        fit_mulls(request, job, placed, answer["parts"], measure, misfits)
     strips = (
         {"fillet": job.inner("head"), "cap": job.inner("head").outside(job.fillet + _width(placed["head"]))}
         if job.butted
@@ -134,7 +146,12 @@ def _told_gap(text: str) -> float:
 
 def _reveal(request: dict[str, Any], name: str, unit: str | None) -> float:
     own = request.get("reveals", {}).get(name.split()[0])
-    return float(inches(own or request["trim"]["reveal"], unit))
+    behind = (
+        request["trim"]["extension"].get("reveal", "0 in")
+        if request.get("wall_answer") == "extend"
+        else "0 in"
+    )
+    return float(inches(own or request["trim"]["reveal"], unit) + inches(behind, unit))
 
 
 def _base(request: dict[str, Any], answer: dict[str, Any], measure: Any) -> float:

@@ -279,3 +279,97 @@ def dressed(draw: Draw) -> dict[str, Any]:
         "jamb_depth": draw(lengths(2, 6)),
     }
     return {"mark": "A1", "foot_style": foot, "readings": size, "trim": trim, "rounding": draw(roundings)}
+
+
+@st.composite
+def joined(draw: Draw) -> dict[str, Any]:
+    """Lights joined by mulls, level or under a raked head, mitred or butted."""
+    count = draw(st.integers(2, 5))
+    foot = draw(st.sampled_from(("stool", "floor", "picture_frame")))
+    mulls = [f"{draw(st.integers(24, 64))}/8 in" for _ in range(count - 1)]
+    readings: dict[str, Any] = {
+        "lights": [draw(lengths(12, 40)) for _ in range(count)],
+        "mull_widths": mulls,
+        "jamb_depth": draw(lengths(2, 6)),
+    }
+    if draw(st.booleans()):
+        readings["leg_height"] = draw(lengths(40, 80))
+    else:
+        readings |= {
+            "left_height": f"{draw(st.integers(40, 59))} in",
+            "right_height": f"{draw(st.integers(61, 80))} in",
+        }
+    trim = draw(trims(foot, may_butt=foot != "picture_frame"))
+    trim["mull_casing"] = {"width": f"{draw(st.integers(8, 24))}/8 in", "thickness": "5/8 in"}
+    request = {"mark": "A1", "foot_style": foot, "readings": readings, "trim": trim, "square_gap": "0 in"}
+    return request | {"rounding": draw(roundings)}
+
+
+@st.composite
+def extended(draw: Draw) -> dict[str, Any]:
+    """A jamb extended to a wall that stands proud of it, more at one corner than at another."""
+    foot = draw(st.sampled_from(("stool", "floor", "picture_frame")))
+    corners = "mitred" if foot == "picture_frame" else draw(st.sampled_from(("mitred", "butted")))
+    trim = draw(trims(foot, may_butt=True)) | {"reveal": draw(small(Fraction(3, 8)))}
+    trim["extension"] = {"thickness": "3/4 in", "reveal": draw(small(Fraction(1, 2))), "corners": corners}
+    raked = draw(st.booleans())
+    readings: dict[str, Any] = {"jamb_width": draw(lengths(20, 60)), "jamb_depth": draw(lengths(2, 6))}
+    readings |= (
+        {"left_height": "44 in", "right_height": "40 in"} if raked else {"leg_height": draw(lengths(30, 80))}
+    )
+    proud = [f"{draw(st.integers(1, 64))}/32 in" for _ in range(4)]
+    return {
+        "mark": "A1",
+        "foot_style": foot,
+        "readings": readings | {"wall": [{"proud": each} for each in proud]},
+        "trim": trim,
+        "square_gap": "0 in",
+        "wall_answer": "extend",
+        "rounding": draw(roundings),
+    }
+
+
+@st.composite
+def leant(draw: Draw) -> dict[str, Any]:
+    """A square frame whose casing leans on a wall that stands proud all round."""
+    proud = f"{draw(st.integers(1, 16))}/32 in"
+    casing = {"width": f"{draw(st.integers(8, 24))}/4 in", "thickness": draw(lengths(1, 2))}
+    return {
+        "mark": "A1",
+        "foot_style": draw(st.sampled_from(("floor", "picture_frame"))),
+        "readings": {
+            "jamb_width": draw(lengths(20, 60)),
+            "leg_height": draw(lengths(20, 80)),
+            "wall": [{"proud": proud}] * 4,
+        },
+        "trim": {"casing": casing, "reveal": draw(small(Fraction(1, 2)))},
+        "wall_answer": "lean",
+        "rounding": {"to": "1/64 in"},
+    }
+
+
+@st.composite
+def hung(draw: Draw) -> dict[str, Any]:
+    """A door in a jamb made for it."""
+    door = {
+        "width": draw(lengths(18, 48)),
+        "height": draw(lengths(70, 100)),
+        "hinge_side": draw(st.sampled_from(("left", "right"))),
+        "hinge_gap": draw(small(Fraction(1, 4))),
+        "floor_gap": draw(small(1)),
+        "housing": draw(small(Fraction(1, 2))),
+    }
+    trim = draw(trims("floor", may_butt=True))
+    trim["stop"] = {
+        "width": "1 1/4 in",
+        "thickness": "3/8 in",
+        "corners": draw(st.sampled_from(("butted", "mitred"))),
+    }
+    readings = {"door": door}
+    return {
+        "mark": "A1",
+        "foot_style": "floor",
+        "readings": readings,
+        "trim": trim,
+        "rounding": draw(roundings),
+    }

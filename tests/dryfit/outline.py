@@ -5,6 +5,7 @@ import math
 from dataclasses import dataclass
 from typing import Any
 
+from dryfit.door import clear_size
 from dryfit.tape import inches
 
 
@@ -66,7 +67,11 @@ def outline(readings: dict[str, Any], unit: str | None) -> Outline:
     """The outline a tape's readings describe."""
     if readings.get("sides"):
         return _polygon([float(inches(side, unit)) for side in readings["sides"]], readings.get("angles"))
-    width = float(inches(readings["jamb_width"], unit))
+    if "door" in readings:
+        wide, high = clear_size(readings["door"], unit)
+        return Outline((0j, complex(wide), complex(wide, high), complex(0, high)))
+    across = [*readings.get("lights", ()), *readings.get("mull_widths", ())] or [readings["jamb_width"]]
+    width = sum(float(inches(each, unit)) for each in across)
     both = readings.get("leg_height")
     if "rise" in readings:
         return _arch(readings, width, float(inches(both, unit)) if both else 0.0, unit)

@@ -10,7 +10,7 @@ from hypothesis import assume, given, note, settings
 
 from asking import Service
 from dryfit import dry_fit
-from dryfit.openings import curved, dressed, framed, leaning, skewed, standing
+from dryfit.openings import curved, dressed, extended, framed, hung, joined, leaning, leant, skewed, standing
 
 DEMO = Path(__file__).parents[2] / "deploy/demo/house.json"
 
@@ -65,6 +65,30 @@ def test_a_curved_head_on_legs_closes(service: Service, request: dict[str, Any])
 @settings(max_examples=120)
 @given(request=dressed())
 def test_the_trades_other_styles_close(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+@settings(max_examples=100)
+@given(request=joined())
+def test_lights_joined_by_mulls_close(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+@settings(max_examples=100)
+@given(request=extended())
+def test_an_extended_jamb_closes_and_the_casing_on_it(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+@settings(max_examples=60)
+@given(request=leant())
+def test_casing_that_leans_closes(service: Service, request: dict[str, Any]) -> None:
+    assert misfits(service, request) == []
+
+
+@settings(max_examples=60)
+@given(request=hung())
+def test_a_door_jamb_closes_round_its_door(service: Service, request: dict[str, Any]) -> None:
     assert misfits(service, request) == []
 
 

@@ -88,9 +88,9 @@ def _reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide, cor
         return mitre(at, mine, theirs)
     if mine.name in ("left", "right"):
         return under_head(at, mine, theirs)
-    end = meet(at, mine.reveal, theirs.outer), meet(at, mine.outer, theirs.outer)
+    end = meet(at, mine.reveal, theirs.outer)
     inputs = (("extension reveal", theirs.reveal), ("extension thickness", theirs.outer - theirs.reveal))
-    return Reach(*end, f"over the {theirs.name} board: extension reveal + thickness", inputs)
+    return Reach(end, end, f"square over the {theirs.name} board: extension reveal + thickness", inputs)
 
 
 def _end(at: str, on_saw: Hand, reach: Reach, thickness: Fraction) -> End:

@@ -1,0 +1,124 @@
+"""Ten thousand random openings of every shape and style, each put together from its answer alone.
+
+    PYTHONPATH=service:tests python tests/bench/dry_fit.py [--openings 10000] [--seed 1]
+
+Prints, kind by kind: how many were built, how many were refused and why, the misfits, and how the time went. Every
+opening is asked of the real application; its pieces are cut again by the dry fit, exactly and as marked. It exits
+with a failure when anything did not close.
+"""
+
+import argparse
+import json
+import sys
+import time
+from collections import Counter
+from typing import Any
+
+from hypothesis import HealthCheck, Phase, given, seed, settings
+from hypothesis.strategies import SearchStrategy
+
+from asking import Service
+from dryfit import dry_fit
+from dryfit.openings import (
+    curved,
+    dressed,
+    extended,
+    framed,
+    hung,
+    joined,
+    leaning,
+    leant,
+    skewed,
+    standing,
+)
+
+KINDS: dict[str, SearchStrategy[dict[str, Any]]] = {
+    "plumb sides, raked heads": standing,
+    "any convex picture frame": framed,
+    "leaning legs": leaning,
+    "out of square": skewed,
+    "curved heads": curved,
+    "blocks, dressed heads, bands, returns": dressed(),
+    "mulled units": joined(),
+    "extended jambs": extended(),
+    "leaning casing": leant(),
+    "door jambs": hung(),
+}
+
+
+class Tally:
+    """What became of one kind's openings."""
+
+    def __init__(self) -> None:
+        self.built = 0
+        self.refused: Counter[str] = Counter()
+        self.example: dict[str, str] = {}
+        self.misfits: list[str] = []
+        self.asking = self.fitting = 0.0
+
+    def take(self, service: Service, request: dict[str, Any]) -> None:
+        """Ask for one opening and put it together."""
+        start = time.perf_counter()
+        response = service.post("/v1/opening", request)
+        answered = time.perf_counter()
+        self.asking += answered - start
+        if response.status_code != 200:
+            codes = ", ".join(sorted({error["code"] for error in response.json()["errors"]}))
+            self.refused[codes] += 1
+            self.example.setdefault(codes, json.dumps(request))
+            return
+        answer = response.json()
+        found = dry_fit(request, answer) + dry_fit(request, answer, as_marked=True)
+        self.fitting += time.perf_counter() - answered
+        self.built += 1
+        self.misfits += [f"{misfit}\n    {json.dumps(request)}" for misfit in found[:1]]
+
+
+def run(service: Service, kind: SearchStrategy[dict[str, Any]], count: int, start: int) -> Tally:
+    """So many openings of one kind, the same for the same start."""
+    tally = Tally()
+
+    @seed(start)
+    @settings(
+        max_examples=count,
+        phases=[Phase.generate],
+        database=None,
+        deadline=None,
+        suppress_health_check=list(HealthCheck),
+    )
+    @given(kind)
+    def each(request: dict[str, Any]) -> None:
+        tally.take(service, request)
+
+    each()
+    return tally
+
+
+def main() -> int:
+    """Run and print; how many kinds did not close."""
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
+    parser.add_argument("--openings", type=int, default=10_000)
+    parser.add_argument("--seed", type=int, default=1)
+    asked = parser.parse_args()
+    failed = total = 0
+    with Service() as service:
+        for name, kind in KINDS.items():
+            tally = run(service, kind, asked.openings // len(KINDS), asked.seed)
+            total += tally.built
+            print(f"{name}: {tally.built} built, {len(tally.misfits)} misfits, ", end="")
+            print(
+                f"{sum(tally.refused.values())} refused; asking {tally.asking:.1f} s, fitting {tally.fitting:.1f} s"
+            )
+            for codes, times in tally.refused.most_common():
+                print(f"  refused {times} for {codes}, as {tally.example[codes]}")
+            for misfit in tally.misfits[:5]:
+                print(f"  MISFIT {misfit}")
+            failed += bool(tally.misfits)
+    print(f"{total} built; {failed} kinds with misfits")
+    return failed
+
+
+if __name__ == "__main__":
+    sys.exit(main())

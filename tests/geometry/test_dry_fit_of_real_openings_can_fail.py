@@ -1,0 +1,115 @@
+"""The dry fit of mulls, extensions, leaning casing and door jambs finds what is cut wrongly, too."""
+
+import copy
+from collections.abc import Callable, Iterator
+from fractions import Fraction
+from typing import Any
+
+import pytest
+
+from asking import Service
+from dryfit import dry_fit
+
+CASING = {"width": "2 1/2 in", "thickness": "3/4 in"}
+BARE = {"casing": CASING, "reveal": "1/4 in"}
+STOOL = {"thickness": "1 in", "horn": "3/4 in", "nosing": "1 in"}
+SIZE = {"jamb_width": "30 in", "leg_height": "50 in"}
+
+
+def asked(foot: str, readings: dict[str, Any], trim: dict[str, Any], **fields: Any) -> dict[str, Any]:
+    return {"mark": "A1", "foot_style": foot, "readings": readings, "trim": BARE | trim, **fields}
+
+
+OPENINGS = {
+    "mulls": asked(
+        "stool",
+        {"lights": ["24 in", "30 in"], "mull_widths": ["4 in"], "leg_height": "50 in", "jamb_depth": "3 in"},
+        {"stool": STOOL, "mull_casing": {"width": "3 in", "thickness": "5/8 in"}},
+    ),
+    "lining": asked(
+        "picture_frame",
+        SIZE | {"wall": [{"proud": "1/2 in"}, {"proud": "3/8 in"}, {"proud": "1/4 in"}, {"proud": "1/2 in"}]},
+        {"extension": {"thickness": "3/4 in", "reveal": "1/8 in", "corners": "mitred"}},
+        wall_answer="extend",
+    ),
+    "leaning": asked("picture_frame", SIZE | {"wall": [{"proud": "1/4 in"}] * 4}, {}, wall_answer="lean"),
+    "door": asked(
+        "floor",
+        {"door": {"width": "30 in", "height": "80 in"}},
+        {"stop": {"width": "1 1/4 in", "thickness": "3/8 in", "corners": "mitred"}},
+    ),
+}
+
+
+@pytest.fixture(scope="module")
+def answers() -> Iterator[dict[str, Any]]:
+    with Service() as service:
+        yield {name: service.opening(request) for name, request in OPENINGS.items()}
+
+
+def longer(*path: Any) -> Callable[[dict[str, Any]], None]:
+    """A sixty-fourth on a length that is exact or real."""
+
+    def change(part: dict[str, Any]) -> None:
+        for step in path:
+            part = part[step]
+        if part["exact"] is not None:
+            part["exact"] = str(Fraction(part["exact"]) + Fraction(1, 64))
+        else:
+            part["real"] += 1 / 64
+
+    return change
+
+
+def turned(name: str, amount: float) -> Callable[[dict[str, Any]], None]:
+    def change(part: dict[str, Any]) -> None:
+        part["ends"][0][name] += amount
+
+    return change
+
+
+def tipped(part: dict[str, Any]) -> None:
+    end = part["ends"][0]
+    end["tilt"] = {"left": "right", "right": "left"}[end["tilt"]]
+
+
+WRONG = [
+    ("mulls", "mull_casing/1", longer("overall")),
+    ("mulls", "stool", longer("cutouts", 0, "at")),
+    ("mulls", "stool", longer("cutouts", 0, "length")),
+    ("mulls", "stool", longer("cutouts", 0, "depth")),
+    ("lining", "jamb_extension/head", longer("overall")),
+    ("lining", "jamb_extension/left", longer("taper", "left")),
+    ("lining", "jamb_extension/left", turned("bevel_degrees", 1)),
+    ("lining", "casing_leg/left", longer("overall")),
+    ("leaning", "casing_head/head", longer("overall")),
+    ("leaning", "casing_leg/left", turned("mitre_degrees", 0.1)),
+    ("leaning", "casing_leg/left", turned("bevel_degrees", 0.1)),
+    ("door", "jamb_leg/hinge", longer("overall")),
+    ("door", "head_jamb", longer("overall")),
+    ("door", "door_stop/left", longer("overall")),
+    ("door", "door_stop/head", longer("overall")),
+]
+
+
+@pytest.mark.parametrize("name", OPENINGS)
+def test_the_untouched_answer_fits(answers: dict[str, Any], name: str) -> None:
+    assert dry_fit(OPENINGS[name], answers[name]) == []
+    assert dry_fit(OPENINGS[name], answers[name], as_marked=True) == []
+
+
+@pytest.mark.parametrize(("name", "key", "change"), WRONG)
+def test_what_is_cut_wrongly_is_found(
+    answers: dict[str, Any], name: str, key: str, change: Callable[[dict[str, Any]], None]
+) -> None:
+    tampered = copy.deepcopy(answers[name])
+    (part,) = [each for each in tampered["parts"] if each["key"] == key]
+    change(part)
+    assert dry_fit(OPENINGS[name], tampered) != []
+
+
+def test_a_board_bevelled_the_wrong_way_is_found(answers: dict[str, Any]) -> None:
+    tampered = copy.deepcopy(answers["lining"])
+    tipped(next(part for part in tampered["parts"] if part["key"] == "jamb_extension/head"))
+    with pytest.raises(AssertionError):
+        dry_fit(OPENINGS["lining"], tampered)
