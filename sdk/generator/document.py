@@ -109,6 +109,11 @@ def load(path: Path) -> Document:
         schemas=raw["components"]["schemas"],
         problems=_problems(raw),
     )
+    for name in document.schemas:
+        if (
+            not name.isidentifier()
+        ):  # two wire types of one name: the document then tells them apart by module
+            raise ValueError(f"the schema {name} needs a name of its own")
     _place(document)
     descriptions = Counter(
         str(inner.get("description"))

@@ -1,4 +1,4 @@
-"""The README's programs run as they stand, and print what they say they print."""
+"""The READMEs' programs run as they stand, and print what they say they print."""
 
 import os
 import re
@@ -10,18 +10,23 @@ import pytest
 
 SDK = Path(__file__).parents[2] / "sdk"
 README = (SDK / "README.md").read_text()
-PROGRAMS = re.findall(r"```python\n(.*?)```", README, re.DOTALL)
+PROGRAMS = [
+    program
+    for text in (README, (SDK.parent / "README.md").read_text())
+    for program in re.findall(r"```python\n(.*?)```", text, re.DOTALL)
+]
 SAID = {
     0: ["short 24 3/8 in, long 29 3/8 in", "buy 2 x 96 in casing 18.40"],
     1: re.findall(r"print\(.*\)  # (.*)", PROGRAMS[1]),
     2: ["mine: Hall theirs: 30 3/4 in", "Heron Cottage 1"],
     3: ["/lengths/0 missing-unit", "/lengths/2 improper-fraction", "422 "],
     4: ["ok"],
+    5: ["1 stool 37 1/2 in", "1 casing_leg/left 48 15/16 in", "buy 1 x 168 in casing 16.10"],
 }
 
 
 @pytest.mark.parametrize("number", range(len(PROGRAMS)))
-def test_a_program_of_the_readme_runs(number: int, address: str) -> None:
+def test_a_program_of_the_readmes_runs(number: int, address: str) -> None:
     kept = {name: value for name, value in os.environ.items() if not name.startswith("LONGPOINT_")}
     done = subprocess.run(
         [sys.executable, "-W", "error", "-c", PROGRAMS[number]],
