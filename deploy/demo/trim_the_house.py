@@ -25,10 +25,17 @@ def main() -> int:
     parser.add_argument("--once", action="store_true", help="end after printing")
     options = parser.parse_args()
     address = f"http://127.0.0.1:{options.port}"
+    root = HERE.parent.parent
+    environment = {
+        "LONGPOINT_ACCESS_LOG": "false",
+        "LONGPOINT_LOG_LEVEL": "warning",
+        "LONGPOINT_DATABASE": f"sqlite:///{root}/longpoint.sqlite3",
+        **os.environ,
+    }
+    longpoint = [sys.executable, "-m", "longpoint"]
+    subprocess.run([*longpoint, "migrate"], cwd=root, env=environment, check=True, stdout=subprocess.DEVNULL)
     service = subprocess.Popen(
-        [sys.executable, "-m", "longpoint", "serve", "--host", "127.0.0.1", "--port", str(options.port)],
-        cwd=HERE.parent.parent,
-        env={"LONGPOINT_ACCESS_LOG": "false", "LONGPOINT_LOG_LEVEL": "warning", **os.environ},
+        [*longpoint, "serve", "--host", "127.0.0.1", "--port", str(options.port)], cwd=root, env=environment
     )
     try:
         wait_until_ready(service, address)

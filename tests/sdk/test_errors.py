@@ -130,7 +130,7 @@ def test_no_answer(failure: Exception, kind: type[ConnectionFailed]) -> None:
     assert type(caught.value) is kind
     assert caught.value.__cause__ is failure
     assert len(caught.value.request_id) == 32
-    assert "GET /health/live" in str(caught.value)
+    assert "GET http://longpoint/health/live" in str(caught.value)
 
 
 def test_nothing_listens() -> None:

@@ -36,13 +36,13 @@ class Wire:
 
     def send(self, step: Send, timeout: float | None) -> Answer:
         """Send one request and read its answer whole."""
-        with _failures(step):
+        with _failures(self._url, step):
             response = self._client.send(_request(self._client, self._url, step, timeout), **self._how)
         return Answer(response.status_code, response.headers, response.content)
 
     def open(self, step: Send, timeout: float | None) -> tuple[Answer, httpx.Response]:
         """Send one request; the body of a good answer is left to be read as it comes."""
-        with _failures(step):
+        with _failures(self._url, step):
             request = _request(self._client, self._url, step, timeout)
             response = self._client.send(request, stream=True, **self._how)
             content = b"" if response.is_success else response.read()
@@ -50,7 +50,7 @@ class Wire:
 
     def chunks(self, step: Send, response: httpx.Response) -> Iterator[bytes]:
         """The body of an answer as it comes."""
-        with _failures(step):
+        with _failures(self._url, step):
             try:
                 yield from response.iter_bytes()
             finally:
@@ -81,14 +81,14 @@ class AsyncWire:
 
     async def send(self, step: Send, timeout: float | None) -> Answer:
         """Send one request and read its answer whole."""
-        with _failures(step):
+        with _failures(self._url, step):
             request = _request(self._client, self._url, step, timeout)
             response = await self._client.send(request, **self._how)
         return Answer(response.status_code, response.headers, response.content)
 
     async def open(self, step: Send, timeout: float | None) -> tuple[Answer, httpx.Response]:
         """Send one request; the body of a good answer is left to be read as it comes."""
-        with _failures(step):
+        with _failures(self._url, step):
             request = _request(self._client, self._url, step, timeout)
             response = await self._client.send(request, stream=True, **self._how)
             content = b"" if response.is_success else await response.aread()
@@ -96,7 +96,7 @@ class AsyncWire:
 
     async def chunks(self, step: Send, response: httpx.Response) -> AsyncIterator[bytes]:
         """The body of an answer as it comes."""
-        with _failures(step):
+        with _failures(self._url, step):
             try:
                 async for chunk in response.aiter_bytes():
                     yield chunk
@@ -151,8 +151,8 @@ def _request(
 
 
 @contextmanager
-def _failures(step: Send) -> Iterator[None]:
-    said = f"{step.method} {step.path}"
+def _failures(url: str, step: Send) -> Iterator[None]:
+    said = f"{step.method} {url}{step.path}"
     try:
         yield
     except (httpx.ConnectError, httpx.ConnectTimeout, httpx.PoolTimeout) as failure:
