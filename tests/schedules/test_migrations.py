@@ -77,7 +77,7 @@ async def test_an_old_database_keeps_its_rows_on_the_way_up_and_down(empty_datab
 async def test_a_database_of_another_revision_is_refused_with_what_to_do(empty_database: str) -> None:
     store = Store(empty_database, create=True)
     with pytest.raises(
-        WrongDatabase, match="(no tables yet|does not exist); run `python -m longpoint migrate`"
+        WrongDatabase, match=r"(no tables yet|does not exist); run `python -m longpoint migrate`"
     ):
         await store.refuse_wrong_schema()
     await migrate(store, "0001")

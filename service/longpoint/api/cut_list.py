@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from litestar import post
 from litestar.params import JSONBody
 
@@ -18,7 +20,7 @@ from longpoint.api.wire_cut_list import CutListOut, CutListRequest
 from longpoint.geometry import GeometryError
 from longpoint.shop import ShopWork, work
 from longpoint.shop.house import BuiltOpening, CutList, House, build_openings, cutting_jobs
-from longpoint.stock import Budget, Job, StockError, StockFault, plan
+from longpoint.stock import Budget, Job, Plan, StockError, StockFault, plan
 
 
 @post(
@@ -46,13 +48,31 @@ def work_out(data: CutListRequest) -> tuple[CutList, ShopWork]:
 
 
 def _cut_list(data: CutListRequest, house: House) -> CutList:
+    openings = built_openings(data, house)
+    return CutList(house, openings, planned(house, openings, cutting_jobs(house, openings)))
+
+
+def built_openings(data: CutListRequest, house: House) -> tuple[BuiltOpening, ...]:
+    """Every opening of a house, built.
+
+    Raises:
+        InvalidRequest: with every fault of the geometry, at the fields as they were sent.
+    """
     try:
-        openings = build_openings(house)
+        return build_openings(house)
     except GeometryError as error:
         raise_geometry(error, lambda path: house_field(data, path))
+
+
+def planned(house: House, openings: tuple[BuiltOpening, ...], jobs: Sequence[Job]) -> tuple[Plan, ...]:
+    """The sticks for each cutting job of a house.
+
+    Raises:
+        InvalidRequest: with every fault of the stock, at the fields as they were sent.
+    """
     faults = Faults()
     plans = []
-    for job in cutting_jobs(house, openings):
+    for job in jobs:
         try:
             plans.append(plan(job, Budget(seconds=0)))
         except StockError as error:
@@ -60,7 +80,7 @@ def _cut_list(data: CutListRequest, house: House) -> CutList:
                 detail = _piece_named(openings, job, fault) + fault.detail
                 faults.add(_stock_field(house, job, fault), fault.code.replace("_", "-"), detail)
     faults.raise_any()
-    return CutList(house, openings, tuple(plans))
+    return tuple(plans)
 
 
 def house_field(data: CutListRequest, path: Path) -> Path:

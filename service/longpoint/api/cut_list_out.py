@@ -20,7 +20,7 @@ from longpoint.api.wire_money import money
 from longpoint.api.wire_parts import gap_out, part_out
 from longpoint.api.work_sections import caution_out, cost_out, hours_out, materials_out
 from longpoint.shop import ShopWork
-from longpoint.shop.house import BuiltOpening, CutList
+from longpoint.shop.house import BuiltOpening, CutList, piece_key
 from longpoint.stock import Layout, Placed, Plan
 
 UNPROVEN = (
@@ -87,14 +87,17 @@ def _plan_out(plan: Plan, cut_list: CutList, write: LengthWriter) -> ProfilePlan
 
 def _sticks(plan: Plan, cut_list: CutList, write: LengthWriter) -> list[StickOut]:
     """Every stick by itself, numbered as they come to the saw, each piece with its opening and instance."""
-    instances: Counter[str] = Counter()
+    instances = {
+        key: iter(cut_list.instances(key, one.count))
+        for index, one in enumerate(cut_list.openings)
+        for key in (piece_key(index, part) for part in one.built.parts)
+    }
     sticks: list[StickOut] = []
     for layout in plan.layouts:
         for keys in layout.keys:
             pieces = []
             for placed, key in zip(layout.placed, keys, strict=True):
-                instances[key] += 1
-                pieces.append(_placed_out(placed, key, instances[key], cut_list, write))
+                pieces.append(_placed_out(placed, key, next(instances[key]), cut_list, write))
             sticks.append(_stick_out(len(sticks) + 1, layout, pieces, write))
     return sticks
 

@@ -42,6 +42,22 @@ HOUSE = {
     "renamed": Example(summary="Another name for the house", request={**HOUSE_BODY, "name": "The Heronry"})
 }
 OPENING = {"window": Example(summary="A kitchen window", request=OPENING_BODY)}
+WORK = {
+    "cut": Example(
+        summary="A leg cut, and the other spoiled",
+        request={
+            "pieces": [
+                {"opening": "K1", "part": "casing_leg/left", "state": "cut"},
+                {"opening": "K1", "part": "casing_leg/right", "state": "spoiled", "note": "Cut short."},
+            ]
+        },
+    )
+}
+STICKS = {
+    "two": Example(
+        summary="The first two sticks of casing", request={"profile": "casing 2 1/2", "sticks": [1, 2]}
+    )
+}
 OFFCUT = {"casing": Example(summary="A length of casing", request=OFFCUT_BODY)}
 
 _THIS = "$response.body#/id"

@@ -125,7 +125,7 @@ async def get_opening(
     """One opening, as it was sent and exactly."""
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
-        row = await _find(connection, schedule.id, opening)
+        row = await find_opening(connection, schedule.id, opening)
     check_news(request, state_tag(row.revision, row.digest))
     return _reply(request, row)
 
@@ -152,7 +152,7 @@ async def replace_opening(
     """Replaces all that is said of an opening; If-Match names the opening's own state, so that others may change."""
     async with store_of(request).writing() as connection:
         schedule = await hold_schedule(connection, request, schedule_id)
-        row = await _find(connection, schedule.id, opening)
+        row = await find_opening(connection, schedule.id, opening)
         check_current(request, state_tag(row.revision, row.digest))
         check_opening(read_house_document(schedule.document), data)
         await _refuse_mark(connection, schedule.id, data.mark, row.id)
@@ -175,7 +175,7 @@ async def remove_opening(
     """The opening goes; earlier revisions keep it, and restoring one of them brings it back."""
     async with store_of(request).writing() as connection:
         schedule = await hold_schedule(connection, request, schedule_id)
-        row = await _find(connection, schedule.id, opening)
+        row = await find_opening(connection, schedule.id, opening)
         check_current(request, state_tag(row.revision, row.digest))
         change = Change(Kind.OPENING, row.id, None)
         made = await houses.write(connection, schedule, author_of(request, why), "remove", [change])
@@ -221,7 +221,12 @@ def refuse_more(count: int) -> None:
         faults.raise_any()
 
 
-async def _find(connection: AsyncConnection, schedule_id: str, opening: str) -> Any:
+async def find_opening(connection: AsyncConnection, schedule_id: str, opening: str) -> Any:
+    """An opening of a schedule, by its id or mark.
+
+    Raises:
+        NotFound: when there is neither.
+    """
     row = await items.find_opening(connection, schedule_id, clean(opening))
     if row is None:
         raise NotFound(f"The schedule has no opening {opening}.")
@@ -254,7 +259,7 @@ async def _write(
     unit = read_house_document(schedule.document).unit
     change = opening_change(id, position, data, unit)
     await houses.write(connection, schedule, author_of(request, why), action, [change])
-    return _reply(request, await _find(connection, schedule.id, id))
+    return _reply(request, await find_opening(connection, schedule.id, id))
 
 
 def _reply(request: AnyRequest, row: Any) -> Reply[OpeningStored]:

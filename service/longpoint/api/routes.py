@@ -8,6 +8,7 @@ from longpoint.api.health import check_live, check_ready
 from longpoint.api.lengths import read_lengths
 from longpoint.api.materials import compute_materials
 from longpoint.api.movement import compute_movement
+from longpoint.api.offcuts import add_offcut, get_offcut, list_offcuts, remove_offcut
 from longpoint.api.opening import compute_opening
 from longpoint.api.openings import (
     add_opening,
@@ -18,6 +19,7 @@ from longpoint.api.openings import (
 )
 from longpoint.api.pieces import compute_apron, compute_casing, compute_stool
 from longpoint.api.revisions import get_revision, list_revisions, restore_revision
+from longpoint.api.schedule_work import cut_sticks, get_piece, list_pieces, record_work, remove_piece
 from longpoint.api.schedules import (
     archive_schedule,
     create_schedule,
@@ -27,6 +29,7 @@ from longpoint.api.schedules import (
     replace_schedule,
     unarchive_schedule,
 )
+from longpoint.api.stored_cut_list import compute_schedule_cut_list
 
 OPERATIONS: list[Any] = [
     read_lengths,
@@ -53,6 +56,16 @@ OPERATIONS: list[Any] = [
     list_revisions,
     get_revision,
     restore_revision,
+    compute_schedule_cut_list,
+    record_work,
+    cut_sticks,
+    list_pieces,
+    get_piece,
+    remove_piece,
+    list_offcuts,
+    add_offcut,
+    get_offcut,
+    remove_offcut,
     check_live,
     check_ready,
 ]

@@ -3,42 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from typing import Any
 
 import msgspec
-from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.build import raise_geometry
 from longpoint.api.cut_list import house_field
-from longpoint.api.faults import Faults, InvalidRequest, Path
+from longpoint.api.faults import Faults, InvalidRequest
 from longpoint.api.problems import Fault
 from longpoint.api.read_house import read_house
 from longpoint.api.wire_cut_list import CutListRequest, RemnantIn, StockIn
 from longpoint.api.wire_opening import OpeningIn
 from longpoint.api.wire_schedule import HouseIn, OffcutIn
 from longpoint.geometry import GeometryError
-from longpoint.schedules import items
 from longpoint.shop.house import build_openings
 
 read_house_document = msgspec.json.Decoder(HouseIn).decode
 read_opening_document = msgspec.json.Decoder(OpeningIn).decode
 read_offcut_document = msgspec.json.Decoder(OffcutIn).decode
-
-
-async def load_request(connection: AsyncConnection, schedule: Any) -> CutListRequest:
-    """A stored schedule as the cut-list request that would describe it, its rack as remnants.
-
-    Args:
-        connection: A reading transaction.
-        schedule: The schedule's row, read in that same transaction.
-    """
-    openings = await items.list_openings(connection, schedule.id)
-    offcuts = await items.list_offcuts(connection, schedule.id)
-    return cut_list_request(
-        read_house_document(schedule.document),
-        [read_opening_document(row.document) for row in openings],
-        [read_offcut_document(row.document) for row in offcuts],
-    )
 
 
 def cut_list_request(
@@ -71,11 +52,24 @@ def cut_list_request(
         end_trim=house.end_trim,
         keep_length=house.keep_length,
         currency=house.currency,
+        shop=house.shop,
     )
 
 
-def check_house(house: HouseIn, openings: Sequence[OpeningIn], rack: Sequence[OffcutIn] = ()) -> None:
+def check_house(
+    house: HouseIn,
+    openings: Sequence[OpeningIn],
+    rack: Sequence[OffcutIn] = (),
+    *,
+    rack_name: str = "rack",
+) -> None:
     """Make sure that all of a house can be read and every opening built.
+
+    Args:
+        house: What is said of it as a whole.
+        openings: Its openings.
+        rack: Its offcuts.
+        rack_name: The field they were sent in; "" when one was sent as the whole body.
 
     Raises:
         InvalidRequest: with every fault; openings that name a trim spec that is not there are among them.
@@ -94,7 +88,7 @@ def check_house(house: HouseIn, openings: Sequence[OpeningIn], rack: Sequence[Of
             for index, one in enumerate(openings):
                 detail = f"No trim spec is called {one.trim!r}; the house has none yet."
                 faults.add(("openings", index, "trim"), "unknown-trim", detail)
-    _check_rack(rack_request, rack, faults)
+    _check_rack(rack_request, rack, rack_name, faults)
     faults.raise_any()
     if read is not None:
         try:
@@ -103,7 +97,7 @@ def check_house(house: HouseIn, openings: Sequence[OpeningIn], rack: Sequence[Of
             raise_geometry(error, lambda path: house_field(request, path))
 
 
-def _check_rack(request: CutListRequest, rack: Sequence[OffcutIn], faults: Faults) -> None:
+def _check_rack(request: CutListRequest, rack: Sequence[OffcutIn], name: str, faults: Faults) -> None:
     """The rack's lengths are read as remnants; their faults are told where they were sent."""
     try:
         read_house(msgspec.structs.replace(request, trim_specs={}))
@@ -115,7 +109,8 @@ def _check_rack(request: CutListRequest, rack: Sequence[OffcutIn], faults: Fault
             steps = str(fault.pointer).split("/")
             if len(steps) > 4 and steps[1] == "stock" and steps[3] == "remnants":
                 index = places[request.stock[int(steps[2])].profile][int(steps[4])]
-                faults.note(moved(fault, "/".join(["", "rack", str(index), *steps[5:]])))
+                place = [name, str(index)] if name else []
+                faults.note(moved(fault, "/".join(["", *place, *steps[5:]])))
 
 
 def check_opening(house: HouseIn, opening: OpeningIn) -> None:
@@ -155,11 +150,9 @@ def moved(fault: Fault, pointer: str) -> Fault:
 
 
 __all__ = [
-    "Path",
     "check_house",
     "check_opening",
     "cut_list_request",
-    "load_request",
     "moved",
     "read_house_document",
     "read_offcut_document",

@@ -12,6 +12,7 @@ from longpoint.api.wire_lengths import RoundingIn
 from longpoint.api.wire_money import MoneyText
 from longpoint.api.wire_opening import HornsIn, OpeningIn, RevealsIn, WallLimitsIn, WidthsIn
 from longpoint.api.wire_readings import ReadingsIn
+from longpoint.api.wire_shop import ShopIn
 from longpoint.api.wire_trim import TrimIn
 from longpoint.geometry import Foot, SillAnswer, WallAnswer
 from longpoint.lengths import Unit
@@ -75,6 +76,7 @@ class HouseIn(Wire):
         end_trim: What is squared off each factory end.
         keep_length: An offcut this long or longer goes on the rack.
         currency: ISO 4217; only repeated in answers.
+        shop: How the shop works: its rates, wages, packages and saw.
     """
 
     name: Name
@@ -87,6 +89,7 @@ class HouseIn(Wire):
     end_trim: LengthText = "1/2 in"
     keep_length: LengthText = "24 in"
     currency: Currency = "USD"
+    shop: ShopIn | None = None
 
 
 class ScheduleIn(HouseIn):

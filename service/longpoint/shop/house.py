@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping, Sequence
 
 from msgspec.structs import replace
 
@@ -76,11 +77,20 @@ class BuiltOpening(Value, frozen=True):
 
 
 class CutList(Value, frozen=True):
-    """A house worked out: its openings' parts, and one plan for each profile that has stock."""
+    """A house worked out: its openings' parts, and one plan for each profile that has stock.
+
+    Attributes:
+        left: by piece key, which of the pieces alike are to be cut, where some were cut before; None for all.
+    """
 
     house: House
     openings: tuple[BuiltOpening, ...]
     plans: tuple[Plan, ...]
+    left: Mapping[str, tuple[int, ...]] | None = None
+
+    def instances(self, key: str, count: int) -> Sequence[int]:
+        """Which of `count` pieces alike, counted from 1, the plans cut."""
+        return range(1, count + 1) if self.left is None else self.left.get(key, ())
 
 
 def build_openings(house: House) -> tuple[BuiltOpening, ...]:
@@ -143,16 +153,22 @@ def _of_group(fault: Fault, number: int, one: HouseGroup) -> Fault:
     return Fault(("groups", number, *rest), fault.code, fault.detail)
 
 
-def cutting_jobs(house: House, openings: tuple[BuiltOpening, ...]) -> tuple[Job, ...]:
+def cutting_jobs(
+    house: House,
+    openings: tuple[BuiltOpening, ...],
+    left: Mapping[str, tuple[int, ...]] | None = None,
+) -> tuple[Job, ...]:
     """One cutting job for each profile that has stock, in the order of the stock.
 
     Pieces are cut to the rounded length, so that is what they take of a stick. A piece's key is
-    `piece_key(opening index, part)`.
+    `piece_key(opening index, part)`; `left` says by it which of those alike are still to be cut, None for all.
     """
     pieces: dict[str, list[Piece]] = {}
     for index, one in enumerate(openings):
         for part in one.built.parts:
-            pieces.setdefault(part.profile, []).append(_piece(index, one, part, house.rounding))
+            quantity = one.count if left is None else len(left[piece_key(index, part)])
+            if quantity:
+                pieces.setdefault(part.profile, []).append(_piece(index, quantity, part, house.rounding))
     return tuple(
         Job(
             profile=stock.profile,
@@ -179,12 +195,12 @@ def opening_index(key: str) -> int:
     return int(key.partition(":")[0])
 
 
-def _piece(index: int, one: BuiltOpening, part: Part, rounding: Rounding) -> Piece:
+def _piece(index: int, quantity: int, part: Part, rounding: Rounding) -> Piece:
     left, right = part.ends
     return Piece(
         key=piece_key(index, part),
         length=round_to(part.overall, rounding),
-        quantity=one.count,
+        quantity=quantity,
         opening=part.opening,
         left=_run(left, part),
         right=_run(right, part),

@@ -115,9 +115,10 @@ def _pieces(cut_list: CutList) -> dict[str, list[Piece]]:
             taper = None
             if part.taper is not None:
                 taper = round_to(part.taper[0], rounding), round_to(part.taper[1], rounding)
-            pieces[piece_key(index, part)] = [
+            key = piece_key(index, part)
+            pieces[key] = [
                 Piece(PieceName(part.opening, part.key, instance), part, length, rip, taper)
-                for instance in range(one.count, 0, -1)
+                for instance in reversed(cut_list.instances(key, one.count))
             ]
     return pieces
 

@@ -1,0 +1,307 @@
+"""Work done: what is cut stays cut, what is wrong is told, what can be cut again is, and the rack is used."""
+
+from typing import Any
+
+import httpx
+
+from stored import STOCK, house, made, opening
+
+LEG = {"opening": "K1", "part": "casing_leg/left"}
+
+
+async def cut_list(service: httpx.AsyncClient, where: str) -> dict[str, Any]:
+    answer = await service.get(f"{where}/cut-list")
+    assert answer.status_code == 200, answer.text
+    return answer.json()
+
+
+async def record(
+    service: httpx.AsyncClient, where: str, *pieces: dict[str, Any], **more: Any
+) -> dict[str, Any]:
+    answer = await service.post(f"{where}/work", json={"pieces": list(pieces), **more})
+    assert answer.status_code == 201, answer.text
+    return answer.json()
+
+
+async def measure(service: httpx.AsyncClient, where: str, mark: str, *readings: str, **changed: Any) -> None:
+    one = await service.get(f"{where}/openings/{mark}")
+    tag = {"if-match": one.headers["etag"]}
+    answer = await service.put(one.url, json=opening(mark, *readings, **changed), headers=tag)
+    assert answer.status_code == 200, answer.text
+
+
+def planned(cuts: dict[str, Any]) -> list[tuple[str, str, int]]:
+    """Every piece the sticks hold, by opening, part and instance."""
+    return sorted(
+        (piece["opening"], piece["part"], piece["instance"])
+        for plan in cuts["cut_list"]["plans"]
+        for stick in plan["sticks"]
+        for piece in stick["pieces"]
+    )
+
+
+async def test_the_cut_list_covers_only_what_is_still_to_be_cut(service: httpx.AsyncClient) -> None:
+    where = (await made(service, openings=[opening("K1", count=2), opening("K2")])).headers["location"]
+    before = await cut_list(service, where)
+    assert (before["needed"], before["right"], before["wrong"], before["cut_again"]) == (21, 0, [], [])
+    assert len(planned(before)) == 21
+    await record(
+        service,
+        where,
+        {**LEG, "state": "cut"},
+        {"opening": "K2", "part": "stool", "state": "fitted"},
+    )
+    after = await cut_list(service, where)
+    assert after["right"] == 2
+    gone = {("K1", "casing_leg/left", 1), ("K2", "stool", 1)}
+    assert set(planned(before)) - set(planned(after)) == gone
+    assert ("K1", "casing_leg/left", 2) in planned(after)
+    parts = {
+        one["mark"]: {part["key"]: part["quantity"] for part in one["parts"]}
+        for one in after["cut_list"]["openings"]
+    }
+    assert parts["K1"]["casing_leg/left"] == 1
+    assert "stool" not in parts["K2"]
+
+
+async def test_a_spoiled_piece_is_cut_again(service: httpx.AsyncClient) -> None:
+    where = (await made(service, openings=[opening("K1")])).headers["location"]
+    first = await record(service, where, {**LEG, "state": "cut"})
+    assert first["pieces"][0]["length"]["text"] == "48 15/16 in"
+    twice = await service.post(f"{where}/work", json={"pieces": [{**LEG, "state": "cut"}]})
+    assert [one["code"] for one in twice.json()["errors"]] == ["already-cut"]
+    spoiled = await record(service, where, {**LEG, "state": "spoiled", "note": "Split."})
+    assert spoiled["pieces"][0]["id"] == first["pieces"][0]["id"]
+    cuts = await cut_list(service, where)
+    assert cuts["right"] == 0
+    assert [(one["opening"], one["part"]) for one in cuts["cut_again"]] == [("K1", "casing_leg/left")]
+    await record(service, where, {**LEG, "state": "cut"})
+    cuts = await cut_list(service, where)
+    assert (cuts["right"], cuts["cut_again"]) == (1, [])
+    listed = (await service.get(f"{where}/work", params={"opening": "K1"})).json()["items"]
+    assert sorted(one["state"] for one in listed) == ["cut", "spoiled"]
+    only = (await service.get(f"{where}/work", params={"state": "spoiled"})).json()["items"]
+    assert [one["note"] for one in only] == ["Split."]
+
+
+async def test_after_a_remeasure_wrong_pieces_are_told_and_cut_again_where_they_do(
+    service: httpx.AsyncClient,
+) -> None:
+    where = (await made(service, openings=[opening("K1"), opening("K2")])).headers["location"]
+    legs = [
+        {"opening": mark, "part": f"casing_leg/{side}", "state": "cut"}
+        for mark in ("K1", "K2")
+        for side in ("left", "right")
+    ]
+    heads = [{"opening": mark, "part": "casing_head/head", "state": "cut"} for mark in ("K1", "K2")]
+    work = await record(service, where, *legs, *heads)
+    ids = {(one["opening"], one["part"]): one["id"] for one in work["pieces"]}
+    # K1 was 1 1/4 in lower than read, K2 half an inch higher: K1's legs can be trimmed, K2's are too short.
+    await measure(service, where, "K1", "30 5/8", "45")
+    await measure(service, where, "K2", "30 5/8", "46 3/4")
+    cuts = await cut_list(service, where)
+    wrong = {one["piece"]["id"]: one for one in cuts["wrong"]}
+    assert set(wrong) == {id for (_, part), id in ids.items() if "leg" in part}
+    left = wrong[ids["K1", "casing_leg/left"]]
+    assert left["piece"]["length"]["text"] == "48 15/16 in"
+    assert left["needed"]["length"]["text"] == "47 11/16 in"
+    # The pair is mirrored: a left leg is cut again into a left leg only.
+    for side in ("left", "right"):
+        into = [
+            one["recut_into"]
+            for (mark, part), id in ids.items()
+            if part == f"casing_leg/{side}" and (one := wrong[id])["recut_into"]
+        ]
+        assert [(one["opening"], one["part"]) for one in into] == [("K1", f"casing_leg/{side}")]
+    again = {(one["opening"], one["part"]) for one in cuts["cut_again"]}
+    assert again == {("K2", "casing_leg/left"), ("K2", "casing_leg/right")}
+    assert ("K1", "casing_leg/left", 1) not in planned(cuts)
+    assert ("K2", "casing_leg/left", 1) in planned(cuts)
+    assert cuts["right"] == 2
+    # The recut is made and recorded; what is left over is not wrong any more.
+    source = next(id for id, one in wrong.items() if one["recut_into"] and "left" in one["piece"]["part"])
+    done = await record(service, where, {**LEG, "state": "cut", "recut_from": source})
+    assert done["pieces"][-1]["length"]["text"] == "47 11/16 in"
+    assert (await service.get(f"{where}/work/{source}")).status_code == 404
+    cuts = await cut_list(service, where)
+    assert cuts["right"] == 3
+    assert source not in {one["piece"]["id"] for one in cuts["wrong"]}
+
+
+async def test_a_new_piece_beside_a_wrong_one_makes_that_a_spare(service: httpx.AsyncClient) -> None:
+    where = (await made(service, openings=[opening("K1")])).headers["location"]
+    first = (await record(service, where, {**LEG, "state": "cut"}))["pieces"][0]["id"]
+    await measure(service, where, "K1", "30 5/8", "47")
+    await record(service, where, {**LEG, "state": "cut"})
+    cuts = await cut_list(service, where)
+    assert cuts["right"] == 1
+    (spare,) = cuts["wrong"]
+    assert (spare["piece"]["id"], spare["piece"]["state"], spare["needed"]) == (first, "spare", None)
+    # Measured back to what it was: the spare's length is needed again, and it does for it.
+    await measure(service, where, "K1")
+    cuts = await cut_list(service, where)
+    assert {one["piece"]["state"] for one in cuts["wrong"]} == {"cut", "spare"}
+    into = {one["piece"]["state"]: one["recut_into"]["part"] for one in cuts["wrong"]}
+    assert into == {"spare": "casing_leg/left", "cut": "casing_head/head"}
+
+
+async def test_pieces_of_an_opening_that_went_are_told(service: httpx.AsyncClient) -> None:
+    where = (await made(service, openings=[opening("K1"), opening("K2", "28")])).headers["location"]
+    await record(service, where, {"opening": "K1", "part": "casing_head/head", "state": "cut"})
+    one = await service.get(f"{where}/openings/K1")
+    await service.delete(one.url, headers={"if-match": one.headers["etag"]})
+    (wrong,) = (await cut_list(service, where))["wrong"]
+    assert wrong["piece"]["opening"] == "K1"
+    assert wrong["needed"] is None
+    assert (wrong["recut_into"]["opening"], wrong["recut_into"]["part"]) == ("K2", "casing_head/head")
+
+
+async def test_sticks_cut_as_planned_fill_the_rack_and_later_plans_use_it(service: httpx.AsyncClient) -> None:
+    where = (await made(service, openings=[opening("K1")], stock=STOCK)).headers["location"]
+    now = await service.get(f"{where}/cut-list")
+    plan = next(one for one in now.json()["cut_list"]["plans"] if one["profile"] == "casing")
+    numbers = [stick["number"] for stick in plan["sticks"]]
+    body = {"profile": "casing", "sticks": numbers}
+    assert (await service.post(f"{where}/cut-sticks", json=body)).status_code == 428
+    done = await service.post(f"{where}/cut-sticks", json=body, headers={"if-match": now.headers["etag"]})
+    assert done.status_code == 201, done.text
+    assert len(done.json()["pieces"]) == 3
+    stale = await service.post(f"{where}/cut-sticks", json=body, headers={"if-match": now.headers["etag"]})
+    assert stale.status_code == 412
+    kept = [stick["offcut"]["text"] for stick in plan["sticks"] if stick["kept"]]
+    assert kept
+    rack = (await service.get(f"{where}/offcuts")).json()["items"]
+    assert [one["length"] for one in rack] == kept
+    after = await cut_list(service, where)
+    assert after["right"] == 3
+    assert "casing" not in {one["profile"] for one in after["cut_list"]["plans"]}
+    # A small window that the rack alone can do.
+    small = opening("B1", "2", "2", foot_style="picture_frame")
+    assert (await service.post(f"{where}/openings", json=small)).status_code == 201
+    later = await cut_list(service, where)
+    plan = next(one for one in later["cut_list"]["plans"] if one["profile"] == "casing")
+    assert {stick["remnant"] for stick in plan["sticks"]} == {True}
+    assert plan["cost"] == "0.00"
+    tag = (await service.get(where)).headers["etag"]
+    used = await service.post(
+        f"{where}/cut-sticks",
+        json={"profile": "casing", "sticks": [stick["number"] for stick in plan["sticks"]]},
+        headers={"if-match": tag},
+    )
+    assert used.status_code == 201
+    ids = {one["id"] for one in (await service.get(f"{where}/offcuts")).json()["items"]}
+    assert {one["id"] for one in rack} - ids, "the remnant that was cut is off the rack"
+    wrong = await service.post(
+        f"{where}/cut-sticks",
+        json={"profile": "casing", "sticks": [1, 1, 99]},
+        headers={"if-match": "*"},
+    )
+    assert wrong.status_code == 422
+
+
+async def test_the_rack_by_hand(service: httpx.AsyncClient) -> None:
+    where = (await made(service, rack=[{"profile": "casing", "length": "41 1/2"}])).headers["location"]
+    added = await service.post(f"{where}/offcuts", json={"profile": "apron", "length": "1.2 m"})
+    assert added.status_code == 201
+    assert added.json()["exact"]["/length"] == "6000/127"
+    assert (await service.get(added.headers["location"])).json() == added.json()
+    only = (await service.get(f"{where}/offcuts", params={"profile": "apron"})).json()["items"]
+    assert [one["id"] for one in only] == [added.json()["id"]]
+    bad = await service.post(f"{where}/offcuts", json={"profile": "apron", "length": "long"})
+    assert [one["pointer"] for one in bad.json()["errors"]] == ["/length"]
+    assert (await service.delete(added.headers["location"])).status_code == 428
+    gone = await service.delete(added.headers["location"], headers={"if-match": added.headers["etag"]})
+    assert gone.status_code == 200
+    work = await record(
+        service,
+        where,
+        offcuts=[{"profile": "casing", "length": "30"}],
+        used_offcuts=[(await service.get(f"{where}/offcuts")).json()["items"][0]["id"]],
+    )
+    rack = (await service.get(f"{where}/offcuts")).json()["items"]
+    assert [one["id"] for one in rack] == work["offcuts"]
+
+
+async def test_work_that_cannot_have_been_done_is_refused_whole(service: httpx.AsyncClient) -> None:
+    where = (await made(service, openings=[opening("K1")])).headers["location"]
+    leg = (await record(service, where, {**LEG, "state": "cut"}))["pieces"][0]["id"]
+    body = {
+        "pieces": [
+            {"opening": "K9", "part": "stool", "state": "cut"},
+            {"opening": "K1", "part": "lintel", "state": "cut"},
+            {"opening": "K1", "part": "stool", "instance": 2, "state": "cut"},
+            {"opening": "K1", "part": "apron", "state": "cut"},
+            {"opening": "K1", "part": "apron", "state": "cut"},
+            {"opening": "K1", "part": "casing_head/head", "state": "cut", "recut_from": "0"},
+            {"opening": "K1", "part": "casing_leg/right", "state": "cut", "recut_from": leg},
+        ],
+        "offcuts": [{"profile": "casing", "length": "10 in"}],
+        "used_offcuts": ["0"],
+    }
+    answer = await service.post(f"{where}/work", json=body)
+    assert answer.status_code == 422
+    assert {(one["pointer"], one["code"]) for one in answer.json()["errors"]} == {
+        ("/pieces/0/opening", "unknown-opening"),
+        ("/pieces/1/part", "unknown-part"),
+        ("/pieces/2/instance", "too-many"),
+        ("/pieces/4", "given-twice"),
+        ("/pieces/5/recut_from", "unknown-piece"),
+        ("/pieces/6/recut_from", "cannot-be-recut"),
+        ("/used_offcuts/0", "unknown-offcut"),
+    }
+    body = {"offcuts": [{"profile": "casing", "length": "x"}, {"profile": "apron", "length": "1"}]}
+    answer = await service.post(f"{where}/work", json=body)
+    assert [one["pointer"] for one in answer.json()["errors"]] == ["/offcuts/0/length"]
+    assert (await service.post(f"{where}/work", json={})).status_code == 422
+    assert (await service.get(where)).json()["revision"] == 2
+    assert (await service.get(f"{where}/offcuts")).json()["items"] == []
+
+
+async def test_a_piece_recorded_by_mistake_is_struck(service: httpx.AsyncClient) -> None:
+    where = (await made(service, openings=[opening("K1")])).headers["location"]
+    piece = (await record(service, where, {**LEG, "state": "cut"}))["pieces"][0]["id"]
+    address = f"{where}/work/{piece}"
+    tag = (await service.get(address)).headers["etag"]
+    assert (await service.delete(address)).status_code == 428
+    assert (await service.delete(address, headers={"if-match": tag})).json() == {"revision": 3}
+    assert (await cut_list(service, where))["right"] == 0
+
+
+async def test_going_back_leaves_pieces_cut_and_the_rack_as_it_is(service: httpx.AsyncClient) -> None:
+    where = (await made(service, openings=[opening("K1")])).headers["location"]
+    await measure(service, where, "K1", "31", "46 1/4")
+    await record(service, where, {**LEG, "state": "cut"}, offcuts=[{"profile": "casing", "length": "30"}])
+    tag = (await service.get(where)).headers["etag"]
+    await service.post(f"{where}/restore", json={"revision": 1}, headers={"if-match": tag})
+    assert len((await service.get(f"{where}/work")).json()["items"]) == 1
+    assert len((await service.get(f"{where}/offcuts")).json()["items"]) == 1
+    assert (await cut_list(service, where))["right"] == 1
+
+
+async def test_the_cut_list_is_news_only_when_the_schedule_changed(service: httpx.AsyncClient) -> None:
+    where = (await made(service, openings=[opening("K1")])).headers["location"]
+    first = await service.get(f"{where}/cut-list")
+    tag = {"if-none-match": first.headers["etag"]}
+    assert (await service.get(f"{where}/cut-list", headers=tag)).status_code == 304
+    same = await service.get(f"{where}/cut-list")
+    assert same.content == first.content
+    await measure(service, where, "K1", "31")
+    fresh = await service.get(f"{where}/cut-list", headers=tag)
+    assert fresh.status_code == 200
+    head = next(
+        part for part in fresh.json()["cut_list"]["openings"][0]["parts"] if part["key"] == "casing_head/head"
+    )
+    assert head["long_point"]["text"] == "36 3/8 in"
+    more = await service.get(f"{where}/cut-list", params={"include": ["saw_order", "hours"]})
+    assert more.json()["cut_list"]["saw_order"]
+    assert more.json()["cut_list"]["hours"]
+
+
+async def test_stock_that_cannot_do_is_told(service: httpx.AsyncClient) -> None:
+    stock = [{"profile": "casing", "sticks": [{"length": "2 ft", "price": "1"}]}]
+    where = (await made(service, openings=[opening("K1")], stock=stock)).headers["location"]
+    answer = await service.get(f"{where}/cut-list")
+    assert answer.status_code == 422
+    assert "K1" in answer.text
+    empty = (await made(service, **house(openings=[]))).headers["location"]
+    assert (await cut_list(service, empty))["needed"] == 0
