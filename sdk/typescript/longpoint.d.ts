@@ -242,6 +242,9 @@ export interface DefectIn {
   end: LengthText;
 }
 
+/** What was done with a piece. */
+export type Done = "cut" | "fitted" | "spoiled";
+
 /** A door to be hung in a jamb made for it: `width`, `height` and `thickness` are the door's own. Gaps are left between door and jamb and under the door. `housing` is how deep the head jamb is let into the legs. The rough opening is told where it is to be checked. Hinges are measured from the door's top and bottom to the hinge's near end, the strike from the floor to its middle; the defaults are common practice. */
 export interface DoorIn {
   width: LengthText;
@@ -377,7 +380,8 @@ export interface HouseIn {
   kerf?: LengthText;
   /** How lengths of the answers are rounded; its `to` decides the unit they are shown in. */
   rounding?: RoundingIn;
-  /** Free text; may have several lines. */
+  /** How the shop works: its rates, wages, packages and saw. */
+  shop?: ShopIn | null;
   site_note?: string;
   /** What the yard sells. */
   stock?: StockForSaleIn[];
@@ -553,7 +557,6 @@ export interface OffcutIn {
   length: LengthText;
   /** Stretches no piece may touch. */
   defects?: DefectIn[];
-  /** Free text; may have several lines. */
   note?: string;
   /** An amount of money as decimal text, at most two places. */
   price?: string;
@@ -564,6 +567,20 @@ export interface OffcutOut {
   profile: string;
   length: LengthOut;
   quantity: number;
+}
+
+/** A length of stock on the rack, as it was sent. */
+export interface OffcutStored {
+  id: string;
+  /** The schedule's revision that put it there. */
+  revision: number;
+  profile: string;
+  length: string;
+  price: string;
+  defects: DefectIn[];
+  note: string;
+  /** Every length exactly, by its JSON pointer, as a fraction of an inch. */
+  exact: Record<string, string>;
 }
 
 /** One of the trade's answers. */
@@ -719,11 +736,62 @@ export interface PartsOut {
   notes: string[];
 }
 
+/** What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled. */
+export interface PieceIn {
+  opening: string;
+  /** The part's `key` in the cut list. */
+  part: string;
+  /** What was done. */
+  state: Done;
+  /** Which of several alike, counted from 1. */
+  instance?: number;
+  note?: string;
+  /** The id of the piece it was cut again from, where it was. */
+  recut_from?: string | null;
+}
+
 /** A piece: its opening's mark, its part's key, and which of the count it is. */
 export interface PieceOut {
   opening: string;
   part: string;
   instance: number;
+}
+
+/** What became of a piece that was cut; a spare is one whose place has another by now. */
+export type PieceState = "cut" | "fitted" | "spare" | "spoiled";
+
+/** A piece that was cut. */
+export interface PieceStored {
+  id: string;
+  /** The schedule's revision that last changed it. */
+  revision: number;
+  /** The opening it was cut for. */
+  opening_id: string;
+  /** That opening's mark when it was cut. */
+  opening: string;
+  /** Which part of it. */
+  part: string;
+  /** Which of several alike. */
+  instance: number;
+  /** What became of it. */
+  state: PieceState | (string & {});
+  /** The stock it was cut from. */
+  profile: string;
+  /** Its farthest extent, as it was marked. */
+  length: LengthOut;
+  note: string;
+}
+
+/** Where a piece belongs. */
+export interface Place {
+  /** The opening's mark. */
+  opening: string;
+  /** Which part of it. */
+  part: string;
+  /** Which of several alike. */
+  instance: number;
+  /** What is needed there. */
+  length: LengthOut;
 }
 
 /** A piece's place on a stick: `start` from the stick's left end to the piece's left-most point. `turned` lies turned over; `reversed` lies end for end; `shares_cut` shares its left cut with the piece before. */
@@ -971,6 +1039,22 @@ export interface SawOrderOut {
 
 export type Scale = "celsius" | "fahrenheit";
 
+/** What is still to be cut of a house, and what became of what was cut before. */
+export interface ScheduleCutListOut {
+  /** The schedule's revision it is worked out from. */
+  revision: number;
+  /** How many pieces the whole house needs. */
+  needed: number;
+  /** How many of them are cut and as they should be. */
+  right: number;
+  /** Pieces that are not as they should be any more. */
+  wrong: WrongPiece[];
+  /** Pieces to be cut from stock once more, their place's piece having been spoiled or become wrong. */
+  cut_again: Place[];
+  /** What is still to be cut from stock: recut pieces and those that are right are left out. */
+  cut_list: CutListOut;
+}
+
 /** A house's schedule, with its openings and its rack where they are known already; an export looks the same. */
 export interface ScheduleIn {
   name: string;
@@ -985,7 +1069,8 @@ export interface ScheduleIn {
   rack?: OffcutIn[];
   /** How lengths of the answers are rounded; its `to` decides the unit they are shown in. */
   rounding?: RoundingIn;
-  /** Free text; may have several lines. */
+  /** How the shop works: its rates, wages, packages and saw. */
+  shop?: ShopIn | null;
   site_note?: string;
   /** What the yard sells. */
   stock?: StockForSaleIn[];
@@ -1113,6 +1198,13 @@ export interface StickOut {
   pieces: PlacedOut[];
   offcut: LengthOut;
   kept: boolean;
+}
+
+/** Sticks of the schedule's cut list that were cut just as it has them. */
+export interface SticksIn {
+  profile: string;
+  /** Their numbers in the cut list. */
+  sticks: number[];
 }
 
 /** One profile's sticks at the yard. `turnable` stock is flat and square-edged, so mitred ends may share a cut. */
@@ -1267,6 +1359,36 @@ export interface WidthsIn {
   sill?: LengthText | null;
 }
 
+/** Work that was done: pieces cut, fitted or spoiled, and what came onto the rack and off it. */
+export interface WorkIn {
+  /** Lengths put on the rack. */
+  offcuts?: OffcutIn[];
+  /** What was done with each piece. */
+  pieces?: PieceIn[];
+  /** Ids of the lengths taken off it. */
+  used_offcuts?: string[];
+}
+
+/** Work that was recorded. */
+export interface WorkMade {
+  /** The schedule's revision it made. */
+  revision: number;
+  /** Every piece it touched, as it now is; those cut again from are gone. */
+  pieces: PieceStored[];
+  /** Ids of the lengths it put on the rack. */
+  offcuts: string[];
+}
+
+/** A piece that was cut and is not what its place needs any more. */
+export interface WrongPiece {
+  /** As it was cut. */
+  piece: PieceStored;
+  /** What its place needs now; null when the house has no such place any more. */
+  needed: Place | null;
+  /** What it can be cut again into; null when it does for nothing that is still needed. */
+  recut_into: Place | null;
+}
+
 /** Every operation, by its id: where it is, what it takes and what it gives. */
 export interface Operations {
   /** A house */
@@ -1390,6 +1512,41 @@ export interface Operations {
     request: OpeningIn;
     response: OpeningStored;
   };
+  /** List what is on the rack */
+  list_offcuts: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/offcuts";
+    parameters: { "schedule_id": string };
+    query: { "limit"?: number; "cursor"?: string | null; "profile"?: string | null };
+    response: Page<OffcutStored>;
+  };
+  /** Put a length on the rack */
+  add_offcut: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/offcuts";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match"?: string; "Idempotency-Key"?: string };
+    request: OffcutIn;
+    response: OffcutStored;
+  };
+  /** Take a length off the rack */
+  remove_offcut: {
+    method: "DELETE";
+    path: "/v1/schedules/{schedule_id}/offcuts/{offcut_id}";
+    parameters: { "schedule_id": string; "offcut_id": string };
+    query: { "why"?: string };
+    header: { "If-Match": string };
+    response: Made;
+  };
+  /** Read an offcut */
+  get_offcut: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/offcuts/{offcut_id}";
+    parameters: { "schedule_id": string; "offcut_id": string };
+    header: { "If-None-Match"?: string };
+    response: OffcutStored;
+  };
   /** Go back to a revision */
   restore_revision: {
     method: "POST";
@@ -1474,5 +1631,59 @@ export interface Operations {
     query: { "why"?: string };
     header: { "If-Match": string; "Idempotency-Key"?: string };
     response: ScheduleOut;
+  };
+  /** What is still to be cut */
+  compute_schedule_cut_list: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/cut-list";
+    parameters: { "schedule_id": string };
+    query: { "include"?: Section[] | null };
+    header: { "If-None-Match"?: string };
+    response: ScheduleCutListOut;
+  };
+  /** Record sticks cut as the cut list has them */
+  cut_sticks: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/cut-sticks";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match": string; "Idempotency-Key"?: string };
+    request: SticksIn;
+    response: WorkMade;
+  };
+  /** List pieces that were cut */
+  list_pieces: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/work";
+    parameters: { "schedule_id": string };
+    query: { "limit"?: number; "cursor"?: string | null; "opening"?: string | null; "state"?: PieceState | null };
+    response: Page<PieceStored>;
+  };
+  /** Record what was cut, fitted or spoiled */
+  record_work: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/work";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match"?: string; "Idempotency-Key"?: string };
+    request: WorkIn;
+    response: WorkMade;
+  };
+  /** Strike a piece that was recorded by mistake */
+  remove_piece: {
+    method: "DELETE";
+    path: "/v1/schedules/{schedule_id}/work/{piece_id}";
+    parameters: { "schedule_id": string; "piece_id": string };
+    query: { "why"?: string };
+    header: { "If-Match": string };
+    response: Made;
+  };
+  /** Read a piece */
+  get_piece: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/work/{piece_id}";
+    parameters: { "schedule_id": string; "piece_id": string };
+    header: { "If-None-Match"?: string };
+    response: PieceStored;
   };
 }

@@ -7,7 +7,7 @@ from typing import Any
 import msgspec
 
 from longpoint.api.wire_lengths import LengthWriter
-from longpoint.api.wire_schedule_work import PieceOut, PieceState
+from longpoint.api.wire_schedule_work import PieceState, PieceStored
 from longpoint.geometry import CutKind
 from longpoint.lengths import Mode, Rounding, RoundTo, from_text
 from longpoint.schedules.values import Change, Kind
@@ -97,9 +97,9 @@ def piece_change(id: str, document: PieceDocument) -> Change:
     return Change(Kind.PIECE, id, _encode(document).decode())
 
 
-def piece_out(id: str, revision: int, document: PieceDocument, write: LengthWriter) -> PieceOut:
+def piece_out(id: str, revision: int, document: PieceDocument, write: LengthWriter) -> PieceStored:
     """A kept piece as the wire carries it."""
-    return PieceOut(
+    return PieceStored(
         id=id,
         revision=revision,
         opening_id=document.opening_id,

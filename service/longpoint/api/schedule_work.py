@@ -40,7 +40,7 @@ from longpoint.api.stored_house import check_house, read_house_document
 from longpoint.api.wire import Page
 from longpoint.api.wire_lengths import length_writer
 from longpoint.api.wire_schedule import Made
-from longpoint.api.wire_schedule_work import PieceOut, PieceState, SticksIn, WorkIn, WorkMade
+from longpoint.api.wire_schedule_work import PieceState, PieceStored, SticksIn, WorkIn, WorkMade
 from longpoint.schedules import houses, items
 from longpoint.schedules.values import Change, Kind
 
@@ -122,7 +122,7 @@ async def list_pieces(
     in_state: Annotated[
         PieceState | None, QueryParameter(name="state", description="Only those in a state.")
     ] = None,
-) -> Reply[Page[PieceOut]]:
+) -> Reply[Page[PieceStored]]:
     """Every piece that is in the shop, on the wall, or was spoiled; the first recorded first."""
     after = read_cursor(cursor)
     async with store_of(request).reading() as connection:
@@ -145,7 +145,7 @@ async def list_pieces(
     "/v1/schedules/{schedule_id:str}/work/{piece_id:str}",
     **stored("get_piece", summary="Read a piece", tag=_TAG, headers=ETAG),
 )
-async def get_piece(request: AnyRequest, schedule_id: ScheduleId, piece_id: PieceId) -> Reply[PieceOut]:
+async def get_piece(request: AnyRequest, schedule_id: ScheduleId, piece_id: PieceId) -> Reply[PieceStored]:
     """One piece that was cut."""
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)

@@ -88,7 +88,7 @@ class SticksIn(Wire):
     sticks: Annotated[list[Annotated[int, Meta(ge=1, le=1_000_000)]], Meta(min_length=1, max_length=2000)]
 
 
-class PieceOut(WireOut):
+class PieceStored(WireOut):
     """A piece that was cut.
 
     Attributes:
@@ -124,7 +124,7 @@ class WorkMade(WireOut):
     """
 
     revision: int
-    pieces: list[PieceOut]
+    pieces: list[PieceStored]
     offcuts: list[str]
 
 
@@ -153,7 +153,7 @@ class WrongPiece(WireOut):
         recut_into: What it can be cut again into; null when it does for nothing that is still needed.
     """
 
-    piece: PieceOut
+    piece: PieceStored
     needed: Place | None
     recut_into: Place | None
 

@@ -7,11 +7,13 @@ from longpoint_sdk._async.health import Health
 from longpoint_sdk._async.lengths import Lengths
 from longpoint_sdk._async.one_opening import OneOpening
 from longpoint_sdk._async.openings import Openings
+from longpoint_sdk._async.rack import Rack
 from longpoint_sdk._async.revisions import Revisions
 from longpoint_sdk._async.schedules import Schedules
+from longpoint_sdk._async.work import Work
 
 
-class AsyncClient(AHouse, Health, Lengths, OneOpening, Openings, Revisions, Schedules):
+class AsyncClient(AHouse, Health, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Work):
     """The service, for async code. Use it in an `async with`, or close it. Each operation is a method.
 
     Nearly every operation may raise these, from `longpoint_sdk.problems`; others stand with the operation.
@@ -22,9 +24,8 @@ class AsyncClient(AHouse, Health, Lengths, OneOpening, Openings, Revisions, Sche
         KeyNeeded: A key is needed.
         KeyRefused: The key is not taken.
         ScopeMissing: The key may not do this.
+        NotFound: Nothing is here.
         NotAcceptable: None of the formats asked for can be given.
-        ContentTooLarge: The body is too large.
-        UnsupportedMediaType: The body is in a format this address does not read.
         IdempotencyKeyReused: The Idempotency-Key was used for another request.
         InvalidRequest: The request was read, but cannot be done as it stands.
         InternalError: The service failed.

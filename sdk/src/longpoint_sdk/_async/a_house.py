@@ -18,6 +18,10 @@ class AHouse(BaseAsyncClient):
         Every part of every opening, the sticks they come from, what to buy and what is left over.
 
         Asked to, also the cuts in the order to make them, the materials, the hours and the money.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_cut_list(request))
 
@@ -28,5 +32,9 @@ class AHouse(BaseAsyncClient):
 
         Nails, glue, caulk, filler, paint and the rest, each with what it was computed from, in packages as
         sold.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_materials(request))

@@ -16,6 +16,10 @@ class OneOpening(BaseAsyncClient):
         """An apron.
 
         Its length, flush with the casing's outside edges, and its returns where its ends are returned.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_apron(request))
 
@@ -24,6 +28,10 @@ class OneOpening(BaseAsyncClient):
 
         Legs and head, and in a picture frame the sill piece, each with its mitres and its short and long
         points.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_casing(request))
 
@@ -32,6 +40,10 @@ class OneOpening(BaseAsyncClient):
 
         Each corner's angle and the casing cut to it, as read: never squared up, and answered even where the
         readings disagree, with what the tape most likely got wrong.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_corners(request))
 
@@ -39,6 +51,10 @@ class OneOpening(BaseAsyncClient):
         """How wood moves.
 
         Moisture content from the air, change across the grain, and how far a mitre opens, season by season.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_movement(request))
 
@@ -47,6 +63,10 @@ class OneOpening(BaseAsyncClient):
 
         Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was
         computed.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_opening(request))
 
@@ -54,5 +74,9 @@ class OneOpening(BaseAsyncClient):
         """A stool.
 
         Its length with both horns, its ripped width and its notches, from the jamb and the casing.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_stool(request))

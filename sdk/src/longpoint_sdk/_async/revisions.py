@@ -37,10 +37,11 @@ class Revisions(BaseAsyncClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
-            NotFound: Nothing is here.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
             PreconditionRequired: Say which version is to be changed.
         """
         return await self.send(
@@ -57,9 +58,6 @@ class Revisions(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             limit: How many to give at most.
-
-        Raises:
-            NotFound: Nothing is here.
         """
         return AsyncPages(self, calls.list_revisions(schedule_id, limit=limit))
 
@@ -74,8 +72,5 @@ class Revisions(BaseAsyncClient):
             schedule_id: The id of a schedule.
             number: The number of a revision.
             if_none_match: What was read before; given back when it still stands.
-
-        Raises:
-            NotFound: Nothing is here.
         """
         return await self.send(calls.get_revision(schedule_id, number, if_none_match=if_none_match))

@@ -44,6 +44,10 @@ class Schedules(BaseAsyncClient):
         Args:
             why: Why this is changed; kept with the revision.
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.create_schedule(request, why=why, idempotency_key=idempotency_key))
 
@@ -57,7 +61,6 @@ class Schedules(BaseAsyncClient):
             if_match: What was read, to change that and nothing newer.
 
         Raises:
-            NotFound: Nothing is here.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
@@ -75,9 +78,6 @@ class Schedules(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             if_none_match: What was read before; given back when it still stands.
-
-        Raises:
-            NotFound: Nothing is here.
         """
         return await self.send(calls.get_schedule(schedule_id, if_none_match=if_none_match))
 
@@ -102,10 +102,11 @@ class Schedules(BaseAsyncClient):
             if_match: What was read, to change that and nothing newer.
 
         Raises:
-            NotFound: Nothing is here.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
             PreconditionRequired: Say which version is to be changed.
         """
         return await self.send(calls.replace_schedule(schedule_id, request, why=why, if_match=if_match))
@@ -129,7 +130,6 @@ class Schedules(BaseAsyncClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
-            NotFound: Nothing is here.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
@@ -158,7 +158,6 @@ class Schedules(BaseAsyncClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
-            NotFound: Nothing is here.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.

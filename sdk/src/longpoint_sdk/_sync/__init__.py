@@ -7,11 +7,13 @@ from longpoint_sdk._sync.health import Health
 from longpoint_sdk._sync.lengths import Lengths
 from longpoint_sdk._sync.one_opening import OneOpening
 from longpoint_sdk._sync.openings import Openings
+from longpoint_sdk._sync.rack import Rack
 from longpoint_sdk._sync.revisions import Revisions
 from longpoint_sdk._sync.schedules import Schedules
+from longpoint_sdk._sync.work import Work
 
 
-class Client(AHouse, Health, Lengths, OneOpening, Openings, Revisions, Schedules):
+class Client(AHouse, Health, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Work):
     """The service, for code that waits. Use it in a `with`, or close it. Each operation is a method.
 
     Nearly every operation may raise these, from `longpoint_sdk.problems`; others stand with the operation.
@@ -22,9 +24,8 @@ class Client(AHouse, Health, Lengths, OneOpening, Openings, Revisions, Schedules
         KeyNeeded: A key is needed.
         KeyRefused: The key is not taken.
         ScopeMissing: The key may not do this.
+        NotFound: Nothing is here.
         NotAcceptable: None of the formats asked for can be given.
-        ContentTooLarge: The body is too large.
-        UnsupportedMediaType: The body is in a format this address does not read.
         IdempotencyKeyReused: The Idempotency-Key was used for another request.
         InvalidRequest: The request was read, but cannot be done as it stands.
         InternalError: The service failed.

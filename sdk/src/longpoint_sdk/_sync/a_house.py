@@ -18,6 +18,10 @@ class AHouse(BaseClient):
         Every part of every opening, the sticks they come from, what to buy and what is left over.
 
         Asked to, also the cuts in the order to make them, the materials, the hours and the money.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(calls.compute_cut_list(request))
 
@@ -26,5 +30,9 @@ class AHouse(BaseClient):
 
         Nails, glue, caulk, filler, paint and the rest, each with what it was computed from, in packages as
         sold.
+
+        Raises:
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(calls.compute_materials(request))

@@ -33,9 +33,6 @@ class Openings(BaseClient):
             room: Only those of a room.
             trim: Only those with a trim spec.
             foot_style: Only those whose trim stands on this.
-
-        Raises:
-            NotFound: Nothing is here.
         """
         return Pages(
             self, calls.list_openings(schedule_id, limit=limit, room=room, trim=trim, foot_style=foot_style)
@@ -61,10 +58,11 @@ class Openings(BaseClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
-            NotFound: Nothing is here.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(
             calls.add_opening(
@@ -86,7 +84,6 @@ class Openings(BaseClient):
             if_match: What was read, to change that and nothing newer.
 
         Raises:
-            NotFound: Nothing is here.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
@@ -105,9 +102,6 @@ class Openings(BaseClient):
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
             if_none_match: What was read before; given back when it still stands.
-
-        Raises:
-            NotFound: Nothing is here.
         """
         return self.send(calls.get_opening(schedule_id, opening, if_none_match=if_none_match))
 
@@ -132,10 +126,11 @@ class Openings(BaseClient):
             if_match: What was read, to change that and nothing newer.
 
         Raises:
-            NotFound: Nothing is here.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
             PreconditionRequired: Say which version is to be changed.
         """
         return self.send(calls.replace_opening(schedule_id, opening, request, why=why, if_match=if_match))

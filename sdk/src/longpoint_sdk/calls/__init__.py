@@ -18,6 +18,7 @@ from longpoint_sdk.calls.openings import (
     remove_opening,
     replace_opening,
 )
+from longpoint_sdk.calls.rack import add_offcut, get_offcut, list_offcuts, remove_offcut
 from longpoint_sdk.calls.revisions import get_revision, list_revisions, restore_revision
 from longpoint_sdk.calls.schedules import (
     archive_schedule,
@@ -28,8 +29,17 @@ from longpoint_sdk.calls.schedules import (
     replace_schedule,
     unarchive_schedule,
 )
+from longpoint_sdk.calls.work import (
+    compute_schedule_cut_list,
+    cut_sticks,
+    get_piece,
+    list_pieces,
+    record_work,
+    remove_piece,
+)
 
 __all__ = [
+    "add_offcut",
     "add_opening",
     "archive_schedule",
     "check_live",
@@ -41,17 +51,26 @@ __all__ = [
     "compute_materials",
     "compute_movement",
     "compute_opening",
+    "compute_schedule_cut_list",
     "compute_stool",
     "create_schedule",
+    "cut_sticks",
     "delete_schedule",
+    "get_offcut",
     "get_opening",
+    "get_piece",
     "get_revision",
     "get_schedule",
+    "list_offcuts",
     "list_openings",
+    "list_pieces",
     "list_revisions",
     "list_schedules",
     "read_lengths",
+    "record_work",
+    "remove_offcut",
     "remove_opening",
+    "remove_piece",
     "replace_opening",
     "replace_schedule",
     "restore_revision",

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Literal
 
+import msgspec
+
 from longpoint_sdk._measured import Measured
 from longpoint_sdk.types._base import LengthText, Request, Result
 
@@ -18,8 +20,50 @@ if TYPE_CHECKING:
     Hand = Literal["left", "right"]
     HeadStyle = Literal["butted", "corner_blocks", "mitred"]
     """How casing meets at the head: mitred, head over the legs, or both against a block."""
+    MaterialCode = Literal[
+        "abrasive",
+        "caulk",
+        "filler",
+        "glue",
+        "nails_10d",
+        "nails_2d",
+        "nails_3d",
+        "nails_4d",
+        "nails_5d",
+        "nails_6d",
+        "nails_7d",
+        "nails_8d",
+        "nails_9d",
+        "paint",
+        "primer",
+        "shims",
+        "tape",
+    ]
+    """What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint
+    in fluid ounces; shims; tape in feet; abrasive in sheets.
+    """
     Mode = Literal["down", "nearest", "up"]
     """Which mark is taken: nearest (the longer of two equally near), up (never short), down (never long).
+    """
+    OperationKind = Literal[
+        "angled_end",
+        "crosscut",
+        "cut_out",
+        "notch",
+        "part_off",
+        "rip",
+        "rip_stick",
+        "shared_cut",
+        "square_ends",
+    ]
+    """What is done.
+
+    square_ends: both factory ends of a stick are squared off. cut_out: a defect is sawn out of a stick.
+    rip_stick: a whole stick is ripped to width. part_off: a piece too short to hold is cut from the stick
+    while that is long. crosscut: a piece is cut square to its overall length against the stop block.
+    shared_cut: one angled cut makes the end of two pieces that lie turned over on the stick. angled_end: a
+    mitre, bevel or compound cut at the end of a piece, to the corner. rip: one piece is ripped to width.
+    notch: a stool's notch is sawn out.
     """
     PartKind = Literal[
         "apron",
@@ -45,12 +89,19 @@ if TYPE_CHECKING:
     ]
     RoundTo = Literal["0.5 mm", "1 mm", "1/16 in", "1/32 in", "1/64 in", "1/8 in"]
     """The fineness of the marks a length is rounded to."""
+    Section = Literal["cost", "hours", "materials", "saw_order"]
+    """A part of the shop's answer."""
     SillAnswer = Literal["shim", "tapered_strip"]
     """What is done under a stool on a sill out of level: shims, or one tapered strip."""
     StoolEnds = Literal["eased", "mitred_return", "square"]
     """A horn's end: cut square, square with its edges eased, or its nosing returned to the wall."""
     StripEnds = Literal["mitred_return", "square"]
     """The ends of a fillet or a cap over a butted head."""
+    Task = Literal[
+        "caulk", "cut", "fill", "final_coat", "fit", "measure", "nail", "paint", "rip", "rout", "set_up"
+    ]
+    """What hands-on time goes to."""
+    Tool = Literal["hand_saw", "mitre_saw", "table_saw"]
     Unit = Literal["cm", "ft", "in", "m", "mm"]
     """A unit of length, named as it is written after a number."""
     WallAnswer = Literal["extend", "flat", "lean"]
@@ -64,14 +115,32 @@ else:
     Foot = str
     Hand = str
     HeadStyle = str
+    MaterialCode = str
     Mode = str
+    OperationKind = str
     PartKind = str
     RoundTo = str
+    Section = str
     SillAnswer = str
     StoolEnds = str
     StripEnds = str
+    Task = str
+    Tool = str
     Unit = str
     WallAnswer = str
+
+
+class AmountsOut(Result, frozen=True, kw_only=True):
+    """Amounts by category. `stock` is what is in pieces, `waste` kerfs, trims and short offcuts, `kept_offcut`
+    what goes back on the rack.
+    """
+
+    stock: str
+    waste: str
+    kept_offcut: str
+    consumable: str
+    labour: str
+    total: str
 
 
 class ApronIn(Request, frozen=True, kw_only=True):
@@ -101,12 +170,61 @@ class BackBandIn(Request, frozen=True, kw_only=True):
     profile: str = "back band"
 
 
+class BoughtOut(Result, frozen=True, kw_only=True):
+    """Packages of one size; `price` is of each, null where none was given."""
+
+    package: str
+    size: float
+    count: int
+    price: str | None
+    cost: str | None
+
+
+class LengthOut(Measured, Result, frozen=True, kw_only=True):
+    """A length going out.
+
+    Attributes:
+        exact: The exact length in `unit`, as a fraction or whole number; null when it is irrational.
+        real: When it is irrational, the length in `unit` before rounding, to nine decimals; else null.
+        text: The length rounded as asked, as a tape reads.
+        unit: The unit of all of these.
+        residual: What rounding added: positive when the piece is long.
+    """
+
+    exact: str | None
+    real: float | None
+    text: str
+    unit: Unit | str
+    residual: str
+
+
+class BuyLineOut(Result, frozen=True, kw_only=True):
+    """A line for the yard."""
+
+    profile: str
+    length: LengthOut
+    quantity: int
+    price: str
+    cost: str
+
+
 class CasingIn(Request, frozen=True, kw_only=True):
     """Casing stock: its profile's name, its width across the face and its thickness at the thick edge."""
 
     width: LengthText
     thickness: LengthText
     profile: str = "casing"
+
+
+class CautionOut(Result, frozen=True, kw_only=True):
+    """What to know before starting: it informs and defers, and approves nothing. `applies_to` names openings;
+    empty for the whole job. `source` is what it leans on.
+    """
+
+    code: str
+    text: str
+    source: str
+    applies_to: list[str]
 
 
 class ClearancesIn(Request, frozen=True, kw_only=True):
@@ -131,22 +249,166 @@ class CornerBlockIn(Request, frozen=True, kw_only=True):
     profile: str = "corner block"
 
 
-class LengthOut(Measured, Result, frozen=True, kw_only=True):
-    """A length going out.
-
-    Attributes:
-        exact: The exact length in `unit`, as a fraction or whole number; null when it is irrational.
-        real: When it is irrational, the length in `unit` before rounding, to nine decimals; else null.
-        text: The length rounded as asked, as a tape reads.
-        unit: The unit of all of these.
-        residual: What rounding added: positive when the piece is long.
+class CostLineOut(Result, frozen=True, kw_only=True):
+    """A line of the whole-house view. `by_opening` has each opening's amount in the order of `openings`; they
+    add up to `amount`.
     """
 
-    exact: str | None
-    real: float | None
-    text: str
-    unit: Unit | str
-    residual: str
+    category: str
+    name: str
+    amount: str
+    by_opening: list[str]
+
+
+class OpeningCostOut(Result, frozen=True, kw_only=True):
+    """What an opening costs, all of its count together."""
+
+    opening: str
+    room: str
+    amounts: AmountsOut
+
+
+class RoomCostOut(Result, frozen=True, kw_only=True):
+    """What a room costs: the sum of its openings."""
+
+    room: str
+    openings: int
+    amounts: AmountsOut
+
+
+class UnpricedOut(Result, frozen=True, kw_only=True):
+    """A material or a task that no price was given for: it costs nothing here."""
+
+    category: str
+    name: str
+
+
+class CostOut(Result, frozen=True, kw_only=True):
+    """The same money by line, by opening and by room: each view adds up to the same cent."""
+
+    currency: str
+    total: AmountsOut
+    lines: list[CostLineOut]
+    openings: list[OpeningCostOut]
+    rooms: list[RoomCostOut]
+    unpriced: list[UnpricedOut]
+
+
+class ShareOut(Result, frozen=True, kw_only=True):
+    """One opening's part of a quantity, all of its count together."""
+
+    opening: str
+    quantity: float
+
+
+class LabourOut(Result, frozen=True, kw_only=True):
+    """Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named."""
+
+    task: Task | str
+    quantity: float
+    unit: str
+    minutes: float
+    rule: str
+    rates: list[str]
+    by_opening: list[ShareOut]
+
+
+class RateOut(Result, frozen=True, kw_only=True):
+    """A rate that was reckoned with, and where it comes from."""
+
+    name: str
+    value: float
+    unit: str
+    source: str
+    says: str
+
+
+class WaitOut(Result, frozen=True, kw_only=True):
+    """A drying wait, the whole job's together."""
+
+    after: str
+    hours: float
+    rate: str
+
+
+class HoursOut(Result, frozen=True, kw_only=True):
+    """Hands-on hours by task, and drying waits, which are nobody's work, apart from them."""
+
+    hands_on_hours: float
+    tasks: list[LabourOut]
+    wait_hours: float
+    waits: list[WaitOut]
+    rates: list[RateOut]
+
+
+class FigureOut(Result, frozen=True, kw_only=True):
+    """A number that something was computed from."""
+
+    name: str
+    value: float
+    unit: str
+
+
+class MaterialOut(Result, frozen=True, kw_only=True):
+    """What is used of a material, waste included, and the packages that cover it.
+
+    `rule` says how it was computed, `from` from which figures, `rates` at which rates.
+    """
+
+    code: str
+    name: str
+    quantity: float
+    unit: str
+    bought: list[BoughtOut]
+    rule: str
+    from_: list[FigureOut] = msgspec.field(name="from")
+    rates: list[str]
+    by_opening: list[ShareOut]
+    notes: list[str]
+
+
+class MaterialsOut(Result, frozen=True, kw_only=True):
+    """What to buy beside the sticks, and every rate that was used."""
+
+    lines: list[MaterialOut]
+    rates: list[RateOut]
+
+
+class OffcutOut(Result, frozen=True, kw_only=True):
+    """What goes back on the rack."""
+
+    profile: str
+    length: LengthOut
+    quantity: int
+
+
+class OfferOut(Result, frozen=True, kw_only=True):
+    """One of the trade's answers.
+
+    Attributes:
+        answer: its name.
+        detail: what it means.
+        field: a JSON pointer into the opening, to the field that takes it up; null where none does, as for
+            caulk.
+        value: what to write there.
+        figures: the lengths, and the angles in degrees, that go with it.
+    """
+
+    answer: str
+    detail: str
+    field: str | None
+    value: str | bool | None
+    figures: dict[str, str]
+
+
+class FindingOut(Result, frozen=True, kw_only=True):
+    """Something found. It has changed no size: an answer that is taken up is sent back in its field."""
+
+    code: str
+    side: str
+    detail: str
+    amount: LengthOut
+    offers: list[OfferOut]
 
 
 class CutoutOut(Result, frozen=True, kw_only=True):
@@ -158,6 +420,243 @@ class CutoutOut(Result, frozen=True, kw_only=True):
     length: LengthOut
     depth: LengthOut
     end_depth: LengthOut | None
+
+
+class NotchOut(Result, frozen=True, kw_only=True):
+    """What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end. `end_depth`
+    is the depth at the horn's end where the wall is out of plane.
+    """
+
+    depth: LengthOut
+    length: LengthOut
+    end_depth: LengthOut | None
+
+
+class EndOut(Result, frozen=True, kw_only=True):
+    """One end of a part as it lies on the saw: face up, outer edge against the fence.
+
+    `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies.
+    `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt
+    from upright towards `tilt`. `long_edge` is the edge or face that keeps the long point.
+    """
+
+    at: str
+    on_saw: Hand | str
+    cut: CutKind | str
+    mitre_degrees: float
+    swing: Hand | str | None
+    bevel_degrees: float
+    tilt: Hand | str | None
+    long_edge: str | None
+    notch: NotchOut | None
+
+
+class MarkOut(Result, frozen=True, kw_only=True):
+    """A layout mark: `at` from the part's left end as it lies on the saw."""
+
+    name: str
+    at: LengthOut
+
+
+class StepOut(Result, frozen=True, kw_only=True):
+    """How a figure was computed: the rule in words and the readings it used, exact."""
+
+    figure: str
+    rule: str
+    inputs: dict[str, str]
+
+
+class TaperOut(Result, frozen=True, kw_only=True):
+    """Rip widths at a part's two ends as it lies on the saw."""
+
+    left: LengthOut
+    right: LengthOut
+
+
+class PartOut(Result, frozen=True, kw_only=True):
+    """One piece of trim.
+
+    `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of
+    a stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of
+    this part can open or bind because `overall` was rounded, were all of the residual to fall on one joint.
+    """
+
+    key: str
+    kind: PartKind | str
+    opening: str
+    side: str
+    profile: str
+    quantity: int
+    short_point: LengthOut
+    long_point: LengthOut
+    overall: LengthOut
+    width: LengthOut
+    thickness: LengthOut
+    rip_width: LengthOut | None
+    taper: TaperOut | None
+    cutouts: list[CutoutOut]
+    ends: tuple[EndOut, EndOut]
+    marks: list[MarkOut]
+    joint_error: str
+    how: list[StepOut]
+    notes: list[str]
+
+
+class OpeningOut(Result, frozen=True, kw_only=True):
+    """One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its
+    corners as square: nought where they are, or where their own angles were cut. `findings` are what is in
+    the way, out of plane or out of level, and none of them has changed a size.
+    """
+
+    mark: str
+    room: str
+    count: int
+    parts: list[PartOut]
+    square_gap: str
+    notes: list[str]
+    findings: list[FindingOut]
+
+
+class PlacedOut(Result, frozen=True, kw_only=True):
+    """A piece's place on a stick: `start` from the stick's left end to the piece's left-most point.
+
+    `turned` lies turned over; `reversed` lies end for end; `shares_cut` shares its left cut with the piece
+    before.
+    """
+
+    opening: str
+    part: str
+    instance: int
+    start: LengthOut
+    length: LengthOut
+    turned: bool
+    reversed: bool
+    shares_cut: bool
+
+
+class StickOut(Result, frozen=True, kw_only=True):
+    """One stick as it is cut. `offcut` is what remains; `kept` says whether it goes back on the rack."""
+
+    number: int
+    length: LengthOut
+    remnant: bool
+    price: str
+    pieces: list[PlacedOut]
+    offcut: LengthOut
+    kept: bool
+
+
+class ProfilePlanOut(Result, frozen=True, kw_only=True):
+    """One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one."""
+
+    profile: str
+    sticks: list[StickOut]
+    cost: str
+    bound: str
+    gap: float
+    proven: bool
+    method: str
+    seconds: float
+
+
+class PieceOut(Result, frozen=True, kw_only=True):
+    """A piece: its opening's mark, its part's key, and which of the count it is."""
+
+    opening: str
+    part: str
+    instance: int
+
+
+class OperationOut(Result, frozen=True, kw_only=True):
+    """One step at the saw, made at the setup of that number.
+
+    `stick` is the stick's number in its profile's plan, null for a part without stock. `end` is the end of
+    the piece as installed, `on_saw` the end as it lies, face up, outer edge against the fence. `mark` is
+    where to cut: from the stick's left end (cut_out, to `mark_to`), from its free end (part_off, and what
+    square_ends takes off), or along the fence from the left end of the row (shared_cut). `held` is the length
+    of the workpiece in hand. `mirror_of` is the part that this one is the mirror image of; `cautions` are
+    codes of the answer's cautions.
+    """
+
+    number: int
+    setup: int
+    kind: OperationKind | str
+    profile: str
+    stick: int | None
+    pieces: list[PieceOut]
+    title: str
+    end: str
+    on_saw: Hand | str | None
+    mark: LengthOut | None
+    mark_to: LengthOut | None
+    held: LengthOut | None
+    mirror_of: str
+    cautions: list[str]
+
+
+class SettingOut(Result, frozen=True, kw_only=True):
+    """How a tool is set.
+
+    `mitre_degrees` is the table's turn towards `swing`, `bevel_degrees` the blade's tilt towards `tilt`, both
+    to the step of the saw's scale. `stop` is blade to stop block, null for a cut to a mark or to the piece's
+    corner; `fence` is rip fence to blade, and a tapered rip has its widths at the left and right end as the
+    piece lies; the notch is gauged `notch_depth` from the back edge and `notch_length` from the end,
+    `notch_end_depth` at the horn's end where that is another.
+    """
+
+    tool: Tool | str
+    swing: Hand | str | None
+    mitre_degrees: float
+    tilt: Hand | str | None
+    bevel_degrees: float
+    stop: LengthOut | None
+    fence: LengthOut | None
+    taper: list[LengthOut] | None
+    notch_depth: LengthOut | None
+    notch_length: LengthOut | None
+    notch_end_depth: LengthOut | None
+
+
+class SetupOut(Result, frozen=True, kw_only=True):
+    """A tool set once, and how many operations are made so."""
+
+    number: int
+    setting: SettingOut
+    operations: int
+
+
+class SawOrderOut(Result, frozen=True, kw_only=True):
+    """The cuts in the order that sets the saws least.
+
+    `setup_count` is how often a tool is set, `setup_count_by_opening` how often it would be, cutting one
+    opening after the other.
+    """
+
+    setup_count: int
+    setup_count_by_opening: int
+    setups: list[SetupOut]
+    operations: list[OperationOut]
+
+
+class CutListOut(Result, frozen=True, kw_only=True):
+    """A cut list: every opening's parts, the sticks they come from, what to buy and what is left over.
+
+    `cost` is the sticks'. The sections that `include` did not name are null.
+    """
+
+    openings: list[OpeningOut]
+    plans: list[ProfilePlanOut]
+    buy: list[BuyLineOut]
+    cost: str
+    currency: str
+    proven: bool
+    offcuts: list[OffcutOut]
+    notes: list[str]
+    cautions: list[CautionOut]
+    cost_sheet: CostOut | None = None
+    hours: HoursOut | None = None
+    materials: MaterialsOut | None = None
+    saw_order: SawOrderOut | None = None
 
 
 class DefectIn(Request, frozen=True, kw_only=True):
@@ -196,35 +695,6 @@ class DoorIn(Request, frozen=True, kw_only=True):
     top_hinge: LengthText = "7 in"
 
 
-class NotchOut(Result, frozen=True, kw_only=True):
-    """What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end. `end_depth`
-    is the depth at the horn's end where the wall is out of plane.
-    """
-
-    depth: LengthOut
-    length: LengthOut
-    end_depth: LengthOut | None
-
-
-class EndOut(Result, frozen=True, kw_only=True):
-    """One end of a part as it lies on the saw: face up, outer edge against the fence.
-
-    `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies.
-    `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt
-    from upright towards `tilt`. `long_edge` is the edge or face that keeps the long point.
-    """
-
-    at: str
-    on_saw: Hand | str
-    cut: CutKind | str
-    mitre_degrees: float
-    swing: Hand | str | None
-    bevel_degrees: float
-    tilt: Hand | str | None
-    long_edge: str | None
-    notch: NotchOut | None
-
-
 class ExtensionIn(Request, frozen=True, kw_only=True):
     """Boards on the jamb's edge that bring it out to the wall; `reveal` is the jamb left showing inside them."""
 
@@ -232,35 +702,6 @@ class ExtensionIn(Request, frozen=True, kw_only=True):
     corners: BoxCorners = "butted"
     profile: str = "jamb extension"
     reveal: LengthText = "0 in"
-
-
-class OfferOut(Result, frozen=True, kw_only=True):
-    """One of the trade's answers.
-
-    Attributes:
-        answer: its name.
-        detail: what it means.
-        field: a JSON pointer into the opening, to the field that takes it up; null where none does, as for
-            caulk.
-        value: what to write there.
-        figures: the lengths, and the angles in degrees, that go with it.
-    """
-
-    answer: str
-    detail: str
-    field: str | None
-    value: str | bool | None
-    figures: dict[str, str]
-
-
-class FindingOut(Result, frozen=True, kw_only=True):
-    """Something found. It has changed no size: an answer that is taken up is sent back in its field."""
-
-    code: str
-    side: str
-    detail: str
-    amount: LengthOut
-    offers: list[OfferOut]
 
 
 class HeadStripIn(Request, frozen=True, kw_only=True):
@@ -292,6 +733,104 @@ class RoundingIn(Request, frozen=True, kw_only=True):
 
     mode: Mode = "nearest"
     to: RoundTo = "1/16 in"
+
+
+class PackageIn(Request, frozen=True, kw_only=True):
+    """Something sold: its size in the material's unit (nails by the piece; glue, caulk, filler, primer and paint
+    in fluid ounces; tape in feet; abrasive in sheets). Without a price it is bought and costs nothing in the
+    answer.
+    """
+
+    material: MaterialCode
+    name: str
+    size: float
+    price: str | None = None
+
+
+class RatesIn(Request, frozen=True, kw_only=True):
+    """The shop's own rates; the answer names the source of each rate it used."""
+
+    block_nails: int | None = None
+    caulk_depth: LengthText | None = None
+    caulk_fillet: LengthText | None = None
+    caulk_gap: LengthText | None = None
+    caulk_minutes: float | None = None
+    caulk_wait: float | None = None
+    caulk_waste: float | None = None
+    corner_nails: int | None = None
+    cut_minutes: float | None = None
+    drywall: LengthText | None = None
+    fill_minutes: float | None = None
+    filler_wait: float | None = None
+    filler_waste: float | None = None
+    final_coat_minutes: float | None = None
+    fit_minutes: float | None = None
+    glue_film: float | None = None
+    glue_waste: float | None = None
+    hole_depth: LengthText | None = None
+    hole_width: LengthText | None = None
+    inner_nail: str | None = None
+    jamb_penetration: LengthText | None = None
+    measure_minutes: float | None = None
+    nail_end_distance: LengthText | None = None
+    nail_minutes: float | None = None
+    nail_spacing: LengthText | None = None
+    nail_waste: float | None = None
+    outer_nail: str | None = None
+    paint_coats: int | None = None
+    paint_film: float | None = None
+    paint_minutes: float | None = None
+    paint_solids: float | None = None
+    paint_wait: float | None = None
+    paint_waste: float | None = None
+    painted_backs: int | None = None
+    primer_coats: int | None = None
+    primer_film: float | None = None
+    primer_solids: float | None = None
+    primer_wait: float | None = None
+    profile_girth: float | None = None
+    rip_minutes: float | None = None
+    rout_minutes: float | None = None
+    sandings: int | None = None
+    setup_minutes: float | None = None
+    sheet_area: float | None = None
+    shim_space: LengthText | None = None
+    shims_per_opening: int | None = None
+    stool_nail_spacing: LengthText | None = None
+    stud_penetration: LengthText | None = None
+    tape_waste: float | None = None
+
+
+class SawIn(Request, frozen=True, kw_only=True):
+    """The shop's limits at the saw: the shortest workpiece held by hand, the shortest pushed through the table
+    saw, the sharpest mitre the table turns to, and how finely its scale can be set, in degrees.
+    """
+
+    angle_step: float = 0.1
+    sharpest_mitre: float = 50.0
+    smallest_held: LengthText = "6 in"
+    smallest_ripped: LengthText = "12 in"
+
+
+class WagesIn(Request, frozen=True, kw_only=True):
+    """What an hour of hands-on work costs: `hour`, and `tasks` that cost otherwise. Without either, labour has
+    its hours and no money.
+    """
+
+    hour: str | None = None
+    tasks: dict[str, str] = {}
+
+
+class ShopIn(Request, frozen=True, kw_only=True):
+    """How the shop works. A material named in `packages` is bought in these alone, up to four of each.
+    `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead.
+    """
+
+    build_year: int | None = None
+    packages: list[PackageIn] = []
+    rates: RatesIn = RatesIn()
+    saw: SawIn = SawIn()
+    wages: WagesIn | None = None
 
 
 class StickIn(Request, frozen=True, kw_only=True):
@@ -393,7 +932,7 @@ class HouseIn(Request, frozen=True, kw_only=True):
     Attributes:
         currency: ISO 4217 code; only repeated in the answer.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
-        site_note: Free text; may have several lines.
+        shop: How the shop works: its rates, wages, packages and saw.
         stock: What the yard sells.
         trim_specs: Trim chosen for many openings, by name.
         unit: The unit of lengths written without one, here and in the openings.
@@ -405,17 +944,21 @@ class HouseIn(Request, frozen=True, kw_only=True):
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
     rounding: RoundingIn = RoundingIn()
+    shop: ShopIn | None = None
     site_note: str = ""
     stock: list[StockForSaleIn] = []
     trim_specs: dict[str, TrimIn] = {}
     unit: Unit | None = None
 
 
-class MarkOut(Result, frozen=True, kw_only=True):
-    """A layout mark: `at` from the part's left end as it lies on the saw."""
+class Made(Result, frozen=True, kw_only=True):
+    """A change that was made.
 
-    name: str
-    at: LengthOut
+    Attributes:
+        revision: The schedule's revision it made.
+    """
+
+    revision: int
 
 
 class OffPlaneIn(Request, frozen=True, kw_only=True):
@@ -425,6 +968,21 @@ class OffPlaneIn(Request, frozen=True, kw_only=True):
 
     proud: LengthText | None = None
     shy: LengthText | None = None
+
+
+class OffcutIn(Request, frozen=True, kw_only=True):
+    """A length of stock on the rack.
+
+    Attributes:
+        defects: Stretches no piece may touch.
+        price: An amount of money as decimal text, at most two places.
+    """
+
+    profile: str
+    length: LengthText
+    defects: list[DefectIn] = []
+    note: str = ""
+    price: str = "0"
 
 
 class SillIn(Request, frozen=True, kw_only=True):
@@ -528,65 +1086,6 @@ class OpeningIn(Request, frozen=True, kw_only=True):
     wall_limits: WallLimitsIn = WallLimitsIn()
     widths: WidthsIn = WidthsIn()
     without_apron: bool = False
-
-
-class StepOut(Result, frozen=True, kw_only=True):
-    """How a figure was computed: the rule in words and the readings it used, exact."""
-
-    figure: str
-    rule: str
-    inputs: dict[str, str]
-
-
-class TaperOut(Result, frozen=True, kw_only=True):
-    """Rip widths at a part's two ends as it lies on the saw."""
-
-    left: LengthOut
-    right: LengthOut
-
-
-class PartOut(Result, frozen=True, kw_only=True):
-    """One piece of trim.
-
-    `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of
-    a stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of
-    this part can open or bind because `overall` was rounded, were all of the residual to fall on one joint.
-    """
-
-    key: str
-    kind: PartKind | str
-    opening: str
-    side: str
-    profile: str
-    quantity: int
-    short_point: LengthOut
-    long_point: LengthOut
-    overall: LengthOut
-    width: LengthOut
-    thickness: LengthOut
-    rip_width: LengthOut | None
-    taper: TaperOut | None
-    cutouts: list[CutoutOut]
-    ends: tuple[EndOut, EndOut]
-    marks: list[MarkOut]
-    joint_error: str
-    how: list[StepOut]
-    notes: list[str]
-
-
-class OpeningOut(Result, frozen=True, kw_only=True):
-    """One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its
-    corners as square: nought where they are, or where their own angles were cut. `findings` are what is in
-    the way, out of plane or out of level, and none of them has changed a size.
-    """
-
-    mark: str
-    room: str
-    count: int
-    parts: list[PartOut]
-    square_gap: str
-    notes: list[str]
-    findings: list[FindingOut]
 
 
 class ScheduleOut(Result, frozen=True, kw_only=True):

@@ -18,16 +18,6 @@ from longpoint_sdk.types.common import (
 )
 
 
-class Made(Result, frozen=True, kw_only=True):
-    """A change that was made.
-
-    Attributes:
-        revision: The schedule's revision it made.
-    """
-
-    revision: int
-
-
 class OpeningStored(Result, frozen=True, kw_only=True):
     """An opening as it was sent, and the exact value of every length in it.
 

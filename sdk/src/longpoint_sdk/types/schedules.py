@@ -3,23 +3,7 @@
 from __future__ import annotations
 
 from longpoint_sdk.types._base import LengthText, Request, Result
-from longpoint_sdk.types.common import DefectIn, OpeningIn, RoundingIn, StockForSaleIn, TrimIn, Unit
-
-
-class OffcutIn(Request, frozen=True, kw_only=True):
-    """A length of stock on the rack.
-
-    Attributes:
-        defects: Stretches no piece may touch.
-        note: Free text; may have several lines.
-        price: An amount of money as decimal text, at most two places.
-    """
-
-    profile: str
-    length: LengthText
-    defects: list[DefectIn] = []
-    note: str = ""
-    price: str = "0"
+from longpoint_sdk.types.common import OffcutIn, OpeningIn, RoundingIn, ShopIn, StockForSaleIn, TrimIn, Unit
 
 
 class ScheduleIn(Request, frozen=True, kw_only=True):
@@ -30,7 +14,7 @@ class ScheduleIn(Request, frozen=True, kw_only=True):
         openings: In the order they are to be listed.
         rack: Offcuts on hand.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
-        site_note: Free text; may have several lines.
+        shop: How the shop works: its rates, wages, packages and saw.
         stock: What the yard sells.
         trim_specs: Trim chosen for many openings, by name.
         unit: The unit of lengths written without one, here and in the openings.
@@ -44,6 +28,7 @@ class ScheduleIn(Request, frozen=True, kw_only=True):
     openings: list[OpeningIn] = []
     rack: list[OffcutIn] = []
     rounding: RoundingIn = RoundingIn()
+    shop: ShopIn | None = None
     site_note: str = ""
     stock: list[StockForSaleIn] = []
     trim_specs: dict[str, TrimIn] = {}

@@ -1,0 +1,151 @@
+"""Types of the document's part "work". Generated; do not edit."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Literal
+
+from longpoint_sdk.types._base import Request, Result
+from longpoint_sdk.types.common import CutListOut, LengthOut, OffcutIn
+
+if TYPE_CHECKING:
+    Done = Literal["cut", "fitted", "spoiled"]
+    """What was done with a piece."""
+    PieceState = Literal["cut", "fitted", "spare", "spoiled"]
+    """What became of a piece that was cut; a spare is one whose place has another by now."""
+else:
+    Done = str
+    PieceState = str
+
+
+class PieceIn(Request, frozen=True, kw_only=True):
+    """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
+
+    Attributes:
+        part: The part's `key` in the cut list.
+        state: What was done.
+        instance: Which of several alike, counted from 1.
+        recut_from: The id of the piece it was cut again from, where it was.
+    """
+
+    opening: str
+    part: str
+    state: Done
+    instance: int = 1
+    note: str = ""
+    recut_from: str | None = None
+
+
+class PieceStored(Result, frozen=True, kw_only=True):
+    """A piece that was cut.
+
+    Attributes:
+        revision: The schedule's revision that last changed it.
+        opening_id: The opening it was cut for.
+        opening: That opening's mark when it was cut.
+        part: Which part of it.
+        instance: Which of several alike.
+        state: What became of it.
+        profile: The stock it was cut from.
+        length: Its farthest extent, as it was marked.
+    """
+
+    id: str
+    revision: int
+    opening_id: str
+    opening: str
+    part: str
+    instance: int
+    state: PieceState | str
+    profile: str
+    length: LengthOut
+    note: str
+
+
+class Place(Result, frozen=True, kw_only=True):
+    """Where a piece belongs.
+
+    Attributes:
+        opening: The opening's mark.
+        part: Which part of it.
+        instance: Which of several alike.
+        length: What is needed there.
+    """
+
+    opening: str
+    part: str
+    instance: int
+    length: LengthOut
+
+
+class WrongPiece(Result, frozen=True, kw_only=True):
+    """A piece that was cut and is not what its place needs any more.
+
+    Attributes:
+        piece: As it was cut.
+        needed: What its place needs now; null when the house has no such place any more.
+        recut_into: What it can be cut again into; null when it does for nothing that is still needed.
+    """
+
+    piece: PieceStored
+    needed: Place | None
+    recut_into: Place | None
+
+
+class ScheduleCutListOut(Result, frozen=True, kw_only=True):
+    """What is still to be cut of a house, and what became of what was cut before.
+
+    Attributes:
+        revision: The schedule's revision it is worked out from.
+        needed: How many pieces the whole house needs.
+        right: How many of them are cut and as they should be.
+        wrong: Pieces that are not as they should be any more.
+        cut_again: Pieces to be cut from stock once more, their place's piece having been spoiled or become
+            wrong.
+        cut_list: What is still to be cut from stock: recut pieces and those that are right are left out.
+    """
+
+    revision: int
+    needed: int
+    right: int
+    wrong: list[WrongPiece]
+    cut_again: list[Place]
+    cut_list: CutListOut
+
+
+class SticksIn(Request, frozen=True, kw_only=True):
+    """Sticks of the schedule's cut list that were cut just as it has them.
+
+    Attributes:
+        sticks: Their numbers in the cut list.
+    """
+
+    profile: str
+    sticks: list[int]
+
+
+class WorkIn(Request, frozen=True, kw_only=True):
+    """Work that was done: pieces cut, fitted or spoiled, and what came onto the rack and off it.
+
+    Attributes:
+        offcuts: Lengths put on the rack.
+        pieces: What was done with each piece.
+        used_offcuts: Ids of the lengths taken off it.
+    """
+
+    offcuts: list[OffcutIn] = []
+    pieces: list[PieceIn] = []
+    used_offcuts: list[str] = []
+
+
+class WorkMade(Result, frozen=True, kw_only=True):
+    """Work that was recorded.
+
+    Attributes:
+        revision: The schedule's revision it made.
+        pieces: Every piece it touched, as it now is; those cut again from are gone.
+        offcuts: Ids of the lengths it put on the rack.
+    """
+
+    revision: int
+    pieces: list[PieceStored]
+    offcuts: list[str]
