@@ -5,7 +5,9 @@ import logging
 from typing import Any
 
 from litestar import Litestar
+from litestar.config.cors import CORSConfig
 from litestar.datastructures import State
+from litestar.types import ASGIApp
 
 from longpoint.api.access import Access, check_access
 from longpoint.api.access_log import AccessLog
@@ -14,11 +16,14 @@ from longpoint.api.conditional import NotModified, on_not_modified
 from longpoint.api.docs import PAGES
 from longpoint.api.errors import HANDLERS
 from longpoint.api.frame import Frame
+from longpoint.api.gate import Gate
+from longpoint.api.limits import RateLimit
 from longpoint.api.request import ApiRequest, negotiate
 from longpoint.api.routes import OPERATIONS
 from longpoint.api.storage import on_storage_error
 from longpoint.schedules.errors import StorageError
 from longpoint.schedules.store import Store
+from longpoint.server import Notice
 from longpoint.settings import Settings
 
 
@@ -31,7 +36,8 @@ def create_app(settings: Settings | None = None) -> Litestar:
     settings = settings or Settings()
     log = AccessLog(logging.getLogger("longpoint.access")) if settings.access_log else None
     store = Store(settings.database) if settings.database else None
-    access = Access(store)
+    rate = RateLimit(settings.rate_limit, settings.rate_seconds) if settings.rate_limit else None
+    access = Access(store, rate)
     closers: list[Any] = [access.close]
     if store:
         closers.append(store.close)
@@ -45,21 +51,84 @@ def create_app(settings: Settings | None = None) -> Litestar:
         request_class=ApiRequest,
         response_class=Answer,
         request_max_body_size=settings.max_body_bytes,
+        cors_config=_cors(settings.cors_origins),
         openapi_config=None,
         logging_config=None,
         on_shutdown=closers,
-        state=State({"store": store, "access": access}),
+        state=State(
+            {
+                "store": store,
+                "access": access,
+                "body_seconds": settings.body_seconds,
+                "notice": Notice(settings.notice_seconds),
+            }
+        ),
     )
-    app.asgi_handler = Frame(app.asgi_handler, log)
+    gate = Gate(app.asgi_handler, settings.max_in_progress, settings.max_wait_seconds)
+    app.asgi_handler = _traced(app, Frame(gate, log, _metered(app, gate, settings)), settings)
     return app
 
 
 def create_app_from_environment() -> Litestar:
     """Build the application with the settings of LONGPOINT_* variables, in a process that is there to serve it."""
     app = create_app(Settings.from_environment())
+    app.on_startup.append(app.state.notice.await_signals)
     # An answer makes some hundred small objects and no cycles: what was built at start need never be walked
     # again, and the collector can wait for more than the few hundred objects it waits for by default.
     gc.collect()
     gc.freeze()
     gc.set_threshold(20_000, 20, 20)
     return app
+
+
+def _cors(origins: tuple[str, ...]) -> CORSConfig | None:
+    """What pages of some origins may do; keys are sent by their scripts, so there are no credentials to allow."""
+    if not origins:
+        return None
+    return CORSConfig(
+        allow_origins=list(origins),
+        allow_methods=["GET", "POST", "PUT", "PATCH", "DELETE"],
+        allow_headers=[
+            "Authorization",
+            "Content-Type",
+            "If-Match",
+            "If-None-Match",
+            "Idempotency-Key",
+            "X-Request-Id",
+        ],
+        expose_headers=[
+            "ETag",
+            "Link",
+            "Location",
+            "Retry-After",
+            "RateLimit",
+            "RateLimit-Policy",
+            "Idempotency-Replayed",
+            "Deprecation",
+            "Sunset",
+            "X-Request-Id",
+        ],
+        allow_credentials=False,
+    )
+
+
+def _metered(app: Litestar, gate: Gate, settings: Settings) -> Any:
+    if not settings.metrics_port:
+        return None
+    from longpoint.api.metrics import Meter, MetricsServer
+
+    meter = Meter(gate, app.state.store)
+    server = MetricsServer(meter, settings.metrics_host, settings.metrics_port)
+    app.on_startup.append(server.start)
+    app.on_shutdown.append(server.stop)
+    return meter
+
+
+def _traced(app: Litestar, frame: ASGIApp, settings: Settings) -> ASGIApp:
+    if not settings.traces_endpoint:
+        return frame
+    from longpoint.api.traces import Traced, exporter_to
+
+    traced = Traced(frame, exporter_to(settings.traces_endpoint))
+    app.on_shutdown.append(traced.close)
+    return traced

@@ -2,7 +2,7 @@
 
 import os
 from collections.abc import Mapping
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
 import msgspec
 from msgspec import Meta
@@ -24,17 +24,6 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
     host: Annotated[str, Meta(min_length=1, description="Address to listen on.")] = "127.0.0.1"
     port: Annotated[int, Meta(ge=0, le=65535, description="Port to listen on; 0 picks a free one.")] = 8000
     workers: Annotated[int, Meta(ge=1, le=64, description="Server processes.")] = 1
-    max_body_bytes: Annotated[
-        int, Meta(ge=1024, le=64 * 1024 * 1024, description="Largest request body, in bytes.")
-    ] = 2 * 1024 * 1024
-    access_log: Annotated[bool, Meta(description="Whether to log one JSON line for each request.")] = True
-    log_level: Annotated[
-        Literal["debug", "info", "warning", "error"], Meta(description="Least severe line that is logged.")
-    ] = "info"
-    drain_seconds: Annotated[
-        int, Meta(ge=0, le=300, description="How long a stopping server waits for answers under way.")
-    ] = 20
-
     database: Annotated[
         str | None,
         Meta(
@@ -42,6 +31,75 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
             "for a service that only computes."
         ),
     ] = None
+    trusted_proxies: Annotated[
+        str,
+        Meta(
+            description="Addresses or networks of proxies, with commas between, whose X-Forwarded-For says who is "
+            "asking."
+        ),
+    ] = "127.0.0.1"
+    cors_origins: Annotated[
+        tuple[Annotated[str, Meta(pattern=r"^https?://[A-Za-z0-9.\-\[\]:]+$(?![\s\S])")], ...],
+        Meta(
+            description="Origins, with commas between, whose pages may call from a browser; none by default."
+        ),
+    ] = ()
+
+    max_body_bytes: Annotated[
+        int, Meta(ge=1024, le=64 * 1024 * 1024, description="Largest request body, in bytes.")
+    ] = 2 * 1024 * 1024
+    body_seconds: Annotated[
+        float, Meta(gt=0, le=600, description="How long a body may take to come; then 408.")
+    ] = 20.0
+    max_in_progress: Annotated[
+        int, Meta(ge=1, description="Requests of one process under way at once; beyond it 503.")
+    ] = 200
+    max_wait_seconds: Annotated[
+        float,
+        Meta(gt=0, le=60, description="How long a request may have waited for its turn; beyond it 503."),
+    ] = 1.0
+    rate_limit: Annotated[
+        int,
+        Meta(
+            ge=0,
+            description="Requests that one key, or one address without a key, may make in rate_seconds to one "
+            "process; beyond it 429; 0 for no limit.",
+        ),
+    ] = 0
+    rate_seconds: Annotated[int, Meta(ge=1, le=86400, description="The time that rate_limit counts in.")] = 60
+
+    access_log: Annotated[bool, Meta(description="Whether to log one JSON line for each request.")] = True
+    log_level: Annotated[
+        Literal["debug", "info", "warning", "error"], Meta(description="Least severe line that is logged.")
+    ] = "info"
+    metrics_port: Annotated[
+        int,
+        Meta(
+            ge=0,
+            le=65535,
+            description="Port of its own for Prometheus metrics; 0 keeps none. One worker only.",
+        ),
+    ] = 0
+    metrics_host: Annotated[
+        str, Meta(min_length=1, description="Address to listen on for metrics: keep it from the public.")
+    ] = "127.0.0.1"
+    traces_endpoint: Annotated[
+        Annotated[str, Meta(pattern=r"^https?://")] | None,
+        Meta(
+            description="Where OpenTelemetry traces go, by OTLP over HTTP; needs the traces extra. Empty for none.",
+        ),
+    ] = None
+    notice_seconds: Annotated[
+        float,
+        Meta(
+            ge=0,
+            le=60,
+            description="How long a server told to stop still serves, not ready any more, before it stops.",
+        ),
+    ] = 0.0
+    drain_seconds: Annotated[
+        int, Meta(ge=0, le=300, description="How long a stopping server then waits for answers under way.")
+    ] = 20
 
     @classmethod
     def from_environment(cls, environ: Mapping[str, str] = os.environ) -> "Settings":
@@ -55,14 +113,28 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
             key: value for key, value in environ.items() if key.startswith(PREFIX) and key not in CLIENTS_OWN
         }
         wrong = [f"{key} is not a setting of this service" for key in sorted(given.keys() - known.keys())]
-        values: dict[str, str] = {"database": DEFAULT_DATABASE}
+        values: dict[str, Any] = {"database": DEFAULT_DATABASE}
         for key in sorted(given.keys() & known.keys()):
+            name = known[key]
+            value: Any = given[key]
+            if name in _LISTS:
+                value = [part.strip() for part in given[key].split(",") if part.strip()]
+            if name in _MAY_BE_EMPTY and not value:
+                value = None
             try:
-                msgspec.convert({known[key]: given[key]}, cls, strict=False)
+                msgspec.convert({name: value}, cls, strict=False)
             except msgspec.ValidationError as refusal:
                 wrong.append(f"{key}={given[key]!r}: {str(refusal).partition(' - at ')[0]}")
-            values[known[key]] = given[key]
-        if wrong:
-            raise SettingsError("; ".join(wrong))
-        settings = msgspec.convert(values, cls, strict=False)
-        return settings if settings.database else msgspec.structs.replace(settings, database=None)
+            values[name] = value
+        if not wrong:
+            settings = msgspec.convert(values, cls, strict=False)
+            if not (settings.metrics_port and settings.workers > 1):
+                return settings
+            wrong.append(
+                "LONGPOINT_METRICS_PORT needs LONGPOINT_WORKERS=1: run more services instead of workers"
+            )
+        raise SettingsError("; ".join(wrong))
+
+
+_LISTS = frozenset({"cors_origins"})
+_MAY_BE_EMPTY = frozenset({"database", "traces_endpoint"})

@@ -10,7 +10,8 @@ from typing import Any
 from litestar.connection import ASGIConnection
 from litestar.handlers.base import BaseRouteHandler
 
-from longpoint.api.frame import RAW_HEADERS
+from longpoint.api.frame import RATE_FIELDS, RAW_HEADERS
+from longpoint.api.limits import RateLimit
 from longpoint.api.operation import operation_of
 from longpoint.api.problems_stored import KeyNeeded, KeyRefused, ScopeMissing
 from longpoint.schedules.errors import DatabaseUnavailable
@@ -48,10 +49,16 @@ class Caller:
 
 
 class Access:
-    """Checks keys against a store; without one, or with no keys made, only this machine is served."""
+    """Checks keys against a store; without one, or with no keys made, only this machine is served.
 
-    def __init__(self, store: Store | None) -> None:
+    Args:
+        store: Where keys are kept; None when nothing is.
+        rate: How many requests each may make; None for no limit.
+    """
+
+    def __init__(self, store: Store | None, rate: RateLimit | None = None) -> None:
         self._store = store
+        self._rate = rate
         self._local = Caller("", None, LOCAL_ACCOUNT)
         self._holders: dict[str, tuple[float, Holder]] = {}
         self._keyless_at = -TRUSTED_SECONDS
@@ -72,8 +79,27 @@ class Access:
             KeyNeeded: no key came.
             KeyRefused: the key is unknown, revoked or expired.
             ScopeMissing: the key may not do this.
+            RateExceeded: they did it too often.
         """
-        header: bytes = connection.scope["state"][RAW_HEADERS].get(b"authorization", b"")
+        state = connection.scope["state"]
+        if self._rate is None:
+            return await self._admit(connection, scope, fresh=fresh)
+        address = connection.client.host if connection.client else ""
+        try:
+            if not self._remembers(connection):
+                # Whoever tries keys that are none is stopped before the database is asked about each.
+                self._rate.refuse_spent(address)
+            caller = await self._admit(connection, scope, fresh=fresh)
+        except (KeyNeeded, KeyRefused):
+            state[RATE_FIELDS] = self._rate.take(address)
+            raise
+        state[RATE_FIELDS] = self._rate.take(caller.key_id or address)
+        return caller
+
+    async def _admit(
+        self, connection: ASGIConnection[Any, Any, Any, Any], scope: str, *, fresh: bool
+    ) -> Caller:
+        header = _shown(connection)
         if not header:
             if await self._keyless(fresh=fresh):
                 _refuse_afar(connection)
@@ -100,6 +126,10 @@ class Access:
     async def close(self) -> None:
         """Finish what is under way."""
         await asyncio.gather(*self._noting, return_exceptions=True)
+
+    def _remembers(self, connection: ASGIConnection[Any, Any, Any, Any]) -> bool:
+        """Whether a request shows a key that was taken lately."""
+        return _shown(connection).partition(b" ")[2].decode("latin-1").strip() in self._holders
 
     async def _keyless(self, *, fresh: bool) -> bool:
         if self._store is None or (not fresh and time.monotonic() - self._keyless_at < TRUSTED_SECONDS):
@@ -152,6 +182,11 @@ async def check_access(connection: ASGIConnection[Any, Any, Any, Any], handler: 
         return
     access: Access = connection.app.state.access
     connection.scope["state"][CALLER] = await access.admit(connection, said.access, fresh=said.stored)
+
+
+def _shown(connection: ASGIConnection[Any, Any, Any, Any]) -> bytes:
+    header: bytes = connection.scope["state"][RAW_HEADERS].get(b"authorization", b"")
+    return header
 
 
 def _challenge(error: str = "") -> dict[str, str]:

@@ -28,7 +28,17 @@ _encode = msgspec.json.Encoder().encode
 
 def on_problem(request: Request[Any, Any, Any], problem: Problem) -> Response[bytes]:
     """Answer with a problem document."""
-    raw_path: bytes = request.scope.get("raw_path") or request.scope["path"].encode()
+    return Response(
+        problem_bytes(request.scope, problem),
+        status_code=problem.status,
+        media_type=PROBLEM_JSON,
+        headers=problem.headers,
+    )
+
+
+def problem_bytes(scope: Any, problem: Problem) -> bytes:
+    """The problem document of a request that was refused."""
+    raw_path: bytes = scope.get("raw_path") or scope["path"].encode()
     body = ProblemBody(
         type=problem.type_uri(),
         title=problem.title,
@@ -36,11 +46,9 @@ def on_problem(request: Request[Any, Any, Any], problem: Problem) -> Response[by
         detail=problem.detail,
         instance=raw_path.decode("latin-1"),
         errors=problem.errors,
-        request_id=request.scope["state"][REQUEST_ID],
+        request_id=scope["state"][REQUEST_ID],
     )
-    return Response(
-        _encode(body), status_code=problem.status, media_type=PROBLEM_JSON, headers=problem.headers
-    )
+    return _encode(body)
 
 
 def on_http_exception(request: Request[Any, Any, Any], refusal: HTTPException) -> Response[bytes]:

@@ -4,7 +4,7 @@ import itertools
 import re
 import secrets
 from time import perf_counter
-from typing import Any
+from typing import Any, Protocol
 
 from litestar.types import ASGIApp, Receive, Send
 
@@ -14,6 +14,8 @@ RAW_HEADERS = "raw_headers"
 """Key in the scope's state of the request's header fields, as a dict of bytes."""
 REQUEST_ID = "request_id"
 """Key in the scope's state of the request's id."""
+RATE_FIELDS = "rate_fields"
+"""Key in the scope's state of the rate fields that the answer carries, where requests are counted."""
 
 _SANE_ID = re.compile(rb"[A-Za-z0-9._\-]{8,64}")
 _PROTECTIVE = {
@@ -24,17 +26,26 @@ _PROTECTIVE = {
 }
 
 
+class Meter(Protocol):
+    """Counts answers."""
+
+    def note(self, handler: Any, status: int, seconds: float) -> None:
+        """Count one, given by a route handler or by none."""
+
+
 class Frame:
     """Wraps the whole application, its refusals of unknown addresses included.
 
     Args:
         app: What answers.
         log: Where each request is noted; None notes nothing.
+        meter: Where each request is counted; None counts nothing.
     """
 
-    def __init__(self, app: ASGIApp, log: AccessLog | None) -> None:
+    def __init__(self, app: ASGIApp, log: AccessLog | None, meter: Meter | None = None) -> None:
         self.app = app
         self.log = log
+        self.meter = meter
         self._prefix = secrets.token_hex(6).encode()
         self._count = itertools.count(1)
 
@@ -66,6 +77,8 @@ class Frame:
                 else:
                     fields += [field for field in _PROTECTIVE.items() if field[0] not in present]
                 fields.append((b"x-request-id", request_id))
+                if RATE_FIELDS in state:
+                    fields += state[RATE_FIELDS]
                 if b"allow" in present:
                     fields = [_allow_head(field) for field in fields]
                 message["headers"] = fields
@@ -76,8 +89,11 @@ class Frame:
         try:
             await self.app(scope, receive, send_framed)
         finally:
+            seconds = perf_counter() - started
             if self.log:
-                self.log.note(request_id, method, scope["path"], status, perf_counter() - started)
+                self.log.note(request_id, method, scope["path"], status, seconds)
+            if self.meter:
+                self.meter.note(scope.get("route_handler"), status, seconds)
 
 
 def _allow_head(field: tuple[bytes, bytes]) -> tuple[bytes, bytes]:

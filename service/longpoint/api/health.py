@@ -5,6 +5,7 @@ from typing import Any, Literal
 from litestar import Request, get
 
 from longpoint.api.operation import operation
+from longpoint.api.problems_limits import Stopping
 from longpoint.api.problems_stored import StorageUnavailable
 from longpoint.api.wire import WireOut
 from longpoint.schedules.errors import WrongDatabase
@@ -34,7 +35,12 @@ async def check_live() -> Health:
     ),
 )
 async def check_ready(request: Request[Any, Any, Any]) -> Health:
-    """Answers once the service can do its work: its database, if it has one, is there and of the right revision."""
+    """Answers once the service can do its work: its database, if it has one, is there and of the right revision.
+
+    From when the service was told to stop it is not ready any more, though it still answers for a while.
+    """
+    if request.app.state.notice.given:
+        raise Stopping("This service was told to stop.", headers={"retry-after": "1"})
     store: Store | None = request.app.state.store
     if store is not None:
         try:

@@ -162,7 +162,7 @@ def _complete(
     entry["responses"] = {str(handler.status_code): answer}
     # Without keys made, a service on its own machine asks for none: hence the empty alternative.
     entry.setdefault("parameters", []).extend(_conditions(method, said))
-    entry["security"] = [] if said.access == "open" else [{"bearer": []}, {}]
+    entry["security"] = [] if said.access == "open" else [{"bearer": [said.access]}, {}]
 
 
 def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
@@ -207,9 +207,9 @@ def _refusals(path: str, said: Operation, *, takes_body: bool) -> list[int]:
     """The statuses an operation may refuse with."""
     statuses = {400, 406, 422, 500, *said.problems}
     if takes_body:
-        statuses |= {413, 415}
+        statuses |= {408, 413, 415}
     if said.access != "open":
-        statuses |= {401, 403, 503}
+        statuses |= {401, 403, 429, 503}
     if "{" in path:
         statuses.add(404)
     return sorted(statuses)

@@ -1,5 +1,6 @@
 """Requests: read once, strictly and quickly, before a handler sees anything."""
 
+import asyncio
 from typing import Any
 from urllib.parse import parse_qsl
 
@@ -20,6 +21,7 @@ from longpoint.api.problems import (
     NotAcceptable,
     UnsupportedMediaType,
 )
+from longpoint.api.problems_limits import BodyTooSlow
 
 _PLAN = "plan"
 
@@ -106,6 +108,7 @@ class ApiRequest(Request[Any, Any, Any]):
 
         Raises:
             ContentTooLarge: as soon as it is known to be longer.
+            BodyTooSlow: when it takes longer than the service waits.
             MalformedBody: when it is empty and the handler needs one.
         """
         if self._body is Empty:
@@ -122,6 +125,16 @@ class ApiRequest(Request[Any, Any, Any]):
         announced = self.scope["state"][RAW_HEADERS].get(b"content-length", b"0")
         if announced.isdigit() and int(announced[:20]) > most:
             raise _too_large(most)
+        seconds: float = self.app.state.body_seconds
+        try:
+            async with asyncio.timeout(seconds):
+                return await self._receive_chunks(most)
+        except TimeoutError:
+            raise BodyTooSlow(
+                f"The body had not come within {seconds:g} s.", headers={"connection": "close"}
+            ) from None
+
+    async def _receive_chunks(self, most: int) -> bytes:
         chunks: list[bytes] = []
         size, more = 0, True
         while more:

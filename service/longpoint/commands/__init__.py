@@ -3,7 +3,7 @@
 import argparse
 from typing import Protocol, cast
 
-from longpoint.commands import backup, check, keys, migrate, openapi, restore, serve
+from longpoint.commands import backup, check, keys, migrate, openapi, restore, serve, settings
 
 
 class Command(Protocol):
@@ -19,5 +19,7 @@ class Command(Protocol):
         """Run the command; gives the exit status."""
 
 
-COMMANDS = [cast("Command", module) for module in (serve, migrate, keys, backup, restore, check, openapi)]
+COMMANDS = [
+    cast("Command", module) for module in (serve, migrate, keys, backup, restore, check, openapi, settings)
+]
 """Every command, in the order the help lists them."""

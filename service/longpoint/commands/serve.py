@@ -12,10 +12,13 @@ from longpoint.log import configuration
 from longpoint.schedules.errors import StorageError
 from longpoint.schedules.keys import any_key
 from longpoint.schedules.store import Store
+from longpoint.server import Protocol
 from longpoint.settings import Settings, SettingsError
 
 NAME = "serve"
 HELP = "Serve the API over HTTP until interrupted."
+KEEP_ALIVE_SECONDS = 30
+"""How long an idle connection is kept: longer than a proxy in front keeps its own, so that the proxy closes first."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -45,11 +48,14 @@ def run(chosen: argparse.Namespace) -> int:
         port=settings.port,
         workers=settings.workers,
         loop="auto" if sys.platform == "win32" else "uvloop",
-        http="httptools",
+        http=Protocol,
         ws="none",
         access_log=False,
         log_config=configuration(settings.log_level),
         server_header=False,
+        proxy_headers=bool(settings.trusted_proxies),
+        forwarded_allow_ips=settings.trusted_proxies,
+        timeout_keep_alive=KEEP_ALIVE_SECONDS,
         timeout_graceful_shutdown=settings.drain_seconds,
     )
     return 0
