@@ -9,14 +9,19 @@ from typing import Any
 from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
 
 from longpoint.api.gate import ARRIVED
+from longpoint.api.request import WHOLE
 
 
 class Protocol(HttpToolsProtocol):
-    """Notes when the head of a request had come: work in front of it can keep it waiting, unseen from inside."""
+    """Notes when a request had come: work in front of it can keep it waiting, unseen from inside."""
 
     def on_headers_complete(self) -> None:
         self.scope["state"][ARRIVED] = perf_counter()
         super().on_headers_complete()
+
+    def on_message_complete(self) -> None:
+        self.scope["state"][WHOLE] = True
+        super().on_message_complete()
 
 
 class Notice:

@@ -53,6 +53,12 @@ class NotAcceptable(Problem):
     type_uri = "/problems/not-acceptable"
 
 
+class BodyTooSlow(Problem):
+    """The body did not come in time (408)."""
+
+    type_uri = "/problems/body-too-slow"
+
+
 class ScheduleArchived(Problem):
     """The schedule is archived (409)."""
 
@@ -101,6 +107,12 @@ class PreconditionRequired(Problem):
     type_uri = "/problems/precondition-required"
 
 
+class RateExceeded(Problem):
+    """Too many requests (429)."""
+
+    type_uri = "/problems/rate-exceeded"
+
+
 class InternalError(Problem):
     """The service failed (500)."""
 
@@ -111,6 +123,18 @@ class NoStorage(Problem):
     """This service keeps no schedules (503)."""
 
     type_uri = "/problems/no-storage"
+
+
+class Overloaded(Problem):
+    """The service has too much to do (503)."""
+
+    type_uri = "/problems/overloaded"
+
+
+class Stopping(Problem):
+    """The service is about to stop (503)."""
+
+    type_uri = "/problems/stopping"
 
 
 class StorageUnavailable(Problem):
@@ -130,6 +154,7 @@ KINDS: dict[str, type[Problem]] = {
         NotFound,
         MethodNotAllowed,
         NotAcceptable,
+        BodyTooSlow,
         ScheduleArchived,
         ScheduleNotArchived,
         PreconditionFailed,
@@ -138,8 +163,11 @@ KINDS: dict[str, type[Problem]] = {
         IdempotencyKeyReused,
         InvalidRequest,
         PreconditionRequired,
+        RateExceeded,
         InternalError,
         NoStorage,
+        Overloaded,
+        Stopping,
         StorageUnavailable,
     )
 }

@@ -28,7 +28,10 @@ class AsyncClient(AHouse, Health, Lengths, OneOpening, Openings, Rack, Revisions
         NotAcceptable: None of the formats asked for can be given.
         IdempotencyKeyReused: The Idempotency-Key was used for another request.
         InvalidRequest: The request was read, but cannot be done as it stands.
+        RateExceeded: Too many requests.
         InternalError: The service failed.
         NoStorage: This service keeps no schedules.
+        Overloaded: The service has too much to do.
+        Stopping: The service is about to stop.
         StorageUnavailable: Schedules cannot be reached at the moment.
     """

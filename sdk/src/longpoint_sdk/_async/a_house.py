@@ -20,6 +20,7 @@ class AHouse(BaseAsyncClient):
         Asked to, also the cuts in the order to make them, the materials, the hours and the money.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -34,6 +35,7 @@ class AHouse(BaseAsyncClient):
         sold.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """

@@ -48,6 +48,7 @@ class Rack(BaseAsyncClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.

@@ -20,6 +20,7 @@ class AHouse(BaseClient):
         Asked to, also the cuts in the order to make them, the materials, the hours and the money.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -32,6 +33,7 @@ class AHouse(BaseClient):
         sold.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """

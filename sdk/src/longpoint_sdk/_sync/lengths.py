@@ -21,6 +21,7 @@ class Lengths(BaseClient):
         wrong are listed and none is answered.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """

@@ -18,6 +18,7 @@ class OneOpening(BaseClient):
         Its length, flush with the casing's outside edges, and its returns where its ends are returned.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -30,6 +31,7 @@ class OneOpening(BaseClient):
         points.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -42,6 +44,7 @@ class OneOpening(BaseClient):
         readings disagree, with what the tape most likely got wrong.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -53,6 +56,7 @@ class OneOpening(BaseClient):
         Moisture content from the air, change across the grain, and how far a mitre opens, season by season.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -65,6 +69,7 @@ class OneOpening(BaseClient):
         computed.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -76,6 +81,7 @@ class OneOpening(BaseClient):
         Its length with both horns, its ripped width and its notches, from the jamb and the casing.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """

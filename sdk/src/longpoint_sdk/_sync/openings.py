@@ -58,6 +58,7 @@ class Openings(BaseClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
@@ -126,6 +127,7 @@ class Openings(BaseClient):
             if_match: What was read, to change that and nothing newer.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.

@@ -46,6 +46,7 @@ class Schedules(BaseClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -102,6 +103,7 @@ class Schedules(BaseClient):
             if_match: What was read, to change that and nothing newer.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
