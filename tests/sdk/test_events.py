@@ -8,7 +8,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from longpoint_sdk import AsyncClient, Call, Client, ConnectionFailed, Event, Problem, Retry, UnreadableAnswer
+from longpoint_sdk import (
+    AsyncClient,
+    Call,
+    Client,
+    ConnectionFailed,
+    Event,
+    Problem,
+    Progress,
+    Retry,
+    UnreadableAnswer,
+    problems,
+)
 from longpoint_sdk._events import EventReader
 
 STREAM = (
@@ -76,7 +87,7 @@ def test_events_come_one_by_one_and_the_connection_is_given_back() -> None:
     events = client.stream(CALL)
     assert next(events).data == "1"
     assert not body.closed
-    events.close()  # type: ignore[attr-defined]
+    events.close()
     assert body.closed
 
 
@@ -103,3 +114,30 @@ def test_a_stream_that_breaks_off_is_not_begun_again() -> None:
     assert next(events).data == "1"
     with pytest.raises(ConnectionFailed):
         next(events)
+
+
+STEP = (
+    b'event: progress\ndata: {"profile":"casing","cost":"9.60","bound":"9.10","gap":0.05,"seconds":0.1}\n\n'
+)
+
+
+@pytest.mark.parametrize(
+    ("end", "raised"),
+    [
+        (
+            b'event: problem\ndata: {"type":"/problems/invalid-request","status":422,"detail":"No."}\n\n',
+            Problem,
+        ),
+        (b"", UnreadableAnswer),
+        (b"event: answer\ndata: nothing\n\n", UnreadableAnswer),
+    ],
+)
+def test_a_stream_that_comes_to_nothing(end: bytes, raised: type[Exception]) -> None:
+    told: list[Progress] = []
+    client = Client(transport=transport(httpx.Response(200, stream=Pieces(STEP, end))))
+    with pytest.raises(raised) as caught:
+        client.follow(CALL, told.append)
+    assert [step.gap for step in told] == [0.05]
+    if raised is Problem:
+        assert type(caught.value) is problems.InvalidRequest
+        assert (caught.value.status, caught.value.detail) == (422, "No.")

@@ -24,7 +24,7 @@ from longpoint_sdk._errors import (
     UnreadableAnswer,
     VersionConflict,
 )
-from longpoint_sdk._events import Event
+from longpoint_sdk._events import Event, Progress
 from longpoint_sdk._length import Length
 from longpoint_sdk._length_text import Unit
 from longpoint_sdk._pages import AsyncPages, Pages
@@ -48,6 +48,7 @@ __all__ = [
     "NotReached",
     "Pages",
     "Problem",
+    "Progress",
     "Reply",
     "Retry",
     "TimedOut",

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import AsyncIterator
+from collections.abc import AsyncGenerator, Callable
+from contextlib import aclosing
 from types import EllipsisType, TracebackType
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from longpoint_sdk._call import Call, Reply
 from longpoint_sdk._errors import ConnectionFailed
-from longpoint_sdk._events import Event, EventReader, as_stream
+from longpoint_sdk._events import Event, EventReader, Progress, answer_in, as_stream, without_answer
 from longpoint_sdk._exchange import Came, Pause, Send, exchange
 from longpoint_sdk._retry import Retry
 from longpoint_sdk._settings import Settings
@@ -92,8 +93,8 @@ class BaseAsyncClient:
 
         await asyncio.sleep(step.seconds)
 
-    async def stream(self, call: Call[Any]) -> AsyncIterator[Event]:
-        """Send a call and give its events as they come; the last one holds the answer.
+    async def stream(self, call: Call[Any]) -> AsyncGenerator[Event, None]:
+        """Send a call and give its events as they come; `follow` makes more of them.
 
         What fails before the first event is sent again like any other call; after it, nothing is.
 
@@ -106,6 +107,24 @@ class BaseAsyncClient:
         async for chunk in self._wire.chunks(step, response):
             for event in reader.feed(chunk):
                 yield event
+
+    async def follow(self, call: Call[T], progress: Callable[[Progress], object]) -> T:
+        """Send a call that takes a while, be told how it comes along, and get its answer.
+
+        Args:
+            call: A call of an operation that can answer with events: `calls.compute_cut_list(...)`.
+            progress: Is given each step.
+
+        Raises:
+            Problem: the service refused.
+            ConnectionFailed: no answer came, or it broke off.
+        """
+        async with aclosing(self.stream(call)) as events:
+            async for event in events:
+                answer = answer_in(event, call, progress)
+                if answer is not None:
+                    return answer
+        raise without_answer()
 
     async def _open(self, call: Call[Any]) -> tuple[Send, httpx.Response]:
         steps = exchange(call, self._settings.retry)

@@ -4,17 +4,37 @@ from __future__ import annotations
 
 import codecs
 import re
-from typing import Any, TypeVar
+from collections.abc import Callable
+from typing import Any, TypeVar, cast
 
 import msgspec
 from msgspec.structs import replace
 
 from longpoint_sdk._call import Call
 from longpoint_sdk._errors import UnreadableAnswer
+from longpoint_sdk._refusal import refusal_in
 
 T = TypeVar("T")
 EVENT_STREAM = "text/event-stream"
 _LINE_END = re.compile(r"\r\n|\r|\n")
+
+
+class Progress(msgspec.Struct, frozen=True, kw_only=True):
+    """How far the search for one profile's sticks has come.
+
+    Attributes:
+        profile: The profile's name.
+        cost: What the best plan so far costs.
+        bound: No plan costs less.
+        gap: How far the best may be from the cheapest, as a share of it; 0 is proven.
+        seconds: How long the search has worked.
+    """
+
+    profile: str
+    cost: str
+    bound: str
+    gap: float
+    seconds: float
 
 
 def as_stream(call: Call[Any]) -> Call[Any]:
@@ -47,6 +67,26 @@ class Event(msgspec.Struct, frozen=True):
             raise UnreadableAnswer(
                 f"The event is not what the document promises: {fault}", 200, "", self.data.encode()
             ) from fault
+
+
+def answer_in(event: Event, call: Call[T], progress: Callable[[Progress], object]) -> T | None:
+    """The answer, if this event holds it; one of progress is told of.
+
+    Raises:
+        Problem: the service refused after all.
+    """
+    if event.name == "progress":
+        progress(event.read(Progress))
+    elif event.name == "problem":
+        raise refusal_in(event.data.encode())
+    elif event.name == "answer":
+        return cast("T", event.read(call.result))
+    return None
+
+
+def without_answer() -> UnreadableAnswer:
+    """What is raised for a stream that ends without an answer."""
+    return UnreadableAnswer("The stream ended without an answer.", 200, "", b"")
 
 
 class EventReader:

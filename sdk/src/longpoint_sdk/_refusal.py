@@ -17,6 +17,7 @@ class _Body(msgspec.Struct, kw_only=True):
     """A problem document as RFC 9457 has it: any member may be left out."""
 
     type: str = "about:blank"
+    status: int = 0
     title: str = ""
     detail: str = ""
     instance: str = ""
@@ -31,7 +32,17 @@ def refusal_of(
     status: int, headers: Mapping[str, str], content: bytes, *, request_id: str, attempts: int
 ) -> Problem:
     """The problem an answer tells of; also for an answer of a proxy on the way, which knows no problems."""
-    body = _read(headers, content)
+    is_problem = headers.get("content-type", "").partition(";")[0].strip() == "application/problem+json"
+    return _made(_read(content) if is_problem else _Body(), status, headers, request_id, attempts)
+
+
+def refusal_in(content: bytes) -> Problem:
+    """The problem that a problem document tells of by itself, as at the end of a stream."""
+    body = _read(content)
+    return _made(body, body.status, {}, "", 1)
+
+
+def _made(body: _Body, status: int, headers: Mapping[str, str], request_id: str, attempts: int) -> Problem:
     title = body.title or _phrase(status)
     kind = KINDS.get(body.type, Problem)
     arguments: dict[str, Any] = {
@@ -56,9 +67,7 @@ def _phrase(status: int) -> str:
         return ""
 
 
-def _read(headers: Mapping[str, str], content: bytes) -> _Body:
-    if headers.get("content-type", "").partition(";")[0].strip() != "application/problem+json":
-        return _Body()
+def _read(content: bytes) -> _Body:
     try:
         return _decode(content)
     except (msgspec.DecodeError, ValueError):
