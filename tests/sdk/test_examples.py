@@ -44,6 +44,14 @@ def test_a_house_from_csv_to_the_yard_list(address: str) -> None:
     assert "14' 0\"" in lines[0]
 
 
+def test_a_remeasure_and_what_to_recut(address: str) -> None:
+    said = run("remeasure.py", address)
+    assert "11 of 14 pieces are as they should be" in said
+    assert "wrong: K1 casing_head/head 36 in; cut again into K1 casing_head/head 35 7/8 in" in said
+    assert "cut from stock: K1 stool 37 3/8 in" in said
+    assert "buy 1 x 8' 0\" stool stock, 21.00" in said
+
+
 @pytest.mark.skipif(shutil.which("curl") is None, reason="curl is not here")
 def test_a_window_by_curl(address: str) -> None:
     done = subprocess.run(
