@@ -4,6 +4,7 @@ import base64
 import fcntl
 import json
 import os
+import select
 import shutil
 import subprocess
 import tempfile
@@ -37,6 +38,10 @@ _WATCHED = (
     "Log.entryAdded",
     "Runtime.consoleAPICalled",
 )
+
+
+PATIENCE = 60
+"""Seconds: a browser that was killed leaves helpers behind that hold the pipe open, so its end would never be read."""
 
 
 class Browser:
@@ -102,6 +107,8 @@ class Browser:
 
     def _next(self) -> dict[str, Any]:
         while b"\0" not in self._buffer:
+            ready, _, _ = select.select([self._in], [], [], PATIENCE)
+            assert ready, f"the browser said nothing for {PATIENCE} s; its exit code is {self._process.poll()}"
             chunk = os.read(self._in, 1 << 20)
             assert chunk, "the browser closed its pipe"
             self._buffer += chunk
