@@ -189,3 +189,27 @@ async def test_all_of_it_in_async(async_client: AsyncClient) -> None:
         await async_client.replace_opening(kept.value.id, "W0", w0.value.changed(room="Attic"), if_match=w0)
     assert caught.value.current.value.room == "Hall"
     assert caught.value.mine.room == "Attic"
+
+
+def test_work_done_and_the_rack(client: Client) -> None:
+    id = client.create_schedule(house("Work House", window("K1"))).value.id
+    made = client.record_work(
+        id, types.WorkIn(pieces=[types.PieceIn(opening="K1", part="stool", state="cut", note="oak")])
+    )
+    [piece] = client.list_pieces(id, state="cut")
+    assert (piece.id, piece.length) == (made.pieces[0].id, Length("37 1/2 in"))
+    assert list(client.list_pieces(id, state="fitted")) == []
+    offcut = client.add_offcut(id, types.OffcutIn(profile="stool", length=Length("30 in"), price="2.00"))
+    assert [one.length for one in client.list_offcuts(id)] == ["30 in"]
+    held = client.get_offcut(id, offcut.value.id)
+    assert client.remove_offcut(id, offcut.value.id, if_match=held).revision == held.value.revision + 1
+
+
+def test_a_parameter_that_is_a_list(client: Client) -> None:
+    id = client.create_schedule(house("Listed Lodge", window("K1"))).value.id
+    plain = client.compute_schedule_cut_list(id).value
+    asked = client.compute_schedule_cut_list(id, include=["hours", "materials"]).value
+    assert plain.cut_list.hours is None
+    assert asked.cut_list.hours is not None
+    assert asked.cut_list.materials is not None
+    assert asked.cut_list.cost_sheet is None
