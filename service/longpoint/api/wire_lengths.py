@@ -74,13 +74,21 @@ class LengthWriter:
     def __init__(self, rounding: Rounding) -> None:
         self.rounding = rounding
         self.unit = rounding.to.unit
+        self.size = float(_INCHES_PER[self.unit])
+        self._after = f" {self.unit}"
         self.nothing = tape(Fraction(0), self.unit)
+        self._real: dict[float, LengthOut] = {}
         self._exact: dict[tuple[int, int], LengthOut] = {}
 
     def __call__(self, value: Real) -> LengthOut:
         """Write a length given in inches."""
         if isinstance(value, float):
-            return self._write_real(value)
+            real = self._real.get(value)
+            if real is None:
+                if len(self._real) >= _MOST_KEPT:
+                    self._real.clear()
+                real = self._real[value] = self._write_real(value)
+            return real
         ratio = value.as_integer_ratio()
         known = self._exact.get(ratio)
         if known is None:
@@ -101,13 +109,13 @@ class LengthWriter:
 
     def _write_real(self, value: float) -> LengthOut:
         marked = rounded(value, self.rounding)
-        size = float(_INCHES_PER[self.unit])
+        size = self.size
         return LengthOut(
             exact=None,
             real=round(value / size, 9),
             text=tape(marked.value, self.unit),
             unit=self.unit,
-            residual=f"{_decimal(float(marked.residual) / size)} {self.unit}",
+            residual=_decimal(float(marked.residual) / size) + self._after,
         )
 
 

@@ -8,7 +8,7 @@ import msgspec
 
 from longpoint.api.wire_lengths import LengthOut, LengthWriter
 from longpoint.geometry import CutKind, Cutout, End, Hand, Notch, Part, PartKind, Step
-from longpoint.lengths import Real, Rounding, Unit, rounded, tape
+from longpoint.lengths import Real, Unit, rounded, tape
 
 
 class NotchOut(msgspec.Struct, frozen=True, gc=False):
@@ -123,17 +123,22 @@ def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
         [_cutout_out(cutout, write) for cutout in part.cutouts],
         (_end_out(left, write), _end_out(right, write)),
         [MarkOut(mark.name, write(mark.at)) for mark in part.marks],
-        overall.residual if overall.residual == write.nothing else joint_error(part, write.rounding),
+        overall.residual if overall.residual == write.nothing else joint_error(part, overall, write),
         [_step_out(step) for step in part.how],
         list(part.notes),
     )
 
 
-def joint_error(part: Part, rounding: Rounding) -> str:
+def joint_error(part: Part, overall: LengthOut, write: LengthWriter) -> str:
     """The gap across a joint, were all that rounding added or took to fall there; as decimal text."""
-    residual = float(rounded(part.overall, rounding).residual)
-    off_square = min(end.mitre + end.bevel for end in part.ends)
-    return gap_out(abs(residual) * math.cos(math.radians(off_square)), rounding.to.unit)
+    if overall.real is None:
+        residual = float(rounded(part.overall, write.rounding).residual)
+    else:
+        # A real length's residual was just written, to a millionth.
+        residual = float(overall.residual.partition(" ")[0]) * write.size
+    left, right = part.ends
+    off_square = min(float(left.mitre) + float(left.bevel), float(right.mitre) + float(right.bevel))
+    return gap_out(abs(residual) * math.cos(math.radians(off_square)), write.unit)
 
 
 def gap_out(gap: float, unit: Unit) -> str:

@@ -26,14 +26,14 @@ def apron_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
         opening=opening.mark,
         side="",
         profile=apron.profile,
-        short_point=length - 2 * _drawn_back(apron, width),
+        short_point=-2 * _drawn_back(apron, width) + length,
         long_point=length,
         overall=length,
         width=width,
         thickness=apron.thickness,
         rip_width=opening.widths.apron,
         ends=(_end(apron, "left", Hand.LEFT), _end(apron, "right", Hand.RIGHT)),
-        marks=(Mark("centre line of opening", left_spread + jamb / 2),),
+        marks=(Mark("centre line of opening", jamb / 2 + left_spread),),
         how=(
             Step(
                 "length",

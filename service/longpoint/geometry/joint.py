@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from longpoint.geometry.inputs import Foot, Opening
 from longpoint.geometry.kernel import Corner, meet
 from longpoint.geometry.lean import leaning_reach
@@ -47,15 +49,20 @@ def stand(opening: Opening, at: Corner, mine: CasedSide, base: CasedSide) -> Rea
 
 def mitre(at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:
     """To where the two inner and the two outer lines cross."""
+    rule, reveal, width = _mitre_words(theirs.name)
     return Reach(
         meet(at, mine.reveal, theirs.reveal),
         meet(at, mine.outer, theirs.outer),
-        f"to the mitre with the {theirs.name}: short point its reveal, long point its reveal + casing width",
-        (
-            (f"{theirs.name} reveal", theirs.reveal),
-            (f"{theirs.name} casing width", theirs.outer - theirs.reveal),
-        ),
+        rule,
+        ((reveal, theirs.reveal), (width, theirs.outer - theirs.reveal)),
     )
+
+
+@cache
+def _mitre_words(side: str) -> tuple[str, str, str]:
+    """The rule of a mitre with a side, and what its figures are called; sides have a handful of names in all."""
+    rule = f"to the mitre with the {side}: short point its reveal, long point its reveal + casing width"
+    return rule, f"{side} reveal", f"{side} casing width"
 
 
 def under_head(at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:

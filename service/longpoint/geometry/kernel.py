@@ -56,7 +56,7 @@ class Frame(Value, frozen=True):
     @property
     def square(self) -> bool:
         """Whether every corner is exactly square."""
-        return self.corners == ALL_SQUARE
+        return len(self.corners) == 4 and all(each is SQUARE for each in self.corners)
 
     @property
     def vertices(self) -> tuple[tuple[Real, Real], ...]:

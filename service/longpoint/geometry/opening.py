@@ -148,9 +148,10 @@ def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, floa
     frame = frame_of(shape, faults)
     if frame is None or frame.square or not isinstance(shape, PlumbSides | Quadrilateral):
         return frame, 0.0, ()
-    gap = square_gap(opening, frame)
-    if gap <= opening.square_gap:
-        return squared(shape), gap, (TAKEN_SQUARE,)
+    if opening.square_gap:
+        gap = square_gap(opening, frame)
+        if opening.square_gap >= gap:
+            return squared(shape), gap, (TAKEN_SQUARE,)
     return frame, 0.0, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
 
 

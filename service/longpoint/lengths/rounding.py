@@ -3,16 +3,16 @@
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache
-from math import isfinite
-from typing import Final
+from math import ceil, floor, isfinite
+from typing import Final, NamedTuple
 
 from longpoint.lengths.errors import LengthError
 from longpoint.lengths.fraction import Fraction, Real
 from longpoint.lengths.parsing import parse
 from longpoint.lengths.units import Unit
 
-FLOAT_SLACK: Final = Fraction(1, 10**9)
-"""Inches within which a float counts as the mark, or the middle of two marks, that it lies by.
+_SLACK_PARTS: Final = 10**9
+"""A float counts as the mark, or the middle of two marks, that lies within this part of an inch.
 
 A float reaches us through sines and roots and may miss by a few units in its last place the length that
 exact work would give; without this, rounding up would turn 36.00000000000001 into 36 1/16. The slack is
@@ -41,6 +41,9 @@ class RoundTo(StrEnum):
 
 
 _STEPS: Final = {to: parse(to.value) for to in RoundTo}
+_LONGEST_BINARY: Final = 1e9
+_BINARY_SCALES: Final = {to: float(1 / step) for to, step in _STEPS.items() if (1 / step).denominator == 1}
+_STEP_RATIOS: Final = {to: step.as_integer_ratio() for to, step in _STEPS.items()}
 
 
 class Mode(StrEnum):
@@ -64,8 +67,7 @@ class Rounding:
     mode: Mode = Mode.NEAREST
 
 
-@dataclass(frozen=True, slots=True)
-class Rounded:
+class Rounded(NamedTuple):
     """A length on a mark.
 
     Attributes:
@@ -107,20 +109,39 @@ def _rounded_exact(value: Fraction, to: RoundTo, mode: Mode) -> Rounded:
     return Rounded(mark, mark - value)
 
 
-@lru_cache(maxsize=8192)
 def _rounded_float(value: float, to: RoundTo, mode: Mode) -> Rounded:
     if not isfinite(value):
         raise LengthError(
             "not-finite", f"A computed length came out as {value}. Check the readings it was computed from."
         )
-    step = _STEPS[to]
-    exactly = Fraction(value)
-    steps = exactly / step
-    half_steps = Fraction(_pick(*(2 * steps).as_integer_ratio(), Mode.NEAREST), 2)
-    if abs(steps - half_steps) * step <= FLOAT_SLACK:
-        steps = half_steps
-    mark = _pick(*steps.as_integer_ratio(), mode) * step
-    return Rounded(mark, float(mark - exactly))
+    scale = _BINARY_SCALES.get(to)
+    if scale is not None and abs(value) < _LONGEST_BINARY:
+        return _rounded_binary(value, scale, to, mode)
+    # In whole numbers: the step is rise/run, the length top/bottom, and above/below counts the steps in it.
+    rise, run = _STEP_RATIOS[to]
+    top, bottom = value.as_integer_ratio()
+    above, below = top * run, bottom * rise
+    half_steps = _pick(2 * above, below, Mode.NEAREST)
+    if abs(2 * above - half_steps * below) * rise * _SLACK_PARTS <= 2 * below * run:
+        above, below = half_steps, 2
+    mark = _pick(above, below, mode)
+    return Rounded(_mark(mark, to), (mark * rise * bottom - top * run) / (run * bottom))
+
+
+def _rounded_binary(value: float, scale: float, to: RoundTo, mode: Mode) -> Rounded:
+    """Round to a half, a quarter and so on of an inch, where multiplying by the scale loses nothing of a float."""
+    exactly = steps = value * scale
+    half_steps = floor(2 * steps + 0.5)
+    if abs(2 * steps - half_steps) * _SLACK_PARTS <= 2 * scale:
+        steps = half_steps / 2
+    number = ceil(steps) if mode is Mode.UP else floor(steps) if mode is Mode.DOWN else floor(steps + 0.5)
+    return Rounded(_mark(number, to), (number - exactly) / scale)
+
+
+@lru_cache(maxsize=8192)
+def _mark(number: int, to: RoundTo) -> Fraction:
+    """The length at a mark, counted from nought."""
+    return number * _STEPS[to]
 
 
 def _pick(above: int, below: int, mode: Mode) -> int:
