@@ -7,8 +7,7 @@ from collections.abc import Sequence
 from typing import Annotated, Any
 
 from litestar import delete, get, post
-from litestar.params import JSONBody, PathParameter, QueryParameter
-from msgspec import Meta
+from litestar.params import JSONBody, PathParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
@@ -25,6 +24,7 @@ from longpoint.api.storage import (
     ScheduleId,
     Why,
     author_of,
+    by_name,
     clean,
     find_schedule,
     hold_schedule,
@@ -38,7 +38,7 @@ from longpoint.schedules import houses, items
 from longpoint.schedules.values import Change, Kind
 
 _TAG = "Rack"
-OffcutId = Annotated[str, Meta(max_length=64), PathParameter(description="The id of an offcut.")]
+OffcutId = Annotated[str, PathParameter(max_length=64, description="The id of an offcut.")]
 
 
 @get(
@@ -52,8 +52,7 @@ async def list_offcuts(
     cursor: Cursor = None,
     profile: Annotated[
         str | None,
-        Meta(max_length=120, pattern=r"^[^\x00]*$"),
-        QueryParameter(description="Only those of a profile."),
+        by_name("Only those of a profile."),
     ] = None,
 ) -> Reply[Page[OffcutStored]]:
     """Lengths on hand, which cut lists use before they buy where that is cheaper."""

@@ -6,7 +6,6 @@ from typing import Annotated, Any
 
 from litestar import delete, get, post, put
 from litestar.params import JSONBody, PathParameter, QueryParameter
-from msgspec import Meta
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
@@ -23,6 +22,7 @@ from longpoint.api.storage import (
     ScheduleId,
     Why,
     author_of,
+    by_name,
     clean,
     find_schedule,
     hold_schedule,
@@ -41,10 +41,10 @@ from longpoint.schedules.values import Change, Kind
 _TAG = "Openings"
 OpeningName = Annotated[
     str,
-    Meta(max_length=120),
-    PathParameter(description="An opening's id, or its mark (its id when the mark has a slash in it)."),
+    PathParameter(
+        max_length=120, description="An opening's id, or its mark (its id when the mark has a slash in it)."
+    ),
 ]
-_Filter = Meta(max_length=120, pattern=r"^[^\x00]*$")
 
 
 @get(
@@ -56,8 +56,11 @@ async def list_openings(
     schedule_id: ScheduleId,
     limit: Limit = 50,
     cursor: Cursor = None,
-    room: Annotated[str | None, _Filter, QueryParameter(description="Only those of a room.")] = None,
-    trim: Annotated[str | None, _Filter, QueryParameter(description="Only those with a trim spec.")] = None,
+    room: Annotated[str | None, by_name("Only those of a room.")] = None,
+    trim: Annotated[
+        str | None,
+        by_name("Only those with a trim spec."),
+    ] = None,
     foot_style: Annotated[
         Foot | None, QueryParameter(description="Only those whose trim stands on this.")
     ] = None,

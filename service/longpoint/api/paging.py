@@ -6,7 +6,6 @@ from typing import Annotated, Any, TypeVar
 from urllib.parse import parse_qsl, urlencode
 
 from litestar.params import QueryParameter
-from msgspec import Meta
 
 from longpoint.api.answer import Reply
 from longpoint.api.faults import InvalidRequest
@@ -16,9 +15,9 @@ from longpoint.api.wire import Page
 
 T = TypeVar("T")
 DEFAULT_LIMIT = 50
-Limit = Annotated[int, Meta(ge=1, le=500), QueryParameter(description="How many to give at most.")]
+Limit = Annotated[int, QueryParameter(ge=1, le=500, description="How many to give at most.")]
 Cursor = Annotated[
-    str | None, Meta(max_length=200), QueryParameter(description="Where to go on: `next` of the page before.")
+    str | None, QueryParameter(max_length=200, description="Where to go on: `next` of the page before.")
 ]
 LINK = {"Link": "RFC 8288; rel=next is the next page, where there is one."}
 

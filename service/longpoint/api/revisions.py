@@ -7,7 +7,6 @@ from typing import Annotated, Any
 import msgspec
 from litestar import get, post
 from litestar.params import JSONBody, PathParameter
-from msgspec import Meta
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
@@ -41,7 +40,7 @@ from longpoint.schedules.values import Change, Kind, OpeningIndex
 
 _TAG = "Revisions"
 RevisionNumber = Annotated[
-    int, Meta(ge=1, le=2_000_000_000), PathParameter(description="The number of a revision.")
+    int, PathParameter(ge=1, le=2_000_000_000, description="The number of a revision.")
 ]
 INPUTS = (Kind.SCHEDULE, Kind.OPENING)
 """What going back brings back: what was said and measured. Pieces stay cut, and the rack holds what it holds."""

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from longpoint.api.changes import compare_revisions
 from longpoint.api.corners import compute_corners
 from longpoint.api.cut_list import compute_cut_list
 from longpoint.api.health import check_live, check_ready
@@ -56,6 +57,7 @@ OPERATIONS: list[Any] = [
     list_revisions,
     get_revision,
     restore_revision,
+    compare_revisions,
     compute_schedule_cut_list,
     record_work,
     cut_sticks,

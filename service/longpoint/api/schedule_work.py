@@ -7,7 +7,6 @@ from typing import Annotated, Any
 
 from litestar import delete, get, post
 from litestar.params import JSONBody, PathParameter, QueryParameter
-from msgspec import Meta
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
@@ -29,6 +28,7 @@ from longpoint.api.storage import (
     ScheduleId,
     Why,
     author_of,
+    by_name,
     clean,
     find_schedule,
     hold_schedule,
@@ -45,7 +45,7 @@ from longpoint.schedules import houses, items
 from longpoint.schedules.values import Change, Kind
 
 _TAG = "Work"
-PieceId = Annotated[str, Meta(max_length=64), PathParameter(description="The id of a piece.")]
+PieceId = Annotated[str, PathParameter(max_length=64, description="The id of a piece.")]
 
 
 @post(
@@ -116,8 +116,7 @@ async def list_pieces(
     cursor: Cursor = None,
     opening: Annotated[
         str | None,
-        Meta(max_length=120, pattern=r"^[^\x00]*$"),
-        QueryParameter(description="Only those of an opening, by its mark or id."),
+        by_name("Only those of an opening, by its mark or id."),
     ] = None,
     in_state: Annotated[
         PieceState | None, QueryParameter(name="state", description="Only those in a state.")

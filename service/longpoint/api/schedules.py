@@ -7,7 +7,6 @@ from typing import Annotated, Any
 
 from litestar import delete, get, post, put
 from litestar.params import JSONBody, QueryParameter
-from msgspec import Meta
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
@@ -23,6 +22,7 @@ from longpoint.api.storage import (
     ScheduleId,
     Why,
     author_of,
+    by_name,
     caller_of,
     find_schedule,
     hold_schedule,
@@ -85,8 +85,7 @@ async def list_schedules(
     cursor: Cursor = None,
     name: Annotated[
         str | None,
-        Meta(min_length=1, max_length=120, pattern=r"^[^\x00]*$"),
-        QueryParameter(description="Part of the name, in capitals or not."),
+        by_name("Part of the name, in capitals or not."),
     ] = None,
     archived: Annotated[
         bool | None, QueryParameter(description="Only those archived, or only those not; both when left out.")

@@ -6,7 +6,6 @@ from typing import Annotated, Any
 
 from litestar import Request
 from litestar.params import PathParameter, QueryParameter
-from msgspec import Meta
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.access import CALLER, Caller
@@ -24,11 +23,19 @@ _log = logging.getLogger("longpoint.storage")
 AnyRequest = Request[Any, Any, Any]
 Why = Annotated[
     str,
-    Meta(max_length=500, pattern=r"^[^\x00]*$"),
-    QueryParameter(description="Why this is changed; kept with the revision."),
+    QueryParameter(
+        max_length=500, pattern=r"^[^\x00]*$", description="Why this is changed; kept with the revision."
+    ),
 ]
 """The reason of a change, kept with its revision."""
-ScheduleId = Annotated[str, Meta(max_length=64), PathParameter(description="The id of a schedule.")]
+ScheduleId = Annotated[str, PathParameter(max_length=64, description="The id of a schedule.")]
+
+
+def by_name(description: str) -> QueryParameter:
+    """A query parameter that a list is filtered by."""
+    return QueryParameter(min_length=1, max_length=120, pattern=r"^[^\x00]*$", description=description)
+
+
 CHANGES = (403, 409, 412, 428)
 """Statuses that a change of something stored may refuse with."""
 

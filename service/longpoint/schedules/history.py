@@ -177,3 +177,9 @@ async def list_revisions(
     if before is not None:
         query = query.where(Revision.number < before)
     return list(await connection.execute(query.order_by(Revision.number.desc()).limit(limit)))
+
+
+async def count_at(connection: AsyncConnection, schedule_id: str, revision: int, kind: Kind) -> int:
+    """How many things of a kind stood at a revision."""
+    standing = _standing(schedule_id, _newest(schedule_id, revision, [kind])).subquery()
+    return (await connection.execute(select(func.count()).select_from(standing))).scalar_one()
