@@ -50,7 +50,11 @@ def _call(document: Document, operation: Operation) -> str:
         f'"{one.name}": {one.python_name}' for one in operation.takes("header") if _is_named(said, one)
     ]
     query = [
-        f"{one.python_name}={one.python_name}" for one in operation.takes("query") if _is_named(said, one)
+        f"{one.python_name}={one.python_name}"
+        if one.python_name == one.name
+        else f'**{{"{one.name}": {one.python_name}}}'
+        for one in operation.takes("query")
+        if _is_named(said, one)
     ]
     given = [
         f'operation="{operation.id}"',

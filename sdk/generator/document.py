@@ -7,6 +7,7 @@ import re
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from keyword import iskeyword
 from pathlib import Path
 from typing import Any
 
@@ -31,8 +32,9 @@ class Parameter:
 
     @property
     def python_name(self) -> str:
-        """Its name as an argument."""
-        return self.name.lower().replace("-", "_")
+        """Its name as an argument; one that Python keeps for itself has a line under it."""
+        name = self.name.lower().replace("-", "_")
+        return f"{name}_" if iskeyword(name) else name
 
 
 @dataclass(frozen=True)

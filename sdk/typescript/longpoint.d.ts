@@ -61,6 +61,9 @@ export interface BackBandIn {
   profile?: string;
 }
 
+/** What became of an opening. */
+export type Became = "changed" | "gone" | "new" | "trim_changed";
+
 /** Packages of one size; `price` is of each, null where none was given. */
 export interface BoughtOut {
   package: string;
@@ -114,6 +117,20 @@ export interface CautionOut {
   text: string;
   source: string;
   applies_to: string[];
+}
+
+/** What changed between two revisions. */
+export interface ChangesOut {
+  /** The earlier one. */
+  from_revision: number;
+  /** The later one. */
+  to_revision: number;
+  /** What was said of the house as a whole differently. */
+  house: FieldChange[];
+  /** Each opening that changed, by its place in the schedule. */
+  openings: OpeningChange[];
+  /** How many openings stand in both and did not change. */
+  unchanged_openings: number;
 }
 
 /** What is in the way. `left` and `right` are from the jamb's inside face, `above` from the head jamb's underside, `below` from the stool's top or the base; a neighbour's distance is from jamb face to jamb face. */
@@ -301,6 +318,16 @@ export interface Fault {
   parameter?: string;
   /** RFC 6901 JSON pointer into the body; "" is the whole body. Absent when it is not in the body. */
   pointer?: string;
+}
+
+/** One thing that was said differently. */
+export interface FieldChange {
+  /** Where, as a JSON pointer into the opening or the house. */
+  pointer: string;
+  /** What it was, as JSON; null when it was not there. */
+  before: string | null;
+  /** What it is, as JSON; null when it is not there. */
+  after: string | null;
 }
 
 /** A number that something was computed from. */
@@ -597,6 +624,21 @@ export interface OfferOut {
   figures: Record<string, string>;
 }
 
+/** What became of one opening. */
+export interface OpeningChange {
+  id: string;
+  /** Its mark, the later one. */
+  mark: string;
+  /** The mark it had before; null when it is new. */
+  mark_before: string | null;
+  /** With trim_changed only the trim spec it names was changed. */
+  became: Became | (string & {});
+  /** What was said of it differently. */
+  readings: FieldChange[];
+  /** Each of its parts. */
+  parts: PartChange[];
+}
+
 /** What an opening costs, all of its count together. */
 export interface OpeningCostOut {
   opening: string;
@@ -703,6 +745,27 @@ export interface PackageIn {
   name: string;
   size: number;
   price?: string | null;
+}
+
+/** What became of a part; altered is the same length with other ends, width or stock. */
+export type PartBecame = "altered" | "gone" | "longer" | "new" | "shorter" | "unchanged";
+
+/** What became of one part of an opening. */
+export interface PartChange {
+  /** The part's key. */
+  part: string;
+  /** Longer and shorter go by what it takes of a stick, exactly. */
+  became: PartBecame | (string & {});
+  /** What it took of a stick. */
+  before: LengthOut | null;
+  /** What it takes. */
+  after: LengthOut | null;
+  /** The difference, exactly, as a fraction of an inch; negative when it became shorter. */
+  longer_by: string | null;
+  /** How many there were. */
+  quantity_before: number;
+  /** How many there are. */
+  quantity_after: number;
 }
 
 export type PartKind = "apron" | "apron_return" | "back_band" | "cap" | "cap_return" | "casing_head" | "casing_leg" | "casing_sill" | "corner_block" | "door_stop" | "fillet" | "fillet_return" | "head_jamb" | "jamb_extension" | "jamb_leg" | "levelling_strip" | "mull_casing" | "plinth_block" | "stool" | "stool_return";
@@ -1546,6 +1609,15 @@ export interface Operations {
     parameters: { "schedule_id": string; "offcut_id": string };
     header: { "If-None-Match"?: string };
     response: OffcutStored;
+  };
+  /** Compare two revisions */
+  compare_revisions: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/changes";
+    parameters: { "schedule_id": string };
+    query: { "from": number; "to"?: number | null };
+    header: { "If-None-Match"?: string };
+    response: ChangesOut;
   };
   /** Go back to a revision */
   restore_revision: {

@@ -14,6 +14,30 @@ from longpoint_sdk._versioned import Versioned
 class Revisions(BaseAsyncClient):
     """Operations as methods."""
 
+    async def compare_revisions(
+        self,
+        schedule_id: str,
+        *,
+        from_: int,
+        to: int | None = None,
+        if_none_match: Versioned[types.ChangesOut] | None = None,
+    ) -> Versioned[types.ChangesOut]:
+        """Compare two revisions.
+
+        Which readings changed, hence which parts are new, gone, longer, shorter or unchanged, by mark.
+
+        The two may be given in either order: what is reported is what the one became on the way to the other.
+
+        Args:
+            schedule_id: The id of a schedule.
+            from_: The earlier revision.
+            to: The later revision; the latest when left out.
+            if_none_match: What was read before; given back when it still stands.
+        """
+        return await self.send(
+            calls.compare_revisions(schedule_id, from_=from_, to=to, if_none_match=if_none_match)
+        )
+
     async def restore_revision(
         self,
         schedule_id: str,

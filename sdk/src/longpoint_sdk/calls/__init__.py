@@ -19,7 +19,7 @@ from longpoint_sdk.calls.openings import (
     replace_opening,
 )
 from longpoint_sdk.calls.rack import add_offcut, get_offcut, list_offcuts, remove_offcut
-from longpoint_sdk.calls.revisions import get_revision, list_revisions, restore_revision
+from longpoint_sdk.calls.revisions import compare_revisions, get_revision, list_revisions, restore_revision
 from longpoint_sdk.calls.schedules import (
     archive_schedule,
     create_schedule,
@@ -44,6 +44,7 @@ __all__ = [
     "archive_schedule",
     "check_live",
     "check_ready",
+    "compare_revisions",
     "compute_apron",
     "compute_casing",
     "compute_corners",

@@ -11,6 +11,26 @@ from longpoint_sdk._versioned import Versioned
 from longpoint_sdk.calls.schedules import get_schedule
 
 
+def compare_revisions(
+    schedule_id: str,
+    *,
+    from_: int,
+    to: int | None = None,
+    if_none_match: Versioned[types.ChangesOut] | None = None,
+) -> Call[Versioned[types.ChangesOut]]:
+    """`GET /v1/schedules/{schedule_id}/changes`: Compare two revisions."""
+    return Call(
+        operation="compare_revisions",
+        method="GET",
+        path=f"/v1/schedules/{path_part(schedule_id)}/changes",
+        result=types.ChangesOut,
+        query=query_fields(**{"from": from_}, to=to),
+        headers=header_fields(**{"If-None-Match": if_none_match}),
+        versioned=True,
+        held=if_none_match,
+    )
+
+
 def restore_revision(
     schedule_id: str,
     request: types.RestoreIn | Mapping[str, Any],

@@ -126,7 +126,18 @@ from longpoint_sdk.types.one_opening import (
 )
 from longpoint_sdk.types.openings import OpeningStored
 from longpoint_sdk.types.rack import OffcutStored
-from longpoint_sdk.types.revisions import ItemChanged, RestoreIn, RevisionDetail, RevisionOut
+from longpoint_sdk.types.revisions import (
+    Became,
+    ChangesOut,
+    FieldChange,
+    ItemChanged,
+    OpeningChange,
+    PartBecame,
+    PartChange,
+    RestoreIn,
+    RevisionDetail,
+    RevisionOut,
+)
 from longpoint_sdk.types.schedules import ScheduleIn, ScheduleLine
 from longpoint_sdk.types.work import (
     Done,
@@ -148,12 +159,14 @@ __all__ = [
     "ApronIn",
     "ApronRequest",
     "BackBandIn",
+    "Became",
     "BoughtOut",
     "BoxCorners",
     "BuyLineOut",
     "CasingIn",
     "CasingRequest",
     "CautionOut",
+    "ChangesOut",
     "ClearancesIn",
     "CompoundOut",
     "CornerBlockIn",
@@ -171,6 +184,7 @@ __all__ = [
     "DoorIn",
     "EndOut",
     "ExtensionIn",
+    "FieldChange",
     "FigureOut",
     "FindingOut",
     "Foot",
@@ -206,6 +220,7 @@ __all__ = [
     "OffcutOut",
     "OffcutStored",
     "OfferOut",
+    "OpeningChange",
     "OpeningCostOut",
     "OpeningIn",
     "OpeningOut",
@@ -215,6 +230,8 @@ __all__ = [
     "OperationOut",
     "PackageIn",
     "Page",
+    "PartBecame",
+    "PartChange",
     "PartKind",
     "PartOut",
     "PartsOut",
