@@ -150,3 +150,34 @@ def test_readings_that_contradict_each_other_are_told_at_their_field(
         "readings": {"jamb_width": "30 in", "leg_height": "40 in", **change},
     }
     assert pointer in {where for where, _ in pointers(client, "/v1/opening", body)}
+
+
+WOOD = {
+    "species": "red_oak",
+    "installed": {"moisture_content": 8},
+    "seasons": [{"name": "winter", "moisture_content": 6}, {"name": "summer", "moisture_content": 11}],
+}
+
+
+def test_an_opening_tells_how_far_its_mitres_will_open(client: TestClient[Any]) -> None:
+    body = {**REAL_OPENINGS["out_of_square"].request, "movement": WOOD}
+    winter, summer = ask(client, "/v1/opening", body)["movement"]
+    assert (winter["name"], winter["opens_at"], summer["opens_at"]) == ("winter", "short point", "long point")
+    assert winter["part"].startswith("casing_")
+    alone = {**WOOD, "width": "2 1/2 in"}
+    assert winter["gap"] == ask(client, "/v1/movement", alone)["seasons"][0]["gap"]
+
+
+def test_a_house_tells_it_opening_by_opening(client: TestClient[Any]) -> None:
+    body = {**GROUPED["one_stool_under_two"].request, "movement": WOOD}
+    openings = ask(client, "/v1/cut-list", body)["openings"]
+    assert [each["movement"][0]["part"][:7] for each in openings] == ["casing_", "casing_", ""]
+    assert openings[2]["movement"][0]["gap"] == "0.0000 in"
+    assert (
+        ask(client, "/v1/cut-list", GROUPED["one_stool_under_two"].request)["openings"][0]["movement"] is None
+    )
+
+
+def test_conditions_at_fault_are_told_in_their_place(client: TestClient[Any]) -> None:
+    body = {**REAL_OPENINGS["out_of_square"].request, "movement": {**WOOD, "installed": {}}}
+    assert pointers(client, "/v1/opening", body) == {("/movement/installed/moisture_content", "missing")}

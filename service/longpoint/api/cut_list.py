@@ -33,7 +33,7 @@ async def compute_cut_list(data: JSONBody[CutListRequest]) -> CutListOut:
     Asked to, also the cuts in the order to make them, the materials, the hours and the money.
     """
     cut_list, shop_work = work_out(data)
-    return cut_list_out(cut_list, shop_work, data.currency)
+    return cut_list_out(cut_list, shop_work, data.currency, data.movement)
 
 
 def work_out(data: CutListRequest) -> tuple[CutList, ShopWork]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 
+from longpoint.api.open_joints import open_joints_out
 from longpoint.api.saw_order_out import saw_order_out
 from longpoint.api.wire_cut_list import (
     BuyLineOut,
@@ -17,6 +18,7 @@ from longpoint.api.wire_cut_list import (
 from longpoint.api.wire_findings import finding_out
 from longpoint.api.wire_lengths import LengthWriter, length_writer
 from longpoint.api.wire_money import money
+from longpoint.api.wire_movement import ConditionsIn
 from longpoint.api.wire_parts import gap_out, part_out
 from longpoint.api.work_sections import caution_out, cost_out, hours_out, materials_out
 from longpoint.shop import ShopWork
@@ -29,7 +31,9 @@ UNPROVEN = (
 NO_STOCK = "No stock was given for {}: its parts are computed, its sticks are not."
 
 
-def cut_list_out(cut_list: CutList, work: ShopWork, currency: str) -> CutListOut:
+def cut_list_out(
+    cut_list: CutList, work: ShopWork, currency: str, movement: ConditionsIn | None = None
+) -> CutListOut:
     """The whole answer."""
     write = length_writer(cut_list.house.rounding)
     planned = {plan.profile for plan in cut_list.plans}
@@ -38,7 +42,7 @@ def cut_list_out(cut_list: CutList, work: ShopWork, currency: str) -> CutListOut
     if any(not plan.proven for plan in cut_list.plans):
         notes.append(UNPROVEN)
     return CutListOut(
-        openings=[opening_out(one, write) for one in cut_list.openings],
+        openings=[opening_out(one, write, movement) for one in cut_list.openings],
         plans=[_plan_out(plan, cut_list, write) for plan in cut_list.plans],
         buy=[line for plan in cut_list.plans for line in _buy(plan, write)],
         cost=money(sum(plan.cost_cents for plan in cut_list.plans)),
@@ -58,7 +62,7 @@ def cut_list_out(cut_list: CutList, work: ShopWork, currency: str) -> CutListOut
     )
 
 
-def opening_out(one: BuiltOpening, write: LengthWriter) -> OpeningOut:
+def opening_out(one: BuiltOpening, write: LengthWriter, movement: ConditionsIn | None = None) -> OpeningOut:
     """One opening and its parts."""
     built = one.built
     return OpeningOut(
@@ -69,6 +73,7 @@ def opening_out(one: BuiltOpening, write: LengthWriter) -> OpeningOut:
         square_gap=gap_out(built.square_gap, write.unit),
         notes=list(built.notes),
         findings=[finding_out(finding, write) for finding in built.findings],
+        movement=open_joints_out(built, movement, write.unit),
     )
 
 

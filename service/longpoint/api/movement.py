@@ -7,11 +7,12 @@ from litestar.params import JSONBody
 
 from longpoint.api.build import raise_geometry
 from longpoint.api.examples_shapes import MOVEMENT
+from longpoint.api.open_joints import read_air
 from longpoint.api.operation import operation
 from longpoint.api.read import Path, Reader
-from longpoint.api.wire_movement import AirIn, MovementOut, MovementRequest, Scale, SeasonOut
+from longpoint.api.wire_movement import MovementOut, MovementRequest, SeasonOut
 from longpoint.api.wire_parts import gap_out
-from longpoint.geometry import Air, GeometryError, Moved, Movement, Species, Wood, movement
+from longpoint.geometry import GeometryError, Moved, Movement, Species, Wood, movement
 from longpoint.lengths import Unit
 
 SOURCE = "USDA Forest Products Laboratory, Wood Handbook (FPL-GTR-190): Eq. 4-5, Eq. 13-2, Table 13-5."
@@ -34,8 +35,8 @@ async def compute_movement(data: JSONBody[MovementRequest]) -> MovementOut:
     try:
         found = movement(
             Wood(data.species, data.grain, width, data.mitre_degrees),
-            _air(data.installed, data.scale),
-            tuple(_air(air, data.scale) for air in data.seasons),
+            read_air(data.installed, data.scale),
+            tuple(read_air(air, data.scale) for air in data.seasons),
         )
     except GeometryError as error:
         raise_geometry(error, _as_sent)
@@ -44,13 +45,6 @@ async def compute_movement(data: JSONBody[MovementRequest]) -> MovementOut:
 
 def _as_sent(path: Path) -> Path:
     return path[1:] if path[0] == "wood" else path
-
-
-def _air(wire: AirIn, scale: Scale) -> Air:
-    degrees = wire.temperature
-    if degrees is not None and scale is Scale.CELSIUS:
-        degrees = degrees * 9 / 5 + 32
-    return Air(wire.name, degrees, wire.relative_humidity, wire.moisture_content)
 
 
 def _out(found: Movement, data: MovementRequest, unit: Unit) -> MovementOut:

@@ -31,7 +31,7 @@ async def compute_opening(data: JSONBody[OpeningRequest]) -> OpeningOut:
     trim = read_trim(read, data.trim, ("trim",))
     opening = read_opening(read, data, trim, ())
     result = built(read, opening, lambda path: opening_field(data, path))
-    return opening_out(BuiltOpening("", 1, result), length_writer(data.rounding.value()))
+    return opening_out(BuiltOpening("", 1, result), length_writer(data.rounding.value()), data.movement)
 
 
 _SENT: dict[str | int, str] = {"limits": "wall_limits", "foot": "foot_style"}

@@ -11,6 +11,7 @@ from longpoint.api.wire import LengthText, Name, Wire
 from longpoint.api.wire_findings import FindingOut
 from longpoint.api.wire_lengths import LengthOut, RoundingIn
 from longpoint.api.wire_money import MoneyText
+from longpoint.api.wire_movement import ConditionsIn, OpenJointOut
 from longpoint.api.wire_opening import OpeningIn
 from longpoint.api.wire_parts import PartOut
 from longpoint.api.wire_saw_order import SawOrderOut
@@ -96,6 +97,7 @@ class CutListRequest(Wire):
     openings: Openings
     trim_specs: TrimSpecs
     groups: Groups = []
+    movement: ConditionsIn | None = None
     stock: Annotated[list[StockIn], Meta(max_length=100)] = []
     unit: Unit | None = None
     rounding: RoundingIn = RoundingIn()
@@ -108,9 +110,12 @@ class CutListRequest(Wire):
 
 
 class OpeningOut(msgspec.Struct, frozen=True):
-    """One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking
-    its corners as square: nought where they are, or where their own angles were cut. `findings` are what is in the
-    way, out of plane or out of level, and none of them has changed a size."""
+    """One opening worked out: its parts and what was assumed.
+
+    `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their own
+    angles were cut. `findings` are what is in the way, out of plane or out of level, and none of them has changed a
+    size. `movement` is the widest mitre season by season, null where no conditions were given.
+    """
 
     mark: str
     room: str
@@ -119,6 +124,7 @@ class OpeningOut(msgspec.Struct, frozen=True):
     square_gap: str
     notes: list[str]
     findings: list[FindingOut]
+    movement: list[OpenJointOut] | None
 
 
 class PlacedOut(msgspec.Struct, frozen=True):

@@ -28,20 +28,38 @@ class AirIn(Wire):
     moisture_content: Annotated[float, Meta(gt=0, le=30)] | None = None
 
 
-class MovementRequest(Wire, kw_only=True):
-    """A mitred piece, the conditions its joint was made in, and those it will live through.
-
-    `mitre_degrees` is off a square cut. `scale` is the thermometer's.
-    """
+class ConditionsIn(Wire, kw_only=True):
+    """The wood, the conditions its joints are made in, and those they will live through. `scale` is the
+    thermometer's."""
 
     species: Species
     grain: Grain = Grain.FLAT_SAWN
-    width: LengthText
-    mitre_degrees: Annotated[float, Meta(gt=0, lt=85)] = 45.0
     installed: AirIn
     seasons: Annotated[list[AirIn], Meta(min_length=1, max_length=24)]
     scale: Scale = Scale.FAHRENHEIT
+
+
+class MovementRequest(ConditionsIn, kw_only=True):
+    """A mitred piece, the conditions its joint was made in, and those it will live through.
+
+    `mitre_degrees` is off a square cut.
+    """
+
+    width: LengthText
+    mitre_degrees: Annotated[float, Meta(gt=0, lt=85)] = 45.0
     unit: Unit | None = None
+
+
+class OpenJointOut(msgspec.Struct, frozen=True):
+    """The joint of an opening that stands open the widest in one set of conditions: the `part` on one side of it,
+    empty where none is mitred; `gap` at its open end, the short or the long point."""
+
+    name: str
+    moisture_content: float
+    part: str
+    gap: str
+    opens_at: str
+    within_table: bool
 
 
 class SeasonOut(msgspec.Struct, frozen=True):

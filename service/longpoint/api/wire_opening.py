@@ -8,6 +8,7 @@ from msgspec import Meta
 
 from longpoint.api.wire import LengthText, Name, Wire
 from longpoint.api.wire_lengths import RoundingIn
+from longpoint.api.wire_movement import ConditionsIn
 from longpoint.api.wire_readings import ReadingsIn
 from longpoint.api.wire_trim import TrimIn
 from longpoint.geometry import Foot, SillAnswer, WallAnswer
@@ -82,8 +83,12 @@ class OpeningIn(OpeningFields, kw_only=True):
 
 
 class OpeningRequest(OpeningFields, kw_only=True):
-    """One opening with its trim; answered with all of its parts."""
+    """One opening with its trim; answered with all of its parts.
+
+    With `movement`, the answer also says how far its mitres will open as the wood moves.
+    """
 
     trim: TrimIn
+    movement: ConditionsIn | None = None
     unit: Unit | None = None
     rounding: RoundingIn = RoundingIn()

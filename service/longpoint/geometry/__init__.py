@@ -25,6 +25,7 @@ from longpoint.geometry.inputs import (
     WallAnswer,
     Widths,
 )
+from longpoint.geometry.joints_moving import Conditions, OpenJoint, open_joints
 from longpoint.geometry.kernel import Corner, Frame
 from longpoint.geometry.movement import (
     Air,
@@ -69,6 +70,7 @@ __all__ = [
     "BuiltGroup",
     "Casing",
     "Clearances",
+    "Conditions",
     "Corner",
     "CornerBlock",
     "CornerReading",
@@ -97,6 +99,7 @@ __all__ = [
     "Mull",
     "Notch",
     "Offer",
+    "OpenJoint",
     "Opening",
     "Part",
     "PartKind",
@@ -128,4 +131,5 @@ __all__ = [
     "equilibrium_moisture",
     "mitre_opening",
     "movement",
+    "open_joints",
 ]

@@ -1,0 +1,58 @@
+"""The widest mitre of an opening over the seasons."""
+
+from __future__ import annotations
+
+import pytest
+from msgspec.structs import replace
+
+from geometry.builders import CASING, TRIM, F, opening
+from longpoint.geometry import (
+    Air,
+    Casing,
+    Conditions,
+    Foot,
+    Grain,
+    HeadStyle,
+    PlumbSides,
+    Polygon,
+    Species,
+    Trim,
+    Wood,
+    build_opening,
+    movement,
+    open_joints,
+)
+
+DRY = Conditions(
+    Species.RED_OAK, Grain.FLAT_SAWN, Air("fitted", moisture_content=9.0), (Air("dry", moisture_content=6.0),)
+)
+WINDOW = PlumbSides(F(30), F(40), F(40))
+
+
+def test_equal_casing_opens_as_one_piece_by_itself_does() -> None:
+    (found,) = open_joints(build_opening(opening(WINDOW)), DRY)
+    wood = Wood(DRY.species, DRY.grain, CASING.width)
+    (alone,) = movement(wood, DRY.installed, DRY.seasons).seasons
+    assert (found.gap, found.opens_at) == (pytest.approx(alone.gap), "short point")
+
+
+def test_the_widest_joint_is_told() -> None:
+    trim = replace(TRIM, head_casing=Casing("wide", F(6), F(5, 8)))
+    (found,) = open_joints(build_opening(opening(WINDOW, trim)), DRY)
+    assert found.part == "casing_head/head"
+
+
+def test_flat_corners_open_less_than_sharp_ones() -> None:
+    trim = Trim(CASING, F(1, 8))
+    octagon = Polygon((F(20),) * 8, (F(135),) * 8)
+    triangle = Polygon((F(40),) * 3)
+    gaps = [
+        open_joints(build_opening(opening(shape, trim, foot=Foot.PICTURE_FRAME)), DRY)[0].gap
+        for shape in (octagon, triangle)
+    ]
+    assert gaps[0] < gaps[1]
+
+
+def test_square_cuts_have_no_mitre_to_open() -> None:
+    (found,) = open_joints(build_opening(opening(WINDOW, replace(TRIM, head_style=HeadStyle.BUTTED))), DRY)
+    assert (found.part, found.gap, found.opens_at) == ("", 0.0, "")
