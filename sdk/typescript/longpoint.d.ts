@@ -149,6 +149,15 @@ export interface CompoundOut {
   bevel_degrees: number;
 }
 
+/** The wood, the conditions its joints are made in, and those they will live through. `scale` is the thermometer's. */
+export interface ConditionsIn {
+  species: Species;
+  installed: AirIn;
+  seasons: AirIn[];
+  grain?: Grain;
+  scale?: Scale;
+}
+
 /** A square block at each corner, at least as wide as the casing it ends. */
 export interface CornerBlockIn {
   width: LengthText;
@@ -239,6 +248,7 @@ export interface CutListRequest {
   include?: Section[];
   keep_length?: LengthText;
   kerf?: LengthText;
+  movement?: ConditionsIn | null;
   rounding?: RoundingIn;
   shop?: ShopIn | null;
   stock?: StockIn[];
@@ -553,12 +563,12 @@ export interface MovementOut {
   notes: string[];
 }
 
-/** A mitred piece, the conditions its joint was made in, and those it will live through. `mitre_degrees` is off a square cut. `scale` is the thermometer's. */
+/** A mitred piece, the conditions its joint was made in, and those it will live through. `mitre_degrees` is off a square cut. */
 export interface MovementRequest {
   species: Species;
-  width: LengthText;
   installed: AirIn;
   seasons: AirIn[];
+  width: LengthText;
   grain?: Grain;
   mitre_degrees?: number;
   scale?: Scale;
@@ -624,6 +634,16 @@ export interface OfferOut {
   figures: Record<string, string>;
 }
 
+/** The joint of an opening that stands open the widest in one set of conditions: the `part` on one side of it, empty where none is mitred; `gap` at its open end, the short or the long point. */
+export interface OpenJointOut {
+  name: string;
+  moisture_content: number;
+  part: string;
+  gap: string;
+  opens_at: string;
+  within_table: boolean;
+}
+
 /** What became of one opening. */
 export interface OpeningChange {
   id: string;
@@ -664,7 +684,7 @@ export interface OpeningIn {
   without_apron?: boolean;
 }
 
-/** One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their own angles were cut. `findings` are what is in the way, out of plane or out of level, and none of them has changed a size. */
+/** One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their own angles were cut. `findings` are what is in the way, out of plane or out of level, and none of them has changed a size. `movement` is the widest mitre season by season, null where no conditions were given. */
 export interface OpeningOut {
   mark: string;
   room: string;
@@ -673,15 +693,17 @@ export interface OpeningOut {
   square_gap: string;
   notes: string[];
   findings: FindingOut[];
+  movement: OpenJointOut[] | null;
 }
 
-/** One opening with its trim; answered with all of its parts. */
+/** One opening with its trim; answered with all of its parts. With `movement`, the answer also says how far its mitres will open as the wood moves. */
 export interface OpeningRequest {
   mark: string;
   readings: ReadingsIn;
   trim: TrimIn;
   foot_style?: Foot;
   horns?: HornsIn;
+  movement?: ConditionsIn | null;
   reveals?: RevealsIn;
   rounding?: RoundingIn;
   sill_answer?: SillAnswer;

@@ -5,6 +5,7 @@ from __future__ import annotations
 from longpoint_sdk.types._base import LengthText, Request, Result
 from longpoint_sdk.types.common import (
     CautionOut,
+    ConditionsIn,
     DefectIn,
     MaterialsOut,
     OpeningIn,
@@ -75,6 +76,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     include: list[Section] = []
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
+    movement: ConditionsIn | None = None
     rounding: RoundingIn = RoundingIn()
     shop: ShopIn | None = None
     stock: list[StockIn] = []

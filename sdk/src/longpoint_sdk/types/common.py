@@ -17,6 +17,8 @@ if TYPE_CHECKING:
     CutKind = Literal["bevel", "compound", "mitre", "square"]
     Foot = Literal["floor", "picture_frame", "plinth", "stool"]
     """What the trim stands on."""
+    Grain = Literal["flat_sawn", "quarter_sawn"]
+    """How the board was sawn: its face shows flat (tangential) or quartered (radial) grain."""
     Hand = Literal["left", "right"]
     HeadStyle = Literal["butted", "corner_blocks", "mitred"]
     """How casing meets at the head: mitred, head over the legs, or both against a block."""
@@ -89,10 +91,29 @@ if TYPE_CHECKING:
     ]
     RoundTo = Literal["0.5 mm", "1 mm", "1/16 in", "1/32 in", "1/64 in", "1/8 in"]
     """The fineness of the marks a length is rounded to."""
+    Scale = Literal["celsius", "fahrenheit"]
     Section = Literal["cost", "hours", "materials", "saw_order"]
     """A part of the shop's answer."""
     SillAnswer = Literal["shim", "tapered_strip"]
     """What is done under a stool on a sill out of level: shims, or one tapered strip."""
+    Species = Literal[
+        "basswood",
+        "beech",
+        "black_cherry",
+        "black_walnut",
+        "douglas_fir",
+        "eastern_white_pine",
+        "mdf",
+        "ponderosa_pine",
+        "red_alder",
+        "red_maple",
+        "red_oak",
+        "sugar_maple",
+        "white_ash",
+        "white_oak",
+        "yellow_birch",
+        "yellow_poplar",
+    ]
     StoolEnds = Literal["eased", "mitred_return", "square"]
     """A horn's end: cut square, square with its edges eased, or its nosing returned to the wall."""
     StripEnds = Literal["mitred_return", "square"]
@@ -113,6 +134,7 @@ else:
     BoxCorners = str
     CutKind = str
     Foot = str
+    Grain = str
     Hand = str
     HeadStyle = str
     MaterialCode = str
@@ -120,14 +142,27 @@ else:
     OperationKind = str
     PartKind = str
     RoundTo = str
+    Scale = str
     Section = str
     SillAnswer = str
+    Species = str
     StoolEnds = str
     StripEnds = str
     Task = str
     Tool = str
     Unit = str
     WallAnswer = str
+
+
+class AirIn(Request, frozen=True, kw_only=True):
+    """Conditions that the wood has come to rest in: the air's `temperature` and `relative_humidity` in percent,
+    or the `moisture_content` that a meter showed.
+    """
+
+    moisture_content: float | None = None
+    name: str = "air"
+    relative_humidity: float | None = None
+    temperature: float | None = None
 
 
 class AmountsOut(Result, frozen=True, kw_only=True):
@@ -239,6 +274,18 @@ class ClearancesIn(Request, frozen=True, kw_only=True):
     left_neighbour: LengthText | None = None
     right: LengthText | None = None
     right_neighbour: LengthText | None = None
+
+
+class ConditionsIn(Request, frozen=True, kw_only=True):
+    """The wood, the conditions its joints are made in, and those they will live through. `scale` is the
+    thermometer's.
+    """
+
+    species: Species
+    installed: AirIn
+    seasons: list[AirIn]
+    grain: Grain = "flat_sawn"
+    scale: Scale = "fahrenheit"
 
 
 class CornerBlockIn(Request, frozen=True, kw_only=True):
@@ -411,6 +458,19 @@ class FindingOut(Result, frozen=True, kw_only=True):
     offers: list[OfferOut]
 
 
+class OpenJointOut(Result, frozen=True, kw_only=True):
+    """The joint of an opening that stands open the widest in one set of conditions: the `part` on one side of
+    it, empty where none is mitred; `gap` at its open end, the short or the long point.
+    """
+
+    name: str
+    moisture_content: float
+    part: str
+    gap: str
+    opens_at: str
+    within_table: bool
+
+
 class CutoutOut(Result, frozen=True, kw_only=True):
     """What is sawn out of a stool's back edge where it passes a mull or a stretch of wall: `at` from its left
     end, `depth` at its left, `end_depth` at its right where that is another.
@@ -503,9 +563,11 @@ class PartOut(Result, frozen=True, kw_only=True):
 
 
 class OpeningOut(Result, frozen=True, kw_only=True):
-    """One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its
-    corners as square: nought where they are, or where their own angles were cut. `findings` are what is in
-    the way, out of plane or out of level, and none of them has changed a size.
+    """One opening worked out: its parts and what was assumed.
+
+    `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their
+    own angles were cut. `findings` are what is in the way, out of plane or out of level, and none of them has
+    changed a size. `movement` is the widest mitre season by season, null where no conditions were given.
     """
 
     mark: str
@@ -515,6 +577,7 @@ class OpeningOut(Result, frozen=True, kw_only=True):
     square_gap: str
     notes: list[str]
     findings: list[FindingOut]
+    movement: list[OpenJointOut] | None
 
 
 class PlacedOut(Result, frozen=True, kw_only=True):

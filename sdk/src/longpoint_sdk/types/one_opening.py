@@ -2,63 +2,28 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Literal
-
 from longpoint_sdk.types._base import LengthText, Request, Result
 from longpoint_sdk.types.common import (
+    AirIn,
     ApronEnds,
+    ConditionsIn,
     Foot,
+    Grain,
     HeadStyle,
     HornsIn,
     PartOut,
     ReadingsIn,
     RevealsIn,
     RoundingIn,
+    Scale,
     SillAnswer,
+    Species,
     TrimIn,
     Unit,
     WallAnswer,
     WallLimitsIn,
     WidthsIn,
 )
-
-if TYPE_CHECKING:
-    Grain = Literal["flat_sawn", "quarter_sawn"]
-    """How the board was sawn: its face shows flat (tangential) or quartered (radial) grain."""
-    Scale = Literal["celsius", "fahrenheit"]
-    Species = Literal[
-        "basswood",
-        "beech",
-        "black_cherry",
-        "black_walnut",
-        "douglas_fir",
-        "eastern_white_pine",
-        "mdf",
-        "ponderosa_pine",
-        "red_alder",
-        "red_maple",
-        "red_oak",
-        "sugar_maple",
-        "white_ash",
-        "white_oak",
-        "yellow_birch",
-        "yellow_poplar",
-    ]
-else:
-    Grain = str
-    Scale = str
-    Species = str
-
-
-class AirIn(Request, frozen=True, kw_only=True):
-    """Conditions that the wood has come to rest in: the air's `temperature` and `relative_humidity` in percent,
-    or the `moisture_content` that a meter showed.
-    """
-
-    moisture_content: float | None = None
-    name: str = "air"
-    relative_humidity: float | None = None
-    temperature: float | None = None
 
 
 class ApronRequest(Request, frozen=True, kw_only=True):
@@ -214,13 +179,13 @@ class MovementOut(Result, frozen=True, kw_only=True):
 class MovementRequest(Request, frozen=True, kw_only=True):
     """A mitred piece, the conditions its joint was made in, and those it will live through.
 
-    `mitre_degrees` is off a square cut. `scale` is the thermometer's.
+    `mitre_degrees` is off a square cut.
     """
 
     species: Species
-    width: LengthText
     installed: AirIn
     seasons: list[AirIn]
+    width: LengthText
     grain: Grain = "flat_sawn"
     mitre_degrees: float = 45.0
     scale: Scale = "fahrenheit"
@@ -228,13 +193,17 @@ class MovementRequest(Request, frozen=True, kw_only=True):
 
 
 class OpeningRequest(Request, frozen=True, kw_only=True):
-    """One opening with its trim; answered with all of its parts."""
+    """One opening with its trim; answered with all of its parts.
+
+    With `movement`, the answer also says how far its mitres will open as the wood moves.
+    """
 
     mark: str
     readings: ReadingsIn
     trim: TrimIn
     foot_style: Foot = "stool"
     horns: HornsIn = HornsIn()
+    movement: ConditionsIn | None = None
     reveals: RevealsIn = RevealsIn()
     rounding: RoundingIn = RoundingIn()
     sill_answer: SillAnswer = "shim"
