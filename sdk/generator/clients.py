@@ -76,11 +76,10 @@ def _method(document: Document, operation: Operation, *, asynchronous: bool) -> 
         item = qualified(document, operation.page_of)
         return f"    def {operation.id}({arguments}) -> {pages}[{item}]:\n{text}\n        return {pages}(self, {call})"
     start, wait = ("async def", "return await") if asynchronous else ("def", "return")
-    quiet = "  # type: ignore[call-overload]" if len(said.signatures) > 1 else ""
     return (
         overloads(said, start, str, "    ")
         + f"    {start} {operation.id}({arguments}) -> {answer}:\n{text}\n"
-        f"        {wait} self.send({call}){quiet}"
+        f"        {wait} self.send({call})"
     )
 
 

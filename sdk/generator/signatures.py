@@ -68,6 +68,7 @@ class Written:
         ways = [(self._declared(), self.answer(self.result))] if self.result else []
         if formats:
             ways.append((self._declared(in_format), self.answer("bytes")))
+            ways.append((self._declared("accept: str"), "Any"))
         return ways
 
     @property
