@@ -42,8 +42,10 @@ def _formatted(path: Path, text: str) -> str:
             input=text,
             capture_output=True,
             text=True,
-            check=True,
+            check=False,
         )
+        if done.returncode:
+            raise SystemExit(f"{path.name} came out as no Python: {done.stderr}")
         text = done.stdout
     return text
 
