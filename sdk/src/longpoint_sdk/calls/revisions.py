@@ -24,7 +24,7 @@ def compare_revisions(
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/changes",
         result=types.ChangesOut,
-        query=query_fields(**{"from": from_, "to": to}),
+        query=query_fields(**{"from": from_}, to=to),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
         held=if_none_match,
