@@ -108,7 +108,9 @@ class Browser:
     def _next(self) -> dict[str, Any]:
         while b"\0" not in self._buffer:
             ready, _, _ = select.select([self._in], [], [], PATIENCE)
-            assert ready, f"the browser said nothing for {PATIENCE} s; its exit code is {self._process.poll()}"
+            assert ready, (
+                f"the browser said nothing for {PATIENCE} s; its exit code is {self._process.poll()}"
+            )
             chunk = os.read(self._in, 1 << 20)
             assert chunk, "the browser closed its pipe"
             self._buffer += chunk

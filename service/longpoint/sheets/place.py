@@ -12,6 +12,7 @@ from longpoint.geometry.parts import End, Part, PartKind
 from longpoint.geometry.sides import CasedSide, cased_sides
 from longpoint.geometry.value import Value
 from longpoint.sheets.drawing.shapes import Point
+from longpoint.sheets.place_styles import STYLED, board_start, over_fillet, styled
 
 
 class Placed(Value, frozen=True):
@@ -43,8 +44,8 @@ def lying(part: Part) -> tuple[Point, ...]:
     outer_left, inner_left = _retreat(left, width)
     outer_right, inner_right = _retreat(right, width)
     return (
-        *_corner(left, (outer_left, 0.0), 1),
-        *reversed(_corner(right, (length - outer_right, 0.0), -1)),
+        *_corner(left, (outer_left, 0.0), 1, width),
+        *reversed(_corner(right, (length - outer_right, 0.0), -1, width)),
         (length - inner_right, width),
         (inner_left, width),
     )
@@ -53,16 +54,20 @@ def lying(part: Part) -> tuple[Point, ...]:
 def _retreat(end: End, width: float) -> tuple[float, float]:
     """How far the outer and the inner edge stop short of the end's farthest point."""
     run = width * math.tan(math.radians(float(end.mitre)))
-    return (run, 0.0) if end.long_edge == "inner" else (0.0, run)
+    return (run, 0.0) if end.long_edge in ("inner", "front") else (0.0, run)
 
 
-def _corner(end: End, at: Point, inward: int) -> tuple[Point, ...]:
+def _corner(end: End, at: Point, inward: int, width: float) -> tuple[Point, ...]:
     """The outer corner at an end; three corners where a notch is sawn out of it."""
     if end.notch is None:
         return (at,)
-    x, y = at
+    tangent = math.tan(math.radians(float(end.mitre)))
+    # A mitre that keeps its long point on the front reaches its short point at the notch, not at the back edge.
+    tip = at[0] - width * tangent * inward
     depth, length = float(end.notch.depth), float(end.notch.length) * inward
-    return ((x, y + depth), (x + length, y + depth), (x + length, y))
+    at_end = depth if end.notch.end_depth is None else float(end.notch.end_depth)
+    short = tip + (width - at_end) * tangent * inward
+    return ((short, at[1] + at_end), (tip + length, at[1] + depth), (tip + length, at[1]))
 
 
 def placed_parts(built: Built) -> tuple[Placed, ...]:
@@ -83,13 +88,22 @@ def _placed(
     if part.side in sides and part.kind in _CASING:
         index, side = sides[part.side]
         if side.casing is not None:
-            return _casing(part, number, points[index], points[(index + 1) % len(points)], float(side.outer))
+            outer = float(side.edge if part.kind is PartKind.BACK_BAND else side.outer)
+            lifted = over_fillet(built) if part.side == "head" else 0.0
+            return _casing(part, number, points[index], points[(index + 1) % len(points)], outer + lifted)
+    if part.kind in STYLED:
+        outline = styled(built, part, points)
+        if outline is None:
+            return None
+        low_left, low_right, high_right, high_left = outline
+        if part.kind is PartKind.MULL_CASING:
+            return Placed(part, number, outline, (low_left, high_left), (low_right, high_right))
+        return Placed(part, number, outline, (low_left, low_right), (high_left, high_right))
     jamb = float(built.frame.sides[0])
     if part.kind is PartKind.STOOL:
-        start = -_mark(part, "left jamb face", (float(part.overall) - jamb) / 2)
-        return _level(part, number, start, 0.0, float(part.thickness))
+        return _level(part, number, board_start(built, part), 0.0, float(part.thickness))
     if part.kind in (PartKind.APRON, PartKind.APRON_RETURN):
-        return _apron(built, part, number, jamb)
+        return _apron(built, part, number)
     if part.kind is PartKind.PLINTH_BLOCK:
         width, height = float(part.width), float(part.overall)
         inner = float(sides[part.side][1].reveal)
@@ -98,7 +112,7 @@ def _placed(
     return None
 
 
-_CASING = frozenset({PartKind.CASING_LEG, PartKind.CASING_HEAD, PartKind.CASING_SILL})
+_CASING = frozenset({PartKind.CASING_LEG, PartKind.CASING_HEAD, PartKind.CASING_SILL, PartKind.BACK_BAND})
 
 
 def _mark(part: Part, name: str, otherwise: float) -> float:
@@ -139,12 +153,15 @@ def _level(
     return Placed(part, number, outline, ((start, top), (end, top)), ((start, bottom), (end, bottom)))
 
 
-def _apron(built: Built, part: Part, number: int, jamb: float) -> Placed:
+def _apron(built: Built, part: Part, number: int) -> Placed | None:
     top = -next((float(p.thickness) for p in built.parts if p.kind is PartKind.STOOL), 0.0)
-    body = next((p for p in built.parts if p.kind is PartKind.APRON), part)
-    start = jamb / 2 - _mark(body, "centre line of opening", float(body.overall) / 2)
-    if part is body:
-        return _level(part, number, start, top, float(part.width))
+    if part.kind is PartKind.APRON:
+        return _level(part, number, board_start(built, part), top, float(part.width))
     # A return closes the apron's end: from the room only its edge shows.
-    x = start if part.side == "left" else start + float(body.overall)
+    bodies = [p for p in built.parts if p.kind is PartKind.APRON]
+    if not bodies:
+        return None
+    x = board_start(built, bodies[0])
+    if part.side == "right":
+        x = board_start(built, bodies[-1]) + float(bodies[-1].overall)
     return Placed(part, number, ((x, top), (x, top - float(part.width))))

@@ -1,0 +1,119 @@
+"""Pieces of further styles on the wall: they touch what they join, and lie on nothing."""
+
+from __future__ import annotations
+
+from itertools import combinations
+from typing import Any
+
+import pytest
+from msgspec.structs import replace
+from shapely.geometry import Polygon
+
+from longpoint.geometry import (
+    Apron,
+    BackBand,
+    Built,
+    Casing,
+    CornerBlock,
+    Foot,
+    Group,
+    HeadStrip,
+    HeadStyle,
+    Mull,
+    Opening,
+    PlumbSides,
+    Readings,
+    SharedStool,
+    Stool,
+    StoolEnds,
+    Trim,
+    build_group,
+    build_opening,
+)
+from longpoint.lengths import Fraction
+from longpoint.sheets.drawing.elevation import elevation
+from longpoint.sheets.place import lying, placed_parts
+from longpoint.sheets.wording import Wording
+
+F = Fraction
+PLAIN = Trim(
+    Casing("casing", F(3), F(3, 4)),
+    F(1, 4),
+    stool=Stool("stool", F(1), F(1), F(1)),
+    apron=Apron("apron", F(3), F(3, 4)),
+)
+STRIP = HeadStrip("strip", height=F(1), depth=F(2), overhang=F(1))
+
+
+def window(foot: Foot = Foot.STOOL, mulls: tuple[Mull, ...] = (), **trim: Any) -> Opening:
+    readings = Readings(PlumbSides(F(40), F(50), F(50)), F(3), F(3), mulls=mulls)
+    return Opening("S1", readings, replace(PLAIN, **trim), foot=foot)
+
+
+STYLES = {
+    "band": window(back_band=BackBand("band", F(1), F(1))),
+    "blocks": window(
+        Foot.PICTURE_FRAME,
+        head_style=HeadStyle.CORNER_BLOCKS,
+        corner_block=CornerBlock("block", F("3.25"), F(1)),
+    ),
+    "dressed": window(head_style=HeadStyle.BUTTED, overhang=F(1, 2), fillet=STRIP, cap=STRIP),
+    "mulls": window(mulls=(Mull(F(18), F(4)),), mull_casing=Casing("mull", F(3), F(1))),
+}
+
+
+def shared() -> Built:
+    pair = (window(), window())
+    found = build_group(pair, Group("pair", stool=SharedStool((F(12),), stock_length=F(72)))).shared
+    assert found is not None
+    return found
+
+
+BUILT = {name: build_opening(opening) for name, opening in STYLES.items()} | {"shared": shared()}
+
+
+@pytest.mark.parametrize("name", BUILT)
+def test_no_piece_lies_on_another(name: str) -> None:
+    shapes = [(p.part.title, Polygon(p.outline)) for p in placed_parts(BUILT[name]) if len(p.outline) > 2]
+    for (one, shape), (other, another) in combinations(shapes, 2):
+        laps = 3.0 if name == "shared" else 1e-6  # a scarf is drawn as both of its halves
+        assert shape.intersection(another).area < laps, f"{one} on {other}"
+
+
+@pytest.mark.parametrize(
+    ("name", "one", "other"),
+    [
+        ("band", "back_band/left", "casing_leg/left"),
+        ("band", "back_band/head", "casing_head/head"),
+        ("blocks", "corner_block/left", "casing_leg/left"),
+        ("blocks", "corner_block/right", "casing_head/head"),
+        ("blocks", "corner_block/sill left", "casing_sill/sill"),
+        ("blocks", "corner_block/sill right", "casing_leg/right"),
+        ("dressed", "fillet", "casing_leg/left"),
+        ("dressed", "fillet", "casing_head/head"),
+        ("dressed", "cap", "casing_head/head"),
+        ("mulls", "mull_casing/1", "casing_head/head"),
+        ("mulls", "mull_casing/1", "stool"),
+        ("shared", "stool/1 of 2", "stool/2 of 2"),
+        ("shared", "stool/1 of 2", "apron/1 of 2"),
+    ],
+)
+def test_pieces_that_join_touch(name: str, one: str, other: str) -> None:
+    placed = [each for each in placed_parts(BUILT[name]) if len(each.outline) > 2]
+    outlines = {each.part.key: Polygon(each.outline) for each in placed}
+    assert outlines[one].distance(outlines[other]) < 1e-9
+
+
+@pytest.mark.parametrize("name", BUILT)
+def test_every_style_can_be_drawn(name: str) -> None:
+    drawing = elevation(BUILT[name], Wording())
+    assert all(part.title in drawing for part in BUILT[name].parts)
+
+
+def test_a_returned_horn_is_mitred_down_to_its_notch() -> None:
+    stool = build_opening(window(stool=replace(PLAIN.stool, ends=StoolEnds.MITRED_RETURN))).parts[0]
+    outline = Polygon(lying(stool))
+    # Ripped 4 3/4, notched 3: what stands off the wall, 1 3/4, is mitred away at each end.
+    whole = float(stool.overall) * 4.75 - 2 * 4.25 * 3 - 1.75**2
+    assert outline.is_valid
+    assert outline.area == pytest.approx(whole)
