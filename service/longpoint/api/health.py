@@ -44,7 +44,7 @@ async def check_ready(request: Request[Any, Any, Any]) -> Health:
     store: Store | None = request.app.state.store
     if store is not None:
         try:
-            await store.refuse_wrong_schema()
+            await store.refuse_wrong_schema(next_too=True)
         except WrongDatabase as refusal:
             raise StorageUnavailable(str(refusal)) from refusal
     return Health()

@@ -1,6 +1,7 @@
 """Requests: read once, strictly and quickly, before a handler sees anything."""
 
 import asyncio
+import contextlib
 from typing import Any
 from urllib.parse import parse_qsl
 
@@ -27,6 +28,7 @@ WHOLE = "whole"
 """Key in the scope's state that is there once the whole body has come, where that is known: a timer costs more
 than the reading."""
 _PLAN = "plan"
+_MOST_DISCARDED = 64 * 1024 * 1024
 
 
 class Plan:
@@ -127,6 +129,7 @@ class ApiRequest(Request[Any, Any, Any]):
         most = self.plan.most_bytes
         announced = self.scope["state"][RAW_HEADERS].get(b"content-length", b"0")
         if announced.isdigit() and int(announced[:20]) > most:
+            await self._discard(int(announced[:20]))
             raise _too_large(most)
         if WHOLE in self.scope["state"]:
             return await self._receive_chunks(most)
@@ -138,6 +141,15 @@ class ApiRequest(Request[Any, Any, Any]):
             raise BodyTooSlow(
                 f"The body had not come within {seconds:g} s.", headers={"connection": "close"}
             ) from None
+
+    async def _discard(self, announced: int) -> None:
+        """Let a body go by that is too large, so that the refusal arrives: whoever is still sending does not read."""
+        if announced > _MOST_DISCARDED or b"expect" in self.scope["state"][RAW_HEADERS]:
+            return
+        with contextlib.suppress(TimeoutError):
+            async with asyncio.timeout(self.app.state.body_seconds):
+                while (await self.receive()).get("more_body", False):
+                    pass
 
     async def _receive_chunks(self, most: int) -> bytes:
         chunks: list[bytes] = []

@@ -72,7 +72,7 @@ async def _refuse_unready(settings: Settings) -> None:
     if settings.database:
         store = Store(settings.database)
         try:
-            await store.refuse_wrong_schema()
+            await store.refuse_wrong_schema(next_too=True)
             async with store.reading() as connection:
                 keyed = await any_key(connection)
         finally:

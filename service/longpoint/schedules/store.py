@@ -81,8 +81,12 @@ class Store:
             found = await connection.execute(text("SELECT version_num FROM alembic_version"))
             return found.scalar_one_or_none()
 
-    async def refuse_wrong_schema(self) -> None:
+    async def refuse_wrong_schema(self, *, next_too: bool = False) -> None:
         """Make sure the database is of the revision this code works with.
+
+        Args:
+            next_too: Whether the revision after it will do. A migration only adds to what the code of the revision
+                before it uses, so that code can still serve, while the code that came with it takes over.
 
         Raises:
             WrongDatabase: when it is not, with what to do.
@@ -91,7 +95,7 @@ class Store:
         if self.sqlite and not Path(str(self.url.database)).exists():
             raise WrongDatabase(f"{self.name} does not exist; run `python -m longpoint migrate` to make it.")
         found = await self.schema()
-        if found == SCHEMA:
+        if found == SCHEMA or (next_too and found == f"{int(SCHEMA) + 1:04}"):
             return
         if found is None:
             raise WrongDatabase(f"{self.name} has no tables yet; run `python -m longpoint migrate` first.")

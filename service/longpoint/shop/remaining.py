@@ -178,7 +178,9 @@ def can_be_recut(piece: PieceShape, need: PieceShape) -> bool:
     A piece is never turned over or end for end: its profile has a thick edge, and its face is finished.
     """
     if (piece.profile, piece.thickness, piece.taper) != (need.profile, need.thickness, None):
-        return False  # a tapered piece does for nothing else, and a taper is ripped from stock of its full width
+        return (
+            False  # a tapered piece does for nothing else, and a taper is ripped from stock of its full width
+        )
     if piece.width != need.width and not (piece.ripped and need.ripped and piece.width > need.width):
         return False
     if _is_plain(piece) and _is_plain(need):
