@@ -1,0 +1,103 @@
+"""What openings share, laid over them from the cut list's answer alone."""
+
+import copy
+import json
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from hypothesis import assume, given, note, settings
+from hypothesis import strategies as st
+
+from asking import Service
+from dryfit.shared import fit_shared
+from dryfit.tape import as_cut, rounding_error, unrounded
+
+
+@pytest.fixture(scope="module")
+def service() -> Iterator[Service]:
+    with Service() as service:
+        yield service
+
+
+TRIM = {
+    "casing": {"width": "2 1/2 in", "thickness": "5/8 in"},
+    "reveal": "3/16 in",
+    "stool": {"thickness": "3/4 in", "horn": "3/4 in", "nosing": "7/8 in"},
+    "apron": {"width": "2 1/2 in", "thickness": "5/8 in"},
+}
+
+
+@st.composite
+def groups(draw: st.DrawFn) -> dict[str, Any]:
+    """Two to five windows over one stool, its joints over studs or between the windows."""
+    count = draw(st.integers(2, 5))
+    openings = [
+        {
+            "mark": f"W{number}",
+            "trim": "house",
+            "readings": {
+                "jamb_width": f"{draw(st.integers(20 * 16, 60 * 16))}/16 in",
+                "leg_height": "48 in",
+                "jamb_depth": "3 1/8 in",
+            },
+        }
+        for number in range(count)
+    ]
+    group: dict[str, Any] = {
+        "mark": "all",
+        "openings": [one["mark"] for one in openings],
+        "gaps": [f"{draw(st.integers(6 * 32, 40 * 32))}/32 in" for _ in range(count - 1)],
+        "stock_length": f"{draw(st.integers(6, 16))} ft",
+    }
+    if draw(st.booleans()):
+        group["solid"] = [f"{16 * number} in" for number in range(1, 30)]
+    return {"openings": openings, "trim_specs": {"house": TRIM}, "groups": [group]}
+
+
+@settings(max_examples=150)
+@given(request=groups())
+def test_what_a_group_shares_closes(service: Service, request: dict[str, Any]) -> None:
+    note(json.dumps(request))
+    response = service.post("/v1/cut-list", request)
+    answer = response.json()
+    if response.status_code == 422:
+        assume({error["code"] for error in answer["errors"]} != {"no-joint-in-reach"})
+    assert response.status_code == 200, answer
+    assert fit_shared(request, answer, unrounded, 1e-9) == []
+    away = sum(abs(rounding_error(part["overall"])) for part in answer["openings"][-1]["parts"])
+    assert fit_shared(request, answer, as_cut, away + 1e-9) == []
+
+
+@pytest.mark.parametrize("figure", ["overall", "at", "ends", "missing"])
+def test_what_is_cut_wrongly_is_found(service: Service, figure: str) -> None:
+    openings = [
+        {
+            "mark": mark,
+            "trim": "house",
+            "readings": {"jamb_width": "40 in", "leg_height": "48 in", "jamb_depth": "3 in"},
+        }
+        for mark in "AB"
+    ]
+    group = {
+        "mark": "AB",
+        "openings": ["A", "B"],
+        "gaps": ["10 in"],
+        "stock_length": "8 ft",
+        "solid": ["45 in"],
+    }
+    request = {"openings": openings, "trim_specs": {"house": TRIM}, "groups": [group]}
+    answer = service.post("/v1/cut-list", request).json()
+    assert fit_shared(request, answer, unrounded, 1e-9) == []
+    tampered = copy.deepcopy(answer)
+    shared = tampered["openings"][-1]["parts"]
+    stool = next(part for part in shared if part["key"] == "stool/2 of 2")
+    if figure == "overall":
+        stool["overall"]["exact"] += "1"
+    elif figure == "at":
+        stool["cutouts"][0]["at"]["exact"] = "1/64"
+    elif figure == "ends":
+        stool["ends"][0]["long_edge"] = "back"
+    else:
+        stool["cutouts"].clear()
+    assert fit_shared(request, tampered, unrounded, 1e-9) != []
