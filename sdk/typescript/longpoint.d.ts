@@ -322,12 +322,16 @@ export interface Fault {
   code: string;
   /** A sentence for people: what was wrong and what to send instead. */
   detail: string;
+  /** The column of a CSV body, as the file names it. */
+  column?: string;
   /** The header field at fault, when it is one. */
   header?: string;
   /** The query or path parameter at fault, when it is one. */
   parameter?: string;
   /** RFC 6901 JSON pointer into the body; "" is the whole body. Absent when it is not in the body. */
   pointer?: string;
+  /** The row of a CSV body, the first being 1; absent when it is not in one. */
+  row?: number;
 }
 
 /** One thing that was said differently. */
@@ -426,6 +430,28 @@ export interface HouseIn {
   trim_specs?: Record<string, TrimIn>;
   /** The unit of lengths written without one, here and in the openings. */
   unit?: Unit | null;
+}
+
+/** Openings to bring in. */
+export interface ImportIn {
+  /** In the order they are to be listed. */
+  openings: OpeningIn[];
+}
+
+/** What was brought in, or would be. */
+export interface ImportOut {
+  /** Whether it was only tried: nothing was kept then. */
+  dry_run: boolean;
+  /** The revision it made; the one that stands, when it made none. */
+  revision: number;
+  /** Marks that are new. */
+  added: string[];
+  /** Marks whose opening changed. */
+  updated: string[];
+  /** How many were there already, just so. */
+  unchanged: number;
+  /** Marks that went, since the import replaces the whole. */
+  removed: string[];
 }
 
 /** One thing that a revision wrote. */
@@ -1501,6 +1527,25 @@ export interface Operations {
     method: "GET";
     path: "/health/ready";
     response: Health;
+  };
+  /** Take a house out */
+  export_schedule: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/export";
+    parameters: { "schedule_id": string };
+    query: { "revision"?: number | null };
+    header: { "If-None-Match"?: string };
+    response: ScheduleIn;
+  };
+  /** Bring a house's openings in */
+  import_openings: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/import";
+    parameters: { "schedule_id": string };
+    query: { "existing"?: "refuse" | "update" | "replace"; "dry_run"?: boolean; "why"?: string };
+    header: { "If-Match": string; "Idempotency-Key"?: string };
+    request: ImportIn;
+    response: ImportOut;
   };
   /** Read lengths */
   read_lengths: {

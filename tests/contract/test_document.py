@@ -80,7 +80,7 @@ def test_an_operation_is_named_verb_noun_and_explained(name):
 def test_a_body_is_taken_and_given_in_both_encodings(name):
     entry = OPERATIONS[name][2]
     if "requestBody" in entry:
-        assert set(entry["requestBody"]["content"]) == set(BOTH)
+        assert set(entry["requestBody"]["content"]) - {"text/csv"} == set(BOTH)
         assert entry["requestBody"]["required"]
     (success,) = (answer for status, answer in entry["responses"].items() if status.startswith("2"))
     assert "204" in entry["responses"] or set(BOTH) <= set(success["content"])

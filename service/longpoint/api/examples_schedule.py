@@ -58,6 +58,12 @@ STICKS = {
         summary="The first two sticks of casing", request={"profile": "casing 2 1/2", "sticks": [1, 2]}
     )
 }
+IMPORT = {
+    "two": Example(
+        summary="Two more windows",
+        request={"openings": [{**OPENING_BODY, "mark": "B1"}, {**OPENING_BODY, "mark": "B2", "count": 2}]},
+    )
+}
 OFFCUT = {"casing": Example(summary="A length of casing", request=OFFCUT_BODY)}
 
 _THIS = "$response.body#/id"

@@ -32,7 +32,13 @@ _Trail = tuple[str | int, ...]
 
 def explain(type_: Any, value: Any, faults: Faults) -> None:
     """Note every way in which a value, decoded without types, is not of a wire type."""
-    _Explainer(value, faults).walk(_inspect(type_), value, ())
+    body = value
+    if getattr(type_, "unit_is_stored", False) and isinstance(value, dict):
+        body = {
+            "unit": "in",
+            **value,
+        }  # bare lengths are read under the stored unit: no fault, as far as is known here
+    _Explainer(body, faults).walk(_inspect(type_), value, ())
 
 
 def find_nul(value: Any, faults: Faults, path: _Trail = ()) -> None:

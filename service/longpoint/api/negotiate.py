@@ -6,6 +6,7 @@ from typing import Literal
 JSON = "application/json"
 MSGPACK = "application/vnd.msgpack"
 MSGPACK_SHORT = "application/msgpack"
+CSV = "text/csv"
 BOTH = (JSON, MSGPACK, MSGPACK_SHORT)
 """What every computation reads and answers in."""
 
@@ -67,3 +68,9 @@ def encoding_of(content_type: bytes) -> Encoding | None:
         value.strip(' "') for key, _, value in (p.partition("=") for p in parameters) if key == "charset"
     ]
     return "json" if all(charset in ("utf-8", "utf8") for charset in charsets) else None
+
+
+@lru_cache(maxsize=64)
+def is_csv(content_type: bytes) -> bool:
+    """Whether a body of this Content-Type is CSV; it is read as UTF-8, whatever charset is said."""
+    return content_type.decode("latin-1").lower().partition(";")[0].strip() == CSV

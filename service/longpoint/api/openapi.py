@@ -19,7 +19,7 @@ from litestar.routes import HTTPRoute
 
 from longpoint import __version__
 from longpoint.api.answer import Reply
-from longpoint.api.negotiate import BOTH
+from longpoint.api.negotiate import BOTH, CSV
 from longpoint.api.operation import Operation, operation_of
 from longpoint.api.problems import PROBLEM_JSON, Problem, ProblemBody
 from longpoint.api.routes import OPERATIONS
@@ -146,7 +146,7 @@ def _complete(
         }
         entry["requestBody"] = {
             "required": True,
-            "content": _content(BOTH, schemas[taken], examples),
+            "content": _content((*BOTH, *([CSV] if said.reads_csv else [])), schemas[taken], examples),
         }
     answers = {
         name: {"summary": example.summary, "value": example.response}
@@ -190,7 +190,9 @@ def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
 
 
 def _content(offers: tuple[str, ...], schema: dict[str, Any], examples: dict[str, Any]) -> dict[str, Any]:
-    content: dict[str, Any] = {offer: {"schema": schema} for offer in offers}
+    content: dict[str, Any] = {
+        offer: {"schema": schema if offer in BOTH else {"type": "string"}} for offer in offers
+    }
     if examples:
         content[offers[0]]["examples"] = examples
     return content

@@ -1,6 +1,6 @@
 """What each operation says of itself: its id, its examples, what it answers in and how it may refuse."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any, Literal
 
 import msgspec
@@ -37,6 +37,7 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
         links: OpenAPI links to operations that take up from its answer, by a short name.
         access: What a key must allow for it; "open" needs no key.
         stored: Whether it works on what is stored.
+        reads_csv: Reads a text/csv body, where it takes one: gives the handler's wire type, and what came from where.
     """
 
     examples: Mapping[str, Example] = {}
@@ -46,6 +47,7 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
     links: Mapping[str, Any] = {}
     access: Access = "read"
     stored: bool = False
+    reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None
 
 
 def operation(
@@ -61,6 +63,7 @@ def operation(
     links: Mapping[str, Any] | None = None,
     access: Access = "read",
     stored: bool = False,
+    reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None,
 ) -> dict[str, Any]:
     """Keyword arguments for a Litestar route decorator.
 
@@ -76,6 +79,7 @@ def operation(
         links: OpenAPI links, by a short name.
         access: What a key must allow for it; "open" needs no key.
         stored: Whether it works on what is stored.
+        reads_csv: Reads a text/csv body, where it takes one: gives the handler's wire type, and what came from where.
     """
     said = Operation(
         examples=examples or {},
@@ -85,6 +89,7 @@ def operation(
         links=links or {},
         access=access,
         stored=stored,
+        reads_csv=reads_csv,
     )
     return {
         "operation_id": id,

@@ -12,7 +12,7 @@ from litestar.types import Empty
 from longpoint.api.body import BodyReader
 from longpoint.api.faults import Faults, nearest
 from longpoint.api.frame import RAW_HEADERS
-from longpoint.api.negotiate import BOTH, choose, encoding_of
+from longpoint.api.negotiate import BOTH, choose, encoding_of, is_csv
 from longpoint.api.operation import operation_of
 from longpoint.api.problems import (
     BadRequest,
@@ -29,6 +29,8 @@ WHOLE = "whole"
 than the reading."""
 _PLAN = "plan"
 _MOST_DISCARDED = 64 * 1024 * 1024
+CSV_PLACES = "csv_places"
+"""Key in the scope's state of what a CSV body's values came from."""
 
 
 class Plan:
@@ -37,17 +39,19 @@ class Plan:
     Attributes:
         offers: Media types it answers in, the favourite first; none for pages and files.
         reader: Reads its body; None when it has none.
+        reads_csv: Reads its body when that is CSV; None when it takes none.
         most_bytes: The largest body it takes.
         parameters: The query parameters it knows.
     """
 
-    __slots__ = ("most_bytes", "offers", "parameters", "reader")
+    __slots__ = ("most_bytes", "offers", "parameters", "reader", "reads_csv")
 
     def __init__(self, handler: HTTPRouteHandler) -> None:
         said = operation_of(handler)
         data = handler.parsed_fn_signature.parameters.get("data")
         self.offers = said.offers if said else ()
         self.reader: BodyReader[Any] | None = BodyReader(data.annotation) if data else None
+        self.reads_csv = said.reads_csv if said else None
         self.most_bytes = handler.resolve_request_max_body_size() or 0
         self.parameters = query_parameters(handler)
 
@@ -101,10 +105,11 @@ class ApiRequest(Request[Any, Any, Any]):
                     f"This address answers in {_either(plan.offers)}; the Accept header allows none of them."
                 )
             self.wanted = wanted
-        if plan.reader and (
-            encoding_of(headers.get(b"content-type", b"")) is None or b"content-encoding" in headers
-        ):
-            raise _unsupported(headers)
+        if plan.reader:
+            said = headers.get(b"content-type", b"")
+            read = encoding_of(said) is not None or (plan.reads_csv is not None and is_csv(said))
+            if not read or b"content-encoding" in headers:
+                raise _unsupported(headers)
         if self.scope["query_string"]:
             _refuse_unknown(self.scope["query_string"], plan.parameters)
 
@@ -175,8 +180,12 @@ class ApiRequest(Request[Any, Any, Any]):
         """
         if self._json is Empty:
             body = await self.body()
-            encoding = encoding_of(self.scope["state"][RAW_HEADERS].get(b"content-type", b""))
-            reader = self.plan.reader
+            said = self.scope["state"][RAW_HEADERS].get(b"content-type", b"")
+            reader, reads_csv = self.plan.reader, self.plan.reads_csv
+            if reads_csv is not None and is_csv(said):
+                self._json, self.scope["state"][CSV_PLACES] = reads_csv(body)
+                return self._json
+            encoding = encoding_of(said)
             if reader is None or encoding is None:
                 raise TypeError("this handler takes no body")
             self._json = reader.read(body, encoding)

@@ -31,6 +31,7 @@ from longpoint.api.schedules import (
     unarchive_schedule,
 )
 from longpoint.api.stored_cut_list import compute_schedule_cut_list
+from longpoint.api.transfer import export_schedule, import_openings
 
 OPERATIONS: list[Any] = [
     read_lengths,
@@ -58,6 +59,8 @@ OPERATIONS: list[Any] = [
     get_revision,
     restore_revision,
     compare_revisions,
+    import_openings,
+    export_schedule,
     compute_schedule_cut_list,
     record_work,
     cut_sticks,

@@ -1,7 +1,7 @@
 """What every stored operation shares: the store, who is asking, and how storage's failures are told."""
 
 import logging
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Annotated, Any
 
 from litestar import Request
@@ -52,9 +52,10 @@ def stored(
     offers: tuple[str, ...] | None = None,
     headers: Mapping[str, str] | None = None,
     links: Mapping[str, Any] | None = None,
+    reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None,
 ) -> dict[str, Any]:
     """Keyword arguments for the route decorator of an operation on what is stored; see `operation`."""
-    more = {} if offers is None else {"offers": offers}
+    more: dict[str, Any] = {} if offers is None else {"offers": offers}
     return operation(
         id,
         summary=summary,
@@ -66,6 +67,7 @@ def stored(
         links=links,
         access=access,
         stored=True,
+        reads_csv=reads_csv,
         **more,
     )
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, ClassVar
 
 from msgspec import Meta
 
@@ -76,6 +76,8 @@ class OpeningFields(Wire):
 
 class OpeningIn(OpeningFields, kw_only=True):
     """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike."""
+
+    unit_is_stored: ClassVar[bool] = True
 
     trim: Name
     room: Annotated[str, Meta(max_length=80, pattern=r"^[^\x00]*$")] = ""

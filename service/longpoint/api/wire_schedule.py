@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated, ClassVar, Literal
 
 from msgspec import Meta
 
@@ -54,6 +54,8 @@ class OffcutIn(Wire):
         defects: Stretches no piece may touch.
         note: Where it came from, or stands.
     """
+
+    unit_is_stored: ClassVar[bool] = True
 
     profile: Name
     length: LengthText

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import Annotated
+from typing import Annotated, ClassVar
 
 from msgspec import Meta
 
@@ -70,6 +70,8 @@ class WorkIn(Wire):
         offcuts: Lengths put on the rack.
         used_offcuts: Ids of the lengths taken off it.
     """
+
+    unit_is_stored: ClassVar[bool] = True
 
     pieces: Annotated[list[PieceIn], Meta(max_length=2000)] = []
     offcuts: Annotated[list[OffcutIn], Meta(max_length=200)] = []

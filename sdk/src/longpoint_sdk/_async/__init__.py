@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from longpoint_sdk._async.a_house import AHouse
 from longpoint_sdk._async.health import Health
+from longpoint_sdk._async.in_and_out import InAndOut
 from longpoint_sdk._async.lengths import Lengths
 from longpoint_sdk._async.one_opening import OneOpening
 from longpoint_sdk._async.openings import Openings
@@ -13,7 +14,7 @@ from longpoint_sdk._async.schedules import Schedules
 from longpoint_sdk._async.work import Work
 
 
-class AsyncClient(AHouse, Health, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Work):
+class AsyncClient(AHouse, Health, InAndOut, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Work):
     """The service, for async code. Use it in an `async with`, or close it. Each operation is a method.
 
     Nearly every operation may raise these, from `longpoint_sdk.problems`; others stand with the operation.

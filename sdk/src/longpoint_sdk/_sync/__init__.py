@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from longpoint_sdk._sync.a_house import AHouse
 from longpoint_sdk._sync.health import Health
+from longpoint_sdk._sync.in_and_out import InAndOut
 from longpoint_sdk._sync.lengths import Lengths
 from longpoint_sdk._sync.one_opening import OneOpening
 from longpoint_sdk._sync.openings import Openings
@@ -13,7 +14,7 @@ from longpoint_sdk._sync.schedules import Schedules
 from longpoint_sdk._sync.work import Work
 
 
-class Client(AHouse, Health, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Work):
+class Client(AHouse, Health, InAndOut, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Work):
     """The service, for code that waits. Use it in a `with`, or close it. Each operation is a method.
 
     Nearly every operation may raise these, from `longpoint_sdk.problems`; others stand with the operation.

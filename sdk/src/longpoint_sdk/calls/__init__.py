@@ -2,6 +2,7 @@
 
 from longpoint_sdk.calls.a_house import compute_cut_list, compute_materials
 from longpoint_sdk.calls.health import check_live, check_ready
+from longpoint_sdk.calls.in_and_out import export_schedule, import_openings
 from longpoint_sdk.calls.lengths import read_lengths
 from longpoint_sdk.calls.one_opening import (
     compute_apron,
@@ -57,11 +58,13 @@ __all__ = [
     "create_schedule",
     "cut_sticks",
     "delete_schedule",
+    "export_schedule",
     "get_offcut",
     "get_opening",
     "get_piece",
     "get_revision",
     "get_schedule",
+    "import_openings",
     "list_offcuts",
     "list_openings",
     "list_pieces",

@@ -78,6 +78,7 @@ from longpoint_sdk.types.common import (
     SawIn,
     SawOrderOut,
     Scale,
+    ScheduleIn,
     ScheduleOut,
     Section,
     SettingOut,
@@ -108,6 +109,7 @@ from longpoint_sdk.types.common import (
     WidthsIn,
 )
 from longpoint_sdk.types.health import Health
+from longpoint_sdk.types.in_and_out import ImportIn, ImportOut
 from longpoint_sdk.types.lengths import LengthRead, LengthsIn, LengthsOut
 from longpoint_sdk.types.one_opening import (
     ApronRequest,
@@ -140,7 +142,7 @@ from longpoint_sdk.types.revisions import (
     RevisionDetail,
     RevisionOut,
 )
-from longpoint_sdk.types.schedules import ScheduleIn, ScheduleLine
+from longpoint_sdk.types.schedules import ScheduleLine
 from longpoint_sdk.types.work import (
     Done,
     PieceIn,
@@ -200,6 +202,8 @@ __all__ = [
     "HornsIn",
     "HoursOut",
     "HouseIn",
+    "ImportIn",
+    "ImportOut",
     "ItemChanged",
     "LabourOut",
     "LengthOut",

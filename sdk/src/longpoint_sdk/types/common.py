@@ -1151,6 +1151,35 @@ class OpeningIn(Request, frozen=True, kw_only=True):
     without_apron: bool = False
 
 
+class ScheduleIn(Request, frozen=True, kw_only=True):
+    """A house's schedule, with its openings and its rack where they are known already; an export looks the same.
+
+    Attributes:
+        currency: ISO 4217 code; only repeated in the answer.
+        openings: In the order they are to be listed.
+        rack: Offcuts on hand.
+        rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
+        shop: How the shop works: its rates, wages, packages and saw.
+        stock: What the yard sells.
+        trim_specs: Trim chosen for many openings, by name.
+        unit: The unit of lengths written without one, here and in the openings.
+    """
+
+    name: str
+    currency: str = "USD"
+    end_trim: LengthText = "1/2 in"
+    keep_length: LengthText = "24 in"
+    kerf: LengthText = "1/8 in"
+    openings: list[OpeningIn] = []
+    rack: list[OffcutIn] = []
+    rounding: RoundingIn = RoundingIn()
+    shop: ShopIn | None = None
+    site_note: str = ""
+    stock: list[StockForSaleIn] = []
+    trim_specs: dict[str, TrimIn] = {}
+    unit: Unit | None = None
+
+
 class ScheduleOut(Result, frozen=True, kw_only=True):
     """A schedule as it stands, its openings aside.
 

@@ -1,0 +1,36 @@
+"""Types of the document's part "in_and_out". Generated; do not edit."""
+
+from __future__ import annotations
+
+from longpoint_sdk.types._base import Request, Result
+from longpoint_sdk.types.common import OpeningIn
+
+
+class ImportIn(Request, frozen=True, kw_only=True):
+    """Openings to bring in.
+
+    Attributes:
+        openings: In the order they are to be listed.
+    """
+
+    openings: list[OpeningIn]
+
+
+class ImportOut(Result, frozen=True, kw_only=True):
+    """What was brought in, or would be.
+
+    Attributes:
+        dry_run: Whether it was only tried: nothing was kept then.
+        revision: The revision it made; the one that stands, when it made none.
+        added: Marks that are new.
+        updated: Marks whose opening changed.
+        unchanged: How many were there already, just so.
+        removed: Marks that went, since the import replaces the whole.
+    """
+
+    dry_run: bool
+    revision: int
+    added: list[str]
+    updated: list[str]
+    unchanged: int
+    removed: list[str]
