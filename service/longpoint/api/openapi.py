@@ -173,7 +173,13 @@ def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
     if method == "get" and "ETag" in said.headers:
         found.append(("If-None-Match", "Answer 304 when this is still its ETag.", False))
     if method != "get" and 412 in said.problems:
-        found.append(("If-Match", "The ETag of what the change was made from.", 428 in said.problems))
+        found.append(
+            (
+                "If-Match",
+                "The ETag of what the change was made from.",
+                428 in said.problems and said.needs_match,
+            )
+        )
     if method == "post":
         text = "Makes it safe to send the request again: the same key gives the same answer, once."
         found.append(("Idempotency-Key", text, False))

@@ -38,6 +38,7 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
         access: What a key must allow for it; "open" needs no key.
         stored: Whether it works on what is stored.
         reads_csv: Reads a text/csv body, where it takes one: gives the handler's wire type, and what came from where.
+        needs_match: Whether an answer of 428 means that If-Match is needed always, not only for some requests.
     """
 
     examples: Mapping[str, Example] = {}
@@ -48,6 +49,7 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
     access: Access = "read"
     stored: bool = False
     reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None
+    needs_match: bool = True
 
 
 def operation(
@@ -64,6 +66,7 @@ def operation(
     access: Access = "read",
     stored: bool = False,
     reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None,
+    needs_match: bool = True,
 ) -> dict[str, Any]:
     """Keyword arguments for a Litestar route decorator.
 
@@ -80,6 +83,7 @@ def operation(
         access: What a key must allow for it; "open" needs no key.
         stored: Whether it works on what is stored.
         reads_csv: Reads a text/csv body, where it takes one: gives the handler's wire type, and what came from where.
+        needs_match: Whether an answer of 428 means that If-Match is needed always, not only for some requests.
     """
     said = Operation(
         examples=examples or {},
@@ -90,6 +94,7 @@ def operation(
         access=access,
         stored=stored,
         reads_csv=reads_csv,
+        needs_match=needs_match,
     )
     return {
         "operation_id": id,

@@ -53,6 +53,7 @@ def stored(
     headers: Mapping[str, str] | None = None,
     links: Mapping[str, Any] | None = None,
     reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None,
+    needs_match: bool = True,
 ) -> dict[str, Any]:
     """Keyword arguments for the route decorator of an operation on what is stored; see `operation`."""
     more: dict[str, Any] = {} if offers is None else {"offers": offers}
@@ -68,6 +69,7 @@ def stored(
         access=access,
         stored=True,
         reads_csv=reads_csv,
+        needs_match=needs_match,
         **more,
     )
 

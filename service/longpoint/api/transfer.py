@@ -58,6 +58,7 @@ _TAG = "In and out"
         problems=(403, 409, 412, 428),
         headers=ETAG,
         reads_csv=read_csv,
+        needs_match=False,
     ),
 )
 async def import_openings(
