@@ -1543,7 +1543,7 @@ export interface Operations {
     path: "/v1/schedules/{schedule_id}/import";
     parameters: { "schedule_id": string };
     query: { "existing"?: "refuse" | "update" | "replace"; "dry_run"?: boolean; "why"?: string };
-    header: { "If-Match": string; "Idempotency-Key"?: string };
+    header: { "If-Match"?: string; "Idempotency-Key"?: string };
     request: ImportIn;
     response: ImportOut;
   };

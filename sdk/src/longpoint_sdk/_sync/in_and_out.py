@@ -70,10 +70,10 @@ class InAndOut(BaseClient):
         schedule_id: str,
         request: types.ImportIn | Mapping[str, Any] | str | bytes,
         *,
-        if_match: Versioned[Any] | str,
         existing: str | None = None,
         dry_run: bool | None = None,
         why: str | None = None,
+        if_match: Versioned[Any] | str | None = None,
         idempotency_key: str | None = None,
     ) -> Versioned[types.ImportOut]:
         """Bring a house's openings in.

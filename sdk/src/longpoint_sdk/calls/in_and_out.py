@@ -62,10 +62,10 @@ def import_openings(
     schedule_id: str,
     request: types.ImportIn | Mapping[str, Any] | str | bytes,
     *,
-    if_match: Versioned[Any] | str,
     existing: str | None = None,
     dry_run: bool | None = None,
     why: str | None = None,
+    if_match: Versioned[Any] | str | None = None,
     idempotency_key: str | None = None,
 ) -> Call[Versioned[types.ImportOut]]:
     """`POST /v1/schedules/{schedule_id}/import`: Bring a house's openings in."""
