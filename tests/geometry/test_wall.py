@@ -218,3 +218,18 @@ def test_a_sill_out_of_level_is_shimmed() -> None:
 def test_or_carries_a_tapered_strip() -> None:
     strip = part(_on_a_sill(SillAnswer.TAPERED_STRIP)[0], "levelling_strip")
     assert (strip.overall, strip.taper) == (F("30.625"), (F(3, 8), F(0)))
+
+
+def test_casing_is_set_back_only_where_a_board_lies() -> None:
+    trim = replace(TRIM, extension=EXTENSION)
+    found = built("0", "0", "1/4", "1/4", trim=trim, wall_answer=WallAnswer.EXTEND)
+    # The right side has no board: its reveal is its own, 3/16; head and left show 1/8 of the jamb as well.
+    assert part(found, "casing_leg/right").short_point == F("46.25") + F("0.3125")
+    assert part(found, "casing_head/head").short_point == F("30.625") + F("0.1875") + F("0.3125")
+    assert not [each for each in found.parts if each.key == "jamb_extension/right"]
+
+
+def test_a_sill_without_a_stool_is_nobodys_finding() -> None:
+    base = opening(WINDOW, BARE, foot=Foot.FLOOR)
+    found = build_opening(replace(base, readings=replace(base.readings, sill=SillLevel(Hand.LEFT, F(3, 8)))))
+    assert found.findings == ()

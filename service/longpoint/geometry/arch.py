@@ -37,6 +37,11 @@ class Curve(Value, frozen=True):
     def segment(self) -> float:
         return 2 * float(self.radius) * math.sin(math.radians(self.turn / 2))
 
+    def blank_width(self, inner: Real, outer: Real) -> float:
+        """The width of stock that one curved segment is sawn from, its edges so far outside the jamb's curve."""
+        half = math.cos(math.radians(self.turn / 2))
+        return float(self.radius + outer) - float(self.radius + inner) * half
+
     @property
     def length(self) -> float:
         """Along the true curve."""

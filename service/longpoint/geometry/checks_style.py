@@ -82,13 +82,12 @@ def _check_blocks(opening: Opening, four_sided: bool, faults: Faults) -> None:
             "blocks-many-heads",
             "Corner blocks need one straight head across two legs: take head_style mitred for this shape.",
         )
-    for casing, own in (
-        (trim.casing, opening.widths.left),
-        (trim.casing, opening.widths.right),
-        (trim.head_casing or trim.casing, opening.widths.head),
-    ):
+    for side in ("left", "right", "head"):
+        casing = trim.head_casing or trim.casing if side == "head" else trim.casing
+        own: Fraction | None = getattr(opening.reveals, side)
         if casing is not None:
-            _check_block(block, own or casing.width, trim.reveal, faults)
+            width = getattr(opening.widths, side) or casing.width
+            _check_block(block, width, trim.reveal if own is None else own, faults)
 
 
 def _check_block(block: CornerBlock, casing: Fraction, reveal: Fraction, faults: Faults) -> None:

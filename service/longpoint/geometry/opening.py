@@ -6,6 +6,7 @@ import math
 from enum import Flag, auto
 
 from longpoint.geometry.apron import apron_parts
+from longpoint.geometry.arch import curve
 from longpoint.geometry.band import back_band_parts
 from longpoint.geometry.blocks import corner_blocks, plinth_parts
 from longpoint.geometry.casing import casing_parts
@@ -17,6 +18,7 @@ from longpoint.geometry.findings import Finding
 from longpoint.geometry.headdress import headdress_parts
 from longpoint.geometry.inputs import (
     NOTHING_IN_THE_WAY,
+    Arch,
     Door,
     Foot,
     Opening,
@@ -35,6 +37,7 @@ from longpoint.geometry.stool import stool_parts
 from longpoint.geometry.trim import HeadStyle
 from longpoint.geometry.value import Value
 from longpoint.geometry.wall import levelling_strip, sill_findings, wall_findings
+from longpoint.lengths import spoken
 
 TAKEN_SQUARE = "Out of square by too little to open a joint: taken as square, each side at its own reading."
 OUT_OF_LEVEL = "The heights differ: the sides are taken as plumb and the head as out of level."
@@ -146,6 +149,8 @@ def _findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> t
 def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, float, tuple[str, ...]]:
     shape = opening.readings.shape
     frame = frame_of(shape, faults)
+    if frame is not None and isinstance(shape, Arch):
+        return frame, 0.0, (curve_note(opening, shape, frame),)
     if frame is None or frame.square or not isinstance(shape, PlumbSides | Quadrilateral):
         return frame, 0.0, ()
     if opening.square_gap:
@@ -153,6 +158,18 @@ def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, floa
         if opening.square_gap >= gap:
             return squared(shape), gap, (TAKEN_SQUARE,)
     return frame, 0.0, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
+
+
+def curve_note(opening: Opening, shape: Arch, frame: Frame) -> str:
+    """How far straight pieces leave the curve, and what stock the curve could be sawn from."""
+    head = next(side for side in reversed(cased_sides(opening, frame)[:-1]) if side.name != "base")
+    found = curve(shape, Faults())
+    assert found is not None
+    blank = found.blank_width(head.reveal, head.outer)
+    return (
+        f"The middle of each of the {found.pieces} head pieces lies {spoken(found.departure)} inside the true curve; "
+        f"to saw the curve from them instead takes stock {spoken(blank)} wide."
+    )
 
 
 def squared(shape: PlumbSides | Quadrilateral) -> Frame:

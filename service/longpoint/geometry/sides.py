@@ -45,24 +45,34 @@ def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
     """Each side of the frame with its own reveal and casing, the base or sill first, anticlockwise."""
     trim, own = opening.trim, opening.reveals
     if opening.foot is Foot.PICTURE_FRAME:
-        sides = [_cased(opening, "sill", own.sill, trim.sill_casing or trim.casing, "sill")]
+        sides = [_cased(opening, "sill", own.sill, trim.sill_casing or trim.casing, "sill", 0)]
     else:
         base = base_line(opening)
         sides = [CasedSide("base", base, None, base, base)]
     count = len(frame.sides)
     if count == 4:
-        head = _cased(opening, "head", own.head, trim.head_casing or trim.casing, "head")
-        right = _cased(opening, "right", own.right, trim.casing, "right")
-        left = _cased(opening, "left", own.left, trim.casing, "left")
+        head = _cased(opening, "head", own.head, trim.head_casing or trim.casing, "head", 2)
+        right = _cased(opening, "right", own.right, trim.casing, "right", 1)
+        left = _cased(opening, "left", own.left, trim.casing, "left", 3)
         return sides[0], right, head, left
-    sides.append(_cased(opening, "right", own.right, trim.casing, "right"))
+    sides.append(_cased(opening, "right", own.right, trim.casing, "right", 1))
     for number in range(1, count - 2):
-        sides.append(_cased(opening, f"head {number}", own.head, trim.head_casing or trim.casing, "head"))
-    sides.append(_cased(opening, "left", own.left, trim.casing, "left"))
+        sides.append(
+            _cased(opening, f"head {number}", own.head, trim.head_casing or trim.casing, "head", number + 1)
+        )
+    sides.append(_cased(opening, "left", own.left, trim.casing, "left", count - 1))
     return tuple(sides)
 
 
-def _cased(opening: Opening, name: str, own: Fraction | None, casing: Casing | None, side: str) -> CasedSide:
+def _extended(opening: Opening, index: int) -> bool:
+    """Whether the wall stands proud at either end of a side, so that a board of the extension lies on it."""
+    wall = opening.readings.wall
+    return wall is not None and (wall.proud[index - 1] > 0 or wall.proud[index] > 0)
+
+
+def _cased(
+    opening: Opening, name: str, own: Fraction | None, casing: Casing | None, side: str, index: int
+) -> CasedSide:
     trim = opening.trim
     if casing is None:
         return CasedSide(name, ZERO, None, ZERO, ZERO)
@@ -73,7 +83,7 @@ def _cased(opening: Opening, name: str, own: Fraction | None, casing: Casing | N
     else:
         ripped = False
     set_back = ZERO
-    if opening.wall_answer is WallAnswer.EXTEND and trim.extension is not None:
+    if opening.wall_answer is WallAnswer.EXTEND and trim.extension is not None and _extended(opening, index):
         set_back = trim.extension.reveal
         reveal += set_back
     outer = edge = reveal + casing.width

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from longpoint.geometry.findings import Finding, Offer
-from longpoint.geometry.inputs import Opening, WallAnswer
+from longpoint.geometry.inputs import Foot, Opening, WallAnswer
 from longpoint.geometry.kernel import ZERO, Frame
 from longpoint.geometry.lean import lean_degrees
 from longpoint.geometry.parts import End, Hand, Part, PartKind, Step
@@ -109,7 +109,7 @@ def _depth(amount: Fraction) -> tuple[tuple[str, Real], ...]:
 def sill_findings(opening: Opening) -> tuple[Finding, ...]:
     """Shims or a tapered strip for a stool on a sill out of level."""
     sill = opening.readings.sill
-    if sill is None or sill.by == 0:
+    if sill is None or sill.by == 0 or opening.foot is not Foot.STOOL:
         return ()
     shim = Offer(
         "shim",
