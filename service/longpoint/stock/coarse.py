@@ -7,8 +7,9 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from .best import Best
 from .effort import Effort
-from .firstfit import Cut, cost, first_fit, trimmed
+from .firstfit import Cut, first_fit, trimmed
 from .pricing import Pricer, UnpriceableError
 from .problem import Form, Item, Pattern, Problem
 from .search import Search
@@ -18,32 +19,25 @@ __all__ = ["coarsely"]
 LENGTHS = 150  # distinct ones that a second's work goes through
 
 
-def coarsely(problem: Problem, cuts: list[Cut], bound: int, effort: Effort) -> tuple[list[Cut], int]:
-    """A plan no dearer and a bound no lower than those given."""
+def coarsely(problem: Problem, best: Best, effort: Effort) -> None:
+    """Better a plan and its bound, where the job is plain enough for that."""
     longest = max(stock.end - stock.start for stock in problem.stocks)
     plain = all(len(item.forms) == 1 and not item.forms[0].left for item in problem.items)
     if not plain or any(stock.blocked for stock in problem.stocks):
-        return cuts, bound
+        return
     mark = _mark(problem, longest)
-    up = _rounded(problem, lambda length: min(longest, -(-length // mark) * mark))
     down = _rounded(problem, lambda length: max(1, length // mark * mark))
+    up = _rounded(problem, lambda length: min(longest, -(-length // mark) * mark))
+    low = Best(down.problem, None, best.bound)
+    high = Best(up.problem, first_fit(up.problem)[0], best.bound)
     try:
-        low = Search(down.problem, Pricer(down.problem), None, bound, effort.part(0.3), _quiet)
-        low.relax()
-        bound = max(bound, low.bound)
-        start, _ = first_fit(up.problem)
-        high = Search(up.problem, Pricer(up.problem), start, bound, effort.part(0.6), _quiet)
+        Search(down.problem, Pricer(down.problem), low, effort.part(0.3)).relax()
+        best.raise_to(low.bound)
+        Search(up.problem, Pricer(up.problem), high, effort.part(0.6)).run()
     except UnpriceableError:
-        return cuts, bound
-    high.run()
-    if high.cuts is None:
-        return cuts, bound
-    found = trimmed(problem, list(up.true(high.cuts)))
-    return (found if cost(problem, found) < cost(problem, cuts) else cuts), bound
-
-
-def _quiet(_cost: int, _bound: int) -> None:
-    """Costs and bounds of the rounded job are not the job's own."""
+        return
+    if high.cuts is not None:
+        best.take(trimmed(problem, list(up.true(high.cuts))), "columns")
 
 
 def _mark(problem: Problem, longest: int) -> int:

@@ -30,6 +30,11 @@ class Effort:
         return monotonic() - self._began
 
     @property
+    def spent(self) -> float:
+        """Seconds of the budget that the counted work came to."""
+        return self._spent / PER_SECOND
+
+    @property
     def left(self) -> float:
         """Counted seconds that may still be spent."""
         return max(0.0, min(self._allowed - self._spent, self._deadline - monotonic()))

@@ -216,6 +216,7 @@ class Plan:
         stopped: why a plan is not proven: ``"budget"`` was nought, ``"work"`` or ``"clock"`` ran out, the
             ``"size"`` of the job was beyond the exact search; None for a proven plan.
         split_openings: openings asked to come from one stick that no stick can hold.
+        work: seconds of the budget that were used, counted and not timed.
     """
 
     profile: str
@@ -226,6 +227,7 @@ class Plan:
     method: str
     stopped: str | None = None
     split_openings: tuple[str, ...] = field(default=())
+    work: float = 0.0
 
     @property
     def proven(self) -> bool:

@@ -4,12 +4,13 @@ from collections.abc import Callable, Sequence
 from fractions import Fraction
 from time import monotonic
 
+from .best import Best
 from .bound import material_bound, material_short
 from .check import check
 from .coarse import coarsely
 from .effort import Effort
 from .faults import StockError, StockFault
-from .firstfit import cost, first_fit
+from .firstfit import Cut, first_fit
 from .layouts import lay_out
 from .model import Budget, Job, Plan, Progress
 from .pricing import Pricer, UnpriceableError
@@ -20,17 +21,22 @@ from .search import Search
 __all__ = ["plan"]
 
 STANDARD = Budget()
-LEAST = 1.0  # seconds to look for any plan at all where first-fit finds none
 NAMED = 5  # pieces named in a refusal
 
 
-def plan(job: Job, budget: Budget = STANDARD, progress: Callable[[Progress], None] | None = None) -> Plan:
+def plan(
+    job: Job,
+    budget: Budget = STANDARD,
+    progress: Callable[[Progress], None] | None = None,
+    better: Callable[[Plan], None] | None = None,
+) -> Plan:
     """Choose and cut the cheapest sticks that give every piece.
 
     Args:
         job: pieces and stock of one profile.
         budget: how hard to work.
-        progress: called with every better plan or bound.
+        progress: called with the cost and bound so far, whenever one of them changes.
+        better: called with every better plan, before the work is done; for whoever may have to stop it.
 
     Raises:
         StockError: the job makes no sense, or no plan gives every piece; with every fault.
@@ -42,47 +48,55 @@ def plan(job: Job, budget: Budget = STANDARD, progress: Callable[[Progress], Non
         return Plan(job.profile, (), 0, 0, monotonic() - began, "first_fit")
     short = material_short(problem) * problem.unit
     if short > 0:
-        raise _refused(
-            "not_enough_stock", f"All the stock there is falls {short} in short of the pieces and kerfs."
+        text = f"All the stock there is falls {short} in short of the pieces and kerfs."
+        raise _refused("not_enough_stock", text)
+    effort = Effort(budget.seconds)
+    named: list[Cut] | None = None
+
+    def laid_out(search: Best) -> Plan:
+        assert search.cuts is not None
+        proven = search.cost == search.bound
+        why = (search.stopped or effort.stopped or "work") if budget.seconds else "budget"
+        return Plan(
+            job.profile,
+            lay_out(job, problem, search.cuts),
+            search.cost,
+            search.bound,
+            monotonic() - began,
+            search.method,
+            None if proven else why,
+            problem.split,
+            effort.spent,
         )
-    cuts, left_over = first_fit(problem)
-    bound, method, stopped = material_bound(problem), "first_fit", None
 
-    def report(cost_cents: int, bound_cents: int) -> None:
+    def report(search: Best) -> None:
+        nonlocal named
+        if search.cuts is None:
+            return
         if progress is not None:
-            progress(Progress(cost_cents, bound_cents, monotonic() - began))
+            progress(Progress(search.cost, search.bound, monotonic() - began))
+        if better is not None and search.cuts is not named:
+            named = search.cuts
+            better(laid_out(search))
 
-    if cuts is not None:
-        report(cost(problem, cuts), bound)
-    seconds = max(LEAST, budget.seconds) if cuts is None else budget.seconds
-    if seconds and (cuts is None or cost(problem, cuts) > bound):
-        effort = Effort(seconds)
-        try:
-            search = Search(problem, Pricer(problem, seconds), cuts, bound, effort, report)
-        except UnpriceableError:
-            stopped = "size"
-            if cuts is not None:
-                cuts, bound = coarsely(problem, cuts, bound, effort)
-                method = "columns"
-                report(cost(problem, cuts), bound)
-        else:
-            search.run()
-            cuts, bound, method, stopped = search.cuts, search.bound, search.method, effort.stopped
-    if cuts is None:
-        raise _unmet(job, problem, left_over, sure=stopped is None)
-    layouts = lay_out(job, problem, cuts)
-    price = cost(problem, cuts)
-    proven = price == bound
-    return Plan(
-        job.profile,
-        layouts,
-        price,
-        bound,
-        monotonic() - began,
-        method,
-        None if proven else stopped or "budget",
-        problem.split,
-    )
+    cuts, left_over = first_fit(problem)
+    best = Best(problem, cuts, material_bound(problem), report)
+    best.report()
+    if budget.seconds and not best.proven:
+        _search(problem, best, effort)
+    if best.cuts is None:
+        raise _unmet(job, problem, left_over, sure=bool(budget.seconds) and effort.stopped is None)
+    return laid_out(best)
+
+
+def _search(problem: Problem, best: Best, effort: Effort) -> None:
+    try:
+        pricer = Pricer(problem, effort.left)
+    except UnpriceableError:
+        best.stopped = "size"
+        coarsely(problem, best, effort)
+    else:
+        Search(problem, pricer, best, effort).run()
 
 
 def _unmet(job: Job, problem: Problem, left_over: Sequence[int], sure: bool) -> StockError:

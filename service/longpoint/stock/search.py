@@ -6,7 +6,6 @@ nearly always a plan, and a dive finds it. Where there is none the patterns that
 and an integer program settles it.
 """
 
-from collections.abc import Callable
 from dataclasses import dataclass, field
 from fractions import Fraction
 from heapq import heappop, heappush
@@ -14,10 +13,10 @@ from math import ceil, floor
 
 import numpy as np
 
+from .best import Best
 from .bound import round_up
 from .dive import Chosen, dive, quick_dive
 from .effort import Effort
-from .firstfit import Cut, cost
 from .master import Box, Master, Relaxed
 from .pricing import Column, Pricer
 from .problem import Problem
@@ -54,33 +53,13 @@ class Node:
 
 
 class Search:
-    """Betters a plan and its bound until they meet or the effort is spent.
+    """Betters a plan and its bound until they meet or the effort is spent."""
 
-    Attributes:
-        cuts: the best plan, or None as long as there is none.
-        cost: its cents; more than any plan's as long as there is none.
-        bound: cents no plan costs less than.
-        method: what found the plan.
-    """
-
-    def __init__(
-        self,
-        problem: Problem,
-        pricer: Pricer,
-        cuts: list[Cut] | None,
-        bound: int,
-        effort: Effort,
-        report: Callable[[int, int], None],
-    ) -> None:
+    def __init__(self, problem: Problem, pricer: Pricer, best: Best, effort: Effort) -> None:
         self._problem = problem
         self._wanted = [item.demand for item in problem.items]
+        self._best = best
         self._effort = effort
-        self._report = report
-        self.cuts = cuts
-        self.bound = bound
-        self.method = "first_fit"
-        self._step = max(1, round_up(problem, Fraction(1)))
-        self.cost = self._more_than_any() if cuts is None else cost(problem, cuts)
         self._master = Master(problem, pricer, effort)
         self._heap: list[Node] = []
         self._born = 0
@@ -98,13 +77,13 @@ class Search:
     def run(self) -> None:
         """Work until the plan is proven or the effort is spent."""
         root = self.relax()
-        if not self._done:
+        if not self._best.proven:
             self._take(quick_dive(self._problem, self._master, root, self._effort), "columns")
         self._push(0, root)
-        while self._heap and not self._done and not self._effort.stopped:
+        while self._heap and not self._best.proven and not self._effort.stopped:
             node = heappop(self._heap)
             self._raise(node.bound)
-            if self._done or node.bound >= self._cut:
+            if self._best.proven or node.bound >= self._cut:
                 break
             if node.sticks is None:
                 self._branch(node)
@@ -116,30 +95,23 @@ class Search:
             self._raise(self._cut)
 
     @property
-    def _done(self) -> bool:
-        return self.bound >= self.cost
-
-    @property
     def _cut(self) -> int:
         """A bound past this leaves room for nothing cheaper than the best plan."""
-        return (self.cost - self._step) * self._master.scale + 1
+        return (self._best.cost - self._best.step) * self._master.scale + 1
 
     def _seed(self) -> None:
-        for pattern, _ in self.cuts or ():
+        for pattern, _ in self._best.cuts or ():
             counts = [0] * len(self._wanted)
             for form in pattern.forms:
                 counts[form.item] += 1
             self._master.add(Column(pattern.stock, tuple(counts), pattern.forms))
-
-    def _more_than_any(self) -> int:
-        return self._step + sum(self._wanted) * max(stock.price for stock in self._problem.stocks)
 
     def _root(self) -> Box:
         pieces = sum(self._wanted)
         high = []
         for stock in self._problem.stocks:
             most = pieces if stock.most is None else min(pieces, stock.most)
-            high.append(min(most, self.cost // stock.price) if stock.price else most)
+            high.append(min(most, self._best.cost // stock.price) if stock.price else most)
         return Box((0,) * (len(high) + 1), (*high, min(pieces, sum(high))))
 
     def _push(self, bound: int, box: Box, sticks: tuple[int, ...] | None = None) -> None:
@@ -151,13 +123,8 @@ class Search:
 
     def _raise(self, bound: int) -> None:
         """Take a bound on everything still open."""
-        if self._stuck is not None:
-            bound = min(bound, self._stuck)
-        cents = min(round_up(self._problem, Fraction(bound, self._master.scale)), self.cost)
-        if cents > self.bound:
-            self.bound = cents
-            if self.cuts is not None:
-                self._report(self.cost, self.bound)
+        least = bound if self._stuck is None else min(bound, self._stuck)
+        self._best.raise_to(Fraction(least, self._master.scale))
 
     def _branch(self, node: Node) -> None:
         """Relax a box; halve it where the number of sticks is broken, or keep it as a leaf."""
@@ -210,7 +177,7 @@ class Search:
                 self._push(node.bound, node.box, node.sticks)
                 return
         relaxed = self._master.relax(self._wanted, node.box, self._cut)
-        spare = (self.cost - self._step) * self._master.scale - relaxed.bound
+        spare = (self._best.cost - self._best.step) * self._master.scale - relaxed.bound
         if spare < 0:
             return
         high = node.box.high
@@ -222,8 +189,8 @@ class Search:
                 columns,
                 self._wanted,
                 high,
-                self.cost - self._step,
-                self.bound,
+                self._best.cost - self._best.step,
+                self._best.bound,
                 NODES,
                 self._effort,
             )
@@ -234,18 +201,14 @@ class Search:
     def _dive_at(self, sticks: tuple[int, ...], bound: int, attempt: int) -> None:
         """Look for a plan with no more than those sticks, at what they are bound to cost."""
         cents = round_up(self._problem, Fraction(bound, self._master.scale))
-        if cents < self.cost:
+        if cents < self._best.cost:
             box = Box((0,) * len(sticks), sticks)
             chosen = dive(self._problem, self._master, box, cents, cents, attempt, self._effort)
             self._take(chosen, "columns")
 
     def _take(self, chosen: Chosen | None, method: str) -> None:
-        if chosen is None:
-            return
-        cuts = settle(self._problem, chosen)
-        if cost(self._problem, cuts) < self.cost:
-            self.cuts, self.cost, self.method = cuts, cost(self._problem, cuts), method
-            self._report(self.cost, self.bound)
+        if chosen is not None:
+            self._best.take(settle(self._problem, chosen), method)
 
     def _sticks(self, relaxed: Relaxed) -> list[float]:
         totals = [0.0] * (len(self._problem.stocks) + 1)

@@ -1,0 +1,67 @@
+"""The best plan so far and the bound on all plans: what every part of the search reads and betters."""
+
+from collections.abc import Callable, Sequence
+from fractions import Fraction
+
+from .bound import round_up
+from .firstfit import Cut, cost
+from .problem import Problem
+
+__all__ = ["Best"]
+
+
+class Best:
+    """The best plan and bound so far.
+
+    Attributes:
+        cuts: the best plan, or None as long as there is none.
+        cost: its cents; more than any plan's as long as there is none.
+        bound: cents no plan costs less than.
+        method: what found the plan.
+        stopped: why the search could not be made as it should.
+        step: what all costs are multiples of.
+    """
+
+    def __init__(
+        self,
+        problem: Problem,
+        cuts: list[Cut] | None,
+        bound: int,
+        report: Callable[["Best"], None] | None = None,
+    ) -> None:
+        self._problem = problem
+        self._report = report
+        self.step = max(1, round_up(problem, Fraction(1)))
+        self.cuts = cuts
+        self.cost = self._more_than_any() if cuts is None else cost(problem, cuts)
+        self.bound = min(bound, self.cost)
+        self.method = "first_fit"
+        self.stopped: str | None = None
+
+    @property
+    def proven(self) -> bool:
+        """Whether nothing is left to find."""
+        return self.bound >= self.cost
+
+    def take(self, cuts: Sequence[Cut], method: str) -> None:
+        """Take a plan if it is cheaper."""
+        price = cost(self._problem, cuts)
+        if price < self.cost:
+            self.cuts, self.cost, self.method = list(cuts), price, method
+            self.report()
+
+    def raise_to(self, bound: Fraction | int) -> None:
+        """Take a bound, rounded up to a sum of prices, if it is higher."""
+        cents = min(round_up(self._problem, Fraction(bound)), self.cost)
+        if cents > self.bound:
+            self.bound = cents
+            self.report()
+
+    def report(self) -> None:
+        """Tell whoever listens."""
+        if self._report is not None:
+            self._report(self)
+
+    def _more_than_any(self) -> int:
+        pieces = sum(item.demand for item in self._problem.items)
+        return self.step + pieces * max(stock.price for stock in self._problem.stocks)
