@@ -18,6 +18,7 @@ from longpoint.api.errors import HANDLERS
 from longpoint.api.frame import Frame
 from longpoint.api.gate import Gate
 from longpoint.api.limits import RateLimit
+from longpoint.api.planning_pool import PlanningPool
 from longpoint.api.request import ApiRequest, negotiate
 from longpoint.api.routes import OPERATIONS
 from longpoint.api.storage import on_storage_error
@@ -38,7 +39,8 @@ def create_app(settings: Settings | None = None) -> Litestar:
     store = Store(settings.database) if settings.database else None
     rate = RateLimit(settings.rate_limit, settings.rate_seconds) if settings.rate_limit else None
     access = Access(store, rate)
-    closers: list[Any] = [access.close]
+    planning = PlanningPool(settings.planners, settings.planning_queue)
+    closers: list[Any] = [access.close, planning.close]
     if store:
         closers.append(store.close)
     if log:
@@ -59,6 +61,7 @@ def create_app(settings: Settings | None = None) -> Litestar:
             {
                 "store": store,
                 "access": access,
+                "planning": planning,
                 "body_seconds": settings.body_seconds,
                 "notice": Notice(settings.notice_seconds),
             }

@@ -97,6 +97,12 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
             description="How long a server told to stop still serves, not ready any more, before it stops.",
         ),
     ] = 0.0
+    planners: Annotated[
+        int, Meta(ge=1, le=64, description="Processes that plan cutting jobs, of each server process.")
+    ] = 1
+    planning_queue: Annotated[
+        int, Meta(ge=0, le=1000, description="Requests that may wait for a planning process.")
+    ] = 8
     drain_seconds: Annotated[
         int, Meta(ge=0, le=300, description="How long a stopping server then waits for answers under way.")
     ] = 20

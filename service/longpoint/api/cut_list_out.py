@@ -26,7 +26,8 @@ from longpoint.shop.house import BuiltOpening, CutList, piece_key
 from longpoint.stock import Layout, Placed, Plan
 
 UNPROVEN = (
-    "The sticks were laid out first-fit and are not proven cheapest: the bound says how far off they can be."
+    "Not all sticks are proven cheapest: the bound of each plan says how far off it can be, and more "
+    "`planning_seconds` may close the gap."
 )
 NO_STOCK = "No stock was given for {}: its parts are computed, its sticks are not."
 

@@ -58,8 +58,13 @@ def on_http_exception(request: Request[Any, Any, Any], refusal: HTTPException) -
 
 def on_failure(request: Request[Any, Any, Any], failure: Exception) -> Response[bytes]:
     """Answer a fault of the service: log it whole, tell the caller nothing of the inside."""
+    return on_problem(request, logged(request, failure))
+
+
+def logged(request: Request[Any, Any, Any], failure: Exception) -> Problem:
+    """Log a fault of the service, and what to tell the caller instead."""
     _log.error("failed to answer %s", request.scope["state"][REQUEST_ID], exc_info=failure)
-    return on_problem(request, InternalError("Something went wrong inside the service; it has been logged."))
+    return InternalError("Something went wrong inside the service; it has been logged.")
 
 
 HANDLERS: dict[int | type[Exception], Callable[..., Any]] = {

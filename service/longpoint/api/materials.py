@@ -5,7 +5,7 @@ from __future__ import annotations
 from litestar import post
 from litestar.params import JSONBody
 
-from longpoint.api.cut_list import work_out
+from longpoint.api.cut_list_work import CutListWork
 from longpoint.api.examples import MATERIALS
 from longpoint.api.operation import operation
 from longpoint.api.wire_cut_list import CutListRequest
@@ -20,7 +20,7 @@ from longpoint.shop import Section
 )
 async def compute_materials(data: JSONBody[MaterialsRequest]) -> MaterialsAnswer:
     """Nails, glue, caulk, filler, paint and the rest, each with what it was computed from, in packages as sold."""
-    _, done = work_out(
+    _, done = CutListWork(
         CutListRequest(
             openings=data.openings,
             trim_specs=data.trim_specs,
@@ -30,6 +30,6 @@ async def compute_materials(data: JSONBody[MaterialsRequest]) -> MaterialsAnswer
             include=[Section.MATERIALS],
             shop=data.shop,
         )
-    )
+    ).done()
     assert done.materials is not None
     return MaterialsAnswer(materials_out(done.materials), [caution_out(each) for each in done.cautions])

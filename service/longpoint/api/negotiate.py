@@ -7,6 +7,7 @@ JSON = "application/json"
 MSGPACK = "application/vnd.msgpack"
 MSGPACK_SHORT = "application/msgpack"
 CSV = "text/csv"
+EVENTS = "text/event-stream"
 BOTH = (JSON, MSGPACK, MSGPACK_SHORT)
 """What every computation reads and answers in."""
 

@@ -41,13 +41,18 @@ class PlanningPool:
     Args:
         processes: how many plan at once.
         waiting: how many requests may wait for one of them.
+
+    Attributes:
+        idle: processes that wait for work.
+        working: processes at work.
     """
 
     def __init__(self, processes: int, waiting: int) -> None:
         self._free = processes
         self._most_waiting = waiting
         self._queue: list[asyncio.Future[None]] = []
-        self._idle: list[_Worker] = []
+        self.idle: list[_Worker] = []
+        self.working: list[_Worker] = []
         self._threads = ThreadPoolExecutor(processes, thread_name_prefix="planning")
 
     async def plan(self, jobs: tuple[Job, ...], seconds: float, tell: Tell) -> list[Outcome]:
@@ -60,31 +65,49 @@ class PlanningPool:
         """
         await self._take_turn(seconds)
         try:
-            worker = self._idle.pop() if self._idle else _Worker()
+            worker = self._ready()
+            self.working.append(worker)
             try:
                 outcomes = await worker.plan(jobs, seconds, tell, self._threads)
             except BaseException:
                 worker.kill()
                 raise
+            finally:
+                self.working.remove(worker)
             if worker.alive:
-                self._idle.append(worker)
+                self.idle.append(worker)
             return outcomes
         finally:
             self._give_turn()
 
+    def refuse_when_full(self, seconds: float) -> None:
+        """Refuse now what `plan` would refuse.
+
+        Raises:
+            PlanningBusy: when too many wait already.
+        """
+        if not self._free and len(self._queue) >= self._most_waiting:
+            wait = str(ceil(seconds + 1))
+            raise PlanningBusy("Every planner is busy and the queue is full.", headers={"retry-after": wait})
+
     async def close(self) -> None:
         """End the idle processes; those at work end with what they work for."""
-        while self._idle:
-            self._idle.pop().kill()
+        while self.idle:
+            self.idle.pop().kill()
         self._threads.shutdown(wait=False)
+
+    def _ready(self) -> _Worker:
+        while self.idle:
+            worker = self.idle.pop()
+            if worker.alive:
+                return worker
+        return _Worker()
 
     async def _take_turn(self, seconds: float) -> None:
         if self._free:
             self._free -= 1
             return
-        if len(self._queue) >= self._most_waiting:
-            wait = str(ceil(seconds + 1))
-            raise PlanningBusy("Every planner is busy and the queue is full.", headers={"retry-after": wait})
+        self.refuse_when_full(seconds)
         turn = asyncio.get_running_loop().create_future()
         self._queue.append(turn)
         try:
@@ -117,6 +140,7 @@ class _Worker:
             env=env,
             start_new_session=True,
         )
+        self._ready = False  # it says so once all it needs is loaded
         # Whoever forgets the pool must not leave the process behind.
         self._end = weakref.finalize(self, _end, self._process)
 
@@ -132,10 +156,13 @@ class _Worker:
     ) -> list[Outcome]:
         loop = asyncio.get_running_loop()
         outcomes: list[Outcome] = [None] * len(jobs)
-        deadline = monotonic() + seconds + GRACE
         source, sink = self._process.stdout, self._process.stdin
         assert source is not None
         assert sink is not None
+        if not self._ready:
+            await loop.run_in_executor(threads, read, source)
+            self._ready = True
+        deadline = monotonic() + seconds + GRACE
         await loop.run_in_executor(threads, write, sink, (jobs, seconds))
         while True:
             coming = loop.run_in_executor(threads, read, source)

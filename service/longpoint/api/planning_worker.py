@@ -13,21 +13,22 @@ import sys
 from collections.abc import Callable
 from queue import SimpleQueue
 from threading import Thread
-from typing import Any, BinaryIO
+from typing import IO, Any
 
 from longpoint.stock import Budget, Job, Plan, Progress, StockError, plan
 
+BETWEEN = 0.05  # seconds between two bounds that are told
 LENGTH = struct.Struct(">I")
 
 
-def write(stream: BinaryIO, message: Any) -> None:
+def write(stream: IO[bytes], message: Any) -> None:
     """Send one message."""
     body = pickle.dumps(message)
     stream.write(LENGTH.pack(len(body)) + body)
     stream.flush()
 
 
-def read(stream: BinaryIO) -> Any:
+def read(stream: IO[bytes]) -> Any:
     """The next message.
 
     Raises:
@@ -38,6 +39,22 @@ def read(stream: BinaryIO) -> Any:
         raise EOFError
     body = stream.read(LENGTH.unpack(head)[0])
     return pickle.loads(body)
+
+
+class Told:
+    """What a listener heard last: every better plan, and a better bound when some time has gone."""
+
+    def __init__(self) -> None:
+        self._cost = -1
+        self._seconds = 0.0
+
+    def due(self, step: Progress) -> bool:
+        """Whether to tell of this step."""
+        due = step.cost_cents != self._cost or step.seconds >= self._seconds + BETWEEN
+        due = due or step.cost_cents == step.bound_cents
+        if due:
+            self._cost, self._seconds = step.cost_cents, step.seconds
+        return due
 
 
 def plan_all(jobs: tuple[Job, ...], seconds: float, send: Callable[[Any], None]) -> None:
@@ -51,8 +68,11 @@ def plan_all(jobs: tuple[Job, ...], seconds: float, send: Callable[[Any], None])
     for done, index in enumerate(order):
         share = left / (len(order) - done)
 
-        def tell(step: Progress, index: int = index) -> None:
-            send(("progress", index, step))
+        told = Told()
+
+        def tell(step: Progress, index: int = index, told: Told = told) -> None:
+            if told.due(step):
+                send(("progress", index, step))
 
         def found(better: Plan, index: int = index) -> None:
             send(("better", index, better))
@@ -82,6 +102,7 @@ def main() -> None:
                 os._exit(0)
 
     Thread(target=listen, daemon=True).start()
+    write(out, ("ready", -1, None))
     while True:
         jobs, seconds = waiting.get()
         plan_all(jobs, seconds, lambda message: write(out, message))

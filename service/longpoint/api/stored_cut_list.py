@@ -12,8 +12,8 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
 from longpoint.api.conditional import ETAG, check_news, etag, state_tag
-from longpoint.api.cut_list import built_openings, planned
 from longpoint.api.cut_list_out import cut_list_out
+from longpoint.api.cut_list_work import built_openings, planned
 from longpoint.api.piece_documents import PieceDocument, cut_piece, piece_out, read_piece_document
 from longpoint.api.read_house import read_job
 from longpoint.api.recent import Recent

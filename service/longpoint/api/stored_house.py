@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 import msgspec
 
 from longpoint.api.build import raise_geometry
-from longpoint.api.cut_list import house_field
+from longpoint.api.cut_list_work import house_field
 from longpoint.api.faults import Faults, InvalidRequest
 from longpoint.api.problems import Fault
 from longpoint.api.read_house import read_house

@@ -84,6 +84,15 @@ class GroupIn(Wire):
 
 
 Groups = Annotated[list[GroupIn], Meta(max_length=500)]
+PlanningSeconds = Annotated[
+    float,
+    Meta(
+        ge=0,
+        le=30,
+        description="How long to search for cheaper sticks, all profiles together, where first-fit is not proven "
+        "cheapest; 0 takes first-fit.",
+    ),
+]
 
 
 class CutListRequest(Wire):
@@ -104,6 +113,7 @@ class CutListRequest(Wire):
     kerf: LengthText = "1/8 in"
     end_trim: LengthText = "1/2 in"
     keep_length: LengthText = "24 in"
+    planning_seconds: PlanningSeconds = 2.0
     currency: Currency = "USD"
     include: Sections = []
     shop: ShopIn | None = None

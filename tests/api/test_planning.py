@@ -1,0 +1,203 @@
+"""Sticks planned behind the API: searched for, told of as it goes, bounded, killable."""
+
+import asyncio
+import json
+from typing import Any
+
+import httpx
+import pytest
+
+from longpoint.api.examples import HOUSE_TRIM, KITCHEN_WINDOW
+from longpoint.api.planning_pool import PlanningBusy, PlanningPool
+from longpoint.app import create_app
+from longpoint.settings import Settings
+from longpoint.stock import Job, Plan, StockError
+from stock.checker import complaints
+from stock.jobs import house
+
+HARD = house(300, 25, 3)
+
+
+def request_for(windows: int, **more: Any) -> dict[str, Any]:
+    """A house whose first-fit is dearer than need be."""
+    openings = [
+        {
+            "mark": f"W{number}",
+            "trim": "house",
+            "readings": {
+                **KITCHEN_WINDOW,
+                "jamb_width": f"{20 + 7 * number % 31} {number % 16}/16 in",
+                "leg_height": f"{40 + 5 * number % 23} {3 * number % 16}/16 in",
+            },
+        }
+        for number in range(1, windows + 1)
+    ]
+    prices = {"8 ft": "8.00", "10 ft": "9.90", "12 ft": "11.76", "14 ft": "13.58", "16 ft": "15.36"}
+    sticks = [{"length": length, "price": price} for length, price in prices.items()]
+    return {
+        "openings": openings,
+        "trim_specs": {"house": HOUSE_TRIM},
+        "stock": [{"profile": "casing 2 1/2", "sticks": sticks}],
+        **more,
+    }
+
+
+def events(text: str) -> list[tuple[str, Any]]:
+    found = []
+    for block in text.strip().split("\n\n"):
+        name, data = block.split("\n")
+        found.append((name.removeprefix("event: "), json.loads(data.removeprefix("data: "))))
+    return found
+
+
+async def ask(
+    client: httpx.AsyncClient, body: dict[str, Any], accept: str = "application/json"
+) -> httpx.Response:
+    answer = await client.post("/v1/cut-list", json=body, headers={"accept": accept}, timeout=60)
+    assert answer.status_code == 200, answer.text
+    return answer
+
+
+async def test_a_search_is_cheaper_than_first_fit_and_proven(client):
+    first = (await ask(client, request_for(20, planning_seconds=0))).json()["plans"][0]
+    found = (await ask(client, request_for(20, planning_seconds=20))).json()["plans"][0]
+    assert (first["method"], first["proven"]) == ("first_fit", False)
+    assert found["proven"] is True
+    assert float(found["cost"]) < float(first["cost"])
+
+
+async def test_events_tell_of_each_step_and_end_in_the_answer(client):
+    body = request_for(20, planning_seconds=20)
+    answer = await ask(client, body, "text/event-stream")
+    assert answer.headers["content-type"].startswith("text/event-stream")
+    *steps, (last, cut_list) = events(answer.text)
+    assert steps
+    assert {name for name, _ in steps} == {"progress"}
+    assert {step["profile"] for _, step in steps} == {"casing 2 1/2"}
+    gaps = [step["gap"] for _, step in steps]
+    assert gaps == sorted(gaps, reverse=True)
+    plain = (await ask(client, body)).json()
+    for one in (cut_list, plain):
+        for plan in one["plans"]:
+            plan["seconds"] = 0
+    assert (last, cut_list) == ("answer", plain)
+
+
+async def test_events_without_a_search_are_the_answer_alone(client):
+    answer = await ask(client, request_for(3, planning_seconds=0), "text/event-stream")
+    assert [name for name, _ in events(answer.text)] == ["answer"]
+
+
+async def test_a_refusal_is_told_before_any_event(client):
+    body = request_for(3)
+    body["openings"][0]["readings"]["jamb_width"] = "-3 in"
+    answer = await client.post("/v1/cut-list", json=body, headers={"accept": "text/event-stream"})
+    assert answer.status_code == 422
+    assert answer.headers["content-type"] == "application/problem+json"
+
+
+async def test_stock_that_cannot_give_every_piece_is_refused(client):
+    body = request_for(3)
+    body["stock"][0]["sticks"] = [{"length": "16 ft", "price": "15.36", "available": 2}]
+    answer = await client.post("/v1/cut-list", json=body)
+    assert answer.status_code == 422
+    assert {fault["code"] for fault in answer.json()["errors"]} == {"not-enough-stock"}
+
+
+async def test_a_full_queue_says_when_to_come_again():
+    app = create_app(Settings(access_log=False, planning_queue=0))
+    pool: PlanningPool = app.state.planning
+    transport = httpx.ASGITransport(app=app)
+    async with httpx.AsyncClient(transport=transport, base_url="http://longpoint") as client:
+        first = asyncio.create_task(pool.plan((HARD,), 20.0, lambda _index, _step: None))
+        await asyncio.sleep(0)
+        for accept in ("application/json", "text/event-stream"):
+            headers = {"accept": accept}
+            refused = await client.post("/v1/cut-list", json=request_for(20), headers=headers)
+            assert refused.status_code == 503
+            assert refused.json()["type"] == "/problems/planning-busy"
+            assert int(refused.headers["retry-after"]) >= 1
+        answered = await client.post("/v1/cut-list", json=request_for(20, planning_seconds=0))
+        assert answered.status_code == 200
+        first.cancel()
+        await asyncio.gather(first, return_exceptions=True)
+    await pool.close()
+
+
+@pytest.fixture
+async def pool():
+    made = PlanningPool(processes=1, waiting=1)
+    yield made
+    await made.close()
+
+
+async def planned(pool: PlanningPool, job: Job, seconds: float) -> Plan:
+    (outcome,) = await pool.plan((job,), seconds, lambda _index, _step: None)
+    assert isinstance(outcome, Plan)
+    assert not complaints(job, outcome)
+    return outcome
+
+
+async def test_a_cancelled_plan_frees_its_place_at_once(pool):
+    begun = asyncio.Event()
+    task = asyncio.create_task(pool.plan((HARD,), 30.0, lambda _index, _step: begun.set()))
+    await begun.wait()
+    worker = pool.working[0]
+    task.cancel()
+    with pytest.raises(asyncio.CancelledError):
+        await task
+    assert not worker.alive
+    assert (await planned(pool, house(12, 6, 1), 10.0)).proven
+
+
+async def test_those_who_wait_are_served_in_turn_and_the_rest_refused(pool):
+    first = asyncio.create_task(planned(pool, house(12, 6, 1), 10.0))
+    await asyncio.sleep(0)
+    second = asyncio.create_task(planned(pool, house(12, 6, 2), 10.0))
+    await asyncio.sleep(0)
+    with pytest.raises(PlanningBusy):
+        await planned(pool, house(12, 6, 3), 10.0)
+    assert (await first).proven
+    assert (await second).proven
+
+
+async def test_one_who_gives_up_waiting_leaves_the_queue(pool):
+    first = asyncio.create_task(planned(pool, house(12, 6, 1), 10.0))
+    await asyncio.sleep(0)
+    second = asyncio.create_task(planned(pool, house(12, 6, 2), 10.0))
+    await asyncio.sleep(0)
+    second.cancel()
+    await asyncio.gather(second, return_exceptions=True)
+    third = asyncio.create_task(planned(pool, house(12, 6, 3), 10.0))
+    assert (await first).proven
+    assert (await third).proven
+
+
+async def test_a_process_that_hangs_is_killed_and_its_best_plan_kept(pool, monkeypatch):
+    monkeypatch.setattr("longpoint.api.planning_pool.GRACE", -28.0)  # a budget of 30 s and a patience of two
+    outcome = await planned(pool, house(1000, 40, 1), 30.0)
+    assert outcome.cost_cents > 0
+    assert not pool.working
+
+
+async def test_a_process_that_dies_is_replaced(pool):
+    await planned(pool, house(12, 6, 1), 10.0)
+    pool.idle[0].kill()
+    assert (await planned(pool, house(12, 6, 2), 10.0)).proven
+
+
+async def test_a_job_that_cannot_be_planned_comes_back_as_its_faults(pool):
+    job = house(12, 6, 1)
+    short = Job("casing", job.pieces, (), kerf=job.kerf)
+    (outcome,) = await pool.plan((short,), 5.0, lambda _index, _step: None)
+    assert isinstance(outcome, StockError)
+    assert [fault.code for fault in outcome.faults] == ["no_stock"]
+
+
+async def test_jobs_of_one_request_are_each_planned(pool):
+    jobs = tuple(house(12, 6, seed) for seed in range(3))
+    outcomes = await pool.plan(jobs, 15.0, lambda _index, _step: None)
+    for job, outcome in zip(jobs, outcomes, strict=True):
+        assert isinstance(outcome, Plan)
+        assert not complaints(job, outcome)
+        assert outcome.proven
