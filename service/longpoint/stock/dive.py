@@ -22,8 +22,8 @@ __all__ = ["Chosen", "dive", "quick_dive"]
 Chosen = list[tuple[Column, int]]
 
 FEW = 9.0  # sticks left at which they are chosen all at once
-MOST_COLUMNS = 2500
-NODES = 150
+MOST_COLUMNS = 1000
+NODES = 60
 PRICINGS = 4  # at each step of a quick dive
 NEAR = 0.7  # of a stick, to be taken as a whole one in a quick dive
 

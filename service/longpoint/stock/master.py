@@ -24,6 +24,7 @@ BACK, AHEAD = 6, 10  # how far prices to try are drawn towards those of the best
 LEAST = 1  # no item is worth nothing, so that a pattern is never worth less for holding one more
 DEAR = 1000  # a piece left out costs this many of the dearest stick
 Whole = NDArray[np.int64]
+EPSILON = 1e-6
 NO_INDEX = np.array([], dtype=np.int32)
 NO_VALUE = np.array([], dtype=np.float64)
 
@@ -146,7 +147,13 @@ class Master:
             self.add(column)
 
     def relax(
-        self, wanted: Sequence[int], box: Box, cut: int, rough: bool = False, pricings: int | None = None
+        self,
+        wanted: Sequence[int],
+        box: Box,
+        cut: int,
+        rough: bool = False,
+        pricings: int | None = None,
+        content: bool = False,
     ) -> Relaxed:
         """Solve for those demands within the box, adding columns while they help.
 
@@ -156,6 +163,7 @@ class Master:
             cut: a bound that is good enough to stop at.
             rough: stop when the bound, rounded up to a sum of prices, can rise no more.
             pricings: stop after so many.
+            content: stop as soon as no piece is left out, whatever it costs.
         """
         self._set(wanted, box)
         best = -1
@@ -181,14 +189,24 @@ class Master:
                     break
             if not grown or best >= cut or priced >= (pricings or 1 << 62):
                 break
+            if content and self._missing() < EPSILON:
+                break
             if rough and self._rounded(best) >= self._rounded(cost * self.scale):
                 break
         self._settled = True
         solution = np.array(self._solver.getSolution().col_value)
-        missing = float(solution[: self._items].sum())
+        missing = self._missing()
         sticks = solution[self._items :]
         unused = np.zeros(len(self.columns) - len(sticks))
         return Relaxed(best, *at, np.append(sticks, unused), missing, cost)
+
+    def worth_of_all(self, wanted: Sequence[int], relaxed: Relaxed) -> int:
+        """What all pieces are worth together by the values that gave the bound."""
+        return sum(value * demand for value, demand in zip(relaxed.values, wanted, strict=True))
+
+    def _missing(self) -> float:
+        """Pieces that the linear program leaves out."""
+        return float(sum(self._solver.getSolution().col_value[: self._items]))
 
     def _tries(self, duals: Whole) -> Iterator[Whole]:
         """Prices to try: first some way back towards those of the best bound, which swing less, then as they are."""

@@ -1,0 +1,125 @@
+"""Numbers of sticks: every way to spend so many cents on the stocks that could still give all pieces.
+
+Any values of the pieces make a cut: the sticks taken must together hold at least what all pieces are worth. The
+duals of the linear program make cuts that rule out most tallies at once, in exact whole numbers.
+"""
+
+from collections.abc import Sequence
+
+import numpy as np
+from numpy.typing import NDArray
+
+from .problem import Problem
+
+__all__ = ["Tallies"]
+
+MOST = 150_000  # tallies held at once
+ROOM = 61  # bits of a whole number that sums may fill
+
+Whole = NDArray[np.int64]
+
+
+class Tallies:
+    """Tallies of sticks, cheapest and then fewest first.
+
+    Args:
+        problem: the job in units.
+        high: how many sticks of each stock, at most.
+    """
+
+    def __init__(self, problem: Problem, high: Sequence[int]) -> None:
+        self._prices = [stock.price for stock in problem.stocks]
+        self._high = list(high)
+        self._cuts: list[tuple[Whole, int]] = []
+        self._rows: Whole = np.zeros((0, len(high)), dtype=np.int64)
+        self._costs: Whole = np.zeros(0, dtype=np.int64)
+
+    def spend(self, least: int, most: int, values: int, worth: Sequence[int], scale: int) -> bool:
+        """Hold the tallies that cost at least ``least`` and less than ``most`` cents.
+
+        Args:
+            least: cents.
+            most: cents.
+            values: what all pieces are worth together, in cents times ``scale``.
+            worth: the most one stick of each stock holds, in the same unit.
+            scale: of both.
+
+        Returns:
+            False when there are too many to hold.
+        """
+        spare = (most - 1) * scale - values  # what may be lost on sticks worth less than their price
+        losses = [price * scale - one for price, one in zip(self._prices, worth, strict=True)]
+        tops = [self._top(stock, most, losses[stock], spare) for stock in range(len(losses))]
+        *order, last = sorted(range(len(losses)), key=lambda stock: (self._prices[stock] > 0, tops[stock]))
+        cost = np.zeros(1, dtype=np.int64)
+        lost = np.zeros(1, dtype=np.float64)
+        kept: dict[int, Whole] = {}
+        slack = abs(spare) * 1e-9 + 1.0  # the loss is only summed to leave tallies out early, so floats do
+        for stock in order:
+            size, number = len(cost), tops[stock] + 1
+            if size * number > 20 * MOST:
+                return False
+            taken = np.repeat(np.arange(number, dtype=np.int64), size)
+            cost = np.tile(cost, number) + taken * self._prices[stock]
+            lost = np.tile(lost, number) + taken.astype(np.float64) * float(losses[stock])
+            keep = (cost < most) & (lost <= spare + slack)
+            kept = {one: np.tile(row, number)[keep] for one, row in kept.items()}
+            kept[stock] = taken[keep]
+            cost, lost = cost[keep], lost[keep]
+        rows, costs = self._with_last(kept, cost, last, tops[last], (least, most))
+        if len(costs) > MOST:
+            return False
+        first = np.lexsort((*rows.T, rows.sum(axis=1), costs))
+        self._rows, self._costs = rows[first], costs[first]
+        for worths, wanted in self._cuts:
+            self._filter(worths, wanted)
+        return True
+
+    def _top(self, stock: int, most: int, loss: int, spare: int) -> int:
+        """No more than this many of a stock."""
+        price = self._prices[stock]
+        top = self._high[stock] if not price else min(self._high[stock], (most - 1) // price)
+        return min(top, max(0, spare) // loss) if loss > 0 else top
+
+    def _with_last(
+        self, kept: dict[int, Whole], cost: Whole, last: int, top: int, span: tuple[int, int]
+    ) -> tuple[Whole, Whole]:
+        """The tallies with as many of the last stock as bring their cost into the span."""
+        price = self._prices[last]
+        if price:
+            low = np.maximum(0, -((cost - span[0]) // price))
+            high = np.minimum(top, (span[1] - 1 - cost) // price)
+        else:
+            low, high = np.zeros_like(cost), np.where(cost >= span[0], top, -1)
+        number = np.maximum(0, high - low + 1)
+        total = int(number.sum())
+        if total > MOST:
+            return np.zeros((0, 0), dtype=np.int64), np.zeros(total, dtype=np.int64)
+        which = np.repeat(np.arange(len(cost)), number)
+        taken = np.arange(total) - np.repeat(np.cumsum(number) - number, number) + low[which]
+        columns = {stock: row[which] for stock, row in kept.items()}
+        columns[last] = taken
+        rows = np.stack([columns[stock] for stock in range(len(self._prices))], axis=1)
+        return rows, cost[which] + taken * price
+
+    def cut(self, values: int, worth: Sequence[int]) -> None:
+        """Leave out the tallies whose sticks cannot hold what all pieces are worth."""
+        shift = max(0, (max(worth) * (sum(self._high) + 1)).bit_length() - ROOM)
+        worths = np.array([-(-one >> shift) for one in worth], dtype=np.int64)
+        self._cuts.append((worths, values >> shift))
+        self._filter(worths, values >> shift)
+
+    def _filter(self, worths: Whole, wanted: int) -> None:
+        keep = self._rows @ worths >= wanted
+        self._rows, self._costs = self._rows[keep], self._costs[keep]
+
+    @property
+    def cheapest(self) -> tuple[int, tuple[int, ...]] | None:
+        """The cheapest tally and its cents, or None when there is none left."""
+        if not len(self._costs):
+            return None
+        return int(self._costs[0]), tuple(self._rows[0].tolist())
+
+    def drop(self) -> None:
+        """Leave out the cheapest."""
+        self._rows, self._costs = self._rows[1:], self._costs[1:]
