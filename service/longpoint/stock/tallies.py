@@ -5,6 +5,8 @@ duals of the linear program make cuts that rule out most tallies at once, in exa
 """
 
 from collections.abc import Sequence
+from fractions import Fraction
+from math import ceil, floor
 
 import numpy as np
 from numpy.typing import NDArray
@@ -30,6 +32,7 @@ class Tallies:
     def __init__(self, problem: Problem, high: Sequence[int]) -> None:
         self._prices = [stock.price for stock in problem.stocks]
         self._high = list(high)
+        self._endless = [stock.most is None for stock in problem.stocks]
         self._cuts: list[tuple[Whole, int]] = []
         self._rows: Whole = np.zeros((0, len(high)), dtype=np.int64)
         self._costs: Whole = np.zeros(0, dtype=np.int64)
@@ -47,9 +50,17 @@ class Tallies:
         Returns:
             False when there are too many to hold.
         """
-        spare = (most - 1) * scale - values  # what may be lost on sticks worth less than their price
-        losses = [price * scale - one for price, one in zip(self._prices, worth, strict=True)]
-        tops = [self._top(stock, most, losses[stock], spare) for stock in range(len(losses))]
+        # What a tally may lose on sticks worth less than their price. A stock that never runs out must not be worth
+        # more than its price, so all is taken down in proportion; one that does may be, as often as it is there.
+        share = min([Fraction(1), *(self._fair(stock, one, scale) for stock, one in enumerate(worth))])
+        losses = [price * scale - ceil(share * one) for price, one in zip(self._prices, worth, strict=True)]
+        tops = [self._top(stock, most) for stock in range(len(losses))]
+        spare = (most - 1) * scale - floor(share * values)
+        spare += sum(-loss * top for loss, top in zip(losses, tops, strict=True) if loss < 0)
+        tops = [
+            min(top, max(0, spare) // loss) if loss > 0 else top
+            for loss, top in zip(losses, tops, strict=True)
+        ]
         *order, last = sorted(range(len(losses)), key=lambda stock: (self._prices[stock] > 0, tops[stock]))
         cost = np.zeros(1, dtype=np.int64)
         lost = np.zeros(1, dtype=np.float64)
@@ -61,7 +72,7 @@ class Tallies:
                 return False
             taken = np.repeat(np.arange(number, dtype=np.int64), size)
             cost = np.tile(cost, number) + taken * self._prices[stock]
-            lost = np.tile(lost, number) + taken.astype(np.float64) * float(losses[stock])
+            lost = np.tile(lost, number) + taken.astype(np.float64) * float(max(0, losses[stock]))
             keep = (cost < most) & (lost <= spare + slack)
             kept = {one: np.tile(row, number)[keep] for one, row in kept.items()}
             kept[stock] = taken[keep]
@@ -75,11 +86,16 @@ class Tallies:
             self._filter(worths, wanted)
         return True
 
-    def _top(self, stock: int, most: int, loss: int, spare: int) -> int:
-        """No more than this many of a stock."""
+    def _fair(self, stock: int, worth: int, scale: int) -> Fraction:
+        """The share of its worth at which a stock that never runs out is worth its price at most."""
+        if worth <= 0 or not self._endless[stock]:
+            return Fraction(1)
+        return Fraction(self._prices[stock] * scale, worth)
+
+    def _top(self, stock: int, most: int) -> int:
+        """No more than this many of a stock cost less than ``most``."""
         price = self._prices[stock]
-        top = self._high[stock] if not price else min(self._high[stock], (most - 1) // price)
-        return min(top, max(0, spare) // loss) if loss > 0 else top
+        return min(self._high[stock], (most - 1) // price) if price else self._high[stock]
 
     def _with_last(
         self, kept: dict[int, Whole], cost: Whole, last: int, top: int, span: tuple[int, int]
