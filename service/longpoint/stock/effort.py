@@ -44,6 +44,10 @@ class Effort:
         """Seconds left on the clock."""
         return max(0.0, self._deadline - monotonic())
 
+    def late(self, share: float) -> bool:
+        """Whether that share of the time is gone on the clock."""
+        return monotonic() >= self._began + share * (self._deadline - self._began)
+
     @property
     def stopped(self) -> str | None:
         """What ran out, ``"work"`` or ``"clock"``, or None."""

@@ -21,6 +21,7 @@ __all__ = ["Box", "Master", "Relaxed"]
 
 FINEST = 20  # duals are rounded down to 2**-20 cents, or coarser where that would overflow
 BACK, AHEAD = 6, 10  # how far prices to try are drawn towards those of the best bound
+LATE = 0.6  # of the time, after which a relaxation that is to leave some for others stops
 LEAST = 1  # no item is worth nothing, so that a pattern is never worth less for holding one more
 DEAR = 1000  # a piece left out costs this many of the dearest stick
 Whole = NDArray[np.int64]
@@ -188,6 +189,8 @@ class Master:
                 if grown or best >= cut:
                     break
             if not grown or best >= cut or priced >= (pricings or 1 << 62):
+                break
+            if pricings and self._effort.late(LATE):
                 break
             if content and self._missing() < EPSILON:
                 break
