@@ -131,6 +131,12 @@ class Overloaded(Problem):
     type_uri = "/problems/overloaded"
 
 
+class PlanningBusy(Problem):
+    """Every planner is busy (503)."""
+
+    type_uri = "/problems/planning-busy"
+
+
 class Stopping(Problem):
     """The service is about to stop (503)."""
 
@@ -167,6 +173,7 @@ KINDS: dict[str, type[Problem]] = {
         InternalError,
         NoStorage,
         Overloaded,
+        PlanningBusy,
         Stopping,
         StorageUnavailable,
     )

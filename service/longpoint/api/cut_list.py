@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from litestar import post
+from litestar import Request, post
 from litestar.params import JSONBody
 
 from longpoint.api.cut_list_events import cut_list_events
@@ -30,7 +30,7 @@ from longpoint.api.wire_cut_list import CutListOut, CutListRequest
         problems=(503,),
     ),
 )
-async def compute_cut_list(data: JSONBody[CutListRequest], request: ApiRequest) -> CutListOut:
+async def compute_cut_list(data: JSONBody[CutListRequest], request: Request[Any, Any, Any]) -> CutListOut:
     """Every part of every opening, the sticks they come from, what to buy and what is left over.
 
     Asked to, also the cuts in the order to make them, the materials, the hours and the money. The sticks are laid out
@@ -40,7 +40,7 @@ async def compute_cut_list(data: JSONBody[CutListRequest], request: ApiRequest) 
     """
     pool: PlanningPool = request.app.state.planning
     found = CutListWork(data)
-    if request.wanted == EVENTS:
+    if isinstance(request, ApiRequest) and request.wanted == EVENTS:
         answer: Any = cut_list_events(found, pool, data.planning_seconds, request)
         return answer  # type: ignore[no-any-return]
     if found.open:

@@ -7,6 +7,7 @@ from collections.abc import AsyncIterator
 from typing import Any
 
 import msgspec
+from litestar import Request
 from litestar.response import Stream
 from litestar.response.base import ASGIResponse
 
@@ -15,7 +16,6 @@ from longpoint.api.errors import logged, problem_bytes
 from longpoint.api.negotiate import EVENTS
 from longpoint.api.planning_pool import PlanningPool
 from longpoint.api.problems import Problem
-from longpoint.api.request import ApiRequest
 from longpoint.api.wire_money import money
 from longpoint.stock import Progress
 
@@ -32,7 +32,9 @@ class ProgressOut(msgspec.Struct, frozen=True):
     seconds: float
 
 
-def cut_list_events(found: CutListWork, pool: PlanningPool, seconds: float, request: ApiRequest) -> Stream:
+def cut_list_events(
+    found: CutListWork, pool: PlanningPool, seconds: float, request: Request[Any, Any, Any]
+) -> Stream:
     """A stream of `progress` events and one `answer` or `problem`; work ends when nobody reads it any more.
 
     Raises:
@@ -50,7 +52,9 @@ class _Events(Stream):
         return super().to_asgi_response(app, request, **{**given, "media_type": EVENTS})
 
 
-async def _events(found: CutListWork, pool: PlanningPool, request: ApiRequest) -> AsyncIterator[bytes]:
+async def _events(
+    found: CutListWork, pool: PlanningPool, request: Request[Any, Any, Any]
+) -> AsyncIterator[bytes]:
     told: asyncio.Queue[bytes | None] = asyncio.Queue()
 
     def tell(index: int, step: Progress) -> None:

@@ -6,11 +6,12 @@ import asyncio
 from collections.abc import Coroutine
 from typing import Any
 
+from litestar import Request
+
 from longpoint.api.problems import BadRequest
-from longpoint.api.request import ApiRequest
 
 
-async def unless_gone(request: ApiRequest, work: Coroutine[Any, Any, None]) -> None:
+async def unless_gone(request: Request[Any, Any, Any], work: Coroutine[Any, Any, None]) -> None:
     """Do the work, or cancel it as soon as the client has closed the connection.
 
     Raises:
@@ -29,7 +30,7 @@ async def unless_gone(request: ApiRequest, work: Coroutine[Any, Any, None]) -> N
         await asyncio.gather(doing, leaving, return_exceptions=True)
 
 
-async def _gone(request: ApiRequest) -> None:
+async def _gone(request: Request[Any, Any, Any]) -> None:
     await request.body()
     while (await request.receive())["type"] != "http.disconnect":
         pass

@@ -33,6 +33,7 @@ class Client(AHouse, Health, InAndOut, Lengths, OneOpening, Openings, Rack, Revi
         InternalError: The service failed.
         NoStorage: This service keeps no schedules.
         Overloaded: The service has too much to do.
+        PlanningBusy: Every planner is busy.
         Stopping: The service is about to stop.
         StorageUnavailable: Schedules cannot be reached at the moment.
     """

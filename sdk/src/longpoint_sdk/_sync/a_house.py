@@ -17,7 +17,10 @@ class AHouse(BaseClient):
 
         Every part of every opening, the sticks they come from, what to buy and what is left over.
 
-        Asked to, also the cuts in the order to make them, the materials, the hours and the money.
+        Asked to, also the cuts in the order to make them, the materials, the hours and the money. The sticks
+        are laid out first-fit at once; where that is not proven cheapest, a search of `planning_seconds`
+        follows. Ask for `text/event-stream` to hear how it comes along: an event `progress` for each better
+        plan or bound of a profile, then `answer` with what JSON would have been, or `problem`.
 
         Raises:
             BodyTooSlow: The body did not come in time.
