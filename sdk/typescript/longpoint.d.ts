@@ -249,6 +249,8 @@ export interface CutListRequest {
   keep_length?: LengthText;
   kerf?: LengthText;
   movement?: ConditionsIn | null;
+  /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
+  planning_seconds?: number;
   rounding?: RoundingIn;
   shop?: ShopIn | null;
   stock?: StockIn[];

@@ -66,6 +66,8 @@ class CutListRequest(Request, frozen=True, kw_only=True):
 
     Attributes:
         currency: ISO 4217 code; only repeated in the answer.
+        planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
+            proven cheapest; 0 takes first-fit.
     """
 
     openings: list[OpeningIn]
@@ -77,6 +79,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
     movement: ConditionsIn | None = None
+    planning_seconds: float = 2.0
     rounding: RoundingIn = RoundingIn()
     shop: ShopIn | None = None
     stock: list[StockIn] = []
