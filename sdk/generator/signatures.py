@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import json
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from generator.document import Document, Operation, Parameter, module_name
+from generator.document import Document, Operation, Parameter, Schema, module_name
 from generator.prose import one_line
 from generator.types import annotation
 
@@ -129,12 +130,23 @@ def _argument(document: Document, parameter: Parameter, result: str) -> Argument
         type_, says = name_known[0].format(result=result), name_known[1]
         optional = "" if parameter.required or "= None" in type_ else " | None = None"
         return Argument(name, f"{name}: {type_}{optional}", says)
-    type_ = qualified(document, annotation(document, parameter.schema, open=False)).removesuffix(" | None")
+    type_ = _options(parameter.schema) or qualified(
+        document, annotation(document, parameter.schema, open=False)
+    )
+    type_ = type_.removesuffix(" | None")
     return Argument(
         name,
         f"{name}: {type_}" + ("" if parameter.required else " | None = None"),
         one_line(parameter.description),
     )
+
+
+def _options(schema: Schema) -> str:
+    """The options of a parameter that has some of its own."""
+    for inner in (schema, *schema.get("oneOf", []), *schema.get("anyOf", [])):
+        if "enum" in inner:
+            return f"Literal[{', '.join(json.dumps(option) for option in inner['enum'])}]"
+    return ""
 
 
 def qualified(document: Document, type_: str) -> str:

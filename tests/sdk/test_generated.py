@@ -10,7 +10,7 @@ from typing import Any, get_args
 import msgspec
 import pytest
 
-from longpoint_sdk import AsyncClient, Client, Unit, Versioned, calls, problems
+from longpoint_sdk import AsyncClient, Client, Fault, Unit, Versioned, calls, problems
 from longpoint_sdk._async_client import BaseAsyncClient
 from longpoint_sdk._call import encode
 from longpoint_sdk._client import BaseClient
@@ -65,6 +65,11 @@ def test_an_exception_for_each_kind_of_problem() -> None:
     from longpoint.api.problems import Problem
 
     assert set(problems.KINDS) == {kind.type_uri() for kind in Problem.kinds.values()}
+
+
+def test_a_fault_says_all_that_the_services_does() -> None:
+    schema = DOCUMENT["components"]["schemas"]["Fault"]
+    assert set(Fault.__struct_fields__) == set(schema["properties"])
 
 
 def test_the_units_are_the_services() -> None:

@@ -213,3 +213,29 @@ def test_a_parameter_that_is_a_list(client: Client) -> None:
     assert asked.cut_list.hours is not None
     assert asked.cut_list.materials is not None
     assert asked.cut_list.cost_sheet is None
+
+
+def test_a_house_in_by_csv_and_out_again(client: Client) -> None:
+    id = client.create_schedule(house("CSV Grange")).value.id
+    rows = "mark,trim,jamb width,leg height,jamb depth\nK1,painted,30 5/8 in,46 1/4 in,3 1/8 in\n"
+    tried = client.import_openings(id, rows, dry_run=True)
+    assert (tried.value.dry_run, tried.value.added) == (True, ["K1"])
+    assert list(client.list_openings(id)) == []
+    client.import_openings(id, rows.encode())
+    out = client.export_schedule(id, accept="text/csv")
+    assert b"30 5/8 in" in out.value
+    assert out.etag
+    again = client.create_schedule(client.export_schedule(id).value.changed(name="CSV Grange again"))
+    client.import_openings(again.value.id, out.value, existing="replace", if_match=again)
+    assert [one.mark for one in client.list_openings(again.value.id)] == ["K1"]
+
+
+def test_every_wrong_cell_of_a_csv_is_told(client: Client) -> None:
+    id = client.create_schedule(house("Wrong Cells")).value.id
+    rows = "mark,trim,jamb width,leg height\nK1,painted,30 5/8,46 1/4 in\nK2,gilded,30 in,tall\n"
+    with pytest.raises(problems.InvalidRequest) as caught:
+        client.import_openings(id, rows)
+    cells = {(fault.row, fault.column) for fault in caught.value.errors}
+    assert {(2, "jamb width"), (3, "trim"), (3, "leg height")} <= cells
+    assert "row 2, jamb width" in str(caught.value)
+    assert list(client.list_openings(id)) == []

@@ -83,6 +83,8 @@ class Fault(msgspec.Struct, frozen=True, kw_only=True):
         pointer: RFC 6901 JSON pointer into the body that was sent; None when the fault is not in the body.
         parameter: The query or path parameter at fault, when it is one.
         header: The header field at fault, when it is one.
+        row: The row of a CSV body, the first being 1.
+        column: The column of a CSV body, as the file names it.
     """
 
     code: str
@@ -90,9 +92,13 @@ class Fault(msgspec.Struct, frozen=True, kw_only=True):
     pointer: str | None = None
     parameter: str | None = None
     header: str | None = None
+    row: int | None = None
+    column: str | None = None
 
     def __str__(self) -> str:
-        place = self.pointer or self.parameter or self.header
+        row = f"row {self.row}" if self.row is not None else None
+        places = [row, self.column, self.pointer, self.parameter, self.header]
+        place = ", ".join(one for one in places if one)
         return f"{place}: {self.detail}" if place else self.detail
 
 

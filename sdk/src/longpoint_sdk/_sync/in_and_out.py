@@ -70,7 +70,7 @@ class InAndOut(BaseClient):
         schedule_id: str,
         request: types.ImportIn | Mapping[str, Any] | str | bytes,
         *,
-        existing: str | None = None,
+        existing: Literal["refuse", "update", "replace"] | None = None,
         dry_run: bool | None = None,
         why: str | None = None,
         if_match: Versioned[Any] | str | None = None,
