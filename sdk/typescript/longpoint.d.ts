@@ -368,7 +368,7 @@ export type Foot = "floor" | "picture_frame" | "plinth" | "stool";
 /** How the board was sawn: its face shows flat (tangential) or quartered (radial) grain. */
 export type Grain = "flat_sawn" | "quarter_sawn";
 
-/** Openings trimmed together, left to right by their marks. `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's left jamb face, or over the middles of the gaps. */
+/** Openings trimmed together, left to right by their marks; or one of joined units, its `gaps` an empty list, whose stool is too long for a stick. `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's left jamb face, or over the middles of the gaps. */
 export interface GroupIn {
   mark: string;
   openings: string[];

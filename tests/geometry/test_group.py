@@ -108,6 +108,18 @@ def test_a_mulled_unit_has_its_stool_sawn_out_at_each_mull() -> None:
     assert stool.cutouts == (Cutout(F("31.4375"), F(4), F("3.125")),)
 
 
+def test_a_mulled_units_stool_is_jointed_over_a_mull() -> None:
+    trim = replace(TRIM, mull_casing=Casing("mull", F(3), F(5, 8)))
+    base = replace(window(100), trim=trim)
+    unit = replace(base, readings=replace(base.readings, mulls=(Mull(F(30), F(4)), Mull(F(66), F(4)))))
+    found = build_group((unit,), Group("bay", stool=SharedStool((), stock_length=F(96)))).shared
+    assert found is not None
+    left, right = (part for part in found.parts if part.kind == "stool")
+    # 106 7/8 in all; the farther mull's middle, 68 in from the jamb, is the last within a stick.
+    assert left.overall == F("3.4375") + 68 + F(3, 8)
+    assert left.overall + right.overall == F("106.875") + F(3, 4)
+
+
 @pytest.mark.parametrize(
     ("members", "group", "code"),
     [

@@ -67,7 +67,8 @@ TrimSpecs = Annotated[dict[Name, TrimIn], Meta(min_length=1, max_length=100)]
 
 
 class GroupIn(Wire):
-    """Openings trimmed together, left to right by their marks.
+    """Openings trimmed together, left to right by their marks; or one of joined units, its `gaps` an empty list, whose
+    stool is too long for a stick.
 
     `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in line. With
     `gaps`, from each opening's right jamb face to the next one's left, they share one stool and apron; a stool longer
@@ -76,7 +77,7 @@ class GroupIn(Wire):
     """
 
     mark: Name
-    openings: Annotated[list[Name], Meta(min_length=2, max_length=20)]
+    openings: Annotated[list[Name], Meta(min_length=1, max_length=20)]
     heads: Annotated[list[LengthText], Meta(max_length=20)] | None = None
     gaps: Annotated[list[LengthText], Meta(max_length=19)] | None = None
     stock_length: LengthText | None = None

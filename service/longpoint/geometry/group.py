@@ -72,8 +72,9 @@ def build_group(openings: tuple[Opening, ...], group: Group) -> BuiltGroup:
 
 
 def _check(openings: tuple[Opening, ...], group: Group, faults: Faults) -> None:
-    if len(openings) < 2:
-        faults.add(("group", "openings"), "too-few", "A group is two openings or more.")
+    if len(openings) < 2 and not any(opening.readings.mulls for opening in openings):
+        detail = "A group is two openings or more, or one of joined units whose stool is to be jointed."
+        faults.add(("group", "openings"), "too-few", detail)
     if group.heads and len(group.heads) != len(openings):
         faults.add(
             ("group", "heads"),

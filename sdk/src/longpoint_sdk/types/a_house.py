@@ -19,7 +19,8 @@ from longpoint_sdk.types.common import (
 
 
 class GroupIn(Request, frozen=True, kw_only=True):
-    """Openings trimmed together, left to right by their marks.
+    """Openings trimmed together, left to right by their marks; or one of joined units, its `gaps` an empty list,
+    whose stool is too long for a stick.
 
     `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in
     line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and
