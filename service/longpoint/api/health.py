@@ -46,5 +46,5 @@ async def check_ready(request: Request[Any, Any, Any]) -> Health:
         try:
             await store.refuse_wrong_schema(next_too=True)
         except WrongDatabase as refusal:
-            raise StorageUnavailable(str(refusal)) from refusal
+            raise StorageUnavailable(str(refusal), headers={"retry-after": "5"}) from refusal
     return Health()

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from sqlalchemy import insert, or_, select, update
+from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.basics import moment, new_id
@@ -48,12 +49,15 @@ class Holder:
 
 async def account_named(connection: AsyncConnection, name: str) -> str:
     """The id of an account, made when there is none of that name."""
-    found = (await connection.execute(select(Account.id).where(Account.name == name))).scalar_one_or_none()
+    query = select(Account.id).where(Account.name == name)
+    found = (await connection.execute(query)).scalar_one_or_none()
     if found is not None:
         return found
-    id = new_id()
-    await connection.execute(insert(Account).values(id=id, name=name, created_at=moment()))
-    return id
+    row = {"id": new_id(), "name": name, "created_at": moment()}
+    dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
+    # Another replica may make it at the same time: then its row is the one.
+    await connection.execute(dialect.insert(Account).values(row).on_conflict_do_nothing())
+    return (await connection.execute(query)).scalar_one()
 
 
 async def make_key(
