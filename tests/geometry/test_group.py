@@ -90,6 +90,7 @@ def test_a_stool_longer_than_its_stock_is_scarfed_over_the_gap() -> None:
     assert left.ends[1].tilt is right.ends[0].tilt is Hand.LEFT
     assert left.cutouts[0].length + right.cutouts[0].length == F(12) + F(3, 4)
     assert (left.key, right.key) == ("stool/1 of 2", "stool/2 of 2")
+    assert left.title == "stool 1 of 2"
 
 
 def test_studs_that_are_named_are_used() -> None:

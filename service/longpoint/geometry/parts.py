@@ -186,4 +186,4 @@ class Part(Value, frozen=True):
             return f"casing {self.side}"
         if self.side in ("", kind.rpartition(" ")[2]):
             return kind
-        return f"{kind} {self.side}" if self.side.isdigit() else f"{self.side} {kind}"
+        return f"{kind} {self.side}" if self.side[0].isdigit() else f"{self.side} {kind}"
