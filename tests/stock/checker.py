@@ -3,7 +3,7 @@
 from collections import Counter
 from fractions import Fraction
 
-from longpoint.stock import Job, Layout, Plan, StickKind
+from longpoint.stock import Job, Layout, Piece, Plan, StickKind
 
 
 def complaints(job: Job, plan: Plan) -> list[str]:
@@ -12,8 +12,9 @@ def complaints(job: Job, plan: Plan) -> list[str]:
     cut: Counter[str] = Counter()
     used: Counter[str] = Counter()
     cost = 0
+    pieces = {piece.key: piece for piece in job.pieces}
     for layout in plan.layouts:
-        found += _stick(job, layout)
+        found += _stick(job, layout, pieces)
         cut.update(key for keys in layout.keys for key in keys)
         used[layout.stick] += len(layout.keys)
         cost += layout.price_cents * len(layout.keys)
@@ -33,9 +34,8 @@ def complaints(job: Job, plan: Plan) -> list[str]:
     return found
 
 
-def _stick(job: Job, layout: Layout) -> list[str]:
+def _stick(job: Job, layout: Layout, pieces: dict[str, Piece]) -> list[str]:
     stock = next(one for one in job.stock if one.key == layout.stick)
-    pieces = {piece.key: piece for piece in job.pieces}
     found: list[str] = []
     if (stock.length, stock.price_cents, not isinstance(stock, StickKind)) != (
         layout.length,
