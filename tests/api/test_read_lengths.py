@@ -4,7 +4,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from longpoint.api.wire_lengths import length_out
-from longpoint.lengths import Fraction, Mode, Rounding, RoundTo, Unit, from_text, parse
+from longpoint.lengths import Fraction, Mode, Rounding, RoundTo, Unit, parse
 
 
 async def read(client, **body):
@@ -100,7 +100,7 @@ def test_the_written_length_is_the_exact_one_plus_the_residual(value, to, mode):
 
 def _ratio(text):
     whole, _, part = text.rpartition(" ")
-    value = from_text(part) + (from_text(whole) if whole else 0)
+    value = Fraction(part) + (Fraction(whole) if whole else 0)
     return value.as_integer_ratio()
 
 

@@ -194,7 +194,7 @@ def _is_a_length_or_a_refusal(text: str, unit: Unit | None) -> None:
         length = parse(text, unit)
     except LengthError:
         return
-    assert type(length) is Fraction
+    assert isinstance(length, Fraction)
     assert 0 <= length <= MAX_LENGTH
     for asked in Unit:
         assert parse(tape(length, asked)) == length

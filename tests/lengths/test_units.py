@@ -12,7 +12,7 @@ from longpoint.lengths import Unit, parse
 def test_every_unit_is_the_exact_fraction_pint_gives(unit: Unit) -> None:
     registry: UnitRegistry[Fraction] = UnitRegistry(non_int_type=Fraction)
     third = registry.Quantity(Fraction(1, 3), "inch" if unit is Unit.IN else unit.value).to("inch").magnitude
-    assert type(third) is Fraction
+    assert isinstance(third, Fraction)
     assert parse(f"1/3 {unit}") == third
 
 

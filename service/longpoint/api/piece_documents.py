@@ -9,7 +9,7 @@ import msgspec
 from longpoint.api.wire_lengths import LengthWriter
 from longpoint.api.wire_schedule_work import PieceState, PieceStored
 from longpoint.geometry import CutKind
-from longpoint.lengths import Mode, Rounding, RoundTo, from_text
+from longpoint.lengths import Fraction, Mode, Rounding, RoundTo
 from longpoint.schedules.values import Change, Kind
 from longpoint.shop.remaining import CutPiece, EndCut, PieceShape
 
@@ -80,13 +80,13 @@ def cut_piece(id: str, document: PieceDocument) -> CutPiece:
     instance = 0 if document.state is PieceState.SPARE else document.instance
     shape = PieceShape(
         document.profile,
-        from_text(document.length),
-        from_text(document.width),
-        from_text(document.thickness),
+        Fraction(document.length),
+        Fraction(document.width),
+        Fraction(document.thickness),
         document.ripped,
         _end(document.left),
         _end(document.right),
-        document.taper and (from_text(document.taper[0]), from_text(document.taper[1])),
+        document.taper and (Fraction(document.taper[0]), Fraction(document.taper[1])),
     )
     slot = (document.opening_id, document.part, instance)
     return CutPiece(id, slot, shape, Rounding(document.to, document.mode))
@@ -108,7 +108,7 @@ def piece_out(id: str, revision: int, document: PieceDocument, write: LengthWrit
         instance=document.instance,
         state=document.state,
         profile=document.profile,
-        length=write(from_text(document.length)),
+        length=write(Fraction(document.length)),
         note=document.note,
     )
 
@@ -126,5 +126,5 @@ def _end_document(end: EndCut) -> EndDocument:
 
 def _end(end: EndDocument) -> EndCut:
     return EndCut(
-        end.cut, end.mitre, end.bevel, end.long_edge, from_text(end.notch_depth), from_text(end.notch_length)
+        end.cut, end.mitre, end.bevel, end.long_edge, Fraction(end.notch_depth), Fraction(end.notch_length)
     )

@@ -4,7 +4,7 @@ Every length inside is an exact number of inches. Nothing here does I/O.
 """
 
 from longpoint.lengths.errors import LengthError
-from longpoint.lengths.fraction import Fraction, Real, from_text
+from longpoint.lengths.fraction import Fraction, Real
 from longpoint.lengths.parsing import MAX_TEXT, parse
 from longpoint.lengths.printing import exact, feet_inches, spoken, tape
 from longpoint.lengths.rounding import Mode, Rounded, Rounding, RoundTo, residual, round_to, rounded
@@ -23,7 +23,6 @@ __all__ = [
     "Unit",
     "exact",
     "feet_inches",
-    "from_text",
     "parse",
     "residual",
     "round_to",

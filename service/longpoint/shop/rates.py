@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction, from_text
+from longpoint.lengths import Fraction
 from longpoint.shop.cautions import PRACTICE
 
 LABEL = "common practice, no source; the label rules"
@@ -58,7 +58,7 @@ class Rates:
 
 
 def _rate(name: str, value: str, unit: str, says: str, source: str = PRACTICE) -> tuple[str, Rate]:
-    return name, Rate(name, from_text(value), unit, source, says)
+    return name, Rate(name, Fraction(value), unit, source, says)
 
 
 DIVISORS = frozenset(
