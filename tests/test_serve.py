@@ -52,6 +52,25 @@ def test_it_serves_until_told_to_stop_and_logs_json_alone():
     ]
 
 
+def test_the_most_talkative_log_holds_nothing_that_was_sent(sqlite_database):
+    with start(LONGPOINT_DATABASE=sqlite_database, LONGPOINT_LOG_LEVEL="debug") as process:
+        assert process.stderr
+        lines = []
+        for line in process.stderr:
+            lines.append(line)
+            if found := re.search(r"running on (http://127\.0\.0\.1:\d+)", line):
+                break
+        with httpx.Client(base_url=found[1]) as client:  # type: ignore[index]
+            made = client.post("/v1/schedules?why=hush", json={"name": "hush", "unit": "in"})
+            assert made.status_code == 201
+            bearer = {"authorization": "Bearer lp_hush_hush"}
+            assert client.get("/v1/schedules", headers=bearer).status_code == 401
+        process.send_signal(signal.SIGTERM)
+        lines += process.stderr.readlines()
+    assert made.headers["x-request-id"] in "".join(lines)
+    assert "hush" not in "".join(lines)
+
+
 def test_a_wrong_setting_stops_it_before_it_starts():
     with start(LONGPOINT_WORKERS="none", LONGPOINT_PROT="1") as process:
         assert process.stderr

@@ -43,5 +43,9 @@ def configuration(level: str) -> dict[str, Any]:
             "lines": {**stderr, "formatter": "ready"},
         },
         "root": {"level": level.upper(), "handlers": ["stderr"]},
-        "loggers": {"longpoint.access": {"handlers": ["lines"], "propagate": False}},
+        "loggers": {
+            "longpoint.access": {"handlers": ["lines"], "propagate": False},
+            # Below these, drivers write out the values of statements: what was in a body, and hashes of keys.
+            **{name: {"level": "WARNING"} for name in ("aiosqlite", "asyncpg", "sqlalchemy")},
+        },
     }
