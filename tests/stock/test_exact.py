@@ -1,10 +1,12 @@
 """The optimiser against everything tried, and the checker on every plan."""
 
 from dataclasses import replace
+from fractions import Fraction
+from itertools import product
 
 import pytest
 
-from longpoint.stock import Budget, StockError, plan
+from longpoint.stock import Budget, Job, Piece, StickKind, StockError, plan
 from stock.brute import cheapest
 from stock.checker import complaints
 from stock.jobs import TRADES, house, small_job
@@ -67,3 +69,39 @@ def test_the_same_job_gives_the_same_plan() -> None:
     job = house(30, 10, 5)
     first, second = plan(job, Budget(8.0)), plan(job, Budget(8.0))
     assert replace(first, seconds=0.0) == replace(second, seconds=0.0)
+
+
+def test_of_plans_at_one_cost_the_fewest_sticks_are_taken() -> None:
+    by_the_foot = tuple(StickKind(f"{feet} ft", Fraction(12 * feet), 100 * feet) for feet in (4, 8, 16))
+    pieces = (Piece("a", Fraction(40), 8), Piece("b", Fraction(23), 4), Piece("c", Fraction(47), 3))
+    job = Job("casing", pieces, by_the_foot, kerf=Fraction(0), end_trim=Fraction(0))
+    found = plan(job)
+    assert found.proven
+    assert not complaints(job, found)
+    others = [
+        replace(
+            job,
+            sticks=tuple(
+                replace(one, available=count) for one, count in zip(by_the_foot, counts, strict=True)
+            ),
+        )
+        for counts in product(range(sum(found.sticks.values())), repeat=3)
+        if sum(counts) < sum(found.sticks.values())
+        and sum(one.price_cents * count for one, count in zip(by_the_foot, counts, strict=True))
+        == found.cost_cents
+    ]
+    for other in others:
+        with pytest.raises(StockError):
+            plan(other)
+
+
+def test_waste_is_gathered_into_one_long_offcut() -> None:
+    pieces = (Piece("long", Fraction(60)), Piece("middle", Fraction(41), 2), Piece("short", Fraction(12)))
+    job = Job(
+        "casing", pieces, (StickKind("s", Fraction(101), 500),), end_trim=Fraction(0), kerf=Fraction(1, 2)
+    )
+    found = plan(job)
+    assert found.proven
+    assert not complaints(job, found)
+    # 60 + 12 beside 41 + 41 would leave 28 and 18; 41 + 41 + 12 beside 60 leaves one of 40 1/2.
+    assert sorted(layout.offcut for layout in found.layouts) == [Fraction(11, 2), Fraction(81, 2)]

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from fractions import Fraction
 
 from .bound import round_up
-from .firstfit import Cut, cost
+from .firstfit import Cut, cost, rank
 from .problem import Problem
 
 __all__ = ["Best"]
@@ -33,7 +33,8 @@ class Best:
         self._report = report
         self.step = max(1, round_up(problem, Fraction(1)))
         self.cuts = cuts
-        self.cost = self._more_than_any() if cuts is None else cost(problem, cuts)
+        self._most = self._more_than_any()
+        self.cost = self._most if cuts is None else cost(problem, cuts)
         self.bound = min(bound, self.cost)
         self.method = "first_fit"
         self.stopped: str | None = None
@@ -44,11 +45,16 @@ class Best:
         return self.bound >= self.cost
 
     def take(self, cuts: Sequence[Cut], method: str) -> None:
-        """Take a plan if it is cheaper."""
-        price = cost(self._problem, cuts)
-        if price < self.cost:
-            self.cuts, self.cost, self.method = list(cuts), price, method
+        """Take a plan if it is cheaper, or costs the same with fewer sticks or fewer layouts."""
+        better = self.cuts is None or rank(self._problem, cuts) < rank(self._problem, self.cuts)
+        if better and cost(self._problem, cuts) < self._most:
+            self.cuts, self.cost, self.method = list(cuts), cost(self._problem, cuts), method
             self.report()
+
+    @property
+    def sticks(self) -> int:
+        """How many the best plan takes."""
+        return sum(times for _, times in self.cuts or ())
 
     def raise_to(self, bound: Fraction | int) -> None:
         """Take a bound, rounded up to a sum of prices, if it is higher."""

@@ -7,7 +7,7 @@ from itertools import accumulate
 
 from .problem import Form, Item, Pattern, Problem, Stock
 
-__all__ = ["Cut", "cost", "first_fit", "trimmed"]
+__all__ = ["Cut", "cost", "first_fit", "rank", "trimmed"]
 
 MANY = 400  # distinct items past which one first-fit must do
 
@@ -36,7 +36,7 @@ def first_fit(problem: Problem) -> tuple[list[Cut] | None, list[int]]:
                 left_over = min(left_over, remaining, key=lambda left: _length(problem, left))
                 continue
             cuts = trimmed(problem, cuts)
-            if best is None or cost(problem, cuts) < cost(problem, best):
+            if best is None or rank(problem, cuts) < rank(problem, best):
                 best = cuts
     return best, left_over
 
@@ -52,6 +52,11 @@ def _ratio(stock: Stock) -> float:
 def cost(problem: Problem, cuts: Sequence[Cut]) -> int:
     """Cents of all the sticks."""
     return sum(problem.stocks[pattern.stock].price * times for pattern, times in cuts)
+
+
+def rank(problem: Problem, cuts: Sequence[Cut]) -> tuple[int, int, int]:
+    """What makes a plan the better one: its cents, then how many sticks, then how many different layouts."""
+    return cost(problem, cuts), sum(times for _, times in cuts), len({pattern for pattern, _ in cuts})
 
 
 def _run(problem: Problem, order: Sequence[int]) -> tuple[list[Cut], list[int]]:

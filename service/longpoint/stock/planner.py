@@ -17,6 +17,7 @@ from .pricing import Pricer, UnpriceableError
 from .problem import Problem
 from .scaling import scale
 from .search import Search
+from .tidy import tidy
 
 __all__ = ["plan"]
 
@@ -86,6 +87,8 @@ def plan(
         _search(problem, best, effort)
     if best.cuts is None:
         raise _unmet(job, problem, left_over, sure=bool(budget.seconds) and effort.stopped is None)
+    if budget.seconds:
+        best.cuts = tidy(problem, best.cuts)
     return laid_out(best)
 
 

@@ -8,7 +8,7 @@ could still matter are listed and an integer program settles it.
 
 from .best import Best
 from .branching import branch
-from .dive import quick_dive
+from .dive import dive, quick_dive
 from .effort import Effort
 from .master import Box, Master, Relaxed
 from .pricing import Column, Pricer
@@ -21,6 +21,7 @@ __all__ = ["Search"]
 MOST_SEEDS = 500
 ROOT = 0.6  # of the effort that the first relaxation may take
 DIVES = 4  # at a tally before others of the same cost are tried
+TRIES = 25  # at fewer sticks for the same cost
 BANDS = 6  # times that the span of costs is halved before the tallies are too many
 
 
@@ -42,6 +43,30 @@ class Search:
             reach.take(quick_dive(reach.problem, reach.master, root, reach.effort), "columns")
         if not (reach.best.proven or reach.effort.stopped or self._by_tallies(root, relaxed)):
             branch(reach, root)
+        if reach.best.proven and reach.best.sticks:
+            self._fewer(root, relaxed)
+
+    def _fewer(self, root: Box, relaxed: Relaxed) -> None:
+        """Look for a plan at the same cost with fewer sticks; there seldom is one, and little is spent on it."""
+        reach, scale = self._reach, self._reach.master.scale
+        cents = reach.best.cost
+        tallies = Tallies(reach.problem, root.high[:-1])
+        values = reach.master.worth_of_all(reach.wanted, relaxed)
+        if not tallies.spend(cents, cents + 1, values, relaxed.worth, scale):
+            return
+        for _ in range(TRIES):
+            found = tallies.cheapest
+            if found is None or sum(found[1]) >= reach.best.sticks or reach.effort.stopped:
+                return
+            sticks = (*found[1], sum(found[1]))
+            box = Box((0,) * len(sticks), sticks)
+            at = reach.master.relax(reach.wanted, box, cents * scale + 1, content=True)
+            if at.bound > cents * scale:
+                tallies.cut(reach.master.worth_of_all(reach.wanted, at), at.worth)
+            else:
+                tallies.drop()
+                chosen = dive(reach.problem, reach.master, box, cents, cents, 0, reach.effort)
+                reach.take(chosen, "columns")
 
     def _relax(self) -> tuple[Box, Relaxed]:
         reach = self._reach
