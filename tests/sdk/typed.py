@@ -15,6 +15,10 @@ def what_operations_give(client: Client, stool: types.StoolRequest) -> None:
     assert_type(client.list_schedules(), Pages[types.ScheduleLine])
     assert_type(client.send(calls.list_schedules()), types.Page[types.ScheduleLine])
     assert_type(client.get_opening("id", "K1").value.changed(room="Hall"), types.OpeningIn)
+    assert_type(client.export_schedule("id"), Versioned[types.ScheduleIn])
+    assert_type(client.export_schedule("id", accept="text/csv"), Versioned[bytes])
+    assert_type(client.follow(calls.compute_cut_list({}), print), types.CutListOut)
+    client.import_openings("id", "mark,trim", existing="perhaps")  # type: ignore[arg-type]
     with client.with_options(timeout=None) as patient:
         assert_type(patient, Client)
 
