@@ -3,7 +3,7 @@
 from collections import Counter
 from fractions import Fraction
 from itertools import pairwise
-from math import ceil, lcm
+from math import ceil, isfinite, lcm
 from time import perf_counter, process_time
 
 import highspy
@@ -68,6 +68,11 @@ def constraint_solver(job: Job, budget: float) -> Result:
     return cost, bound, perf_counter() - clock, process_time() - work
 
 
+def _cents(bound: float) -> int:
+    """A bound in cents, nought as long as there is none."""
+    return max(0, ceil(bound - 1e-6)) if isfinite(bound) else 0
+
+
 def arc_flow(job: Job, budget: float) -> Result:
     """HiGHS on flows through the places where a piece may start: one arc for each weight, one for waste."""
     clock, work = perf_counter(), process_time()
@@ -115,5 +120,5 @@ def arc_flow(job: Job, budget: float) -> Result:
     info = solver.getInfo()
     cost = round(info.objective_function_value) if info.primal_solution_status == 2 else None
     optimal = solver.getModelStatus() == highspy.HighsModelStatus.kOptimal
-    bound = cost if optimal and cost is not None else max(0, ceil(info.mip_dual_bound - 1e-6))
+    bound = cost if optimal and cost is not None else _cents(info.mip_dual_bound)
     return cost, bound, perf_counter() - clock, process_time() - work

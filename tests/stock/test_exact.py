@@ -105,3 +105,21 @@ def test_waste_is_gathered_into_one_long_offcut() -> None:
     assert not complaints(job, found)
     # 60 + 12 beside 41 + 41 would leave 28 and 18; 41 + 41 + 12 beside 60 leaves one of 40 1/2.
     assert sorted(layout.offcut for layout in found.layouts) == [Fraction(11, 2), Fraction(81, 2)]
+
+
+def test_turned_stock_with_many_angles_is_no_dearer_than_first_fit_and_can_be_cut() -> None:
+    job = house(30, 10, 4, turnable=True)
+    angled = tuple(
+        replace(
+            piece,
+            left=piece.left and Fraction(9, 4),
+            right=piece.right and Fraction(5, 2) + Fraction(index % 3, 7),
+        )
+        for index, piece in enumerate(job.pieces)
+    )
+    job = replace(job, pieces=angled)
+    found, first = plan(job, Budget(4.0)), plan(job, Budget(0))
+    assert not complaints(job, found)
+    assert found.bound_cents <= found.cost_cents <= first.cost_cents
+    assert not found.proven
+    assert found.stopped in ("size", "clock")

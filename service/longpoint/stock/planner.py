@@ -11,8 +11,10 @@ from .coarse import coarsely
 from .effort import Effort
 from .faults import StockError, StockFault
 from .firstfit import Cut, first_fit
+from .knapsack import common_run
 from .layouts import lay_out
 from .model import Budget, Job, Plan, Progress
+from .one_run import by_one_run
 from .pricing import Pricer, UnpriceableError
 from .problem import Problem
 from .scaling import scale
@@ -97,7 +99,10 @@ def _search(problem: Problem, best: Best, effort: Effort) -> None:
         pricer = Pricer(problem, effort.left)
     except UnpriceableError:
         best.stopped = "size"
-        coarsely(problem, best, effort)
+        if common_run(problem) is None:
+            by_one_run(problem, best, effort)
+        else:
+            coarsely(problem, best, effort)
     else:
         Search(problem, pricer, best, effort).run()
 

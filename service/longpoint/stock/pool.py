@@ -24,10 +24,17 @@ class Pool:
     Attributes:
         counts: a row for each pattern, a column for each item.
         forms: a witness for each pattern, left to right.
+        ends: where each ends, from where the first piece starts.
     """
 
     counts: NDArray[np.int64]
     forms: tuple[tuple[Form, ...], ...]
+    ends: NDArray[np.int64]
+
+    def within(self, room: int) -> "Pool":
+        """Those of the patterns that end within so much room."""
+        kept = np.nonzero(self.ends <= room)[0]
+        return Pool(self.counts[kept], tuple(self.forms[row] for row in kept.tolist()), self.ends[kept])
 
     def best(self, values: Sequence[int], allowed: Sequence[int]) -> tuple[int, int]:
         """The best value of a pattern within the allowed counts, and its row; (0, -1) when none has any."""
@@ -44,7 +51,7 @@ def list_patterns(problem: Problem, stock: Stock, allowed: Sequence[int], most: 
     size = len(problem.items)
     empty: Counts = (0,) * size
     layer: dict[Counts, Rows] = {empty: {}}
-    found: dict[Counts, tuple[Form, ...]] = {}
+    found: dict[Counts, tuple[int, tuple[Form, ...]]] = {}
     while layer:
         longer: dict[Counts, Rows] = {}
         for counts, rows in layer.items():
@@ -56,10 +63,11 @@ def list_patterns(problem: Problem, stock: Stock, allowed: Sequence[int], most: 
             if len(found) + len(longer) > most:
                 return None
         for counts, rows in longer.items():
-            found[counts] = min(rows.values(), key=lambda row: row[0])[1]
+            found[counts] = min(rows.values(), key=lambda row: row[0])
         layer = longer
     matrix = np.array(list(found), dtype=np.int64).reshape(len(found), size)
-    return Pool(matrix, tuple(found.values()))
+    ends = np.array([end - stock.start for end, _ in found.values()], dtype=np.int64)
+    return Pool(matrix, tuple(forms for _, forms in found.values()), ends)
 
 
 def _extend(

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from .arrange import in_a_row
+from .half import half_shared
 from .knapsack import Knapsack, common_run
 from .pool import Pool, list_patterns
 from .problem import Counts, Form, Problem
@@ -17,7 +18,7 @@ AT_ONCE = 8  # patterns added at a time
 MOST_SECONDS = 30.0
 PRICINGS = 2.0  # for each item, about, until the linear program is content
 SHARE = 0.5  # of the time allowed that those may take
-MOST_LISTED = 12_000
+MOST_LISTED = 8_000
 
 
 class UnpriceableError(Exception):
@@ -60,18 +61,31 @@ class Pricer:
             pricings = PRICINGS * len(problem.items) * self._knapsack.cost
             if self._knapsack.cells > MOST_CELLS or pricings > SHARE * seconds:
                 raise UnpriceableError
-        self._pools: dict[int, Pool] = {}
+        self._pools = {j: self._listed([j]) for j, stock in enumerate(problem.stocks) if stock.blocked}
+        several = [j for j, stock in enumerate(problem.stocks) if not stock.blocked and run is None]
+        if several:
+            pool = self._listed(several)
+            rooms = {j: problem.stocks[j].end - problem.stocks[j].start for j in several}
+            self._pools |= {j: pool.within(room) for j, room in rooms.items()}
         self._rows: dict[int, int] = {}
         self._worth: list[int] = []
-        for j, stock in enumerate(problem.stocks):
-            if j not in clear:
-                allowed = [item.demand for item in problem.items]
-                pool = list_patterns(problem, stock, allowed, MOST_LISTED)
-                if pool is None:
-                    raise UnpriceableError
-                self._pools[j] = pool
         self.most_pieces = self._most_pieces()
         self.cost = 2e-4 * len(self._pools) + (self._knapsack.cost if self._knapsack is not None else 0.0)
+
+    def _listed(self, stocks: Sequence[int]) -> Pool:
+        """All patterns of the longest of those stocks."""
+        longest = max(stocks, key=lambda j: self._problem.stocks[j].end - self._problem.stocks[j].start)
+        stock = self._problem.stocks[longest]
+        allowed = [item.demand for item in self._problem.items]
+        # Counted first where it is quick, with every cut shared and no defect, so that no fewer are counted.
+        counted = Knapsack(half_shared(self._problem), [longest], 0)
+        counted.price([1] * len(allowed), allowed)
+        if counted.near(longest, 1, MOST_LISTED) is None:
+            raise UnpriceableError
+        pool = list_patterns(self._problem, stock, allowed, MOST_LISTED)
+        if pool is None:
+            raise UnpriceableError
+        return pool
 
     def _most_pieces(self) -> int:
         """More items than any one stick holds."""
