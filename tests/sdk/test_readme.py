@@ -21,7 +21,8 @@ SAID = {
     2: ["mine: Hall theirs: 30 3/4 in", "Heron Cottage 1"],
     3: ["/lengths/0 missing-unit", "/lengths/2 improper-fraction", "422 "],
     4: ["ok"],
-    5: ["1 stool 37 1/2 in", "1 casing_leg/left 48 15/16 in", "buy 1 x 168 in casing 16.10"],
+    5: ["casing: ", "none below "],
+    6: ["1 stool 37 1/2 in", "1 casing_leg/left 48 15/16 in", "buy 1 x 168 in casing 16.10"],
 }
 
 
