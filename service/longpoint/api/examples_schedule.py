@@ -54,9 +54,7 @@ WORK = {
     )
 }
 STICKS = {
-    "two": Example(
-        summary="The first two sticks of casing", request={"profile": "casing 2 1/2", "sticks": [1, 2]}
-    )
+    "first": Example(summary="The first stick of casing", request={"profile": "casing 2 1/2", "sticks": [1]})
 }
 IMPORT = {
     "two": Example(
