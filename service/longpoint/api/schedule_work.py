@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import asyncio
+import contextlib
 from typing import Annotated, Any
 
 from litestar import delete, get, post
@@ -12,7 +12,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.api.answer import Reply
 from longpoint.api.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
 from longpoint.api.examples_schedule import STICKS, WORK
-from longpoint.api.faults import Faults
+from longpoint.api.faults import Faults, InvalidRequest
 from longpoint.api.offcuts import refuse_full_rack
 from longpoint.api.openings import find_opening
 from longpoint.api.paging import LINK, Cursor, Limit, page, read_cursor
@@ -35,7 +35,7 @@ from longpoint.api.storage import (
     store_of,
     stored,
 )
-from longpoint.api.stored_cut_list import load_house, work_out_stored
+from longpoint.api.stored_cut_list import load_house, worked_out
 from longpoint.api.stored_house import check_house, read_house_document
 from longpoint.api.wire import Page
 from longpoint.api.wire_lengths import length_writer
@@ -93,11 +93,17 @@ async def cut_sticks(
     If-Match names the schedule's state that the cut list was worked out from, since another has other sticks.
     """
 
+    # Worked out before anybody is kept waiting; a house that cannot be is told of below, unless this is a retry.
+    with contextlib.suppress(InvalidRequest):
+        async with store_of(request).reading() as connection:
+            house = await load_house(connection, await find_schedule(connection, request, schedule_id))
+        await worked_out(house)
+
     async def work(connection: AsyncConnection) -> Reply[WorkMade]:
         schedule = await hold_schedule(connection, request, schedule_id)
         check_current(request, state_tag(schedule.revision, schedule.digest))
         house = await load_house(connection, schedule)
-        done = await asyncio.to_thread(work_out_stored, house)
+        done = await worked_out(house)
         return await _record(
             connection, request, schedule, sticks_as_work(data, house, done), "cut sticks", why
         )

@@ -62,6 +62,7 @@ class WorkedOut(msgspec.Struct, frozen=True):
 
 
 _recent: Recent[tuple[str, tuple[str, ...]], ScheduleCutListOut] = Recent(most=16)
+_worked: Recent[str, WorkedOut] = Recent(most=4)
 
 
 @get(
@@ -96,7 +97,8 @@ async def compute_schedule_cut_list(
         out = _recent.get((schedule.digest, sections))
         house = None if out is not None else await load_house(connection, schedule)
     if out is None and house is not None:
-        out = await asyncio.to_thread(schedule_cut_list_out, house, sections)
+        done = await worked_out(house)
+        out = await asyncio.to_thread(schedule_cut_list_out, house, done, sections)
         _recent.put((house.digest, sections), out)
     return Reply(out, status_code=200, headers={"etag": etag(request, tag)})  # type: ignore[arg-type]
 
@@ -128,6 +130,19 @@ async def load_house(connection: AsyncConnection, schedule: Any) -> StoredHouse:
     )
 
 
+async def worked_out(house: StoredHouse) -> WorkedOut:
+    """A stored house worked out, in a thread of its own; what was worked out lately is not done again.
+
+    Raises:
+        InvalidRequest: as `work_out_stored` does.
+    """
+    done = _worked.get(house.digest)
+    if done is None:
+        done = await asyncio.to_thread(work_out_stored, house)
+        _worked.put(house.digest, done)
+    return done
+
+
 def work_out_stored(house: StoredHouse) -> WorkedOut:
     """A stored house worked out, only what is left to cut planned.
 
@@ -147,9 +162,10 @@ def work_out_stored(house: StoredHouse) -> WorkedOut:
     return WorkedOut(CutList(read, openings, plans, rest.left), rest, settings)
 
 
-def schedule_cut_list_out(house: StoredHouse, sections: tuple[Section, ...] = ()) -> ScheduleCutListOut:
+def schedule_cut_list_out(
+    house: StoredHouse, done: WorkedOut, sections: tuple[Section, ...] = ()
+) -> ScheduleCutListOut:
     """The whole answer."""
-    done = work_out_stored(house)
     cut_list, rest = done.cut_list, done.remaining
     write = length_writer(cut_list.house.rounding)
     whole = cut_list_out(cut_list, work(cut_list, frozenset(sections), done.settings), house.request.currency)
