@@ -40,6 +40,13 @@ class Reply(Answer, Generic[T]):
         super().__init__(content, status_code=status_code, headers=headers)
 
 
+class File(Reply[Any]):
+    """An answer that is a file: a page, a drawing, a table. It goes out as it is."""
+
+    def __init__(self, content: bytes, media_type: str, headers: dict[str, str]) -> None:
+        Response.__init__(self, content, media_type=media_type, headers={"vary": "accept", **headers})
+
+
 class _Encoded(ASGIResponse):
     """An encoded answer on its way out, without the framework's header objects: they cost more than it all."""
 

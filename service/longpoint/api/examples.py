@@ -155,3 +155,23 @@ MATERIALS = {
         },
     ),
 }
+
+LABELS = {
+    "common_grid": Example(summary="On the paper's common grid", request=CUT_LIST["two_rooms"].request),
+    "own_grid": Example(
+        summary="On a grid of one's own, five places used up",
+        request={
+            **CUT_LIST["two_rooms"].request,
+            "grid": {
+                "across": 2,
+                "down": 7,
+                "width": "99 mm",
+                "height": "38 mm",
+                "left": "5 mm",
+                "top": "6 mm",
+                "gap_across": "3 mm",
+            },
+            "skip": 5,
+        },
+    ),
+}

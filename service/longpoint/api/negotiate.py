@@ -10,6 +10,8 @@ CSV = "text/csv"
 EVENTS = "text/event-stream"
 BOTH = (JSON, MSGPACK, MSGPACK_SHORT)
 """What every computation reads and answers in."""
+HTML, PDF, SVG = "text/html", "application/pdf", "image/svg+xml"
+"""What sheets and drawings are answered in besides."""
 
 Encoding = Literal["json", "msgpack"]
 

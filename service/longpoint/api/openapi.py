@@ -19,7 +19,7 @@ from litestar.routes import HTTPRoute
 
 from longpoint import __version__
 from longpoint.api.answer import Reply
-from longpoint.api.negotiate import BOTH, CSV
+from longpoint.api.negotiate import BOTH, CSV, PDF
 from longpoint.api.operation import Operation, operation_of
 from longpoint.api.problems import PROBLEM_JSON, Problem, ProblemBody
 from longpoint.api.routes import OPERATIONS
@@ -166,13 +166,11 @@ def _complete(
 
 
 def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
-    """The header fields an operation on what is stored understands; they are read by hand, not by the framework."""
-    if not said.stored:
-        return []
+    """The conditions and retries an operation understands: header fields read by hand, not by the framework."""
     found = []
     if method == "get" and "ETag" in said.headers:
         found.append(("If-None-Match", "Answer 304 when this is still its ETag.", False))
-    if method != "get" and 412 in said.problems:
+    if said.stored and method != "get" and 412 in said.problems:
         found.append(
             (
                 "If-Match",
@@ -180,7 +178,7 @@ def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
                 428 in said.problems and said.needs_match,
             )
         )
-    if method == "post":
+    if said.stored and method == "post":
         text = "Makes it safe to send the request again: the same key gives the same answer, once."
         found.append(("Idempotency-Key", text, False))
     return [
@@ -197,11 +195,18 @@ def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
 
 def _content(offers: tuple[str, ...], schema: dict[str, Any], examples: dict[str, Any]) -> dict[str, Any]:
     content: dict[str, Any] = {
-        offer: {"schema": schema if offer in BOTH else {"type": "string"}} for offer in offers
+        offer: {"schema": schema if offer in BOTH else _file_schema(offer)} for offer in offers
     }
     if examples:
         content[offers[0]]["examples"] = examples
     return content
+
+
+def _file_schema(media_type: str) -> dict[str, Any]:
+    """A file's: text for what is text, and nothing to say of other bytes than their type."""
+    if media_type == PDF:
+        return {"type": "string", "contentMediaType": media_type}
+    return {"type": "string"}
 
 
 def _headers(said: Operation) -> dict[str, Any]:

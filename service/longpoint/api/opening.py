@@ -2,36 +2,103 @@
 
 from __future__ import annotations
 
-from litestar import post
-from litestar.params import JSONBody
+from enum import StrEnum
+from typing import Annotated, Any
 
+from litestar import Request, post
+from litestar.params import JSONBody, QueryParameter
+
+from longpoint.api.answer import Reply
 from longpoint.api.build import built, field_sent
 from longpoint.api.cut_list_out import opening_out
 from longpoint.api.examples import OPENING
 from longpoint.api.examples_shapes import REAL_OPENINGS
+from longpoint.api.faults import InvalidRequest
+from longpoint.api.negotiate import BOTH, SVG
 from longpoint.api.operation import operation
+from longpoint.api.problems import Fault
 from longpoint.api.read import Path, Reader
 from longpoint.api.read_opening import read_opening
 from longpoint.api.read_trim import read_trim
+from longpoint.api.sheet_out import FILE_HEADERS, file, wanted_by
 from longpoint.api.wire_cut_list import OpeningOut
 from longpoint.api.wire_lengths import length_writer
 from longpoint.api.wire_opening import OpeningFields, OpeningRequest
+from longpoint.api.wire_sheets import FeetAsked
+from longpoint.geometry import Built
+from longpoint.sheets import Wording, elevation, piece_drawing, section
 from longpoint.shop.house import BuiltOpening
+
+
+class Drawing(StrEnum):
+    """A drawing of an opening, or of one of its pieces as it lies on the saw."""
+
+    ELEVATION = "elevation"
+    SECTION = "section"
+    PIECE = "piece"
+
+
+DrawingAsked = Annotated[Drawing, QueryParameter(description="Which drawing an SVG answer is.")]
+PieceAsked = Annotated[
+    str,
+    QueryParameter(
+        description="The part to draw, for `drawing=piece`: its `key` in the JSON answer.",
+        max_length=80,
+        pattern=r"^[a-z0-9_/ ]*$(?![\s\S])",
+    ),
+]
 
 
 @post(
     "/v1/opening",
     **operation(
-        "compute_opening", summary="One opening", tag="One opening", examples={**OPENING, **REAL_OPENINGS}
+        "compute_opening",
+        summary="One opening",
+        tag="One opening",
+        examples={**OPENING, **REAL_OPENINGS},
+        offers=(*BOTH, SVG),
+        headers=FILE_HEADERS,
     ),
 )
-async def compute_opening(data: JSONBody[OpeningRequest]) -> OpeningOut:
-    """Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was computed."""
+async def compute_opening(
+    request: Request[Any, Any, Any],
+    data: JSONBody[OpeningRequest],
+    drawing: DrawingAsked = Drawing.ELEVATION,
+    piece: PieceAsked = "",
+    feet: FeetAsked = False,
+) -> Reply[OpeningOut]:
+    """Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was computed.
+
+    As SVG it is drawn to scale: the elevation, the section, or one piece as it lies on the saw.
+    """
     read = Reader(data.unit)
     trim = read_trim(read, data.trim, ("trim",))
     opening = read_opening(read, data, trim, ())
     result = built(read, opening, lambda path: opening_field(data, path))
-    return opening_out(BuiltOpening("", 1, result), length_writer(data.rounding.value()), data.movement)
+    if wanted_by(request) in BOTH:
+        return Reply(
+            opening_out(BuiltOpening("", 1, result), length_writer(data.rounding.value()), data.movement)
+        )
+    svg = _drawn(result, drawing, piece, Wording(data.rounding.value(), feet))
+    return file(svg.encode(), SVG, data.mark, piece if drawing is Drawing.PIECE else drawing)
+
+
+def _drawn(result: Built, drawing: Drawing, piece: str, wording: Wording) -> str:
+    """The drawing asked for.
+
+    Raises:
+        InvalidRequest: when the opening has no such part.
+    """
+    if drawing is Drawing.ELEVATION:
+        return elevation(result, wording)
+    if drawing is Drawing.SECTION:
+        return section(result, wording)
+    part = next((part for part in result.parts if part.key == piece), None)
+    if part is None:
+        keys = ", ".join(part.key for part in result.parts)
+        fault = Fault(code="unknown-piece", detail=f"This opening has {keys}.", parameter="piece")
+        raise InvalidRequest("The opening has no such piece.", [fault])
+    return piece_drawing(part, wording)
 
 
 _SENT: dict[str | int, str] = {"limits": "wall_limits", "foot": "foot_style"}

@@ -30,6 +30,15 @@ from longpoint.api.schedules import (
     replace_schedule,
     unarchive_schedule,
 )
+from longpoint.api.sheets import (
+    get_blank_measure_sheet,
+    make_cost_sheet,
+    make_fitting_sheet,
+    make_measure_sheet,
+    make_piece_labels,
+    make_saw_sheet,
+    make_yard_list,
+)
 from longpoint.api.stored_cut_list import compute_schedule_cut_list
 from longpoint.api.transfer import export_schedule, import_openings
 
@@ -43,6 +52,13 @@ OPERATIONS: list[Any] = [
     compute_movement,
     compute_cut_list,
     compute_materials,
+    make_fitting_sheet,
+    make_saw_sheet,
+    make_yard_list,
+    make_cost_sheet,
+    make_measure_sheet,
+    get_blank_measure_sheet,
+    make_piece_labels,
     create_schedule,
     list_schedules,
     get_schedule,

@@ -1,0 +1,41 @@
+"""Drawings and sheets of what the other rooms worked out, as SVG, HTML, PDF and CSV. Values in, text or bytes out."""
+
+from longpoint.sheets.catalogue import RECIPES, Recipe, Sheet
+from longpoint.sheets.document import Document, LabelGrid, Paper
+from longpoint.sheets.drawing.elevation import elevation
+from longpoint.sheets.drawing.piece import piece_drawing
+from longpoint.sheets.drawing.section import section
+from longpoint.sheets.drawing.style import Styling
+from longpoint.sheets.html import html
+from longpoint.sheets.job import Job
+from longpoint.sheets.labels import GRIDS, grid_faults, label_sheet
+from longpoint.sheets.measure import blank_measure_sheet
+from longpoint.sheets.pdf import pdf
+from longpoint.sheets.tables import csv_text
+from longpoint.sheets.view import view
+from longpoint.sheets.whole import house_sticks
+from longpoint.sheets.wording import Wording
+
+__all__ = [
+    "GRIDS",
+    "RECIPES",
+    "Document",
+    "Job",
+    "LabelGrid",
+    "Paper",
+    "Recipe",
+    "Sheet",
+    "Styling",
+    "Wording",
+    "blank_measure_sheet",
+    "csv_text",
+    "elevation",
+    "grid_faults",
+    "house_sticks",
+    "html",
+    "label_sheet",
+    "pdf",
+    "piece_drawing",
+    "section",
+    "view",
+]

@@ -65,7 +65,7 @@ def cut_list_sheet(job: Job) -> Document:
     if unplanned:
         blocks.append(Notes("Not planned", tuple(UNPLANNED.format(name) for name in unplanned)))
     blocks.append(pieces_table(job.cut_list))
-    return Document("cut-list", "Cut list", job.name, tuple(blocks), job.paper, sideways=True)
+    return Document("cut-list", "Cut list", job.name, tuple(blocks), job.paper, sideways=True, main="pieces")
 
 
 def buy_table(cut_list: CutList) -> Table:
@@ -109,7 +109,7 @@ def stick_pictures(job: Job, across: float) -> Iterator[Block]:
         for start in range(0, len(rows), STICKS_TO_A_PICTURE):
             some: list[StickRow] = rows[start : start + STICKS_TO_A_PICTURE]
             alt = f"{plan.profile}, {some[0].name.lower()} to {some[-1].name.lower()}"
-            svg = sticks_drawing(plan.profile, some, job.wording, Styling.NONE, across)
+            svg = sticks_drawing(plan.profile, [("", some)], job.wording, Styling.NONE, across)
             yield Pictures((Picture(svg, alt),))
 
 

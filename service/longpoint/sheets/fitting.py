@@ -59,7 +59,7 @@ def fitting_sheet(job: Job) -> Document:
     blocks: list[Block] = [caution_notes(job, *AT_THE_WALL), _list_of_openings(job)]
     for one in job.cut_list.openings:
         blocks += _opening(one, job.wording)
-    return Document("fitting-sheet", "Fitting sheet", job.name, tuple(blocks), job.paper)
+    return Document("fitting-sheet", "Fitting sheet", job.name, tuple(blocks), job.paper, main="pieces")
 
 
 def _opening(one: BuiltOpening, wording: Wording) -> Iterator[Block]:

@@ -50,24 +50,40 @@ class StickRow(Value, frozen=True):
 
 def sticks_drawing(
     title: str,
-    rows: Sequence[StickRow],
+    groups: Sequence[tuple[str, Sequence[StickRow]]],
     wording: Wording,
     styling: Styling = Styling.THEMED,
     across: float = ACROSS,
 ) -> str:
-    """Sticks under one another, all to one scale, as SVG text; the longest is `across` wide."""
-    scale = across / max(float(row.length) for row in rows)
+    """Sticks under one another, all to one scale, as SVG text.
+
+    Args:
+        title: the drawing's.
+        groups: a heading, "" for none, and the sticks under it.
+        wording: how lengths are written.
+        styling: where the look comes from.
+        across: how wide the longest stick is drawn.
+    """
+    longest = max((float(row.length) for _, rows in groups for row in rows), default=1.0)
     canvas = Canvas()
     top = 0.0
-    for row in rows:
-        top = _stick(canvas, row, top, scale, wording) + 14
-    described = "; ".join(
-        f"{row.name}, {wording.stick(row.length)}: "
-        + ", ".join(f"{piece.label} {wording.figure(piece.length)}" for piece in row.pieces)
-        + (f", {wording.figure(row.offcut)} left over" if row.offcut else "")
-        for row in rows
-    )
-    return canvas.svg(title, f"Sticks to scale, from the left end. {described}.", styling)
+    if not any(rows for _, rows in groups):
+        canvas.words("No sticks were planned.", 0, 0)
+    for heading, rows in groups:
+        if heading:
+            canvas.words(heading, -LEFT, top)
+            top += 16
+        for row in rows:
+            top = _stick(canvas, row, top, across / longest, wording) + 14
+    described = "; ".join(_described(heading, row, wording) for heading, rows in groups for row in rows)
+    return canvas.svg(title, f"Sticks to scale, from the left end. {described}", styling)
+
+
+def _described(heading: str, row: StickRow, wording: Wording) -> str:
+    pieces = ", ".join(f"{piece.label} {wording.figure(piece.length)}" for piece in row.pieces)
+    name = f"{heading} {row.name.lower()}" if heading else row.name
+    left = f", {wording.figure(row.offcut)} left over" if row.offcut else ""
+    return f"{name}, {wording.stick(row.length)}: {pieces}{left}"
 
 
 def _stick(canvas: Canvas, row: StickRow, top: float, scale: float, wording: Wording) -> float:

@@ -1,0 +1,172 @@
+"""Sheets and drawings over HTTP: each format as negotiated, named, safe to show, and kept where it may be."""
+
+import asyncio
+import csv
+import io
+from xml.etree import ElementTree
+
+import httpx
+import pytest
+
+from longpoint.api.examples import CUT_LIST, LABELS, OPENING
+
+HOUSE = CUT_LIST["two_rooms"].request
+SHEETS = ("fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels")
+every_sheet = pytest.mark.parametrize("sheet", SHEETS)
+
+
+async def ask(
+    client: httpx.AsyncClient, path: str, accept: str, body: object = HOUSE, **params: str
+) -> httpx.Response:
+    return await client.post(path, json=body, headers={"accept": accept}, params=params)
+
+
+@every_sheet
+async def test_a_sheet_is_a_page(client: httpx.AsyncClient, sheet: str) -> None:
+    answer = await ask(client, f"/v1/sheets/{sheet}", "text/html", title="12 Alder Row")
+    assert answer.status_code == 200
+    assert answer.headers["content-type"] == "text/html; charset=utf-8"
+    assert answer.headers["vary"] == "accept"
+    assert answer.headers["content-disposition"].startswith('inline; filename="12-alder-row-')
+    assert "script-src" not in answer.headers["content-security-policy"]
+    assert "default-src 'none'" in answer.headers["content-security-policy"]
+    assert answer.text.startswith("<!doctype html>")
+
+
+@every_sheet
+async def test_a_sheet_is_a_pdf(client: httpx.AsyncClient, sheet: str) -> None:
+    answer = await ask(client, f"/v1/sheets/{sheet}", "application/pdf")
+    assert answer.headers["content-type"] == "application/pdf"
+    assert answer.headers["content-disposition"].endswith('.pdf"')
+    assert answer.content.startswith(b"%PDF-")
+
+
+@every_sheet
+async def test_a_sheet_is_data(client: httpx.AsyncClient, sheet: str) -> None:
+    answer = (await ask(client, f"/v1/sheets/{sheet}", "*/*")).json()
+    assert answer["title"]
+    assert answer["tables"] or answer["labels"]
+    for table in answer["tables"]:
+        assert all(len(row) == len(table["columns"]) for row in table["rows"])
+
+
+async def test_a_cut_list_is_whatever_is_asked_for(client: httpx.AsyncClient) -> None:
+    kinds = {
+        "application/json": b"{",
+        "text/html": b"<!doctype html>",
+        "application/pdf": b"%PDF-",
+        "text/csv": b"piece,",
+        "image/svg+xml": b"<svg ",
+    }
+    for accept, start in kinds.items():
+        answer = await ask(client, "/v1/cut-list", accept)
+        assert answer.headers["content-type"].startswith(accept)
+        assert answer.content.startswith(start)
+    refused = await ask(client, "/v1/cut-list", "image/png")
+    assert refused.status_code == 406
+
+
+async def test_csv_of_each_table(client: httpx.AsyncClient) -> None:
+    rows = list(csv.DictReader(io.StringIO((await ask(client, "/v1/cut-list", "text/csv")).text)))
+    assert len(rows) == 7 + 4
+    (head,) = (row for row in rows if row["piece"] == "K1-6")
+    assert head["title"] == "casing head"
+    assert head["long_point"] == "36 in"
+    assert head["long_point_in"] == "36"
+    buy = await ask(client, "/v1/cut-list", "text/csv", table="buy")
+    assert "attachment" in buy.headers["content-disposition"]
+    assert buy.headers["content-disposition"].endswith('buy.csv"')
+    bought = list(csv.DictReader(io.StringIO(buy.text)))
+    whole = (await ask(client, "/v1/cut-list", "application/json")).json()
+    assert sum(float(row["cost"]) for row in bought) == pytest.approx(float(whole["cost"]))
+
+
+async def test_an_unknown_table_is_refused_with_those_there_are(client: httpx.AsyncClient) -> None:
+    answer = await ask(client, "/v1/cut-list", "text/csv", table="stairs")
+    assert answer.status_code == 422
+    (error,) = answer.json()["errors"]
+    assert error["parameter"] == "table"
+    assert "buy, pieces" in error["detail"]
+
+
+@pytest.mark.parametrize(
+    ("name", "value"), [("paper", "legal"), ("title", "two\nlines"), ("feet", "often"), ("colour", "red")]
+)
+async def test_how_a_sheet_looks_is_checked(client: httpx.AsyncClient, name: str, value: str) -> None:
+    answer = await ask(client, "/v1/sheets/yard-list", "text/html", **{name: value})
+    assert answer.status_code in (400, 422)
+    assert name in answer.text
+
+
+async def test_a_house_at_fault_is_refused_as_everywhere(client: httpx.AsyncClient) -> None:
+    body = {**HOUSE, "openings": [{**HOUSE["openings"][0], "trim": "no such"}]}
+    for accept in ("text/html", "application/pdf", "application/json"):
+        answer = await ask(client, "/v1/sheets/saw-sheet", accept, body)
+        assert answer.status_code == 422
+        assert answer.headers["content-type"] == "application/problem+json"
+        assert answer.json()["errors"][0]["pointer"] == "/openings/0/trim"
+
+
+async def test_labels_that_leave_the_paper_are_refused(client: httpx.AsyncClient) -> None:
+    own = LABELS["own_grid"].request
+    body = {**own, "grid": {**own["grid"], "across": 4, "down": 20}}
+    answer = await ask(client, "/v1/sheets/piece-labels", "application/pdf", body, paper="a4")
+    assert answer.status_code == 422
+    assert {error["pointer"] for error in answer.json()["errors"]} == {"/grid"}
+    assert len(answer.json()["errors"]) == 2
+
+
+async def test_hostile_names_stay_text(client: httpx.AsyncClient) -> None:
+    evil = "</style><script>alert(1)</script>"
+    body = {**HOUSE, "openings": [{**HOUSE["openings"][0], "mark": evil, "room": "=1+1"}]}
+    for sheet in SHEETS:
+        page = (await ask(client, f"/v1/sheets/{sheet}", "text/html", body, title=evil)).text
+        assert "<script" not in page
+        assert (await ask(client, f"/v1/sheets/{sheet}", "application/pdf", body, title=evil)).status_code == 200
+    rows = list(csv.DictReader(io.StringIO((await ask(client, "/v1/cut-list", "text/csv", body)).text)))
+    assert {row["room"] for row in rows} == {"'=1+1"}
+
+
+async def test_an_opening_is_drawn(client: httpx.AsyncClient) -> None:
+    body = OPENING["window"].request
+    plain = (await ask(client, "/v1/opening", "*/*", body)).json()
+    drawings = [("elevation", ""), ("section", ""), *(("piece", part["key"]) for part in plain["parts"])]
+    for drawing, piece in drawings:
+        answer = await ask(client, "/v1/opening", "image/svg+xml", body, drawing=drawing, piece=piece)
+        assert answer.headers["content-type"] == "image/svg+xml"
+        assert answer.headers["content-disposition"].startswith('inline; filename="k1-')
+        assert ElementTree.fromstring(answer.text).tag.endswith("svg")
+    refused = await ask(client, "/v1/opening", "image/svg+xml", body, drawing="piece", piece="newel")
+    assert refused.status_code == 422
+    assert "casing_leg/left" in refused.json()["errors"][0]["detail"]
+
+
+async def test_a_blank_measure_sheet_can_be_kept(client: httpx.AsyncClient) -> None:
+    address = "/v1/sheets/blank-measure-sheet?paper=a4"
+    tags = set()
+    for accept in ("text/html", "application/pdf"):
+        first = await client.get(address, headers={"accept": accept})
+        assert first.status_code == 200
+        assert first.headers["cache-control"] == "public, max-age=86400"
+        tags.add(first.headers["etag"])
+        again = await client.get(address, headers={"accept": accept, "if-none-match": first.headers["etag"]})
+        assert again.status_code == 304
+        assert again.content == b""
+        head = await client.head(address, headers={"accept": accept})
+        assert head.headers["etag"] == first.headers["etag"]
+    assert len(tags) == 2, "two formats are two representations"
+    other = await client.get("/v1/sheets/blank-measure-sheet", headers={"accept": "text/html"})
+    assert other.headers["etag"] not in tags
+
+
+async def test_the_service_answers_while_a_pdf_is_set(client: httpx.AsyncClient) -> None:
+    one = HOUSE["openings"][0]
+    body = {**HOUSE, "openings": [{**one, "mark": f"K{index}"} for index in range(200)]}
+    setting = asyncio.create_task(ask(client, "/v1/sheets/fitting-sheet", "application/pdf", body))
+    answered = 0
+    while not setting.done():
+        assert (await client.get("/v1/sheets/blank-measure-sheet", headers={"if-none-match": "*"})).status_code == 304
+        answered += 1
+        await asyncio.sleep(0)
+    assert (await setting).status_code == 200
+    assert answered > 3
