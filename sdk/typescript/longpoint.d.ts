@@ -241,7 +241,6 @@ export interface CutListOut {
 export interface CutListRequest {
   openings: OpeningIn[];
   trim_specs: Record<string, TrimIn>;
-  /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
   end_trim?: LengthText;
   groups?: GroupIn[];
@@ -416,7 +415,6 @@ export interface HoursOut {
 /** What is said of a house as a whole. */
 export interface HouseIn {
   name: string;
-  /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
   end_trim?: LengthText;
   keep_length?: LengthText;
@@ -466,6 +464,43 @@ export interface ItemChanged {
   mark: string | null;
   /** Whether it went. */
   gone: boolean;
+}
+
+/** Where labels lie on their sheet. */
+export interface LabelGridIn {
+  /** Labels side by side. */
+  across: number;
+  /** Labels under one another. */
+  down: number;
+  width: LengthText;
+  height: LengthText;
+  left: LengthText;
+  top: LengthText;
+  gap_across?: LengthText;
+  gap_down?: LengthText;
+}
+
+/** A house, and the labels its pieces are to have. */
+export interface LabelsRequest {
+  openings: OpeningIn[];
+  trim_specs: Record<string, TrimIn>;
+  currency?: string;
+  end_trim?: LengthText;
+  /** Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on A4. */
+  grid?: LabelGridIn | null;
+  groups?: GroupIn[];
+  include?: Section[];
+  keep_length?: LengthText;
+  kerf?: LengthText;
+  movement?: ConditionsIn | null;
+  /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
+  planning_seconds?: number;
+  rounding?: RoundingIn;
+  shop?: ShopIn | null;
+  /** Places on the first sheet that are used up. */
+  skip?: number;
+  stock?: StockIn[];
+  unit?: Unit | null;
 }
 
 /** Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named. */
@@ -1171,7 +1206,6 @@ export interface ScheduleCutListOut {
 /** A house's schedule, with its openings and its rack where they are known already; an export looks the same. */
 export interface ScheduleIn {
   name: string;
-  /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
   end_trim?: LengthText;
   keep_length?: LengthText;
@@ -1264,6 +1298,22 @@ export interface SetupOut {
 export interface ShareOut {
   opening: string;
   quantity: number;
+}
+
+/** A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone. */
+export interface SheetOut {
+  /** What the sheet is. */
+  name: string;
+  /** At its head. */
+  title: string;
+  /** Whose house it is. */
+  job: string;
+  /** Every table, in order. */
+  tables: TableOut[];
+  /** Cautions and notes, in order. */
+  notes: string[];
+  /** Each label's texts, on a sheet of labels. */
+  labels: string[][];
 }
 
 /** How the shop works. A material named in `packages` is bought in these alone, up to four of each. `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead. */
@@ -1391,6 +1441,18 @@ export interface SuspectOut {
   why: string;
 }
 
+/** One table of a sheet. */
+export interface TableOut {
+  /** Its name, which `table` asks for in a CSV answer. */
+  key: string;
+  /** Its title. */
+  caption: string;
+  /** Headings from left to right. */
+  columns: string[];
+  /** The cells, as they are printed. */
+  rows: string[][];
+}
+
 /** A reading that the shape did not need, against what the others make of it; `difference` is measured less computed. */
 export interface TapeCheckOut {
   reading: string;
@@ -1508,6 +1570,7 @@ export interface Operations {
   compute_cut_list: {
     method: "POST";
     path: "/v1/cut-list";
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
     response: CutListOut;
   };
@@ -1588,6 +1651,7 @@ export interface Operations {
   compute_opening: {
     method: "POST";
     path: "/v1/opening";
+    query: { "drawing"?: "elevation" | "section" | "piece"; "piece"?: string; "feet"?: boolean };
     request: OpeningRequest;
     response: OpeningOut;
   };
@@ -1772,6 +1836,62 @@ export interface Operations {
     query: { "why"?: string };
     header: { "If-Match": string; "Idempotency-Key"?: string };
     response: ScheduleOut;
+  };
+  /** Get a blank measure sheet */
+  get_blank_measure_sheet: {
+    method: "GET";
+    path: "/v1/sheets/blank-measure-sheet";
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
+    header: { "If-None-Match"?: string };
+    response: SheetOut;
+  };
+  /** Make the cost sheet */
+  make_cost_sheet: {
+    method: "POST";
+    path: "/v1/sheets/cost-sheet";
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
+    request: CutListRequest;
+    response: SheetOut;
+  };
+  /** Make the fitting sheet */
+  make_fitting_sheet: {
+    method: "POST";
+    path: "/v1/sheets/fitting-sheet";
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
+    request: CutListRequest;
+    response: SheetOut;
+  };
+  /** Make the measure sheet */
+  make_measure_sheet: {
+    method: "POST";
+    path: "/v1/sheets/measure-sheet";
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
+    request: CutListRequest;
+    response: SheetOut;
+  };
+  /** Make the piece labels */
+  make_piece_labels: {
+    method: "POST";
+    path: "/v1/sheets/piece-labels";
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
+    request: LabelsRequest;
+    response: SheetOut;
+  };
+  /** Make the saw sheet */
+  make_saw_sheet: {
+    method: "POST";
+    path: "/v1/sheets/saw-sheet";
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
+    request: CutListRequest;
+    response: SheetOut;
+  };
+  /** Make the yard list */
+  make_yard_list: {
+    method: "POST";
+    path: "/v1/sheets/yard-list";
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
+    request: CutListRequest;
+    response: SheetOut;
   };
   /** What is still to be cut */
   compute_schedule_cut_list: {

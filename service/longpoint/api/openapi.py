@@ -71,9 +71,22 @@ def document() -> dict[str, Any]:
         _complete(entry, method, handler, said, schemas)
         for status in _refusals(path, said, takes_body="requestBody" in entry):
             entry["responses"][str(status)] = {"$ref": f"#/components/responses/Problem{status}"}
+    _spell_out_choices(outline)
     outline["components"]["schemas"] = {name: _described(schema) for name, schema in components.items()}
     outline["components"]["responses"] = _shared_responses()
     return outline
+
+
+def _spell_out_choices(outline: dict[str, Any]) -> None:
+    """A query parameter's choices stand in the parameter itself: no body's schema has them."""
+    schemas = outline["components"].get("schemas", {})
+    for methods in outline["paths"].values():
+        for entry in methods.values():
+            for parameter in entry.get("parameters", []):
+                schema = parameter["schema"]
+                for option in schema.pop("allOf", []):
+                    named = schemas[option["$ref"].rpartition("/")[2]]
+                    schema.update({"type": named["type"], "enum": named["enum"]})
 
 
 def document_bytes() -> bytes:
@@ -160,6 +173,8 @@ def _complete(
     if said.links:
         answer["links"] = dict(said.links)
     entry["responses"] = {str(handler.status_code): answer}
+    if method == "get" and "ETag" in said.headers:
+        entry["responses"]["304"] = {"description": "What If-None-Match names is still current; no content."}
     # Without keys made, a service on its own machine asks for none: hence the empty alternative.
     entry.setdefault("parameters", []).extend(_conditions(method, said))
     entry["security"] = [] if said.access == "open" else [{"bearer": [said.access]}, {}]

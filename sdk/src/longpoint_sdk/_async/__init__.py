@@ -11,10 +11,13 @@ from longpoint_sdk._async.openings import Openings
 from longpoint_sdk._async.rack import Rack
 from longpoint_sdk._async.revisions import Revisions
 from longpoint_sdk._async.schedules import Schedules
+from longpoint_sdk._async.sheets import Sheets
 from longpoint_sdk._async.work import Work
 
 
-class AsyncClient(AHouse, Health, InAndOut, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Work):
+class AsyncClient(
+    AHouse, Health, InAndOut, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Sheets, Work
+):
     """The service, for async code. Use it in an `async with`, or close it. Each operation is a method.
 
     Nearly every operation may raise these, from `longpoint_sdk.problems`; others stand with the operation.
@@ -27,6 +30,9 @@ class AsyncClient(AHouse, Health, InAndOut, Lengths, OneOpening, Openings, Rack,
         ScopeMissing: The key may not do this.
         NotFound: Nothing is here.
         NotAcceptable: None of the formats asked for can be given.
+        BodyTooSlow: The body did not come in time.
+        ContentTooLarge: The body is too large.
+        UnsupportedMediaType: The body is in a format this address does not read.
         IdempotencyKeyReused: The Idempotency-Key was used for another request.
         InvalidRequest: The request was read, but cannot be done as it stands.
         RateExceeded: Too many requests.

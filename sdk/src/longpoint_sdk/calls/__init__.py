@@ -30,6 +30,15 @@ from longpoint_sdk.calls.schedules import (
     replace_schedule,
     unarchive_schedule,
 )
+from longpoint_sdk.calls.sheets import (
+    get_blank_measure_sheet,
+    make_cost_sheet,
+    make_fitting_sheet,
+    make_measure_sheet,
+    make_piece_labels,
+    make_saw_sheet,
+    make_yard_list,
+)
 from longpoint_sdk.calls.work import (
     compute_schedule_cut_list,
     cut_sticks,
@@ -59,6 +68,7 @@ __all__ = [
     "cut_sticks",
     "delete_schedule",
     "export_schedule",
+    "get_blank_measure_sheet",
     "get_offcut",
     "get_opening",
     "get_piece",
@@ -70,6 +80,12 @@ __all__ = [
     "list_pieces",
     "list_revisions",
     "list_schedules",
+    "make_cost_sheet",
+    "make_fitting_sheet",
+    "make_measure_sheet",
+    "make_piece_labels",
+    "make_saw_sheet",
+    "make_yard_list",
     "read_lengths",
     "record_work",
     "remove_offcut",

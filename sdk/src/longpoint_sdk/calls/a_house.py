@@ -3,20 +3,65 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, Literal, overload
 
 from longpoint_sdk import types
-from longpoint_sdk._call import Call
+from longpoint_sdk._call import Call, query_fields
 
 
-def compute_cut_list(request: types.CutListRequest | Mapping[str, Any]) -> Call[types.CutListOut]:
+@overload
+def compute_cut_list(
+    request: types.CutListRequest | Mapping[str, Any],
+    *,
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+) -> Call[types.CutListOut]: ...
+
+
+@overload
+def compute_cut_list(
+    request: types.CutListRequest | Mapping[str, Any],
+    *,
+    accept: Literal["application/pdf", "image/svg+xml", "text/csv", "text/html"],
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+) -> Call[bytes]: ...
+
+
+@overload
+def compute_cut_list(
+    request: types.CutListRequest | Mapping[str, Any],
+    *,
+    accept: str,
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+) -> Call[Any]: ...
+
+
+def compute_cut_list(
+    request: types.CutListRequest | Mapping[str, Any],
+    *,
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+    accept: str = "application/json",
+) -> Call[Any]:
     """`POST /v1/cut-list`: A house."""
     return Call(
         operation="compute_cut_list",
         method="POST",
         path="/v1/cut-list",
-        result=types.CutListOut,
+        result=types.CutListOut if accept == "application/json" else bytes,
+        query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
+        accept=accept,
     )
 
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, Literal, overload
 
 from longpoint_sdk import types
-from longpoint_sdk._call import Call
+from longpoint_sdk._call import Call, query_fields
 
 
 def compute_apron(request: types.ApronRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
@@ -41,10 +41,55 @@ def compute_movement(request: types.MovementRequest | Mapping[str, Any]) -> Call
     )
 
 
-def compute_opening(request: types.OpeningRequest | Mapping[str, Any]) -> Call[types.OpeningOut]:
+@overload
+def compute_opening(
+    request: types.OpeningRequest | Mapping[str, Any],
+    *,
+    drawing: Literal["elevation", "section", "piece"] | None = None,
+    piece: str | None = None,
+    feet: bool | None = None,
+) -> Call[types.OpeningOut]: ...
+
+
+@overload
+def compute_opening(
+    request: types.OpeningRequest | Mapping[str, Any],
+    *,
+    accept: Literal["image/svg+xml"],
+    drawing: Literal["elevation", "section", "piece"] | None = None,
+    piece: str | None = None,
+    feet: bool | None = None,
+) -> Call[bytes]: ...
+
+
+@overload
+def compute_opening(
+    request: types.OpeningRequest | Mapping[str, Any],
+    *,
+    accept: str,
+    drawing: Literal["elevation", "section", "piece"] | None = None,
+    piece: str | None = None,
+    feet: bool | None = None,
+) -> Call[Any]: ...
+
+
+def compute_opening(
+    request: types.OpeningRequest | Mapping[str, Any],
+    *,
+    drawing: Literal["elevation", "section", "piece"] | None = None,
+    piece: str | None = None,
+    feet: bool | None = None,
+    accept: str = "application/json",
+) -> Call[Any]:
     """`POST /v1/opening`: One opening."""
     return Call(
-        operation="compute_opening", method="POST", path="/v1/opening", result=types.OpeningOut, body=request
+        operation="compute_opening",
+        method="POST",
+        path="/v1/opening",
+        result=types.OpeningOut if accept == "application/json" else bytes,
+        query=query_fields(drawing=drawing, piece=piece, feet=feet),
+        body=request,
+        accept=accept,
     )
 
 

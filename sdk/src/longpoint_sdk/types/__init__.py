@@ -1,14 +1,7 @@
 """What operations take and give, as the OpenAPI document has it. Generated; do not edit."""
 
 from longpoint_sdk.types._base import LengthText, Page
-from longpoint_sdk.types.a_house import (
-    CutListRequest,
-    GroupIn,
-    MaterialsAnswer,
-    MaterialsRequest,
-    RemnantIn,
-    StockIn,
-)
+from longpoint_sdk.types.a_house import MaterialsAnswer, MaterialsRequest
 from longpoint_sdk.types.common import (
     AirIn,
     AmountsOut,
@@ -27,6 +20,7 @@ from longpoint_sdk.types.common import (
     CostOut,
     CutKind,
     CutListOut,
+    CutListRequest,
     CutoutOut,
     DefectIn,
     DoorIn,
@@ -36,6 +30,7 @@ from longpoint_sdk.types.common import (
     FindingOut,
     Foot,
     Grain,
+    GroupIn,
     Hand,
     HeadStripIn,
     HeadStyle,
@@ -71,6 +66,7 @@ from longpoint_sdk.types.common import (
     RateOut,
     RatesIn,
     ReadingsIn,
+    RemnantIn,
     RevealsIn,
     RoomCostOut,
     RoundingIn,
@@ -92,6 +88,7 @@ from longpoint_sdk.types.common import (
     StickIn,
     StickOut,
     StockForSaleIn,
+    StockIn,
     StoolEnds,
     StoolIn,
     StopIn,
@@ -143,6 +140,7 @@ from longpoint_sdk.types.revisions import (
     RevisionOut,
 )
 from longpoint_sdk.types.schedules import ScheduleLine
+from longpoint_sdk.types.sheets import LabelGridIn, LabelsRequest, SheetOut, TableOut
 from longpoint_sdk.types.work import (
     Done,
     PieceIn,
@@ -205,6 +203,8 @@ __all__ = [
     "ImportIn",
     "ImportOut",
     "ItemChanged",
+    "LabelGridIn",
+    "LabelsRequest",
     "LabourOut",
     "LengthOut",
     "LengthRead",
@@ -275,6 +275,7 @@ __all__ = [
     "SettingOut",
     "SetupOut",
     "ShareOut",
+    "SheetOut",
     "ShopIn",
     "SillAnswer",
     "SillIn",
@@ -291,6 +292,7 @@ __all__ = [
     "StopIn",
     "StripEnds",
     "SuspectOut",
+    "TableOut",
     "TapeCheckOut",
     "TaperOut",
     "Task",

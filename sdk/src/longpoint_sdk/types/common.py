@@ -722,11 +722,29 @@ class CutListOut(Result, frozen=True, kw_only=True):
     saw_order: SawOrderOut | None = None
 
 
-class DefectIn(Request, frozen=True, kw_only=True):
-    """A stretch of a stick that no piece may touch, measured from its left end."""
+class GroupIn(Request, frozen=True, kw_only=True):
+    """Openings trimmed together, left to right by their marks; or one of joined units, its `gaps` an empty list,
+    whose stool is too long for a stick.
 
-    start: LengthText
-    end: LengthText
+    `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in
+    line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and
+    apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's
+    left jamb face, or over the middles of the gaps.
+    """
+
+    mark: str
+    openings: list[str]
+    gaps: list[LengthText] | None = None
+    heads: list[LengthText] | None = None
+    solid: list[LengthText] = []
+    stock_length: LengthText | None = None
+
+
+class HornsIn(Request, frozen=True, kw_only=True):
+    """A stool's own horns at this opening, past the trim's outside edge."""
+
+    left: LengthText | None = None
+    right: LengthText | None = None
 
 
 class DoorIn(Request, frozen=True, kw_only=True):
@@ -758,32 +776,116 @@ class DoorIn(Request, frozen=True, kw_only=True):
     top_hinge: LengthText = "7 in"
 
 
-class ExtensionIn(Request, frozen=True, kw_only=True):
-    """Boards on the jamb's edge that bring it out to the wall; `reveal` is the jamb left showing inside them."""
-
-    thickness: LengthText
-    corners: BoxCorners = "butted"
-    profile: str = "jamb extension"
-    reveal: LengthText = "0 in"
-
-
-class HeadStripIn(Request, frozen=True, kw_only=True):
-    """A fillet under a butted head, or a cap over it: its height as seen, its depth off the wall, and how far it
-    runs past the legs' outside edges.
+class OffPlaneIn(Request, frozen=True, kw_only=True):
+    """How the wall lies to the jamb's edge at one corner: `proud` of it or `shy` of it; neither where it is
+    flush.
     """
 
-    profile: str
-    height: LengthText
-    depth: LengthText
-    ends: StripEnds = "square"
-    overhang: LengthText = "0 in"
+    proud: LengthText | None = None
+    shy: LengthText | None = None
 
 
-class HornsIn(Request, frozen=True, kw_only=True):
-    """A stool's own horns at this opening, past the trim's outside edge."""
+class SillIn(Request, frozen=True, kw_only=True):
+    """A sill out of level: the end that lies low, and by how much over the jamb's width."""
 
+    low: Hand
+    by: LengthText
+
+
+class ReadingsIn(Request, frozen=True, kw_only=True):
+    """What the tape read, from the jamb's inside faces.
+
+    A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of
+    the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One
+    out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one
+    corner's angle; further ones check the tape. A curved head has its `rise` above the springing
+    (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its
+    number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other
+    convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`,
+    the base's right-hand corner first (a triangle needs none). Joined units have their `lights`, left to
+    right, and the `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and
+    height by itself.
+
+    A stool needs `jamb_depth`, wall face back to the sash stop, or `left_depth` and `right_depth`; where the
+    wall is out of plane, the same depth at each horn's end too. `wall` tells at every corner, in the order of
+    `angles`, how the wall lies to the jamb's edge.
+    """
+
+    angles: list[float] | None = None
+    bottom_left_angle: float | None = None
+    bottom_right_angle: float | None = None
+    clearances: ClearancesIn = ClearancesIn()
+    departure: LengthText | None = None
+    diagonal_from_bottom_left: LengthText | None = None
+    diagonal_from_bottom_right: LengthText | None = None
+    door: DoorIn | None = None
+    head_pieces: int | None = None
+    head_width: LengthText | None = None
+    jamb_depth: LengthText | None = None
+    jamb_thickness: LengthText = "3/4 in"
+    jamb_width: LengthText | None = None
+    left_depth: LengthText | None = None
+    left_height: LengthText | None = None
+    left_horn_depth: LengthText | None = None
+    leg_height: LengthText | None = None
+    lights: list[LengthText] | None = None
+    mull_widths: list[LengthText] | None = None
+    right_depth: LengthText | None = None
+    right_height: LengthText | None = None
+    right_horn_depth: LengthText | None = None
+    rise: LengthText | None = None
+    sides: list[LengthText] | None = None
+    sill: SillIn | None = None
+    top_left_angle: float | None = None
+    top_right_angle: float | None = None
+    wall: list[OffPlaneIn] | None = None
+
+
+class RevealsIn(Request, frozen=True, kw_only=True):
+    """A side's own reveal, where it is not the trim's."""
+
+    head: LengthText | None = None
     left: LengthText | None = None
     right: LengthText | None = None
+    sill: LengthText | None = None
+
+
+class WallLimitsIn(Request, frozen=True, kw_only=True):
+    """How far the wall may lie off the jamb's edge: up to `caulk` it is caulked, up to `plane` planed or the
+    casing back-bevelled; beyond, the jamb is extended. The defaults are common practice.
+    """
+
+    caulk: LengthText = "1/16 in"
+    plane: LengthText = "3/16 in"
+
+
+class WidthsIn(Request, frozen=True, kw_only=True):
+    """Widths that pieces are ripped to at this opening."""
+
+    apron: LengthText | None = None
+    head: LengthText | None = None
+    left: LengthText | None = None
+    right: LengthText | None = None
+    sill: LengthText | None = None
+
+
+class OpeningIn(Request, frozen=True, kw_only=True):
+    """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike."""
+
+    mark: str
+    readings: ReadingsIn
+    trim: str
+    count: int = 1
+    foot_style: Foot = "stool"
+    horns: HornsIn = HornsIn()
+    reveals: RevealsIn = RevealsIn()
+    room: str = ""
+    sill_answer: SillAnswer = "shim"
+    square_gap: LengthText = "1/64 in"
+    wall_answer: WallAnswer = "flat"
+    wall_limits: WallLimitsIn = WallLimitsIn()
+    widths: WidthsIn = WidthsIn()
+    without_apron: bool = False
 
 
 class RoundingIn(Request, frozen=True, kw_only=True):
@@ -896,6 +998,26 @@ class ShopIn(Request, frozen=True, kw_only=True):
     wages: WagesIn | None = None
 
 
+class DefectIn(Request, frozen=True, kw_only=True):
+    """A stretch of a stick that no piece may touch, measured from its left end."""
+
+    start: LengthText
+    end: LengthText
+
+
+class RemnantIn(Request, frozen=True, kw_only=True):
+    """A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost.
+
+    Attributes:
+        price: An amount of money as decimal text, at most two places.
+    """
+
+    length: LengthText
+    count: int = 1
+    defects: list[DefectIn] = []
+    price: str = "0"
+
+
 class StickIn(Request, frozen=True, kw_only=True):
     """A length the yard sells, its price, and how many there are where that is limited.
 
@@ -909,18 +1031,34 @@ class StickIn(Request, frozen=True, kw_only=True):
     defects: list[DefectIn] = []
 
 
-class StockForSaleIn(Request, frozen=True, kw_only=True):
-    """One profile's sticks at the yard. `turnable` stock is flat and square-edged, so mitred ends may share a
-    cut.
-
-    Attributes:
-        sticks: The lengths to be had.
-        turnable: Whether it is flat, square-edged stock.
-    """
+class StockIn(Request, frozen=True, kw_only=True):
+    """One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut."""
 
     profile: str
     sticks: list[StickIn]
+    remnants: list[RemnantIn] = []
     turnable: bool = False
+
+
+class ExtensionIn(Request, frozen=True, kw_only=True):
+    """Boards on the jamb's edge that bring it out to the wall; `reveal` is the jamb left showing inside them."""
+
+    thickness: LengthText
+    corners: BoxCorners = "butted"
+    profile: str = "jamb extension"
+    reveal: LengthText = "0 in"
+
+
+class HeadStripIn(Request, frozen=True, kw_only=True):
+    """A fillet under a butted head, or a cap over it: its height as seen, its depth off the wall, and how far it
+    runs past the legs' outside edges.
+    """
+
+    profile: str
+    height: LengthText
+    depth: LengthText
+    ends: StripEnds = "square"
+    overhang: LengthText = "0 in"
 
 
 class PlinthIn(Request, frozen=True, kw_only=True):
@@ -989,11 +1127,52 @@ class TrimIn(Request, frozen=True, kw_only=True):
     stop: StopIn | None = None
 
 
+class CutListRequest(Request, frozen=True, kw_only=True):
+    """A house or a part of one: openings, the trim specs they name, and the stock to cut from.
+
+    `kerf` is what one cut eats, `end_trim` what is squared off each factory end, and an offcut of
+    `keep_length` or more goes back on the rack. With no stock, parts are computed and no sticks. `include`
+    names the sections of the answer that are only worked out when asked for; `shop` is how that shop works.
+
+    Attributes:
+        planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
+            proven cheapest; 0 takes first-fit.
+    """
+
+    openings: list[OpeningIn]
+    trim_specs: dict[str, TrimIn]
+    currency: str = "USD"
+    end_trim: LengthText = "1/2 in"
+    groups: list[GroupIn] = []
+    include: list[Section] = []
+    keep_length: LengthText = "24 in"
+    kerf: LengthText = "1/8 in"
+    movement: ConditionsIn | None = None
+    planning_seconds: float = 2.0
+    rounding: RoundingIn = RoundingIn()
+    shop: ShopIn | None = None
+    stock: list[StockIn] = []
+    unit: Unit | None = None
+
+
+class StockForSaleIn(Request, frozen=True, kw_only=True):
+    """One profile's sticks at the yard. `turnable` stock is flat and square-edged, so mitred ends may share a
+    cut.
+
+    Attributes:
+        sticks: The lengths to be had.
+        turnable: Whether it is flat, square-edged stock.
+    """
+
+    profile: str
+    sticks: list[StickIn]
+    turnable: bool = False
+
+
 class HouseIn(Request, frozen=True, kw_only=True):
     """What is said of a house as a whole.
 
     Attributes:
-        currency: ISO 4217 code; only repeated in the answer.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
         shop: How the shop works: its rates, wages, packages and saw.
         stock: What the yard sells.
@@ -1024,15 +1203,6 @@ class Made(Result, frozen=True, kw_only=True):
     revision: int
 
 
-class OffPlaneIn(Request, frozen=True, kw_only=True):
-    """How the wall lies to the jamb's edge at one corner: `proud` of it or `shy` of it; neither where it is
-    flush.
-    """
-
-    proud: LengthText | None = None
-    shy: LengthText | None = None
-
-
 class OffcutIn(Request, frozen=True, kw_only=True):
     """A length of stock on the rack.
 
@@ -1048,114 +1218,10 @@ class OffcutIn(Request, frozen=True, kw_only=True):
     price: str = "0"
 
 
-class SillIn(Request, frozen=True, kw_only=True):
-    """A sill out of level: the end that lies low, and by how much over the jamb's width."""
-
-    low: Hand
-    by: LengthText
-
-
-class ReadingsIn(Request, frozen=True, kw_only=True):
-    """What the tape read, from the jamb's inside faces.
-
-    A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of
-    the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One
-    out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one
-    corner's angle; further ones check the tape. A curved head has its `rise` above the springing
-    (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its
-    number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other
-    convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`,
-    the base's right-hand corner first (a triangle needs none). Joined units have their `lights`, left to
-    right, and the `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and
-    height by itself.
-
-    A stool needs `jamb_depth`, wall face back to the sash stop, or `left_depth` and `right_depth`; where the
-    wall is out of plane, the same depth at each horn's end too. `wall` tells at every corner, in the order of
-    `angles`, how the wall lies to the jamb's edge.
-    """
-
-    angles: list[float] | None = None
-    bottom_left_angle: float | None = None
-    bottom_right_angle: float | None = None
-    clearances: ClearancesIn = ClearancesIn()
-    departure: LengthText | None = None
-    diagonal_from_bottom_left: LengthText | None = None
-    diagonal_from_bottom_right: LengthText | None = None
-    door: DoorIn | None = None
-    head_pieces: int | None = None
-    head_width: LengthText | None = None
-    jamb_depth: LengthText | None = None
-    jamb_thickness: LengthText = "3/4 in"
-    jamb_width: LengthText | None = None
-    left_depth: LengthText | None = None
-    left_height: LengthText | None = None
-    left_horn_depth: LengthText | None = None
-    leg_height: LengthText | None = None
-    lights: list[LengthText] | None = None
-    mull_widths: list[LengthText] | None = None
-    right_depth: LengthText | None = None
-    right_height: LengthText | None = None
-    right_horn_depth: LengthText | None = None
-    rise: LengthText | None = None
-    sides: list[LengthText] | None = None
-    sill: SillIn | None = None
-    top_left_angle: float | None = None
-    top_right_angle: float | None = None
-    wall: list[OffPlaneIn] | None = None
-
-
-class RevealsIn(Request, frozen=True, kw_only=True):
-    """A side's own reveal, where it is not the trim's."""
-
-    head: LengthText | None = None
-    left: LengthText | None = None
-    right: LengthText | None = None
-    sill: LengthText | None = None
-
-
-class WallLimitsIn(Request, frozen=True, kw_only=True):
-    """How far the wall may lie off the jamb's edge: up to `caulk` it is caulked, up to `plane` planed or the
-    casing back-bevelled; beyond, the jamb is extended. The defaults are common practice.
-    """
-
-    caulk: LengthText = "1/16 in"
-    plane: LengthText = "3/16 in"
-
-
-class WidthsIn(Request, frozen=True, kw_only=True):
-    """Widths that pieces are ripped to at this opening."""
-
-    apron: LengthText | None = None
-    head: LengthText | None = None
-    left: LengthText | None = None
-    right: LengthText | None = None
-    sill: LengthText | None = None
-
-
-class OpeningIn(Request, frozen=True, kw_only=True):
-    """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike."""
-
-    mark: str
-    readings: ReadingsIn
-    trim: str
-    count: int = 1
-    foot_style: Foot = "stool"
-    horns: HornsIn = HornsIn()
-    reveals: RevealsIn = RevealsIn()
-    room: str = ""
-    sill_answer: SillAnswer = "shim"
-    square_gap: LengthText = "1/64 in"
-    wall_answer: WallAnswer = "flat"
-    wall_limits: WallLimitsIn = WallLimitsIn()
-    widths: WidthsIn = WidthsIn()
-    without_apron: bool = False
-
-
 class ScheduleIn(Request, frozen=True, kw_only=True):
     """A house's schedule, with its openings and its rack where they are known already; an export looks the same.
 
     Attributes:
-        currency: ISO 4217 code; only repeated in the answer.
         openings: In the order they are to be listed.
         rack: Offcuts on hand.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.

@@ -1,0 +1,437 @@
+"""Operations of the document's part "sheets" as methods. Generated; do not edit."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Literal, overload
+
+from longpoint_sdk import calls, types
+from longpoint_sdk._client import BaseClient
+from longpoint_sdk._versioned import Versioned
+
+
+class Sheets(BaseClient):
+    """Operations as methods."""
+
+    @overload
+    def get_blank_measure_sheet(
+        self,
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        if_none_match: Versioned[types.SheetOut] | None = None,
+    ) -> Versioned[types.SheetOut]: ...
+
+    @overload
+    def get_blank_measure_sheet(
+        self,
+        *,
+        accept: Literal["application/pdf", "text/csv", "text/html"],
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        if_none_match: Versioned[types.SheetOut] | None = None,
+    ) -> Versioned[bytes]: ...
+
+    @overload
+    def get_blank_measure_sheet(
+        self,
+        *,
+        accept: str,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        if_none_match: Versioned[types.SheetOut] | None = None,
+    ) -> Any: ...
+
+    def get_blank_measure_sheet(
+        self,
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        if_none_match: Versioned[types.SheetOut] | None = None,
+        accept: str = "application/json",
+    ) -> Any:
+        """Get a blank measure sheet.
+
+        Rows to fill in by hand at the openings, with a key to where each reading is taken.
+
+        Args:
+            paper: What a sheet is printed on.
+            title: Whose house it is: printed at the head and part of the file's name.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
+            if_none_match: What was read before; given back when it still stands.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.get_blank_measure_sheet(
+                paper=paper, title=title, feet=feet, table=table, if_none_match=if_none_match, accept=accept
+            )
+        )
+
+    @overload
+    def make_cost_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> types.SheetOut: ...
+
+    @overload
+    def make_cost_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: Literal["application/pdf", "text/csv", "text/html"],
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> bytes: ...
+
+    @overload
+    def make_cost_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: str,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> Any: ...
+
+    def make_cost_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        accept: str = "application/json",
+    ) -> Any:
+        """Make the cost sheet.
+
+        The money by line, by room and by opening, and the hours behind it.
+
+        Args:
+            paper: What a sheet is printed on.
+            title: Whose house it is: printed at the head and part of the file's name.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.make_cost_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+        )
+
+    @overload
+    def make_fitting_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> types.SheetOut: ...
+
+    @overload
+    def make_fitting_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: Literal["application/pdf", "text/csv", "text/html"],
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> bytes: ...
+
+    @overload
+    def make_fitting_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: str,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> Any: ...
+
+    def make_fitting_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        accept: str = "application/json",
+    ) -> Any:
+        """Make the fitting sheet.
+
+        A page for each opening: its elevation and section to scale, its pieces, their ends and marks.
+
+        Args:
+            paper: What a sheet is printed on.
+            title: Whose house it is: printed at the head and part of the file's name.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.make_fitting_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+        )
+
+    @overload
+    def make_measure_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> types.SheetOut: ...
+
+    @overload
+    def make_measure_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: Literal["application/pdf", "text/csv", "text/html"],
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> bytes: ...
+
+    @overload
+    def make_measure_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: str,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> Any: ...
+
+    def make_measure_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        accept: str = "application/json",
+    ) -> Any:
+        """Make the measure sheet.
+
+        The readings a house was worked out from, to check against the tape.
+
+        Args:
+            paper: What a sheet is printed on.
+            title: Whose house it is: printed at the head and part of the file's name.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.make_measure_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+        )
+
+    @overload
+    def make_piece_labels(
+        self,
+        request: types.LabelsRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> types.SheetOut: ...
+
+    @overload
+    def make_piece_labels(
+        self,
+        request: types.LabelsRequest | Mapping[str, Any],
+        *,
+        accept: Literal["application/pdf", "text/csv", "text/html"],
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> bytes: ...
+
+    @overload
+    def make_piece_labels(
+        self,
+        request: types.LabelsRequest | Mapping[str, Any],
+        *,
+        accept: str,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> Any: ...
+
+    def make_piece_labels(
+        self,
+        request: types.LabelsRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        accept: str = "application/json",
+    ) -> Any:
+        """Make the piece labels.
+
+        A label for every single piece: its name, length, ends and the stick it comes from.
+
+        Args:
+            paper: What a sheet is printed on.
+            title: Whose house it is: printed at the head and part of the file's name.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.make_piece_labels(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+        )
+
+    @overload
+    def make_saw_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> types.SheetOut: ...
+
+    @overload
+    def make_saw_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: Literal["application/pdf", "text/csv", "text/html"],
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> bytes: ...
+
+    @overload
+    def make_saw_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: str,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> Any: ...
+
+    def make_saw_sheet(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        accept: str = "application/json",
+    ) -> Any:
+        """Make the saw sheet.
+
+        Each setting of the saw and the cuts made at it, in the order to make them, then the sticks to scale.
+
+        Args:
+            paper: What a sheet is printed on.
+            title: Whose house it is: printed at the head and part of the file's name.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.make_saw_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+        )
+
+    @overload
+    def make_yard_list(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> types.SheetOut: ...
+
+    @overload
+    def make_yard_list(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: Literal["application/pdf", "text/csv", "text/html"],
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> bytes: ...
+
+    @overload
+    def make_yard_list(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        accept: str,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> Any: ...
+
+    def make_yard_list(
+        self,
+        request: types.CutListRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        accept: str = "application/json",
+    ) -> Any:
+        """Make the yard list.
+
+        Sticks and packages to buy, and what to take from the rack.
+
+        Args:
+            paper: What a sheet is printed on.
+            title: Whose house it is: printed at the head and part of the file's name.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.make_yard_list(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+        )

@@ -1,0 +1,99 @@
+"""Types of the document's part "sheets". Generated; do not edit."""
+
+from __future__ import annotations
+
+from longpoint_sdk.types._base import LengthText, Request, Result
+from longpoint_sdk.types.common import (
+    ConditionsIn,
+    GroupIn,
+    OpeningIn,
+    RoundingIn,
+    Section,
+    ShopIn,
+    StockIn,
+    TrimIn,
+    Unit,
+)
+
+
+class LabelGridIn(Request, frozen=True, kw_only=True):
+    """Where labels lie on their sheet.
+
+    Attributes:
+        across: Labels side by side.
+        down: Labels under one another.
+    """
+
+    across: int
+    down: int
+    width: LengthText
+    height: LengthText
+    left: LengthText
+    top: LengthText
+    gap_across: LengthText = "0 in"
+    gap_down: LengthText = "0 in"
+
+
+class LabelsRequest(Request, frozen=True, kw_only=True):
+    """A house, and the labels its pieces are to have.
+
+    Attributes:
+        grid: Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on
+            A4.
+        planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
+            proven cheapest; 0 takes first-fit.
+        skip: Places on the first sheet that are used up.
+    """
+
+    openings: list[OpeningIn]
+    trim_specs: dict[str, TrimIn]
+    currency: str = "USD"
+    end_trim: LengthText = "1/2 in"
+    grid: LabelGridIn | None = None
+    groups: list[GroupIn] = []
+    include: list[Section] = []
+    keep_length: LengthText = "24 in"
+    kerf: LengthText = "1/8 in"
+    movement: ConditionsIn | None = None
+    planning_seconds: float = 2.0
+    rounding: RoundingIn = RoundingIn()
+    shop: ShopIn | None = None
+    skip: int = 0
+    stock: list[StockIn] = []
+    unit: Unit | None = None
+
+
+class TableOut(Result, frozen=True, kw_only=True):
+    """One table of a sheet.
+
+    Attributes:
+        key: Its name, which `table` asks for in a CSV answer.
+        caption: Its title.
+        columns: Headings from left to right.
+        rows: The cells, as they are printed.
+    """
+
+    key: str
+    caption: str
+    columns: list[str]
+    rows: list[list[str]]
+
+
+class SheetOut(Result, frozen=True, kw_only=True):
+    """A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone.
+
+    Attributes:
+        name: What the sheet is.
+        title: At its head.
+        job: Whose house it is.
+        tables: Every table, in order.
+        notes: Cautions and notes, in order.
+        labels: Each label's texts, on a sheet of labels.
+    """
+
+    name: str
+    title: str
+    job: str
+    tables: list[TableOut]
+    notes: list[str]
+    labels: list[list[str]]
