@@ -122,7 +122,9 @@ async def test_hostile_names_stay_text(client: httpx.AsyncClient) -> None:
     for sheet in SHEETS:
         page = (await ask(client, f"/v1/sheets/{sheet}", "text/html", body, title=evil)).text
         assert "<script" not in page
-        assert (await ask(client, f"/v1/sheets/{sheet}", "application/pdf", body, title=evil)).status_code == 200
+        assert (
+            await ask(client, f"/v1/sheets/{sheet}", "application/pdf", body, title=evil)
+        ).status_code == 200
     rows = list(csv.DictReader(io.StringIO((await ask(client, "/v1/cut-list", "text/csv", body)).text)))
     assert {row["room"] for row in rows} == {"'=1+1"}
 
@@ -165,7 +167,9 @@ async def test_the_service_answers_while_a_pdf_is_set(client: httpx.AsyncClient)
     setting = asyncio.create_task(ask(client, "/v1/sheets/fitting-sheet", "application/pdf", body))
     answered = 0
     while not setting.done():
-        assert (await client.get("/v1/sheets/blank-measure-sheet", headers={"if-none-match": "*"})).status_code == 304
+        assert (
+            await client.get("/v1/sheets/blank-measure-sheet", headers={"if-none-match": "*"})
+        ).status_code == 304
         answered += 1
         await asyncio.sleep(0)
     assert (await setting).status_code == 200
