@@ -53,7 +53,8 @@ class PlanningPool:
         self._queue: list[asyncio.Future[None]] = []
         self.idle: list[_Worker] = []
         self.working: list[_Worker] = []
-        self._threads = ThreadPoolExecutor(processes, thread_name_prefix="planning")
+        self._processes = processes
+        self._threads: ThreadPoolExecutor | None = None
 
     async def plan(self, jobs: tuple[Job, ...], seconds: float, tell: Tell) -> list[Outcome]:
         """The best plan of each job that was found in time, why there is none, or None when time ran out.
@@ -68,7 +69,7 @@ class PlanningPool:
             worker = self._ready()
             self.working.append(worker)
             try:
-                outcomes = await worker.plan(jobs, seconds, tell, self._threads)
+                outcomes = await worker.plan(jobs, seconds, tell, self._reading_threads())
             except BaseException:
                 worker.kill()
                 raise
@@ -94,7 +95,15 @@ class PlanningPool:
         """End the idle processes; those at work end with what they work for."""
         while self.idle:
             self.idle.pop().kill()
-        self._threads.shutdown(wait=False)
+        if self._threads is not None:
+            self._threads.shutdown(wait=False)
+            self._threads = None
+
+    def _reading_threads(self) -> ThreadPoolExecutor:
+        """Made when first needed, so that an application that was shut down can be started again."""
+        if self._threads is None:
+            self._threads = ThreadPoolExecutor(self._processes, thread_name_prefix="planning")
+        return self._threads
 
     def _ready(self) -> _Worker:
         while self.idle:
