@@ -24,7 +24,7 @@ from longpoint.sheets.drawing.piece import end_words
 from longpoint.sheets.drawing.sticks import StickRow, sticks_drawing
 from longpoint.sheets.drawing.style import Styling
 from longpoint.sheets.job import AT_THE_SAW, Job, caution_notes
-from longpoint.sheets.pieces import pieces_by_key
+from longpoint.sheets.pieces import pieces_by_key, to_cut
 from longpoint.sheets.rows import stick_rows
 from longpoint.shop.house import CutList
 
@@ -96,7 +96,9 @@ def buy_table(cut_list: CutList) -> Table:
 def profiles_without_plan(cut_list: CutList) -> list[str]:
     """Profiles that pieces need and no stock was given for."""
     planned = {plan.profile for plan in cut_list.plans}
-    needed = {part.profile for one in cut_list.openings for part in one.built.parts}
+    needed = {
+        piece.part.profile for key, piece in pieces_by_key(cut_list).items() if to_cut(cut_list, key, piece)
+    }
     return sorted(needed - planned)
 
 
@@ -114,15 +116,18 @@ def stick_pictures(job: Job, across: float) -> Iterator[Block]:
 
 
 def pieces_table(cut_list: CutList) -> Table:
-    """Every piece, room by room as the openings come."""
+    """Every piece that is to be cut, room by room as the openings come."""
     rows: list[tuple[Cell, ...]] = []
-    for piece in pieces_by_key(cut_list).values():
+    for key, piece in pieces_by_key(cut_list).items():
+        count = to_cut(cut_list, key, piece)
+        if not count:
+            continue
         part = piece.part
         left, right = part.ends
         rows.append(
             (
                 piece.label,
-                piece.count,
+                count,
                 part.title,
                 piece.room,
                 part.profile,

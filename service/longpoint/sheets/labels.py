@@ -42,7 +42,7 @@ def grid_faults(grid: LabelGrid, paper: Paper) -> tuple[str, ...]:
 
 
 def label_sheet(job: Job, grid: LabelGrid | None = None, skip: int = 0) -> Document:
-    """A label for every single piece, opening by opening.
+    """A label for every single piece that is to be cut, opening by opening.
 
     Args:
         job: the house.
@@ -57,9 +57,10 @@ def label_sheet(job: Job, grid: LabelGrid | None = None, skip: int = 0) -> Docum
 def _labels(job: Job) -> Iterator[Label]:
     sticks = sticks_by_piece(job.cut_list)
     for key, piece in pieces_by_key(job.cut_list).items():
-        for instance in range(piece.count):
-            stick = sticks[key][instance] if key in sticks else ""
-            yield _label(piece, instance + 1, stick, job.wording)
+        # The plans hold the pieces that are still to be cut, the first of those alike first.
+        for place, instance in enumerate(job.cut_list.instances(key, piece.count)):
+            stick = sticks[key][place] if key in sticks else ""
+            yield _label(piece, instance, stick, job.wording)
 
 
 def _label(piece: Piece, instance: int, stick: str, wording: Wording) -> Label:

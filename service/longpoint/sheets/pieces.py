@@ -25,6 +25,11 @@ class Piece(Value, frozen=True):
     room: str
 
 
+def to_cut(cut_list: CutList, key: str, piece: Piece) -> int:
+    """How many of the pieces alike are still to be cut."""
+    return len(cut_list.instances(key, piece.count))
+
+
 def pieces_by_key(cut_list: CutList) -> dict[str, Piece]:
     """Every piece of a house by its key in the cutting plans, in the order of the openings."""
     return {

@@ -20,6 +20,7 @@ from longpoint.sheets.document import (
     Tick,
 )
 from longpoint.sheets.job import Job, caution_notes
+from longpoint.sheets.pieces import pieces_by_key, to_cut
 from longpoint.shop import Bought, Material
 
 PACKAGES = (
@@ -85,12 +86,12 @@ def _running(job: Job, profiles: set[str]) -> Table:
     count: Counter[str] = Counter()
     running: dict[str, Real] = {}
     longest: dict[str, Real] = {}
-    for one in job.cut_list.openings:
-        for part in one.built.parts:
-            if part.profile in profiles:
-                count[part.profile] += one.count
-                running[part.profile] = running.get(part.profile, Fraction(0)) + part.overall * one.count
-                longest[part.profile] = max(longest.get(part.profile, Fraction(0)), part.overall)
+    for key, piece in pieces_by_key(job.cut_list).items():
+        part, quantity = piece.part, to_cut(job.cut_list, key, piece)
+        if part.profile in profiles and quantity:
+            count[part.profile] += quantity
+            running[part.profile] = running.get(part.profile, Fraction(0)) + part.overall * quantity
+            longest[part.profile] = max(longest.get(part.profile, Fraction(0)), part.overall)
     rows: tuple[tuple[Cell, ...], ...] = tuple(
         (profile, count[profile], Length(longest[profile]), Length(running[profile], stick=True))
         for profile in sorted(count)
