@@ -96,4 +96,5 @@ async def _furnish(owner: httpx.AsyncClient) -> dict[str, str]:
         "piece_id": done.json()["pieces"][0]["id"],
         "offcut_id": offcut["id"],
         "number": "1",
+        "sheet": "yard-list",
     }

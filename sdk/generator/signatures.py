@@ -66,6 +66,8 @@ class Written:
         """Its arguments and its answer, once for each way of calling it."""
         formats = ", ".join(f'"{kind}"' for kind in self.operation.formats)
         in_format = f"accept: Literal[{formats}]"
+        if not self.result and len(self.operation.formats) == 1:
+            return [(self._declared(f"{in_format} = {formats}"), self.answer("bytes"))]
         ways = [(self._declared(), self.answer(self.result))] if self.result else []
         if formats:
             ways.append((self._declared(in_format), self.answer("bytes")))
@@ -108,9 +110,11 @@ def written(document: Document, operation: Operation) -> Written:
         )
         positional.append(Argument("request", f"request: {taken}", says))
     named = [
-        _argument(document, one, result)
+        _argument(document, one, result or "bytes")
         for one in operation.takes("query") + operation.takes("header")
         if not (operation.page_of and one.name.lower() in ("if-none-match", "cursor"))
+        # A link's way to say what a caller says with `accept`, which decides how an answer is read.
+        and not (operation.formats and one.name == "format")
     ]
     return Written(operation, tuple(positional), tuple(named), result)
 

@@ -1912,6 +1912,31 @@ export interface Operations {
     request: SticksIn;
     response: WorkMade;
   };
+  /** The sticks drawn to scale */
+  get_sticks_drawing: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/drawings/sticks";
+    parameters: { "schedule_id": string };
+    query: { "feet"?: boolean };
+    header: { "If-None-Match"?: string };
+  };
+  /** An opening drawn to scale */
+  get_opening_drawing: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/openings/{opening}/drawing";
+    parameters: { "schedule_id": string; "opening": string };
+    query: { "drawing"?: "elevation" | "section" | "piece"; "piece"?: string; "feet"?: boolean };
+    header: { "If-None-Match"?: string };
+  };
+  /** A sheet of a schedule */
+  get_schedule_sheet: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/sheets/{sheet}";
+    parameters: { "schedule_id": string; "sheet": "cut-list" | "fitting-sheet" | "saw-sheet" | "yard-list" | "cost-sheet" | "measure-sheet" | "piece-labels" };
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string; "format"?: "html" | "pdf" | "csv" | "json" | null; "skip"?: number };
+    header: { "If-None-Match"?: string };
+    response: SheetOut;
+  };
   /** List pieces that were cut */
   list_pieces: {
     method: "GET";

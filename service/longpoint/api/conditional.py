@@ -22,11 +22,13 @@ class NotModified(Exception):  # noqa: N818 - an answer, not a mistake
 
     Attributes:
         tag: Of the state.
+        keep: The Cache-Control field the answer itself has; "" for the service's usual one.
     """
 
-    def __init__(self, tag: str) -> None:
+    def __init__(self, tag: str, keep: str = "") -> None:
         super().__init__(tag)
         self.tag = tag
+        self.keep = keep
 
 
 def state_tag(revision: int, digest: str) -> str:
@@ -73,7 +75,7 @@ def check_match(request: AnyRequest, tag: str) -> None:
         )
 
 
-def check_news(request: AnyRequest, tag: str) -> None:
+def check_news(request: AnyRequest, tag: str, keep: str = "") -> None:
     """Answer at once when the caller has this state already.
 
     Raises:
@@ -84,12 +86,14 @@ def check_news(request: AnyRequest, tag: str) -> None:
         return
     own = etag(request, tag).strip('"')
     if given == "*" or any(one == own for _, one in _tags(given, "If-None-Match")):
-        raise NotModified(etag(request, tag))
+        raise NotModified(etag(request, tag), keep)
 
 
 def on_not_modified(request: AnyRequest, answer: NotModified) -> Response[Any]:  # noqa: ARG001
     """Answer 304."""
-    return Response(None, status_code=304, headers={"etag": answer.tag, "vary": "accept"})
+    # What is kept is kept on under the 304's own rule (RFC 9110, section 15.4.5): it must not say less.
+    keep = {"cache-control": answer.keep} if answer.keep else {}
+    return Response(None, status_code=304, headers={"etag": answer.tag, "vary": "accept", **keep})
 
 
 def _given(request: AnyRequest, name: str) -> str | None:

@@ -71,13 +71,13 @@ def document() -> dict[str, Any]:
         _complete(entry, method, handler, said, schemas)
         for status in _refusals(path, said, takes_body="requestBody" in entry):
             entry["responses"][str(status)] = {"$ref": f"#/components/responses/Problem{status}"}
-    _spell_out_choices(outline)
+    _spell_out_choices(outline, components)
     outline["components"]["schemas"] = {name: _described(schema) for name, schema in components.items()}
     outline["components"]["responses"] = _shared_responses()
     return outline
 
 
-def _spell_out_choices(outline: dict[str, Any]) -> None:
+def _spell_out_choices(outline: dict[str, Any], components: dict[str, Any]) -> None:
     """A query parameter's choices stand in the parameter itself: no body's schema has them."""
     schemas = outline["components"].get("schemas", {})
     for methods in outline["paths"].values():
@@ -85,8 +85,16 @@ def _spell_out_choices(outline: dict[str, Any]) -> None:
             for parameter in entry.get("parameters", []):
                 schema = parameter["schema"]
                 for option in schema.pop("allOf", []):
-                    named = schemas[option["$ref"].rpartition("/")[2]]
-                    schema.update({"type": named["type"], "enum": named["enum"]})
+                    schema.update(_choices(option, schemas))
+                for option in schema.get("oneOf", []):
+                    if "$ref" in option and option["$ref"].rpartition("/")[2] not in components:
+                        option.update(_choices(option, schemas))
+                        del option["$ref"]
+
+
+def _choices(option: dict[str, Any], schemas: dict[str, Any]) -> dict[str, Any]:
+    named = schemas[option["$ref"].rpartition("/")[2]]
+    return {"type": named["type"], "enum": named["enum"]}
 
 
 def document_bytes() -> bytes:
@@ -170,6 +178,8 @@ def _complete(
     if given is not None:
         answer["description"] = _read_doc(given.__doc__ or "")[0] or "Done."
         answer["content"] = _content(said.offers, schemas[given], answers)
+    elif not set(BOTH) & set(said.offers):
+        answer["content"] = _content(said.offers, {}, {})
     if said.links:
         answer["links"] = dict(said.links)
     entry["responses"] = {str(handler.status_code): answer}

@@ -79,11 +79,11 @@ async def compute_opening(
         return Reply(
             opening_out(BuiltOpening("", 1, result), length_writer(data.rounding.value()), data.movement)
         )
-    svg = _drawn(result, drawing, piece, Wording(data.rounding.value(), feet))
+    svg = drawn(result, drawing, piece, Wording(data.rounding.value(), feet))
     return file(svg.encode(), SVG, data.mark, piece if drawing is Drawing.PIECE else drawing)
 
 
-def _drawn(result: Built, drawing: Drawing, piece: str, wording: Wording) -> str:
+def drawn(result: Built, drawing: Drawing, piece: str, wording: Wording) -> str:
     """The drawing asked for.
 
     Raises:

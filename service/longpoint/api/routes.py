@@ -40,6 +40,7 @@ from longpoint.api.sheets import (
     make_yard_list,
 )
 from longpoint.api.stored_cut_list import compute_schedule_cut_list
+from longpoint.api.stored_sheets import get_opening_drawing, get_schedule_sheet, get_sticks_drawing
 from longpoint.api.transfer import export_schedule, import_openings
 
 OPERATIONS: list[Any] = [
@@ -78,6 +79,9 @@ OPERATIONS: list[Any] = [
     import_openings,
     export_schedule,
     compute_schedule_cut_list,
+    get_schedule_sheet,
+    get_sticks_drawing,
+    get_opening_drawing,
     record_work,
     cut_sticks,
     list_pieces,

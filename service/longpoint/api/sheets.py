@@ -32,6 +32,7 @@ from longpoint.sheets import (
 
 AnyRequest = Request[Any, Any, Any]
 _TAG = "Sheets"
+_KEPT = "public, max-age=86400"
 
 
 def _said(id: str, summary: str) -> dict[str, Any]:
@@ -109,10 +110,10 @@ async def get_blank_measure_sheet(request: AnyRequest, asked: NamedDependency[As
     document = blank_measure_sheet(asked.paper, asked.title)
     # What it holds follows from the release and from what was asked; both are in its name.
     tag = sha256(repr((__version__, document)).encode()).hexdigest()[:16]
-    check_news(request, tag)
+    check_news(request, tag, _KEPT)
     wanted = wanted_by(request)
     reply = await apart(lambda: sheet_reply(document, Wording(), wanted, asked.table))
-    reply.headers.update({"cache-control": "public, max-age=86400", "etag": etag(request, tag)})
+    reply.headers.update({"cache-control": _KEPT, "etag": etag(request, tag)})
     return reply
 
 

@@ -30,9 +30,6 @@ class AsyncClient(
         ScopeMissing: The key may not do this.
         NotFound: Nothing is here.
         NotAcceptable: None of the formats asked for can be given.
-        BodyTooSlow: The body did not come in time.
-        ContentTooLarge: The body is too large.
-        UnsupportedMediaType: The body is in a format this address does not read.
         IdempotencyKeyReused: The Idempotency-Key was used for another request.
         InvalidRequest: The request was read, but cannot be done as it stands.
         RateExceeded: Too many requests.

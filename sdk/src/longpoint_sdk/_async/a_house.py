@@ -73,6 +73,11 @@ class AHouse(BaseAsyncClient):
             feet: Lengths in drawings in feet and inches, where they are in inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
             accept: The media type to have it in; its bytes are then given as they come.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(
             calls.compute_cut_list(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -85,5 +90,10 @@ class AHouse(BaseAsyncClient):
 
         Nails, glue, caulk, filler, paint and the rest, each with what it was computed from, in packages as
         sold.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_materials(request))

@@ -16,6 +16,11 @@ class OneOpening(BaseAsyncClient):
         """An apron.
 
         Its length, flush with the casing's outside edges, and its returns where its ends are returned.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_apron(request))
 
@@ -24,6 +29,11 @@ class OneOpening(BaseAsyncClient):
 
         Legs and head, and in a picture frame the sill piece, each with its mitres and its short and long
         points.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_casing(request))
 
@@ -32,6 +42,11 @@ class OneOpening(BaseAsyncClient):
 
         Each corner's angle and the casing cut to it, as read: never squared up, and answered even where the
         readings disagree, with what the tape most likely got wrong.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_corners(request))
 
@@ -39,6 +54,11 @@ class OneOpening(BaseAsyncClient):
         """How wood moves.
 
         Moisture content from the air, change across the grain, and how far a mitre opens, season by season.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_movement(request))
 
@@ -95,6 +115,11 @@ class OneOpening(BaseAsyncClient):
             piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer.
             feet: Lengths in drawings in feet and inches, where they are in inches.
             accept: The media type to have it in; its bytes are then given as they come.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(
             calls.compute_opening(request, drawing=drawing, piece=piece, feet=feet, accept=accept)
@@ -104,5 +129,10 @@ class OneOpening(BaseAsyncClient):
         """A stool.
 
         Its length with both horns, its ripped width and its notches, from the jamb and the casing.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(calls.compute_stool(request))

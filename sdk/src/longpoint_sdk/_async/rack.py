@@ -48,9 +48,12 @@ class Rack(BaseAsyncClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return await self.send(
             calls.add_offcut(

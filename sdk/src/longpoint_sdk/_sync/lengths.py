@@ -19,5 +19,10 @@ class Lengths(BaseClient):
 
         What cannot be read one way only is refused, never guessed: when any of them is wrong, all that are
         wrong are listed and none is answered.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(calls.read_lengths(request))

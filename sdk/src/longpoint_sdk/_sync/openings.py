@@ -58,9 +58,12 @@ class Openings(BaseClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(
             calls.add_opening(
@@ -124,9 +127,12 @@ class Openings(BaseClient):
             if_match: What was read, to change that and nothing newer.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
             PreconditionRequired: Say which version is to be changed.
         """
         return self.send(calls.replace_opening(schedule_id, opening, request, why=why, if_match=if_match))

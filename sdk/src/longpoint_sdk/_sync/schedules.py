@@ -44,6 +44,11 @@ class Schedules(BaseClient):
         Args:
             why: Why this is changed; kept with the revision.
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(calls.create_schedule(request, why=why, idempotency_key=idempotency_key))
 
@@ -98,9 +103,12 @@ class Schedules(BaseClient):
             if_match: What was read, to change that and nothing newer.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
             PreconditionRequired: Say which version is to be changed.
         """
         return self.send(calls.replace_schedule(schedule_id, request, why=why, if_match=if_match))

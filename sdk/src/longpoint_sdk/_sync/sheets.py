@@ -131,6 +131,11 @@ class Sheets(BaseClient):
             feet: Lengths in drawings in feet and inches, where they are in inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
             accept: The media type to have it in; its bytes are then given as they come.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(
             calls.make_cost_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -191,6 +196,11 @@ class Sheets(BaseClient):
             feet: Lengths in drawings in feet and inches, where they are in inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
             accept: The media type to have it in; its bytes are then given as they come.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(
             calls.make_fitting_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -251,6 +261,11 @@ class Sheets(BaseClient):
             feet: Lengths in drawings in feet and inches, where they are in inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
             accept: The media type to have it in; its bytes are then given as they come.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(
             calls.make_measure_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -311,6 +326,11 @@ class Sheets(BaseClient):
             feet: Lengths in drawings in feet and inches, where they are in inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
             accept: The media type to have it in; its bytes are then given as they come.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(
             calls.make_piece_labels(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -371,6 +391,11 @@ class Sheets(BaseClient):
             feet: Lengths in drawings in feet and inches, where they are in inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
             accept: The media type to have it in; its bytes are then given as they come.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(
             calls.make_saw_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -431,6 +456,11 @@ class Sheets(BaseClient):
             feet: Lengths in drawings in feet and inches, where they are in inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
             accept: The media type to have it in; its bytes are then given as they come.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(
             calls.make_yard_list(request, paper=paper, title=title, feet=feet, table=table, accept=accept)

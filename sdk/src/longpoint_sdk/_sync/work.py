@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, Literal, overload
 
 from longpoint_sdk import calls, types
 from longpoint_sdk._client import BaseClient
@@ -60,14 +60,196 @@ class Work(BaseClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
             PreconditionRequired: Say which version is to be changed.
         """
         return self.send(
             calls.cut_sticks(
                 schedule_id, request, why=why, if_match=if_match, idempotency_key=idempotency_key
+            )
+        )
+
+    def get_sticks_drawing(
+        self,
+        schedule_id: str,
+        *,
+        feet: bool | None = None,
+        if_none_match: Versioned[bytes] | None = None,
+        accept: Literal["image/svg+xml"] = "image/svg+xml",
+    ) -> Versioned[bytes]:
+        """The sticks drawn to scale.
+
+        Every stick that is still to be cut, with its pieces and what is left of it, as SVG.
+
+        Args:
+            schedule_id: The id of a schedule.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            if_none_match: What was read before; given back when it still stands.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.get_sticks_drawing(schedule_id, feet=feet, if_none_match=if_none_match, accept=accept)
+        )
+
+    def get_opening_drawing(
+        self,
+        schedule_id: str,
+        opening: str,
+        *,
+        drawing: Literal["elevation", "section", "piece"] | None = None,
+        piece: str | None = None,
+        feet: bool | None = None,
+        if_none_match: Versioned[bytes] | None = None,
+        accept: Literal["image/svg+xml"] = "image/svg+xml",
+    ) -> Versioned[bytes]:
+        """An opening drawn to scale.
+
+        The elevation, the section, or one piece as it lies on the saw, as SVG.
+
+        Args:
+            schedule_id: The id of a schedule.
+            opening: An opening's id, or its mark (its id when the mark has a slash in it).
+            drawing: Which drawing an SVG answer is.
+            piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            if_none_match: What was read before; given back when it still stands.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.get_opening_drawing(
+                schedule_id,
+                opening,
+                drawing=drawing,
+                piece=piece,
+                feet=feet,
+                if_none_match=if_none_match,
+                accept=accept,
+            )
+        )
+
+    @overload
+    def get_schedule_sheet(
+        self,
+        schedule_id: str,
+        sheet: Literal[
+            "cut-list",
+            "fitting-sheet",
+            "saw-sheet",
+            "yard-list",
+            "cost-sheet",
+            "measure-sheet",
+            "piece-labels",
+        ],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        skip: int | None = None,
+        if_none_match: Versioned[types.SheetOut] | None = None,
+    ) -> Versioned[types.SheetOut]: ...
+
+    @overload
+    def get_schedule_sheet(
+        self,
+        schedule_id: str,
+        sheet: Literal[
+            "cut-list",
+            "fitting-sheet",
+            "saw-sheet",
+            "yard-list",
+            "cost-sheet",
+            "measure-sheet",
+            "piece-labels",
+        ],
+        *,
+        accept: Literal["application/pdf", "text/csv", "text/html"],
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        skip: int | None = None,
+        if_none_match: Versioned[types.SheetOut] | None = None,
+    ) -> Versioned[bytes]: ...
+
+    @overload
+    def get_schedule_sheet(
+        self,
+        schedule_id: str,
+        sheet: Literal[
+            "cut-list",
+            "fitting-sheet",
+            "saw-sheet",
+            "yard-list",
+            "cost-sheet",
+            "measure-sheet",
+            "piece-labels",
+        ],
+        *,
+        accept: str,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        skip: int | None = None,
+        if_none_match: Versioned[types.SheetOut] | None = None,
+    ) -> Any: ...
+
+    def get_schedule_sheet(
+        self,
+        schedule_id: str,
+        sheet: Literal[
+            "cut-list",
+            "fitting-sheet",
+            "saw-sheet",
+            "yard-list",
+            "cost-sheet",
+            "measure-sheet",
+            "piece-labels",
+        ],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        skip: int | None = None,
+        if_none_match: Versioned[types.SheetOut] | None = None,
+        accept: str = "application/json",
+    ) -> Any:
+        """A sheet of a schedule.
+
+        A sheet to print, with the schedule's shop settings and rack.
+
+        Saw sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure
+        sheet, materials and hours are the whole house's. `title` is the schedule's name when left out.
+
+        Args:
+            schedule_id: The id of a schedule.
+            sheet: Which sheet.
+            paper: What a sheet is printed on.
+            title: Whose house it is: printed at the head and part of the file's name.
+            feet: Lengths in drawings in feet and inches, where they are in inches.
+            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
+            skip: Places used up on the first sheet of piece labels.
+            if_none_match: What was read before; given back when it still stands.
+            accept: The media type to have it in; its bytes are then given as they come.
+        """
+        return self.send(
+            calls.get_schedule_sheet(
+                schedule_id,
+                sheet,
+                paper=paper,
+                title=title,
+                feet=feet,
+                table=table,
+                skip=skip,
+                if_none_match=if_none_match,
+                accept=accept,
             )
         )
 
@@ -112,9 +294,12 @@ class Work(BaseClient):
             idempotency_key: Names this request, so that sent again it is done once; made when not given.
 
         Raises:
+            BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed in the meantime.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
         """
         return self.send(
             calls.record_work(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, Literal, overload
 
 from longpoint_sdk import types
 from longpoint_sdk._call import Call, header_fields, path_part, query_fields
@@ -49,6 +49,129 @@ def cut_sticks(
         body=request,
         repeat="with_key",
         current=get_schedule(schedule_id),
+    )
+
+
+def get_sticks_drawing(
+    schedule_id: str,
+    *,
+    feet: bool | None = None,
+    if_none_match: Versioned[bytes] | None = None,
+    accept: Literal["image/svg+xml"] = "image/svg+xml",
+) -> Call[Versioned[bytes]]:
+    """`GET /v1/schedules/{schedule_id}/drawings/sticks`: The sticks drawn to scale."""
+    return Call(
+        operation="get_sticks_drawing",
+        method="GET",
+        path=f"/v1/schedules/{path_part(schedule_id)}/drawings/sticks",
+        result=bytes,
+        query=query_fields(feet=feet),
+        headers=header_fields(**{"If-None-Match": if_none_match}),
+        accept=accept,
+        versioned=True,
+        held=if_none_match,
+    )
+
+
+def get_opening_drawing(
+    schedule_id: str,
+    opening: str,
+    *,
+    drawing: Literal["elevation", "section", "piece"] | None = None,
+    piece: str | None = None,
+    feet: bool | None = None,
+    if_none_match: Versioned[bytes] | None = None,
+    accept: Literal["image/svg+xml"] = "image/svg+xml",
+) -> Call[Versioned[bytes]]:
+    """`GET /v1/schedules/{schedule_id}/openings/{opening}/drawing`: An opening drawn to scale."""
+    return Call(
+        operation="get_opening_drawing",
+        method="GET",
+        path=f"/v1/schedules/{path_part(schedule_id)}/openings/{path_part(opening)}/drawing",
+        result=bytes,
+        query=query_fields(drawing=drawing, piece=piece, feet=feet),
+        headers=header_fields(**{"If-None-Match": if_none_match}),
+        accept=accept,
+        versioned=True,
+        held=if_none_match,
+    )
+
+
+@overload
+def get_schedule_sheet(
+    schedule_id: str,
+    sheet: Literal[
+        "cut-list", "fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels"
+    ],
+    *,
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+    skip: int | None = None,
+    if_none_match: Versioned[types.SheetOut] | None = None,
+) -> Call[Versioned[types.SheetOut]]: ...
+
+
+@overload
+def get_schedule_sheet(
+    schedule_id: str,
+    sheet: Literal[
+        "cut-list", "fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels"
+    ],
+    *,
+    accept: Literal["application/pdf", "text/csv", "text/html"],
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+    skip: int | None = None,
+    if_none_match: Versioned[types.SheetOut] | None = None,
+) -> Call[Versioned[bytes]]: ...
+
+
+@overload
+def get_schedule_sheet(
+    schedule_id: str,
+    sheet: Literal[
+        "cut-list", "fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels"
+    ],
+    *,
+    accept: str,
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+    skip: int | None = None,
+    if_none_match: Versioned[types.SheetOut] | None = None,
+) -> Call[Any]: ...
+
+
+def get_schedule_sheet(
+    schedule_id: str,
+    sheet: Literal[
+        "cut-list", "fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels"
+    ],
+    *,
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+    skip: int | None = None,
+    if_none_match: Versioned[types.SheetOut] | None = None,
+    accept: str = "application/json",
+) -> Call[Any]:
+    """`GET /v1/schedules/{schedule_id}/sheets/{sheet}`: A sheet of a schedule."""
+    return Call(
+        operation="get_schedule_sheet",
+        method="GET",
+        path=f"/v1/schedules/{path_part(schedule_id)}/sheets/{path_part(sheet)}",
+        result=types.SheetOut if accept == "application/json" else bytes,
+        query=query_fields(paper=paper, title=title, feet=feet, table=table, skip=skip),
+        headers=header_fields(**{"If-None-Match": if_none_match}),
+        accept=accept,
+        versioned=True,
+        held=if_none_match,
     )
 
 

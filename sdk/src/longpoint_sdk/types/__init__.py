@@ -80,6 +80,7 @@ from longpoint_sdk.types.common import (
     SettingOut,
     SetupOut,
     ShareOut,
+    SheetOut,
     ShopIn,
     SillAnswer,
     SillIn,
@@ -93,6 +94,7 @@ from longpoint_sdk.types.common import (
     StoolIn,
     StopIn,
     StripEnds,
+    TableOut,
     TaperOut,
     Task,
     Tool,
@@ -140,7 +142,7 @@ from longpoint_sdk.types.revisions import (
     RevisionOut,
 )
 from longpoint_sdk.types.schedules import ScheduleLine
-from longpoint_sdk.types.sheets import LabelGridIn, LabelsRequest, SheetOut, TableOut
+from longpoint_sdk.types.sheets import LabelGridIn, LabelsRequest
 from longpoint_sdk.types.work import (
     Done,
     PieceIn,

@@ -1265,3 +1265,39 @@ class ScheduleOut(Result, frozen=True, kw_only=True):
     archived_at: str | None
     house: HouseIn
     exact: dict[str, str]
+
+
+class TableOut(Result, frozen=True, kw_only=True):
+    """One table of a sheet.
+
+    Attributes:
+        key: Its name, which `table` asks for in a CSV answer.
+        caption: Its title.
+        columns: Headings from left to right.
+        rows: The cells, as they are printed.
+    """
+
+    key: str
+    caption: str
+    columns: list[str]
+    rows: list[list[str]]
+
+
+class SheetOut(Result, frozen=True, kw_only=True):
+    """A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone.
+
+    Attributes:
+        name: What the sheet is.
+        title: At its head.
+        job: Whose house it is.
+        tables: Every table, in order.
+        notes: Cautions and notes, in order.
+        labels: Each label's texts, on a sheet of labels.
+    """
+
+    name: str
+    title: str
+    job: str
+    tables: list[TableOut]
+    notes: list[str]
+    labels: list[list[str]]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from longpoint_sdk.types._base import LengthText, Request, Result
+from longpoint_sdk.types._base import LengthText, Request
 from longpoint_sdk.types.common import (
     ConditionsIn,
     GroupIn,
@@ -61,39 +61,3 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
     skip: int = 0
     stock: list[StockIn] = []
     unit: Unit | None = None
-
-
-class TableOut(Result, frozen=True, kw_only=True):
-    """One table of a sheet.
-
-    Attributes:
-        key: Its name, which `table` asks for in a CSV answer.
-        caption: Its title.
-        columns: Headings from left to right.
-        rows: The cells, as they are printed.
-    """
-
-    key: str
-    caption: str
-    columns: list[str]
-    rows: list[list[str]]
-
-
-class SheetOut(Result, frozen=True, kw_only=True):
-    """A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone.
-
-    Attributes:
-        name: What the sheet is.
-        title: At its head.
-        job: Whose house it is.
-        tables: Every table, in order.
-        notes: Cautions and notes, in order.
-        labels: Each label's texts, on a sheet of labels.
-    """
-
-    name: str
-    title: str
-    job: str
-    tables: list[TableOut]
-    notes: list[str]
-    labels: list[list[str]]
