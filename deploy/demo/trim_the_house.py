@@ -1,4 +1,4 @@
-"""Starts the service, sends it the demo house as any caller would, and prints the cut list."""
+"""Starts the service, sends it the demo house as any caller would, prints the cut list and where its sheets are."""
 
 from __future__ import annotations
 
@@ -12,6 +12,8 @@ import urllib.error
 import urllib.request
 from pathlib import Path
 from typing import Any
+
+from stored_house import keep_house, sheet_lines
 
 HERE = Path(__file__).parent
 READY_WITHIN = 30.0
@@ -39,7 +41,10 @@ def main() -> int:
     )
     try:
         wait_until_ready(service, address)
-        print_cut_list(post(f"{address}/v1/cut-list", (HERE / "house.json").read_bytes()))
+        house = json.loads((HERE / "house.json").read_bytes())
+        print_cut_list(ask(address, "/v1/cut-list", house))
+        schedule = keep_house(lambda path, body: ask(address, path, body), house)
+        print("", *sheet_lines(address, schedule), sep="\n")
         print(f"\nDocs: {address}/docs   OpenAPI: {address}/openapi.json")
         if options.once:
             return 0
@@ -66,13 +71,15 @@ def wait_until_ready(service: subprocess.Popen[bytes], address: str) -> None:
             time.sleep(0.05)
 
 
-def post(address: str, body: bytes) -> Any:
-    request = urllib.request.Request(address, data=body, headers={"Content-Type": "application/json"})
+def ask(address: str, path: str, body: Any) -> Any:
+    data = None if body is None else json.dumps(body).encode()
+    headers = {"Content-Type": "application/json"} if data else {}
+    request = urllib.request.Request(address + path, data=data, headers=headers)
     try:
         with urllib.request.urlopen(request, timeout=60) as answer:
             return json.load(answer)
     except urllib.error.HTTPError as refusal:
-        sys.exit(f"{address} refused the house: {refusal.read().decode()}")
+        sys.exit(f"{path} refused the house: {refusal.read().decode()}")
 
 
 def print_cut_list(answer: dict[str, Any]) -> None:

@@ -1,0 +1,49 @@
+"""Keeps the demo house as a schedule, once, and says where its sheets are."""
+
+from __future__ import annotations
+
+import copy
+import urllib.parse
+from collections.abc import Callable
+from typing import Any
+
+NAME = "The demo house"
+SHEETS = {
+    "yard-list": "what to buy",
+    "saw-sheet": "every cut, in order",
+    "fitting-sheet": "a page for each opening",
+    "piece-labels": "a label for each piece",
+    "cost-sheet": "money and hours",
+    "measure-sheet": "the readings, to check",
+    "cut-list": "sticks and pieces",
+}
+Ask = Callable[[str, Any], Any]
+"""Sends a body (None to read) to a path of the service; gives the answer."""
+
+
+def keep_house(ask: Ask, house: dict[str, Any]) -> str:
+    """The id of the house's schedule: the one of its name that is there, as it stands by now, else a new one."""
+    query = urllib.parse.urlencode({"name": NAME, "archived": "false", "limit": 100})
+    for line in ask(f"/v1/schedules?{query}", None)["items"]:
+        if line["name"] == NAME:
+            return str(line["id"])
+    return str(ask("/v1/schedules", schedule_of(house))["id"])
+
+
+def schedule_of(house: dict[str, Any]) -> dict[str, Any]:
+    """A cut-list request as a schedule: its remnants stand on the rack, one by one."""
+    body = {**copy.deepcopy(house), "name": NAME, "rack": []}
+    for stock in body["stock"]:
+        for remnant in stock.pop("remnants", []):
+            count = remnant.pop("count", 1)
+            body["rack"] += [{"profile": stock["profile"], **remnant}] * count
+    return body
+
+
+def sheet_lines(address: str, id: str) -> list[str]:
+    """Where a browser finds each sheet: the page, and the PDF to print."""
+    lines = [f"SHEETS of {NAME.lower()}, kept as schedule {id}"]
+    for sheet, what in SHEETS.items():
+        where = f"{address}/v1/schedules/{id}/sheets/{sheet}"
+        lines += [f"  {sheet}: {what}", f"    page {where}?format=html", f"    PDF  {where}?format=pdf"]
+    return lines
