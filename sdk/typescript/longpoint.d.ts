@@ -1598,7 +1598,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/export";
     parameters: { "schedule_id": string };
-    query: { "revision"?: number | null };
+    query: { "revision"?: number };
     header: { "If-None-Match"?: string };
     response: ScheduleIn;
   };
@@ -1667,7 +1667,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/openings";
     parameters: { "schedule_id": string };
-    query: { "limit"?: number; "cursor"?: string | null; "room"?: string | null; "trim"?: string | null; "foot_style"?: Foot | null };
+    query: { "limit"?: number; "cursor"?: string; "room"?: string; "trim"?: string; "foot_style"?: Foot };
     header: { "If-None-Match"?: string };
     response: Page<OpeningStored>;
   };
@@ -1713,7 +1713,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/offcuts";
     parameters: { "schedule_id": string };
-    query: { "limit"?: number; "cursor"?: string | null; "profile"?: string | null };
+    query: { "limit"?: number; "cursor"?: string; "profile"?: string };
     response: Page<OffcutStored>;
   };
   /** Put a length on the rack */
@@ -1748,7 +1748,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/changes";
     parameters: { "schedule_id": string };
-    query: { "from": number; "to"?: number | null };
+    query: { "from": number; "to"?: number };
     header: { "If-None-Match"?: string };
     response: ChangesOut;
   };
@@ -1767,7 +1767,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/revisions";
     parameters: { "schedule_id": string };
-    query: { "limit"?: number; "cursor"?: string | null };
+    query: { "limit"?: number; "cursor"?: string };
     response: Page<RevisionOut>;
   };
   /** Read a revision */
@@ -1782,7 +1782,7 @@ export interface Operations {
   list_schedules: {
     method: "GET";
     path: "/v1/schedules";
-    query: { "limit"?: number; "cursor"?: string | null; "name"?: string | null; "archived"?: boolean | null };
+    query: { "limit"?: number; "cursor"?: string; "name"?: string; "archived"?: boolean };
     response: Page<ScheduleLine>;
   };
   /** Start a house's schedule */
@@ -1898,7 +1898,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/cut-list";
     parameters: { "schedule_id": string };
-    query: { "include"?: Section[] | null };
+    query: { "include"?: Section[] };
     header: { "If-None-Match"?: string };
     response: ScheduleCutListOut;
   };
@@ -1942,7 +1942,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/work";
     parameters: { "schedule_id": string };
-    query: { "limit"?: number; "cursor"?: string | null; "opening"?: string | null; "state"?: PieceState | null };
+    query: { "limit"?: number; "cursor"?: string; "opening"?: string; "state"?: PieceState };
     response: Page<PieceStored>;
   };
   /** Record what was cut, fitted or spoiled */

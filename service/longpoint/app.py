@@ -20,7 +20,7 @@ from longpoint.api.gate import Gate
 from longpoint.api.limits import RateLimit
 from longpoint.api.planning_pool import PlanningPool
 from longpoint.api.request import ApiRequest, negotiate
-from longpoint.api.routes import OPERATIONS
+from longpoint.api.routes import OPERATIONS, OPTIONS
 from longpoint.api.storage import on_storage_error
 from longpoint.schedules.errors import StorageError
 from longpoint.schedules.store import Store
@@ -46,7 +46,7 @@ def create_app(settings: Settings | None = None) -> Litestar:
     if log:
         closers.append(log.flush)
     app = Litestar(
-        route_handlers=[*OPERATIONS, *PAGES],
+        route_handlers=[*OPTIONS, *OPERATIONS, *PAGES],
         guards=[check_access],
         before_request=negotiate,
         exception_handlers={**HANDLERS, StorageError: on_storage_error, NotModified: on_not_modified},

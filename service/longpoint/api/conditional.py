@@ -11,7 +11,13 @@ from longpoint.api.problems import BadRequest, Fault
 from longpoint.api.problems_stored import PreconditionFailed, PreconditionRequired
 from longpoint.api.storage import AnyRequest
 
-_TAGS = re.compile(r'\s*(?:(W/)?"([\x21\x23-\x7e\x80-\xff]*)"\s*(?:,|$)|,)')
+_TAG = r'(W/)?"[!#-~\x80-\xff]*"'
+ENTITY_TAGS = rf"^(\*|([ \t]*,)*[ \t]*{_TAG}([ \t]*,([ \t]*{_TAG})?)*[ \t]*)$(?![\s\S])"
+"""What a condition is: a list of entity tags, or any."""
+MOST_TAGS = 1000
+"""How long it may be, in characters."""
+_LIST = re.compile(ENTITY_TAGS)
+_TAGS = re.compile(r'(W/)?"([^"]*)"')
 ETAG = {
     "ETag": "Names this state of it; send it in If-Match to change it, in If-None-Match to hear only of news."
 }
@@ -67,7 +73,7 @@ def check_match(request: AnyRequest, tag: str) -> None:
     given = _given(request, "If-Match")
     if given is None or given == "*":
         return
-    if not any(not weak and _bare(one) == tag for weak, one in _tags(given, "If-Match")):
+    if not any(not weak and _bare(one) == tag for weak, one in _tags(given)):
         raise PreconditionFailed(
             f'It is now at "{tag}"; the change was made from another state.',
             [Fault(code="stale", detail="Read it again and make the change to that.", header="If-Match")],
@@ -85,7 +91,7 @@ def check_news(request: AnyRequest, tag: str, keep: str = "") -> None:
     if given is None:
         return
     own = etag(request, tag).strip('"')
-    if given == "*" or any(one == own for _, one in _tags(given, "If-None-Match")):
+    if given == "*" or any(one == own for _, one in _tags(given)):
         raise NotModified(etag(request, tag), keep)
 
 
@@ -99,29 +105,26 @@ def on_not_modified(request: AnyRequest, answer: NotModified) -> Response[Any]: 
 def _given(request: AnyRequest, name: str) -> str | None:
     headers: dict[bytes, bytes] = request.scope["state"][RAW_HEADERS]
     value = headers.get(name.lower().encode())
-    return None if value is None else value.decode("latin-1").strip()
+    if value is None:
+        return None
+    text = value.decode("latin-1").strip()
+    if len(text) > MOST_TAGS or not _LIST.match(text):
+        raise BadRequest(
+            f"The {name} header is not a list of entity tags.",
+            [
+                Fault(
+                    code="wrong-header",
+                    detail='Send tags in quotes, as they came: "7-0123abcd".',
+                    header=name,
+                )
+            ],
+        )
+    return text
 
 
-def _tags(value: str, name: str) -> list[tuple[bool, str]]:
-    found: list[tuple[bool, str]] = []
-    at = 0
-    while at < len(value):
-        one = _TAGS.match(value, at)
-        if one is None:
-            raise BadRequest(
-                f"The {name} header is not a list of entity tags.",
-                [
-                    Fault(
-                        code="wrong-header",
-                        detail='Send tags in quotes, as they came: "7-0123abcd".',
-                        header=name,
-                    )
-                ],
-            )
-        if one[2] is not None:
-            found.append((one[1] is not None, one[2]))
-        at = one.end()
-    return found
+def _tags(value: str) -> list[tuple[bool, str]]:
+    """Each tag of a list, and whether it is weak."""
+    return [(found[1] is not None, found[2]) for found in _TAGS.finditer(value)]
 
 
 def _bare(tag: str) -> str:

@@ -66,6 +66,7 @@ OFFCUT = {"casing": Example(summary="A length of casing", request=OFFCUT_BODY)}
 
 _THIS = "$response.body#/id"
 _UNDER = "$request.path.schedule_id"
+_NOW = {"If-Match": "$response.header.ETag"}
 
 
 def leads_to(id: str, **parameters: str) -> dict[str, Any]:
@@ -86,6 +87,26 @@ SCHEDULE_LINKS = {
         "list_pieces",
     )
 }
+SCHEDULE_LINKS |= {
+    name: leads_to(name, schedule_id=_THIS, **_NOW)
+    for name in ("replace_schedule", "archive_schedule", "unarchive_schedule", "delete_schedule")
+}
 OPENING_LINKS = {
-    name: leads_to(name, schedule_id=_UNDER, opening=_THIS) for name in ("get_opening", "replace_opening")
+    name: leads_to(name, schedule_id=_UNDER, opening=_THIS, **more)
+    for name, more in (("get_opening", {}), ("replace_opening", _NOW), ("remove_opening", _NOW))
+}
+_FIRST = "$response.body#/items/0/id"
+LISTED_OPENING_LINKS = {"get_opening": leads_to("get_opening", schedule_id=_UNDER, opening=_FIRST)}
+OFFCUT_LINKS = {
+    "get_offcut": leads_to("get_offcut", schedule_id=_UNDER, offcut_id=_THIS),
+    "remove_offcut": leads_to("remove_offcut", schedule_id=_UNDER, offcut_id=_THIS, **_NOW),
+}
+LISTED_OFFCUT_LINKS = {"get_offcut": leads_to("get_offcut", schedule_id=_UNDER, offcut_id=_FIRST)}
+LISTED_PIECE_LINKS = {"get_piece": leads_to("get_piece", schedule_id=_UNDER, piece_id=_FIRST)}
+_NUMBER = "$response.body#/items/0/number"
+REVISION_LINKS = {
+    "get_revision": leads_to("get_revision", schedule_id=_UNDER, number=_NUMBER),
+    "compare_revisions": leads_to(
+        "compare_revisions", schedule_id=_UNDER, **{"from": "$response.body#/items/0/number"}
+    ),
 }

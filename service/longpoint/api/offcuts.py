@@ -12,7 +12,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
 from longpoint.api.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
-from longpoint.api.examples_schedule import OFFCUT
+from longpoint.api.examples_schedule import LISTED_OFFCUT_LINKS, OFFCUT, OFFCUT_LINKS
 from longpoint.api.faults import Faults
 from longpoint.api.paging import LINK, Cursor, Limit, page, read_cursor
 from longpoint.api.problems import NotFound
@@ -43,7 +43,9 @@ OffcutId = Annotated[str, PathParameter(max_length=64, description="The id of an
 
 @get(
     "/v1/schedules/{schedule_id:str}/offcuts",
-    **stored("list_offcuts", summary="List what is on the rack", tag=_TAG, headers=LINK),
+    **stored(
+        "list_offcuts", summary="List what is on the rack", tag=_TAG, headers=LINK, links=LISTED_OFFCUT_LINKS
+    ),
 )
 async def list_offcuts(
     request: AnyRequest,
@@ -77,6 +79,7 @@ async def list_offcuts(
         examples=OFFCUT,
         problems=(403, 409, 412),
         headers={**ETAG, "Location": "Where the offcut is."},
+        links=OFFCUT_LINKS,
     ),
 )
 async def add_offcut(

@@ -19,12 +19,16 @@ from litestar.routes import HTTPRoute
 
 from longpoint import __version__
 from longpoint.api.answer import Reply
+from longpoint.api.conditional import ENTITY_TAGS, MOST_TAGS
 from longpoint.api.negotiate import BOTH, CSV, PDF
 from longpoint.api.operation import Operation, operation_of
 from longpoint.api.problems import PROBLEM_JSON, Problem, ProblemBody
+from longpoint.api.retrying import MOST_KEY, RETRY_KEY
 from longpoint.api.routes import OPERATIONS
 from longpoint.api.wire import Wire, WireOut
 
+_ENTITY_TAGS = {"type": "string", "pattern": ENTITY_TAGS, "maxLength": MOST_TAGS}
+_RETRY_KEY = {"type": "string", "pattern": RETRY_KEY, "maxLength": MOST_KEY}
 _REF = "#/components/schemas/{name}"
 
 _DESCRIPTION = """\
@@ -183,10 +187,13 @@ def _complete(
     if said.links:
         answer["links"] = dict(said.links)
     entry["responses"] = {str(handler.status_code): answer}
-    if method == "get" and "ETag" in said.headers:
-        entry["responses"]["304"] = {"description": "What If-None-Match names is still current; no content."}
     # Without keys made, a service on its own machine asks for none: hence the empty alternative.
-    entry.setdefault("parameters", []).extend(_conditions(method, said))
+    parameters = entry.setdefault("parameters", [])
+    _never_null(parameters)
+    parameters.extend(_conditions(method, said))
+    if any(one["name"] == "If-None-Match" for one in parameters):
+        fields = _headers(Operation(headers={"ETag": said.headers["ETag"]}))
+        entry["responses"]["304"] = {"description": "What you have is what there is.", "headers": fields}
     entry["security"] = [] if said.access == "open" else [{"bearer": [said.access]}, {}]
 
 
@@ -212,10 +219,20 @@ def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
             "in": "header",
             "description": text,
             "required": required,
-            "schema": {"type": "string"},
+            "schema": _RETRY_KEY if name == "Idempotency-Key" else _ENTITY_TAGS,
         }
         for name, text, required in found
     ]
+
+
+def _never_null(parameters: list[dict[str, Any]]) -> None:
+    """A parameter that may be left out is said to be null by the framework; in an address there is no such thing."""
+    for one in parameters:
+        options = one.get("schema", {}).get("oneOf", [])
+        values = [option for option in options if option != {"type": "null"}]
+        if len(values) == 1 < len(options):
+            rest = {name: value for name, value in one["schema"].items() if name != "oneOf"}
+            one["schema"] = {**rest, **values[0]}
 
 
 def _content(offers: tuple[str, ...], schema: dict[str, Any], examples: dict[str, Any]) -> dict[str, Any]:
@@ -231,7 +248,7 @@ def _file_schema(media_type: str) -> dict[str, Any]:
     """A file's: text for what is text, and nothing to say of other bytes than their type."""
     if media_type == PDF:
         return {"type": "string", "contentMediaType": media_type}
-    return {"type": "string"}
+    return {"type": "string", "minLength": 1}
 
 
 def _headers(said: Operation) -> dict[str, Any]:

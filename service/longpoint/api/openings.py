@@ -10,7 +10,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
 from longpoint.api.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
-from longpoint.api.examples_schedule import OPENING, OPENING_LINKS
+from longpoint.api.examples_schedule import LISTED_OPENING_LINKS, OPENING, OPENING_LINKS
 from longpoint.api.faults import Faults
 from longpoint.api.paging import LINK, Cursor, Limit, page, read_number_cursor
 from longpoint.api.problems import NotFound
@@ -49,7 +49,13 @@ OpeningName = Annotated[
 
 @get(
     "/v1/schedules/{schedule_id:str}/openings",
-    **stored("list_openings", summary="List openings", tag=_TAG, headers={**LINK, **ETAG}),
+    **stored(
+        "list_openings",
+        summary="List openings",
+        tag=_TAG,
+        headers={**LINK, **ETAG},
+        links=LISTED_OPENING_LINKS,
+    ),
 )
 async def list_openings(
     request: AnyRequest,

@@ -17,7 +17,12 @@ T = TypeVar("T")
 DEFAULT_LIMIT = 50
 Limit = Annotated[int, QueryParameter(ge=1, le=500, description="How many to give at most.")]
 Cursor = Annotated[
-    str | None, QueryParameter(max_length=200, description="Where to go on: `next` of the page before.")
+    str | None,
+    QueryParameter(
+        max_length=200,
+        pattern=r"^[A-Za-z0-9_\-]+$(?![\s\S])",
+        description="Where to go on: `next` of the page before.",
+    ),
 ]
 LINK = {"Link": "RFC 8288; rel=next is the next page, where there is one."}
 

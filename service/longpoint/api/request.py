@@ -2,7 +2,7 @@
 
 import asyncio
 import contextlib
-from typing import Any
+from typing import Any, NamedTuple, get_origin
 from urllib.parse import parse_qsl
 
 from litestar import Request
@@ -56,17 +56,35 @@ class Plan:
         self.parameters = query_parameters(handler)
 
 
-def query_parameters(handler: HTTPRouteHandler) -> frozenset[str]:
+class QueryParameter(NamedTuple):
+    """How a query parameter may be given.
+
+    Attributes:
+        many: Whether it may be given more than once.
+        text: Whether it is any text; else "null" is no value of it, though the framework would take it for none.
+    """
+
+    many: bool
+    text: bool
+
+
+def query_parameters(handler: HTTPRouteHandler) -> dict[str, QueryParameter]:
     """The query parameters a handler and what it depends on know, as they are written in an address."""
     signatures = [handler.parsed_fn_signature]
     signatures += [provided.parsed_fn_signature for provided in handler.resolve_dependencies().values()]
-    names = set()
+    found = {}
     for signature in signatures:
         for name, field in signature.parameters.items():
             kwarg = field.kwarg_definition
             if getattr(kwarg, "param_type", None) == "query":
-                names.add(getattr(kwarg, "name", None) or name)
-    return frozenset(names)
+                kinds = (
+                    [inner.annotation for inner in field.inner_types]
+                    if field.is_union
+                    else [field.annotation]
+                )
+                many = any(get_origin(kind) is list for kind in kinds)
+                found[getattr(kwarg, "name", None) or name] = QueryParameter(many, str in kinds)
+    return found
 
 
 class ApiRequest(Request[Any, Any, Any]):
@@ -111,7 +129,7 @@ class ApiRequest(Request[Any, Any, Any]):
             if not read or b"content-encoding" in headers:
                 raise _unsupported(headers)
         if self.scope["query_string"]:
-            _refuse_unknown(self.scope["query_string"], plan.parameters)
+            _check_query(self.scope["query_string"], plan.parameters)
 
     async def body(self) -> bytes:
         """The whole body, at most as long as the handler takes.
@@ -219,11 +237,22 @@ def _too_large(most: int) -> ContentTooLarge:
     return ContentTooLarge(f"A body may be at most {most} bytes long.", headers={"connection": "close"})
 
 
-def _refuse_unknown(query: bytes, known: frozenset[str]) -> None:
+def _check_query(query: bytes, known: dict[str, QueryParameter]) -> None:
+    """Refuse what the framework would pass over: unknown parameters, those given twice, and "null"."""
     faults = Faults()
-    for name in dict.fromkeys(key for key, _ in parse_qsl(query.decode("latin-1"), keep_blank_values=True)):
-        if name not in known:
-            hint = nearest(name, known) or ("" if known else " This address takes none.")
+    given: dict[str, list[str]] = {}
+    for name, value in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
+        given.setdefault(name, []).append(value)
+    for name, values in given.items():
+        one = known.get(name)
+        if one is None:
+            hint = nearest(name, frozenset(known)) or ("" if known else " This address takes none.")
             detail = f'"{name[:60]}" is not a query parameter here; take it out.{hint}'
             faults.note(Fault(code="unknown-parameter", detail=detail, parameter=name[:60]))
+        elif len(values) > 1 and not one.many:
+            detail = f'"{name}" was given {len(values)} times; give it once.'
+            faults.note(Fault(code="wrong-parameter", detail=detail, parameter=name))
+        elif not one.text and any(value.lower() == "null" for value in values):
+            detail = f'"{name}" cannot be null; leave it out.'
+            faults.note(Fault(code="wrong-parameter", detail=detail, parameter=name))
     faults.raise_any()

@@ -16,7 +16,11 @@ from longpoint.schedules import retries
 from longpoint.schedules.basics import digest_of
 
 T = TypeVar("T")
-_KEY = re.compile(r'"((?:[\x20-\x21\x23-\x5b\x5d-\x7e]|\\["\\]){1,255})"|([!#-~]{1,255})')
+RETRY_KEY = r'^("((?:[\x20-\x21\x23-\x5b\x5d-\x7e]|\\["\\]){1,255})"|([!#-~]{1,255}))$(?![\s\S])'
+"""What an Idempotency-Key is: a text in quotes, as structured fields have it, or without."""
+MOST_KEY = 512
+"""How long it may be, in characters."""
+_KEY = re.compile(RETRY_KEY)
 _encode = msgspec.json.Encoder().encode
 
 
@@ -78,8 +82,9 @@ def _key_of(request: AnyRequest) -> str | None:
     value = headers.get(b"idempotency-key")
     if value is None:
         return None
-    found = _KEY.fullmatch(value.decode("latin-1").strip())
-    if found is None:
+    text = value.decode("latin-1").strip()
+    found = _KEY.match(text)
+    if found is None or len(text) > MOST_KEY:
         raise BadRequest(
             "The Idempotency-Key header cannot be read.",
             [
@@ -90,4 +95,4 @@ def _key_of(request: AnyRequest) -> str | None:
                 )
             ],
         )
-    return found[1] or found[2]
+    return found[2] or found[3]

@@ -11,6 +11,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
 from longpoint.api.conditional import ETAG, check_current, check_news, etag, state_tag
+from longpoint.api.examples_schedule import REVISION_LINKS
 from longpoint.api.operation import Example
 from longpoint.api.paging import LINK, Cursor, Limit, page, read_number_cursor
 from longpoint.api.problems import NotFound
@@ -51,7 +52,7 @@ _RESTORE = {"first": Example(summary="Back to how it began", request={"revision"
 
 @get(
     "/v1/schedules/{schedule_id:str}/revisions",
-    **stored("list_revisions", summary="List revisions", tag=_TAG, headers=LINK),
+    **stored("list_revisions", summary="List revisions", tag=_TAG, headers=LINK, links=REVISION_LINKS),
 )
 async def list_revisions(
     request: AnyRequest, schedule_id: ScheduleId, limit: Limit = 50, cursor: Cursor = None

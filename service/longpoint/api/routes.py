@@ -2,6 +2,9 @@
 
 from typing import Any
 
+from litestar import Response
+from litestar.handlers import HTTPRouteHandler
+
 from longpoint.api.changes import compare_revisions
 from longpoint.api.corners import compute_corners
 from longpoint.api.cut_list import compute_cut_list
@@ -95,3 +98,25 @@ OPERATIONS: list[Any] = [
     check_ready,
 ]
 """What the OpenAPI document describes."""
+
+
+def _options() -> list[HTTPRouteHandler]:
+    """OPTIONS for each address: the framework's own answer knows only the first method registered for it."""
+    methods: dict[str, set[str]] = {}
+    for handler in OPERATIONS:
+        for path in handler.paths:
+            methods.setdefault(path, set()).update(handler.http_methods)
+    return [_options_of(path, ", ".join(sorted({*known, "OPTIONS"}))) for path, known in methods.items()]
+
+
+def _options_of(path: str, allow: str) -> HTTPRouteHandler:
+    async def tell_methods() -> Response[None]:
+        return Response(None, status_code=204, headers={"allow": allow})
+
+    return HTTPRouteHandler(path, http_method=["OPTIONS"], status_code=204, include_in_schema=False)(
+        tell_methods
+    )
+
+
+OPTIONS = _options()
+"""What tells which methods an address has; no part of the document."""

@@ -11,7 +11,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answer import Reply
 from longpoint.api.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
-from longpoint.api.examples_schedule import STICKS, WORK
+from longpoint.api.examples_schedule import LISTED_PIECE_LINKS, STICKS, WORK
 from longpoint.api.faults import Faults, InvalidRequest
 from longpoint.api.offcuts import refuse_full_rack
 from longpoint.api.openings import find_opening
@@ -113,7 +113,9 @@ async def cut_sticks(
 
 @get(
     "/v1/schedules/{schedule_id:str}/work",
-    **stored("list_pieces", summary="List pieces that were cut", tag=_TAG, headers=LINK),
+    **stored(
+        "list_pieces", summary="List pieces that were cut", tag=_TAG, headers=LINK, links=LISTED_PIECE_LINKS
+    ),
 )
 async def list_pieces(
     request: AnyRequest,

@@ -1,0 +1,81 @@
+"""The stored operations by the document, one by one and as its links lead from one to the next, over a database."""
+
+import asyncio
+import json
+from collections import Counter
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+import schemathesis
+from hypothesis import HealthCheck, settings
+
+import databases
+import fuzzing
+from longpoint.api.openapi import document_bytes
+from longpoint.schedules.migrate import migrate
+from longpoint.schedules.store import Store
+
+SCHEMA = schemathesis.openapi.from_dict(
+    json.loads(document_bytes()),
+    config=schemathesis.Config.from_path(Path(__file__).with_name("schemathesis.toml")),
+).include(path_regex="^/v1/schedules")
+ran: Counter[tuple[str, int]] = Counter()
+
+
+@pytest.fixture(scope="module")
+def address(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
+    database = databases.fresh_sqlite(tmp_path_factory.mktemp("fuzz"))
+
+    async def make() -> None:
+        store = Store(database, create=True)
+        await migrate(store)
+        await store.close()
+
+    asyncio.run(make())
+    with fuzzing.served(database) as served:
+        yield served
+
+
+@SCHEMA.parametrize()
+def test_the_service_keeps_to_its_document(case, address):
+    response = case.call_and_validate(base_url=address)
+    ran[case.operation.definition.raw["operationId"], response.status_code] += 1
+
+
+def test_something_was_tried():
+    """A run that tried nothing can look green."""
+    names = {name for name, _ in ran}
+    assert len(names) >= 20
+    for name in names:
+        assert max(status for each, status in ran if each == name) >= 400, f"{name} never refused anything"
+
+
+def test_what_one_answer_leads_to_is_as_the_document_says(address):
+    followed: Counter[str] = Counter()
+
+    class Machine(SCHEMA.as_state_machine()):  # type: ignore[misc]
+        def get_call_kwargs(self, case):  # noqa: ARG002
+            return {"base_url": address}
+
+        def after_call(self, response, case):
+            followed[f"{case.operation.definition.raw['operationId']} {response.status_code}"] += 1
+
+    Machine.run(
+        settings=settings(
+            max_examples=40,
+            stateful_step_count=8,
+            deadline=None,
+            derandomize=True,
+            suppress_health_check=list(HealthCheck),
+        )
+    )
+    created = followed["create_schedule 201"]
+    deeper = {
+        name
+        for name in followed
+        if name.endswith((" 200", " 201", " 204"))
+        and not name.startswith(("create_schedule", "list_schedules"))
+    }
+    assert created, followed
+    assert len(deeper) >= 5, followed
