@@ -27,8 +27,17 @@ from longpoint.api.retrying import MOST_KEY, RETRY_KEY
 from longpoint.api.routes import OPERATIONS
 from longpoint.api.wire import Wire, WireOut
 
-_ENTITY_TAGS = {"type": "string", "pattern": ENTITY_TAGS, "maxLength": MOST_TAGS}
-_RETRY_KEY = {"type": "string", "pattern": RETRY_KEY, "maxLength": MOST_KEY}
+# Their greatest lengths stand in words: a fuzzer makes a text as long as it may be without minding such patterns.
+_ENTITY_TAGS = {
+    "type": "string",
+    "pattern": ENTITY_TAGS,
+    "description": f"Entity tags in quotes, as they came, with commas between, or *; {MOST_TAGS} characters at most.",
+}
+_RETRY_KEY = {
+    "type": "string",
+    "pattern": RETRY_KEY,
+    "description": f"A UUID, for example; in quotes or without, {MOST_KEY} characters at most.",
+}
 _REF = "#/components/schemas/{name}"
 
 _DESCRIPTION = """\
