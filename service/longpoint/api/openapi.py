@@ -27,16 +27,19 @@ from longpoint.api.retrying import MOST_KEY, RETRY_KEY
 from longpoint.api.routes import OPERATIONS
 from longpoint.api.wire import Wire, WireOut
 
-# Their greatest lengths stand in words: a fuzzer makes a text as long as it may be without minding such patterns.
 _ENTITY_TAGS = {
     "type": "string",
+    "format": "entity-tags",
     "pattern": ENTITY_TAGS,
-    "description": f"Entity tags in quotes, as they came, with commas between, or *; {MOST_TAGS} characters at most.",
+    "maxLength": MOST_TAGS,
+    "description": "Entity tags in quotes, as they came, with commas between, or *.",
 }
 _RETRY_KEY = {
     "type": "string",
+    "format": "retry-key",
     "pattern": RETRY_KEY,
-    "description": f"A UUID, for example; in quotes or without, {MOST_KEY} characters at most.",
+    "maxLength": MOST_KEY,
+    "description": "A UUID, for example; in quotes or without.",
 }
 _REF = "#/components/schemas/{name}"
 
