@@ -22,7 +22,10 @@ schemathesis.openapi.format("length", st.builds("{}{}{}".format, _numbers, _frac
 # Made here, since a text as long as it may be is made without minding patterns such as theirs.
 _tags = st.text("0123456789abcdef-+", max_size=20).map('"{}"'.format)
 schemathesis.openapi.format(
-    "entity-tags", st.one_of(st.just("*"), _tags, _tags.map("W/{}".format), st.lists(_tags, min_size=2, max_size=3).map(", ".join))
+    "entity-tags",
+    st.one_of(
+        st.just("*"), _tags, _tags.map("W/{}".format), st.lists(_tags, min_size=2, max_size=3).map(", ".join)
+    ),
 )
 schemathesis.openapi.format("retry-key", st.one_of(st.uuids().map(str), st.uuids().map('"{}"'.format)))
 
