@@ -1933,7 +1933,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/sheets/{sheet}";
     parameters: { "schedule_id": string; "sheet": "cut-list" | "fitting-sheet" | "saw-sheet" | "yard-list" | "cost-sheet" | "measure-sheet" | "piece-labels" };
-    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string; "format"?: "html" | "pdf" | "csv" | "json" | null; "skip"?: number };
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string; "format"?: "html" | "pdf" | "csv" | "json"; "skip"?: number };
     header: { "If-None-Match"?: string };
     response: SheetOut;
   };

@@ -106,6 +106,7 @@ def _spell_out_choices(outline: dict[str, Any], components: dict[str, Any]) -> N
                     if "$ref" in option and option["$ref"].rpartition("/")[2] not in components:
                         option.update(_choices(option, schemas))
                         del option["$ref"]
+            _never_null(entry.get("parameters", []))
 
 
 def _choices(option: dict[str, Any], schemas: dict[str, Any]) -> dict[str, Any]:
@@ -201,7 +202,6 @@ def _complete(
     entry["responses"] = {str(handler.status_code): answer}
     # Without keys made, a service on its own machine asks for none: hence the empty alternative.
     parameters = entry.setdefault("parameters", [])
-    _never_null(parameters)
     parameters.extend(_conditions(method, said))
     if any(one["name"] == "If-None-Match" for one in parameters):
         fields = _headers(Operation(headers={"ETag": said.headers["ETag"]}))
