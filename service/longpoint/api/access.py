@@ -4,6 +4,7 @@ import asyncio
 import contextlib
 import time
 from dataclasses import dataclass
+from functools import lru_cache
 from ipaddress import ip_address
 from typing import Any
 
@@ -195,9 +196,14 @@ def _challenge(error: str = "") -> dict[str, str]:
 
 def _refuse_afar(connection: ASGIConnection[Any, Any, Any, Any]) -> None:
     """Without keys only this machine is served, even where a server was bound elsewhere by other means."""
-    try:
-        here = connection.client is None or ip_address(connection.client.host).is_loopback
-    except ValueError:
-        return  # not an address: a test's stand-in, or a socket file
-    if not here:
+    if connection.client is not None and not _is_here(connection.client.host):
         raise KeyNeeded("No keys are made, so only callers on this machine are served.", headers=_challenge())
+
+
+@lru_cache(maxsize=1024)
+def _is_here(host: str) -> bool:
+    """Whether a caller's address is this machine's own; what is no address is a test's stand-in, or a socket file."""
+    try:
+        return ip_address(host).is_loopback
+    except ValueError:
+        return True
