@@ -1,0 +1,206 @@
+"""Load and faults: what two replicas behind the proxy bear, and that nothing acknowledged is lost when parts fail.
+
+    python tests/bench/load.py
+
+Starts PostgreSQL, two replicas and nginx with TLS as they are deployed, on loopback. A mix of 80 % computations, 15 %
+reads and 5 % writes comes at rising rates until latency bends, then at twice that. Then a replica is killed, PostgreSQL
+is stopped for ten seconds, and oversized and slow requests flood in, while honest callers go on, who send again what
+was turned away. At the end every acknowledged write must be there, once, and the database check clean. Takes about
+three minutes; ends with status 1 when something was lost. The callers share the machine's cores with all of it.
+"""
+
+import argparse
+import asyncio
+import json
+import ssl
+import sys
+import time
+from collections.abc import Awaitable, Callable
+from pathlib import Path
+
+import uvloop
+
+ROOT = Path(__file__).parents[2]
+sys.path[:0] = [str(ROOT / "service"), str(ROOT / "tests"), str(ROOT / "tests/bench")]
+
+from driving import Caller, Mix, Round, Target, drive  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
+
+import databases  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
+import deployment  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
+from stored import house  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
+
+Fault = Callable[[], Awaitable[None]]
+SCHEDULES = 20
+
+
+async def bend(mix: Mix, seconds: float) -> tuple[Round, float]:
+    """The unloaded round, and the highest rate that is borne: next to nothing turned away, p99 within three times unloaded."""
+    await drive(mix, 20, seconds)  # warms up
+    unloaded = await drive(mix, 20, 2 * seconds)
+    print(f"unloaded   {unloaded}")
+    borne = 20.0
+    rate = 60.0
+    while rate < 20_000:
+        found = await drive(mix, rate, seconds)
+        if found.p99 > 3 * unloaded.p99 or found.turned_away > 0.02 or found.throughput < 0.9 * rate:
+            again = await drive(mix, rate, seconds)  # a hiccup of the machine is no bend
+            print(f"rising     {found}\n           {again}")
+            if again.p99 > 3 * unloaded.p99 or again.turned_away > 0.02 or again.throughput < 0.9 * rate:
+                break
+        else:
+            print(f"rising     {found}")
+        borne, rate = rate, rate * 1.35
+    return unloaded, borne
+
+
+async def with_fault(name: str, mix: Mix, rate: float, seconds: float, fault: Fault) -> Round:
+    """Honest callers, while something fails."""
+    driving = asyncio.create_task(drive(mix, rate, seconds, patient=True))
+    await asyncio.sleep(1)
+    await fault()
+    found = await driving
+    print(f"{name:<10} {found}")
+    return found
+
+
+async def flood(port: int, trust: ssl.SSLContext, seconds: float) -> None:
+    """Bodies of 9 MB from some callers, and heads and bodies that come a byte at a time from others."""
+    ends = time.monotonic() + seconds
+    counts = {"oversized": 0, "slow": 0}
+
+    async def oversized() -> None:
+        body = b" " * 9_000_000
+        head = f"POST /v1/lengths HTTP/1.1\r\nhost: localhost\r\ncontent-length: {len(body)}\r\n\r\n"
+        while time.monotonic() < ends:
+            await attempt(head.encode() + body, 0, "oversized")
+
+    async def slow(head: bytes) -> None:
+        while time.monotonic() < ends:
+            await attempt(head + b"x" * 1000, 1, "slow")
+
+    async def attempt(data: bytes, step: int, kind: str) -> None:
+        try:
+            reader, writer = await asyncio.open_connection(
+                "127.0.0.1", port, ssl=trust, server_hostname="localhost"
+            )
+            counts[kind] += 1
+            for at in range(0, len(data), step or len(data)):
+                if time.monotonic() > ends:
+                    break
+                writer.write(data[at : at + (step or len(data))])
+                await writer.drain()
+                if step:
+                    await asyncio.sleep(0.1)
+            if not step:
+                await asyncio.wait_for(reader.read(100), 10)
+            writer.close()
+        except (OSError, EOFError, TimeoutError, ssl.SSLError):
+            await asyncio.sleep(0.1)
+
+    slow_head = b"POST /v1/lengths HTTP/1.1\r\nx: "
+    slow_body = b"POST /v1/lengths HTTP/1.1\r\nhost: localhost\r\ncontent-length: 100000\r\n\r\n"
+    await asyncio.gather(
+        *(oversized() for _ in range(2)),
+        *(slow(slow_head) for _ in range(20)),
+        *(slow(slow_body) for _ in range(20)),
+    )
+    print(f"           {counts['oversized']} oversized and {counts['slow']} slow requests came in between")
+
+
+async def run(running: deployment.Deployment, seconds: float) -> list[str]:
+    """The whole of it; gives what was wrong."""
+    key = deployment.longpoint("keys", "create", "--name", "load", "--database", running.database)
+    port = int(running.address.rpartition(":")[2])
+    caller = Caller(Target(port, running.trust, key))
+    made = [
+        json.loads((await caller.ask("POST", "/v1/schedules", json.dumps(house()).encode())).body)["id"]
+        for _ in range(SCHEDULES)
+    ]
+    mix = Mix(caller, [f"/v1/schedules/{id}" for id in made])
+    wrong = []
+    unloaded, borne = await bend(mix, seconds)
+    print(f"borne      {borne:,.0f}/s")
+    twice = await drive(mix, 2 * borne, 2 * seconds)
+    print(f"twice      {twice}")
+    print(
+        f"           p99 of what was accepted is {twice.p99 / unloaded.p99:.1f} times the unloaded p99; "
+        f"{100 * twice.turned_away:.0f} % was turned away"
+    )
+    if set(twice.statuses) - {200, 201, 429, 503}:
+        wrong.append(f"under twice the load something else was answered than 429 or 503: {twice.statuses}")
+    half = borne / 3
+
+    async def kill() -> None:
+        running.replicas[0].kill()
+        await asyncio.sleep(5)
+        await asyncio.to_thread(running.replicas[0].start)
+
+    async def stop_database() -> None:
+        await asyncio.to_thread(running.server.stop)
+        await asyncio.sleep(10)
+        await asyncio.to_thread(running.server.ensure_postgres_running)
+
+    faults: dict[str, tuple[float, Fault]] = {
+        "killed": (12.0, kill),
+        "no database": (16.0, stop_database),
+        "flooded": (10.0, lambda: flood(port, running.trust, 8)),
+    }
+    for name, (lasts, fault) in faults.items():
+        found = await with_fault(name, mix, half, lasts, fault)
+        if found.turned_away:
+            wrong.append(f"{name}: an honest caller that asked again was not answered: {found.statuses}")
+    wrong += await account(caller, mix)
+    caller.close()
+    return wrong
+
+
+async def account(caller: Caller, mix: Mix) -> list[str]:
+    """Whether what was acknowledged is there, once."""
+    wrong = []
+    kept = 0
+    for where, acknowledged in mix.acknowledged.items():
+        marks: list[str] = []
+        path = f"{where}/openings?limit=500"
+        while path:
+            page = json.loads((await caller.ask("GET", path)).body)
+            marks += [one["mark"] for one in page["items"]]
+            path = f"{where}/openings?limit=500&cursor={page['next']}" if page["next"] else ""
+        kept += len(marks)
+        if lost := acknowledged - set(marks):
+            wrong.append(f"{where}: {len(lost)} acknowledged writes are lost")
+        if len(marks) != len(set(marks)):
+            wrong.append(f"{where}: a write was done twice")
+        if strays := set(marks) - acknowledged - mix.unknown[where]:
+            wrong.append(f"{where}: {len(strays)} writes are there that were refused")
+    print(f"accounted  {sum(map(len, mix.acknowledged.values()))} writes acknowledged, {kept} kept")
+    return wrong
+
+
+def main() -> int:
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
+    parser.add_argument("--seconds", type=float, default=4, help="of each round")
+    parser.add_argument("--max-wait", default="0.03", help="LONGPOINT_MAX_WAIT_SECONDS of the replicas")
+    parser.add_argument("--max-in-progress", default="24", help="LONGPOINT_MAX_IN_PROGRESS of the replicas")
+    chosen = parser.parse_args()
+    if deployment.MISSING:
+        print(f"not on this machine: {deployment.MISSING}", file=sys.stderr)
+        return 2
+    settings = {
+        "LONGPOINT_MAX_WAIT_SECONDS": chosen.max_wait,
+        "LONGPOINT_MAX_IN_PROGRESS": chosen.max_in_progress,
+        "LONGPOINT_LOG_LEVEL": "error",
+    }
+    with databases.postgres_server() as server, deployment.deployed(server, **settings) as running:
+        wrong = uvloop.run(run(running, chosen.seconds))
+        said = deployment.longpoint("check", "--database", running.database)
+    print(f"check      {said}")
+    if "nothing wrong" not in said:
+        wrong.append(said)
+    print("\n".join(wrong) or "nothing acknowledged was lost")
+    return 1 if wrong else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
