@@ -2,6 +2,7 @@
 
 import asyncio
 import re
+import time
 from time import perf_counter
 
 import httpx
@@ -100,6 +101,17 @@ async def test_what_waited_too_long_is_turned_away(ago, status):
     assert statuses == [status]
     assert gate.turned_away["waiting"] == (status == 503)
     assert gate.under_way == 0
+
+
+@pytest.mark.parametrize(("ago", "status"), [(0.4, 200), (0.6, 503), (-5.0, 200)])
+async def test_the_proxy_knows_better_how_long_it_waited(ago, status):
+    app = create_app(Settings(access_log=False, max_wait_seconds=0.5))
+    async with calling(app) as client:
+        passed_on = {"x-request-start": f"t={time.time() - ago:.3f}"}
+        assert (await client.post("/v1/lengths", json=ASK, headers=passed_on)).status_code == status
+        for nonsense in ("t=1", "0", "t=17e8", ""):
+            odd = {"x-request-start": nonsense}
+            assert (await client.post("/v1/lengths", json=ASK, headers=odd)).status_code == 200
 
 
 async def test_health_is_told_however_much_there_is_to_do():

@@ -41,6 +41,11 @@ class Caller:
         self._idle: list[tuple[asyncio.StreamReader, asyncio.StreamWriter]] = []
         self._room = asyncio.Semaphore(MOST_CONNECTIONS)
 
+    async def connect(self) -> None:
+        """Open every connection, so that no round pays for greetings."""
+        for _ in range(MOST_CONNECTIONS - len(self._idle)):
+            self._idle.append(await self._connect())
+
     async def ask(self, method: str, path: str, body: bytes = b"", headers: str = "") -> Answer:
         """Send a request and read its answer."""
         head = (

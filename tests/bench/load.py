@@ -34,7 +34,7 @@ SCHEDULES = 20
 
 
 async def bend(mix: Mix, seconds: float) -> tuple[Round, float]:
-    """The unloaded round, and the highest rate that is borne: next to nothing turned away, p99 within three times unloaded."""
+    """The unloaded round, and the highest rate borne: next to nothing turned away, p99 within three times unloaded."""
     await drive(mix, 20, seconds)  # warms up
     unloaded = await drive(mix, 20, 2 * seconds)
     print(f"unloaded   {unloaded}")
@@ -120,6 +120,7 @@ async def run(running: deployment.Deployment, seconds: float) -> list[str]:
     wrong = []
     unloaded, borne = await bend(mix, seconds)
     print(f"borne      {borne:,.0f}/s")
+    await caller.connect()
     twice = await drive(mix, 2 * borne, 2 * seconds)
     print(f"twice      {twice}")
     print(
@@ -182,7 +183,7 @@ def main() -> int:
     )
     parser.add_argument("--seconds", type=float, default=4, help="of each round")
     parser.add_argument("--max-wait", default="0.03", help="LONGPOINT_MAX_WAIT_SECONDS of the replicas")
-    parser.add_argument("--max-in-progress", default="24", help="LONGPOINT_MAX_IN_PROGRESS of the replicas")
+    parser.add_argument("--max-in-progress", default="8", help="LONGPOINT_MAX_IN_PROGRESS of the replicas")
     chosen = parser.parse_args()
     if deployment.MISSING:
         print(f"not on this machine: {deployment.MISSING}", file=sys.stderr)

@@ -3,18 +3,37 @@
 What was let in is then answered about as fast as ever, and what was not hears so at once.
 """
 
-from time import perf_counter
+import re
+from time import perf_counter, time
 from typing import Any
 
 from litestar.types import ASGIApp, Receive, Send
 
 from longpoint.api.errors import problem_bytes
+from longpoint.api.frame import RAW_HEADERS
 from longpoint.api.problems import PROBLEM_JSON
 from longpoint.api.problems_limits import Overloaded
 
 ARRIVED = "arrived"
 """Key in the scope's state of when the head of the request had come, by time.perf_counter; absent when not known."""
 _ALWAYS = "/health/"
+_PASSED_ON = re.compile(rb"t=(\d{10}\.\d{3})")
+
+
+def _waited(state: dict[str, Any]) -> float:
+    """Seconds since the proxy passed the request on, where it says so, else since its head was read; 0 if unknown.
+
+    Only the proxy knows how long a request lay in front of a process that had no time to read it.
+    """
+    passed_on = (
+        _PASSED_ON.fullmatch(state[RAW_HEADERS].get(b"x-request-start", b""))
+        if RAW_HEADERS in state
+        else None
+    )
+    if passed_on:
+        return time() - float(passed_on[1])
+    arrived: float | None = state.get(ARRIVED)
+    return 0.0 if arrived is None else perf_counter() - arrived
 
 
 class Gate:
@@ -44,8 +63,7 @@ class Gate:
         if self.under_way >= self.most:
             await self._turn_away("under way", scope, send)
             return
-        arrived = scope["state"].get(ARRIVED)
-        if arrived is not None and perf_counter() - arrived > self.wait:
+        if _waited(scope["state"]) > self.wait:
             await self._turn_away("waiting", scope, send)
             return
         self.under_way += 1
