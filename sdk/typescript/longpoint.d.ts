@@ -986,7 +986,7 @@ export interface ProblemBody {
   request_id: string;
 }
 
-/** One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one. */
+/** One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one. `split_openings` are those that were to come from one stick each and that no stick can hold. */
 export interface ProfilePlanOut {
   profile: string;
   sticks: StickOut[];
@@ -996,6 +996,7 @@ export interface ProfilePlanOut {
   proven: boolean;
   method: string;
   seconds: number;
+  split_openings: string[];
 }
 
 /** A rate that was reckoned with, and where it comes from. */
@@ -1379,10 +1380,11 @@ export interface StockForSaleIn {
   turnable?: boolean;
 }
 
-/** One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut. */
+/** One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut. `one_stick_each` asks that each opening's pieces come side by side from one stick, so that their grain and colour agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
 export interface StockIn {
   profile: string;
   sticks: StickIn[];
+  one_stick_each?: boolean;
   remnants?: RemnantIn[];
   turnable?: boolean;
 }

@@ -201,3 +201,21 @@ async def test_jobs_of_one_request_are_each_planned(pool):
         assert isinstance(outcome, Plan)
         assert not complaints(job, outcome)
         assert outcome.proven
+
+
+async def test_an_openings_pieces_come_from_one_stick_where_that_is_asked(client):
+    body = request_for(3)
+    body["stock"][0]["one_stick_each"] = True
+    (plan,) = (await ask(client, body)).json()["plans"]
+    held = [{piece["opening"] for piece in stick["pieces"]} for stick in plan["sticks"]]
+    for mark in ("W1", "W2", "W3"):
+        assert sum(mark in stick for stick in held) == 1 or mark in plan["split_openings"]
+    assert plan["split_openings"] == []
+
+
+async def test_an_opening_that_no_stick_holds_is_named(client):
+    body = request_for(1)
+    body["openings"][0]["readings"] |= {"jamb_width": "60 in", "leg_height": "80 in"}
+    body["stock"][0]["one_stick_each"] = True
+    (plan,) = (await ask(client, body)).json()["plans"]
+    assert plan["split_openings"] == ["W1"]

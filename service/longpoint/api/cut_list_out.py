@@ -88,6 +88,7 @@ def _plan_out(plan: Plan, cut_list: CutList, write: LengthWriter) -> ProfilePlan
         proven=plan.proven,
         method=plan.method,
         seconds=round(plan.seconds, 3),
+        split_openings=list(plan.split_openings),
     )
 
 

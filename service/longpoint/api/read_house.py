@@ -84,7 +84,13 @@ def _stock(read: Reader, wire: list[StockIn]) -> tuple[ProfileStock, ...]:
             )
         seen.add(one.profile)
         stock.append(
-            ProfileStock(one.profile, _sticks(read, one, at), _remnants(read, one, at), one.turnable)
+            ProfileStock(
+                one.profile,
+                _sticks(read, one, at),
+                _remnants(read, one, at),
+                one.turnable,
+                one.one_stick_each,
+            )
         )
     return tuple(stock)
 

@@ -54,12 +54,18 @@ class RemnantIn(Wire):
 
 
 class StockIn(Wire):
-    """One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut."""
+    """One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut.
+
+    `one_stick_each` asks that each opening's pieces come side by side from one stick, so that their grain and colour
+    agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one:
+    give each its own mark where each is to have its own stick.
+    """
 
     profile: Name
     sticks: Annotated[list[StickIn], Meta(max_length=50)]
     remnants: Annotated[list[RemnantIn], Meta(max_length=200)] = []
     turnable: bool = False
+    one_stick_each: bool = False
 
 
 Openings = Annotated[list[OpeningIn], Meta(min_length=1, max_length=5000)]
@@ -167,7 +173,10 @@ class StickOut(msgspec.Struct, frozen=True):
 
 
 class ProfilePlanOut(msgspec.Struct, frozen=True):
-    """One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one."""
+    """One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one.
+
+    `split_openings` are those that were to come from one stick each and that no stick can hold.
+    """
 
     profile: str
     sticks: list[StickOut]
@@ -177,6 +186,7 @@ class ProfilePlanOut(msgspec.Struct, frozen=True):
     proven: bool
     method: str
     seconds: float
+    split_openings: list[str]
 
 
 class BuyLineOut(msgspec.Struct, frozen=True):

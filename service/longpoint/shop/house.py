@@ -46,6 +46,7 @@ class ProfileStock(Value, frozen=True):
     sticks: tuple[StickKind, ...]
     remnants: tuple[Remnant, ...] = ()
     turnable: bool = False
+    together: bool = False
 
 
 class HouseGroup(Value, frozen=True):
@@ -179,6 +180,7 @@ def cutting_jobs(
             end_trim=house.end_trim,
             keep_length=house.keep_length,
             turnable=stock.turnable,
+            together=stock.together,
         )
         for stock in house.stock
         if stock.profile in pieces

@@ -610,7 +610,10 @@ class StickOut(Result, frozen=True, kw_only=True):
 
 
 class ProfilePlanOut(Result, frozen=True, kw_only=True):
-    """One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one."""
+    """One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one.
+
+    `split_openings` are those that were to come from one stick each and that no stick can hold.
+    """
 
     profile: str
     sticks: list[StickOut]
@@ -620,6 +623,7 @@ class ProfilePlanOut(Result, frozen=True, kw_only=True):
     proven: bool
     method: str
     seconds: float
+    split_openings: list[str]
 
 
 class PieceOut(Result, frozen=True, kw_only=True):
@@ -1032,10 +1036,16 @@ class StickIn(Request, frozen=True, kw_only=True):
 
 
 class StockIn(Request, frozen=True, kw_only=True):
-    """One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut."""
+    """One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut.
+
+    `one_stick_each` asks that each opening's pieces come side by side from one stick, so that their grain and
+    colour agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one
+    mark count as one: give each its own mark where each is to have its own stick.
+    """
 
     profile: str
     sticks: list[StickIn]
+    one_stick_each: bool = False
     remnants: list[RemnantIn] = []
     turnable: bool = False
 
