@@ -4,7 +4,7 @@ from typing import Any, NamedTuple
 
 import httpx
 
-from longpoint.api.openapi import document
+from longpoint.api.document.openapi import document
 
 DOCUMENT = document()
 OPERATIONS: dict[str, tuple[str, str, dict[str, Any]]] = {

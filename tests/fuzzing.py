@@ -10,7 +10,7 @@ import schemathesis
 import uvicorn
 from hypothesis import strategies as st
 
-from longpoint.api.negotiate import MSGPACK, MSGPACK_SHORT
+from longpoint.api.http.negotiate import MSGPACK, MSGPACK_SHORT
 from longpoint.app import create_app
 from longpoint.server import Protocol
 from longpoint.settings import Settings

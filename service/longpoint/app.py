@@ -9,19 +9,19 @@ from litestar.config.cors import CORSConfig
 from litestar.datastructures import State
 from litestar.types import ASGIApp
 
-from longpoint.api.access import Access, check_access
-from longpoint.api.access_log import AccessLog
-from longpoint.api.answer import Answer
-from longpoint.api.conditional import NotModified, on_not_modified
-from longpoint.api.docs import PAGES
-from longpoint.api.errors import HANDLERS
-from longpoint.api.frame import Frame
-from longpoint.api.gate import Gate
-from longpoint.api.limits import RateLimit
-from longpoint.api.planning_pool import PlanningPool
-from longpoint.api.request import ApiRequest, negotiate
+from longpoint.api.computed.planning_pool import PlanningPool
+from longpoint.api.document.docs import PAGES
+from longpoint.api.http.access import Access, check_access
+from longpoint.api.http.access_log import AccessLog
+from longpoint.api.http.answer import Answer
+from longpoint.api.http.conditional import NotModified, on_not_modified
+from longpoint.api.http.errors import HANDLERS
+from longpoint.api.http.frame import Frame
+from longpoint.api.http.gate import Gate
+from longpoint.api.http.limits import RateLimit
+from longpoint.api.http.request import ApiRequest, negotiate
 from longpoint.api.routes import OPERATIONS, OPTIONS
-from longpoint.api.storage import on_storage_error
+from longpoint.api.stored.storage import on_storage_error
 from longpoint.schedules.errors import StorageError
 from longpoint.schedules.store import Store
 from longpoint.server import Notice
@@ -118,7 +118,7 @@ def _cors(origins: tuple[str, ...]) -> CORSConfig | None:
 def _metered(app: Litestar, gate: Gate, settings: Settings) -> Any:
     if not settings.metrics_port:
         return None
-    from longpoint.api.metrics import Meter, MetricsServer
+    from longpoint.api.http.metrics import Meter, MetricsServer
 
     meter = Meter(gate, app.state.store)
     server = MetricsServer(meter, settings.metrics_host, settings.metrics_port)
@@ -130,7 +130,7 @@ def _metered(app: Litestar, gate: Gate, settings: Settings) -> Any:
 def _traced(app: Litestar, frame: ASGIApp, settings: Settings) -> ASGIApp:
     if not settings.traces_endpoint:
         return frame
-    from longpoint.api.traces import Traced, exporter_to
+    from longpoint.api.http.traces import Traced, exporter_to
 
     traced = Traced(frame, exporter_to(settings.traces_endpoint))
     app.on_shutdown.append(traced.close)

@@ -8,8 +8,8 @@ from typing import Any
 
 from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
 
-from longpoint.api.gate import ARRIVED
-from longpoint.api.request import WHOLE
+from longpoint.api.http.gate import ARRIVED
+from longpoint.api.http.request import WHOLE
 
 
 class Protocol(HttpToolsProtocol):

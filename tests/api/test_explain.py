@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from msgspec import Meta
 
-from longpoint.api.explain import CHECK, EXPECT, explain
-from longpoint.api.faults import Faults
-from longpoint.api.wire import LengthText, Name, Wire
+from longpoint.api.http.explain import CHECK, EXPECT, explain
+from longpoint.api.http.faults import Faults
+from longpoint.api.wire.base import LengthText, Name, Wire
 
 
 class Shape(enum.StrEnum):

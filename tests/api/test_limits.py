@@ -8,7 +8,7 @@ from time import perf_counter
 import httpx
 import pytest
 
-from longpoint.api.gate import ARRIVED, Gate
+from longpoint.api.http.gate import ARRIVED, Gate
 from longpoint.app import create_app
 from longpoint.settings import Settings, SettingsError
 
@@ -38,7 +38,7 @@ async def test_every_answer_says_how_many_requests_are_left():
 
 async def test_a_new_window_begins_when_the_last_is_over(monkeypatch):
     now = [100.0]
-    monkeypatch.setattr("longpoint.api.limits.monotonic", lambda: now[0])
+    monkeypatch.setattr("longpoint.api.http.limits.monotonic", lambda: now[0])
     async with calling(create_app(Settings(access_log=False, rate_limit=1, rate_seconds=10))) as client:
         assert (await client.post("/v1/lengths", json=ASK)).status_code == 200
         assert (await client.post("/v1/lengths", json=ASK)).status_code == 429

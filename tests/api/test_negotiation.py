@@ -3,7 +3,7 @@
 import msgspec
 import pytest
 
-from longpoint.api.negotiate import BOTH, choose
+from longpoint.api.http.negotiate import BOTH, choose
 
 JSON, MSGPACK, SHORT = BOTH
 

@@ -8,7 +8,7 @@ from litestar import get
 from litestar.exceptions import ClientException, InternalServerException
 from litestar.params import FromQuery
 
-from longpoint.api.problems import Problem
+from longpoint.api.http.problems import Problem
 from longpoint.app import create_app
 
 GOOD = {"lengths": ["34 1/2 in"]}

@@ -3,7 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from longpoint.api.wire_lengths import length_out
+from longpoint.api.wire.lengths import length_out
 from longpoint.lengths import Fraction, Mode, Rounding, RoundTo, Unit, parse
 
 

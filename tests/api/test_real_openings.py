@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from litestar.testing import TestClient
 
-from longpoint.api.examples_shapes import CORNERS, GROUPED, MOVEMENT, REAL_OPENINGS
+from longpoint.api.document.examples_shapes import CORNERS, GROUPED, MOVEMENT, REAL_OPENINGS
 from longpoint.app import create_app
 from longpoint.settings import Settings
 

@@ -8,7 +8,7 @@ from xml.etree import ElementTree
 import httpx
 import pytest
 
-from longpoint.api.examples import CUT_LIST, LABELS, OPENING
+from longpoint.api.document.examples import CUT_LIST, LABELS, OPENING
 
 HOUSE = CUT_LIST["two_rooms"].request
 SHEETS = ("fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels")

@@ -26,7 +26,7 @@ from litestar import Litestar, post
 from litestar.handlers import HTTPRouteHandler
 from litestar.params import JSONBody
 
-from longpoint.api.operation import operation
+from longpoint.api.http.operation import operation
 from longpoint.api.routes import OPERATIONS
 from longpoint.app import create_app_from_environment
 

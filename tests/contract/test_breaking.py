@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from breaking import breaking
-from longpoint.api.openapi import document
+from longpoint.api.document.openapi import document
 
 RELEASED = Path(__file__).parents[2] / "openapi/released"
 

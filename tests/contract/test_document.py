@@ -7,10 +7,10 @@ from typing import Any
 import jsonschema_rs
 import pytest
 
-from longpoint.api.examples_schedule import SCHEDULE
-from longpoint.api.negotiate import BOTH
-from longpoint.api.openapi import document
-from longpoint.api.problems import Problem
+from longpoint.api.document.examples_schedule import SCHEDULE
+from longpoint.api.document.openapi import document
+from longpoint.api.http.negotiate import BOTH
+from longpoint.api.http.problems import Problem
 from stored import serving
 
 DOCUMENT = document()

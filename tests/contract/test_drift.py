@@ -4,7 +4,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from longpoint.api.openapi import document_bytes
+from longpoint.api.document.openapi import document_bytes
 
 PUBLISHED = Path(__file__).parents[2] / "openapi" / "longpoint.json"
 COMMAND = "python -m longpoint openapi > openapi/longpoint.json"

@@ -14,7 +14,7 @@ from hypothesis.errors import FlakyStrategyDefinition
 
 import databases
 import fuzzing
-from longpoint.api.openapi import document_bytes
+from longpoint.api.document.openapi import document_bytes
 from longpoint.schedules.migrate import migrate
 from longpoint.schedules.store import Store
 

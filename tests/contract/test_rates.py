@@ -54,7 +54,7 @@ async def test_whoever_tries_keys_is_stopped_before_the_database_is_asked(two_ke
         asked.append(text)
         return await find(connection, text)
 
-    monkeypatch.setattr("longpoint.api.access.find_holder", counted)
+    monkeypatch.setattr("longpoint.api.http.access.find_holder", counted)
     guesses = [f"lp_aaaaaaaaaaaaaaaaaaaaaaaa_{number:040}" for number in range(6)]
     good = {"authorization": f"Bearer {two_keys[0]}"}
     assert (await service.get("/v1/schedules", headers=good)).status_code == 200

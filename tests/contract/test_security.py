@@ -13,7 +13,7 @@ from litestar.routes import HTTPRoute
 
 import longpoint
 from calls import DOCUMENT, OPERATIONS, body_of, prepare
-from longpoint.api.docs import PAGES
+from longpoint.api.document.docs import PAGES
 from longpoint.app import create_app
 from longpoint.settings import Settings
 from stored import serving
@@ -174,7 +174,7 @@ async def test_a_fault_inside_tells_nothing_of_the_inside(service, monkeypatch, 
     def broken(*_: Any) -> Any:
         raise RuntimeError("the inside of it")
 
-    monkeypatch.setattr("longpoint.api.schedules.caller_of", broken)
+    monkeypatch.setattr("longpoint.api.stored.schedules.caller_of", broken)
     with caplog.at_level(logging.ERROR):
         answer = await service.get("/v1/schedules")
     assert answer.status_code == 500

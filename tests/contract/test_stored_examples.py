@@ -5,7 +5,7 @@ from typing import Any
 import httpx
 import jsonschema_rs
 
-from longpoint.api.openapi import document
+from longpoint.api.document.openapi import document
 from stored import serving
 
 DOCUMENT = document()

@@ -84,7 +84,7 @@ class TestTraces:
 
     @pytest.fixture
     def app(self, spans):
-        from longpoint.api.traces import Traced
+        from longpoint.api.http.traces import Traced
 
         app = create_app(Settings(access_log=False))
         app.asgi_handler = Traced(app.asgi_handler, spans)

@@ -8,7 +8,7 @@ from sqlalchemy import select
 
 from databases import fresh_sqlite
 from longpoint.__main__ import main
-from longpoint.api.access import Access
+from longpoint.api.http.access import Access
 from longpoint.app import create_app
 from longpoint.schedules import keys
 from longpoint.schedules.models import AccessKey

@@ -6,7 +6,7 @@ import httpx
 import pytest
 from sqlalchemy import update
 
-from longpoint.api import openings as openings_module
+from longpoint.api.stored import openings as openings_module
 from longpoint.schedules.basics import moment
 from longpoint.schedules.models import Retry
 from longpoint.schedules.store import Store

@@ -3,7 +3,7 @@
 import httpx
 import pytest
 
-from longpoint.api.csv_openings import read_csv, write_csv
+from longpoint.api.read.csv_openings import read_csv, write_csv
 from stored import house, made, opening
 
 CSV = {"content-type": "text/csv; charset=utf-8"}

@@ -62,7 +62,7 @@ def test_the_twins_take_the_same(name: str) -> None:
 
 
 def test_an_exception_for_each_kind_of_problem() -> None:
-    from longpoint.api.problems import Problem
+    from longpoint.api.http.problems import Problem
 
     assert set(problems.KINDS) == {kind.type_uri() for kind in Problem.kinds.values()}
 

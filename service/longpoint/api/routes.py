@@ -5,35 +5,15 @@ from typing import Any
 from litestar import Response
 from litestar.handlers import HTTPRouteHandler
 
-from longpoint.api.changes import compare_revisions
-from longpoint.api.corners import compute_corners
-from longpoint.api.cut_list import compute_cut_list
-from longpoint.api.health import check_live, check_ready
-from longpoint.api.lengths import read_lengths
-from longpoint.api.materials import compute_materials
-from longpoint.api.movement import compute_movement
-from longpoint.api.offcuts import add_offcut, get_offcut, list_offcuts, remove_offcut
-from longpoint.api.opening import compute_opening
-from longpoint.api.openings import (
-    add_opening,
-    get_opening,
-    list_openings,
-    remove_opening,
-    replace_opening,
-)
-from longpoint.api.pieces import compute_apron, compute_casing, compute_stool
-from longpoint.api.revisions import get_revision, list_revisions, restore_revision
-from longpoint.api.schedule_work import cut_sticks, get_piece, list_pieces, record_work, remove_piece
-from longpoint.api.schedules import (
-    archive_schedule,
-    create_schedule,
-    delete_schedule,
-    get_schedule,
-    list_schedules,
-    replace_schedule,
-    unarchive_schedule,
-)
-from longpoint.api.sheets import (
+from longpoint.api.computed.corners import compute_corners
+from longpoint.api.computed.cut_list import compute_cut_list
+from longpoint.api.computed.health import check_live, check_ready
+from longpoint.api.computed.lengths import read_lengths
+from longpoint.api.computed.materials import compute_materials
+from longpoint.api.computed.movement import compute_movement
+from longpoint.api.computed.opening import compute_opening
+from longpoint.api.computed.pieces import compute_apron, compute_casing, compute_stool
+from longpoint.api.computed.sheets import (
     get_blank_measure_sheet,
     make_cost_sheet,
     make_fitting_sheet,
@@ -42,9 +22,29 @@ from longpoint.api.sheets import (
     make_saw_sheet,
     make_yard_list,
 )
-from longpoint.api.stored_cut_list import compute_schedule_cut_list
-from longpoint.api.stored_sheets import get_opening_drawing, get_schedule_sheet, get_sticks_drawing
-from longpoint.api.transfer import export_schedule, import_openings
+from longpoint.api.stored.changes import compare_revisions
+from longpoint.api.stored.cut_list import compute_schedule_cut_list
+from longpoint.api.stored.offcuts import add_offcut, get_offcut, list_offcuts, remove_offcut
+from longpoint.api.stored.openings import (
+    add_opening,
+    get_opening,
+    list_openings,
+    remove_opening,
+    replace_opening,
+)
+from longpoint.api.stored.revisions import get_revision, list_revisions, restore_revision
+from longpoint.api.stored.schedules import (
+    archive_schedule,
+    create_schedule,
+    delete_schedule,
+    get_schedule,
+    list_schedules,
+    replace_schedule,
+    unarchive_schedule,
+)
+from longpoint.api.stored.sheets import get_opening_drawing, get_schedule_sheet, get_sticks_drawing
+from longpoint.api.stored.transfer import export_schedule, import_openings
+from longpoint.api.stored.work import cut_sticks, get_piece, list_pieces, record_work, remove_piece
 
 OPERATIONS: list[Any] = [
     read_lengths,

@@ -3,7 +3,7 @@
 import argparse
 import sys
 
-from longpoint.api.openapi import document_bytes
+from longpoint.api.document.openapi import document_bytes
 
 NAME = "openapi"
 HELP = "Write the OpenAPI document of the API to standard output."

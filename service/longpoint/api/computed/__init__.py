@@ -1,0 +1,1 @@
+"""Resources that keep nothing: an answer follows from its request alone."""

@@ -1,0 +1,32 @@
+"""The house behind a sheet, worked out as the cut list's own answer is."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import msgspec
+from litestar import Request
+
+from longpoint.api.computed.cut_list_work import CutListWork
+from longpoint.api.computed.planning_pool import PlanningPool
+from longpoint.api.http.disconnect import unless_gone
+from longpoint.api.wire.cut_list import CutListRequest
+from longpoint.api.wire.sheets import Asked
+from longpoint.api.write.sheet import apart
+from longpoint.sheets import RECIPES, Job, Sheet
+
+
+async def job_of(request: Request[Any, Any, Any], data: CutListRequest, sheet: Sheet, asked: Asked) -> Job:
+    """The house worked out as far as a sheet needs it, its sticks searched for as long as the request says.
+
+    Raises:
+        InvalidRequest: with every fault of the house.
+        PlanningBusy: when too many requests wait already.
+    """
+    needed = msgspec.structs.replace(data, include=sorted(RECIPES[sheet].needs))
+    found = await apart(lambda: CutListWork(needed))
+    if found.open:
+        pool: PlanningPool = request.app.state.planning
+        await unless_gone(request, found.better(pool, lambda _index, _step: None))
+    cut_list, shop = await apart(found.done)
+    return Job(cut_list, shop, asked.title, data.currency, asked.paper, asked.feet)

@@ -1,0 +1,175 @@
+"""`/v1/sheets/...`: what is carried to the saw, the wall and the yard, as HTML, PDF, CSV or data."""
+
+from __future__ import annotations
+
+from hashlib import sha256
+from typing import Any
+
+from litestar import get, post
+from litestar.di import NamedDependency
+from litestar.params import JSONBody
+
+from longpoint import __version__
+from longpoint.api.computed.sheet_work import job_of
+from longpoint.api.document.examples import CUT_LIST, LABELS
+from longpoint.api.http.answer import Reply
+from longpoint.api.http.conditional import ETAG, check_news, etag
+from longpoint.api.http.operation import operation
+from longpoint.api.http.request import AnyRequest
+from longpoint.api.read.reader import Reader
+from longpoint.api.wire.cut_list import CutListRequest
+from longpoint.api.wire.sheets import ASKED, Asked, LabelGridIn, LabelsRequest, SheetOut
+from longpoint.api.write.sheet import FILE_HEADERS, SHEET_OFFERS, apart, sheet_reply, wanted_by
+from longpoint.sheets import (
+    RECIPES,
+    LabelGrid,
+    Paper,
+    Sheet,
+    Wording,
+    blank_measure_sheet,
+    grid_faults,
+    label_sheet,
+)
+
+_TAG = "Sheets"
+_KEPT = "public, max-age=86400"
+
+
+def _said(id: str, summary: str) -> dict[str, Any]:
+    return operation(
+        id,
+        summary=summary,
+        tag=_TAG,
+        examples=CUT_LIST,
+        offers=SHEET_OFFERS,
+        headers=FILE_HEADERS,
+        problems=(503,),
+    )
+
+
+async def _make(request: AnyRequest, data: CutListRequest, sheet: Sheet, asked: Asked) -> Reply[SheetOut]:
+    wanted = wanted_by(request)
+
+    job = await job_of(request, data, sheet, asked)
+    return await apart(lambda: sheet_reply(RECIPES[sheet].make(job), job.wording, wanted, asked.table))
+
+
+@post("/v1/sheets/fitting-sheet", dependencies=ASKED, **_said("make_fitting_sheet", "Make the fitting sheet"))
+async def make_fitting_sheet(
+    request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
+) -> Reply[SheetOut]:
+    """A page for each opening: its elevation and section to scale, its pieces, their ends and marks."""
+    return await _make(request, data, Sheet.FITTING_SHEET, asked)
+
+
+@post("/v1/sheets/saw-sheet", dependencies=ASKED, **_said("make_saw_sheet", "Make the saw sheet"))
+async def make_saw_sheet(
+    request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
+) -> Reply[SheetOut]:
+    """Each setting of the saw and the cuts made at it, in the order to make them, then the sticks to scale."""
+    return await _make(request, data, Sheet.SAW_SHEET, asked)
+
+
+@post("/v1/sheets/yard-list", dependencies=ASKED, **_said("make_yard_list", "Make the yard list"))
+async def make_yard_list(
+    request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
+) -> Reply[SheetOut]:
+    """Sticks and packages to buy, and what to take from the rack."""
+    return await _make(request, data, Sheet.YARD_LIST, asked)
+
+
+@post("/v1/sheets/cost-sheet", dependencies=ASKED, **_said("make_cost_sheet", "Make the cost sheet"))
+async def make_cost_sheet(
+    request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
+) -> Reply[SheetOut]:
+    """The money by line, by room and by opening, and the hours behind it."""
+    return await _make(request, data, Sheet.COST_SHEET, asked)
+
+
+@post("/v1/sheets/measure-sheet", dependencies=ASKED, **_said("make_measure_sheet", "Make the measure sheet"))
+async def make_measure_sheet(
+    request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
+) -> Reply[SheetOut]:
+    """The readings a house was worked out from, to check against the tape."""
+    return await _make(request, data, Sheet.MEASURE_SHEET, asked)
+
+
+@get(
+    "/v1/sheets/blank-measure-sheet",
+    dependencies=ASKED,
+    **operation(
+        "get_blank_measure_sheet",
+        summary="Get a blank measure sheet",
+        tag=_TAG,
+        offers=SHEET_OFFERS,
+        headers={**FILE_HEADERS, **ETAG, "Cache-Control": "It may be kept for a day."},
+    ),
+)
+async def get_blank_measure_sheet(request: AnyRequest, asked: NamedDependency[Asked]) -> Reply[SheetOut]:
+    """Rows to fill in by hand at the openings, with a key to where each reading is taken."""
+    document = blank_measure_sheet(asked.paper, asked.title)
+    # What it holds follows from the release and from what was asked; both are in its name.
+    tag = sha256(repr((__version__, document)).encode()).hexdigest()[:16]
+    check_news(request, tag, _KEPT)
+    wanted = wanted_by(request)
+    reply = await apart(lambda: sheet_reply(document, Wording(), wanted, asked.table))
+    reply.headers.update({"cache-control": _KEPT, "etag": etag(request, tag)})
+    return reply
+
+
+@post(
+    "/v1/sheets/piece-labels",
+    dependencies=ASKED,
+    **operation(
+        "make_piece_labels",
+        summary="Make the piece labels",
+        tag=_TAG,
+        examples=LABELS,
+        offers=SHEET_OFFERS,
+        headers=FILE_HEADERS,
+        problems=(503,),
+    ),
+)
+async def make_piece_labels(
+    request: AnyRequest, data: JSONBody[LabelsRequest], asked: NamedDependency[Asked]
+) -> Reply[SheetOut]:
+    """A label for every single piece: its name, length, ends and the stick it comes from."""
+    wanted = wanted_by(request)
+
+    grid = _grid(data, asked.paper)
+    job = await job_of(request, data, Sheet.PIECE_LABELS, asked)
+    return await apart(
+        lambda: sheet_reply(label_sheet(job, grid, data.skip), job.wording, wanted, asked.table)
+    )
+
+
+def _grid(data: LabelsRequest, paper: Paper) -> LabelGrid | None:
+    """The grid asked for.
+
+    Raises:
+        InvalidRequest: when a length cannot be read, or the labels do not lie on the paper.
+    """
+    asked = data.grid
+    if asked is None:
+        return None
+    read = Reader(data.unit)
+    grid = _read_grid(read, asked)
+    if not read.faults:
+        for fault in grid_faults(grid, paper):
+            read.fault(("grid",), "grid-off-paper", fault)
+    read.faults.raise_any()
+    return grid
+
+
+def _read_grid(read: Reader, asked: LabelGridIn) -> LabelGrid:
+    at = ("grid",)
+    return LabelGrid(
+        across=asked.across,
+        down=asked.down,
+        width=read.positive(asked.width, at, "width"),
+        height=read.positive(asked.height, at, "height"),
+        left=read.length(asked.left, at, "left"),
+        top=read.length(asked.top, at, "top"),
+        gap_across=read.length(asked.gap_across, at, "gap_across"),
+        gap_down=read.length(asked.gap_down, at, "gap_down"),
+    )

@@ -1,0 +1,297 @@
+"""The OpenAPI 3.1 document: Litestar's outline, msgspec's schemas, and what operations say of themselves.
+
+Litestar drops constraints on list items, discriminators and refused unknown fields; msgspec's own schemas
+have them all. So every body's schema comes from msgspec, and Litestar's are left out.
+"""
+
+import inspect
+import re
+from functools import lru_cache
+from typing import Any
+
+import msgspec
+from litestar import Litestar
+from litestar.handlers import HTTPRouteHandler
+from litestar.openapi import OpenAPIConfig
+from litestar.openapi.plugins import JsonRenderPlugin
+from litestar.openapi.spec import Components, SecurityScheme
+from litestar.routes import HTTPRoute
+
+from longpoint import __version__
+from longpoint.api.http.answer import Reply
+from longpoint.api.http.conditional import ENTITY_TAGS, MOST_TAGS
+from longpoint.api.http.negotiate import BOTH, CSV, PDF
+from longpoint.api.http.operation import Operation, operation_of
+from longpoint.api.http.problems import PROBLEM_JSON, Problem, ProblemBody
+from longpoint.api.routes import OPERATIONS
+from longpoint.api.stored.retrying import MOST_KEY, RETRY_KEY
+from longpoint.api.wire.base import Wire, WireOut
+
+_ENTITY_TAGS = {
+    "type": "string",
+    "format": "entity-tags",
+    "pattern": ENTITY_TAGS,
+    "maxLength": MOST_TAGS,
+    "description": "Entity tags in quotes, as they came, with commas between, or *.",
+}
+_RETRY_KEY = {
+    "type": "string",
+    "format": "retry-key",
+    "pattern": RETRY_KEY,
+    "maxLength": MOST_KEY,
+    "description": "A UUID, for example; in quotes or without.",
+}
+_REF = "#/components/schemas/{name}"
+
+_DESCRIPTION = """\
+From a tape's readings at windows and doors to every piece of trim. Lengths are text with their unit.
+
+Bodies are JSON or MessagePack. Fields the service does not know are refused. Every refusal is a problem \
+document (RFC 9457) that lists all that was wrong, each with a JSON pointer. Every GET answers HEAD too.
+"""
+
+
+@lru_cache(maxsize=1)
+def document() -> dict[str, Any]:
+    """The document, as plain data."""
+    app = Litestar(
+        route_handlers=OPERATIONS,
+        openapi_config=OpenAPIConfig(
+            title="Longpoint",
+            version=__version__,
+            description=_DESCRIPTION,
+            create_examples=False,
+            use_handler_docstrings=True,
+            render_plugins=[JsonRenderPlugin()],
+            components=Components(
+                security_schemes={
+                    "bearer": SecurityScheme(
+                        type="http", scheme="bearer", description="A key of this service, as a bearer token."
+                    )
+                }
+            ),
+        ),
+        logging_config=None,
+    )
+    outline = app.openapi_schema.to_schema()
+    handlers = [
+        (route.path_format, method.lower(), handler, said)
+        for route in app.routes
+        if isinstance(route, HTTPRoute)
+        for method, (handler, _) in route.route_handler_map.items()
+        if (said := operation_of(handler))
+    ]
+    schemas, components = _schemas([handler for _, _, handler, _ in handlers])
+    for path, method, handler, said in handlers:
+        entry = outline["paths"][path][method]
+        _complete(entry, method, handler, said, schemas)
+        for status in _refusals(path, said, takes_body="requestBody" in entry):
+            entry["responses"][str(status)] = {"$ref": f"#/components/responses/Problem{status}"}
+    _spell_out_choices(outline, components)
+    outline["components"]["schemas"] = {name: _described(schema) for name, schema in components.items()}
+    outline["components"]["responses"] = _shared_responses()
+    return outline
+
+
+def _spell_out_choices(outline: dict[str, Any], components: dict[str, Any]) -> None:
+    """A query parameter's choices stand in the parameter itself: no body's schema has them."""
+    schemas = outline["components"].get("schemas", {})
+    for methods in outline["paths"].values():
+        for entry in methods.values():
+            for parameter in entry.get("parameters", []):
+                schema = parameter["schema"]
+                for option in schema.pop("allOf", []):
+                    schema.update(_choices(option, schemas))
+                for option in schema.get("oneOf", []):
+                    if "$ref" in option and option["$ref"].rpartition("/")[2] not in components:
+                        option.update(_choices(option, schemas))
+                        del option["$ref"]
+            _never_null(entry.get("parameters", []))
+
+
+def _choices(option: dict[str, Any], schemas: dict[str, Any]) -> dict[str, Any]:
+    named = schemas[option["$ref"].rpartition("/")[2]]
+    return {"type": named["type"], "enum": named["enum"]}
+
+
+def document_bytes() -> bytes:
+    """The document as JSON, always the same for the same code."""
+    data = msgspec.json.encode(document(), order="sorted")
+    return msgspec.json.format(data, indent=2) + b"\n"
+
+
+def _schemas(handlers: list[HTTPRouteHandler]) -> tuple[dict[Any, dict[str, Any]], dict[str, Any]]:
+    """A schema for every body that comes in or goes out, and the components they share."""
+    types = [
+        type_ for handler in handlers for type_ in (_taken(handler), _given(handler)) if type_ is not None
+    ]
+    schemas, components = msgspec.json.schema_components([*types, ProblemBody], ref_template=_REF)
+    return dict(zip(types, schemas, strict=False)), components
+
+
+def _described(schema: dict[str, Any]) -> dict[str, Any]:
+    """A schema whose docstring is shared out: each line under "Attributes:" goes to the property it speaks of."""
+    head, attributes = _read_doc(schema.get("description", ""))
+    for base in _wire_types().get(schema["title"].partition("[")[0], type).__mro__:
+        attributes = {**_read_doc(base.__doc__ or "")[1], **attributes}
+    for name, property_ in schema.get("properties", {}).items():
+        if name in attributes:
+            property_.setdefault("description", attributes[name])
+    return {**schema, "description": head} if head else schema
+
+
+def _read_doc(doc: str) -> tuple[str, dict[str, str]]:
+    """The head of a docstring, and what it says of each attribute."""
+    head, _, listed = inspect.cleandoc(doc).partition("\nAttributes:\n")
+    entries = (entry.partition(":") for entry in re.split(r"\n(?=\S)", inspect.cleandoc(listed)))
+    return head.strip(), {name: " ".join(text.split()) for name, _, text in entries if text}
+
+
+def _wire_types() -> dict[str, type]:
+    """Every wire type by name, to find what a subclass left to its base to say."""
+    found: list[type] = [Wire, WireOut]
+    for cls in found:
+        found += cls.__subclasses__()
+    return {cls.__name__: cls for cls in found}
+
+
+def _taken(handler: HTTPRouteHandler) -> Any:
+    data = handler.parsed_fn_signature.parameters.get("data")
+    return data.annotation if data else None
+
+
+def _given(handler: HTTPRouteHandler) -> Any:
+    returned = handler.parsed_fn_signature.return_type.annotation
+    if getattr(returned, "__origin__", None) is Reply:
+        (returned,) = returned.__args__
+    return returned if _is_wire(returned) else None
+
+
+def _is_wire(type_: Any) -> bool:
+    origin = getattr(type_, "__origin__", type_)
+    return isinstance(origin, type) and (issubclass(origin, msgspec.Struct) or origin is list)
+
+
+def _complete(
+    entry: dict[str, Any], method: str, handler: HTTPRouteHandler, said: Operation, schemas: dict[Any, Any]
+) -> None:
+    """Fill in what an operation takes, gives and refuses with."""
+    taken, given = _taken(handler), _given(handler)
+    if taken is not None:
+        examples = {
+            name: {"summary": example.summary, "value": example.request}
+            for name, example in said.examples.items()
+        }
+        entry["requestBody"] = {
+            "required": True,
+            "content": _content((*BOTH, *([CSV] if said.reads_csv else [])), schemas[taken], examples),
+        }
+    answers = {
+        name: {"summary": example.summary, "value": example.response}
+        for name, example in said.examples.items()
+        if example.response is not None
+    }
+    answer: dict[str, Any] = {"description": "Done.", "headers": _headers(said)}
+    if given is not None:
+        answer["description"] = _read_doc(given.__doc__ or "")[0] or "Done."
+        answer["content"] = _content(said.offers, schemas[given], answers)
+    elif not set(BOTH) & set(said.offers):
+        answer["content"] = _content(said.offers, {}, {})
+    if said.links:
+        answer["links"] = dict(said.links)
+    entry["responses"] = {str(handler.status_code): answer}
+    # Without keys made, a service on its own machine asks for none: hence the empty alternative.
+    parameters = entry.setdefault("parameters", [])
+    parameters.extend(_conditions(method, said))
+    if any(one["name"] == "If-None-Match" for one in parameters):
+        fields = _headers(Operation(headers={"ETag": said.headers["ETag"]}))
+        entry["responses"]["304"] = {"description": "What you have is what there is.", "headers": fields}
+    entry["security"] = [] if said.access == "open" else [{"bearer": [said.access]}, {}]
+
+
+def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
+    """The conditions and retries an operation understands: header fields read by hand, not by the framework."""
+    found = []
+    if method == "get" and "ETag" in said.headers:
+        found.append(("If-None-Match", "Answer 304 when this is still its ETag.", False))
+    if said.stored and method != "get" and 412 in said.problems:
+        found.append(
+            (
+                "If-Match",
+                "The ETag of what the change was made from.",
+                428 in said.problems and said.needs_match,
+            )
+        )
+    if said.stored and method == "post":
+        text = "Makes it safe to send the request again: the same key gives the same answer, once."
+        found.append(("Idempotency-Key", text, False))
+    return [
+        {
+            "name": name,
+            "in": "header",
+            "description": text,
+            "required": required,
+            "schema": _RETRY_KEY if name == "Idempotency-Key" else _ENTITY_TAGS,
+        }
+        for name, text, required in found
+    ]
+
+
+def _never_null(parameters: list[dict[str, Any]]) -> None:
+    """A parameter that may be left out is said to be null by the framework; in an address there is no such thing."""
+    for one in parameters:
+        options = one.get("schema", {}).get("oneOf", [])
+        values = [option for option in options if option != {"type": "null"}]
+        if len(values) == 1 < len(options):
+            rest = {name: value for name, value in one["schema"].items() if name != "oneOf"}
+            one["schema"] = {**rest, **values[0]}
+
+
+def _content(offers: tuple[str, ...], schema: dict[str, Any], examples: dict[str, Any]) -> dict[str, Any]:
+    content: dict[str, Any] = {
+        offer: {"schema": schema if offer in BOTH else _file_schema(offer)} for offer in offers
+    }
+    if examples:
+        content[offers[0]]["examples"] = examples
+    return content
+
+
+def _file_schema(media_type: str) -> dict[str, Any]:
+    """A file's: text for what is text, and nothing to say of other bytes than their type."""
+    if media_type == PDF:
+        return {"type": "string", "contentMediaType": media_type}
+    return {"type": "string", "minLength": 1}
+
+
+def _headers(said: Operation) -> dict[str, Any]:
+    described = {"X-Request-Id": "The id of this request: the one sent, or a new one.", **said.headers}
+    return {
+        name: {"description": text, "schema": {"type": "string"}} for name, text in sorted(described.items())
+    }
+
+
+def _refusals(path: str, said: Operation, *, takes_body: bool) -> list[int]:
+    """The statuses an operation may refuse with."""
+    statuses = {400, 406, 422, 500, *said.problems}
+    if takes_body:
+        statuses |= {408, 413, 415}
+    if said.access != "open":
+        statuses |= {401, 403, 429, 503}
+    if "{" in path:
+        statuses.add(404)
+    return sorted(statuses)
+
+
+def _shared_responses() -> dict[str, Any]:
+    """One response for each status any problem has, naming the kinds of problem it may be."""
+    by_status: dict[int, list[type[Problem]]] = {}
+    for _, kind in sorted(Problem.kinds.items()):
+        by_status.setdefault(kind.status, []).append(kind)
+    return {
+        f"Problem{status}": {
+            "description": " ".join(f"`{kind.type_uri()}`: {kind.title}." for kind in kinds),
+            "headers": _headers(Operation()),
+            "content": {PROBLEM_JSON: {"schema": {"$ref": _REF.format(name=ProblemBody.__name__)}}},
+        }
+        for status, kinds in sorted(by_status.items())
+    }

@@ -1,0 +1,209 @@
+"""Who is asking: bearer keys, what they may do, and whose things they reach."""
+
+import asyncio
+import contextlib
+import time
+from dataclasses import dataclass
+from functools import lru_cache
+from ipaddress import ip_address
+from typing import Any
+
+from litestar.connection import ASGIConnection
+from litestar.handlers.base import BaseRouteHandler
+
+from longpoint.api.http.frame import RATE_FIELDS, RAW_HEADERS
+from longpoint.api.http.limits import RateLimit
+from longpoint.api.http.operation import operation_of
+from longpoint.api.http.problems_stored import KeyNeeded, KeyRefused, ScopeMissing
+from longpoint.schedules.errors import DatabaseUnavailable
+from longpoint.schedules.keys import (
+    LOCAL_ACCOUNT,
+    Holder,
+    account_named,
+    any_key,
+    find_holder,
+    note_use,
+)
+from longpoint.schedules.store import Store
+
+CALLER = "caller"
+"""Key in the scope's state of the `Caller`."""
+TRUSTED_SECONDS = 5.0
+"""How long a computation may rely on a key checked before. Whatever is stored is checked each time."""
+_NOTED_EVERY = 60.0
+_MOST_REMEMBERED = 1000
+
+
+@dataclass(frozen=True, slots=True)
+class Caller:
+    """Who is asking.
+
+    Attributes:
+        account_id: whose things they reach; "" where nothing is stored.
+        key_id: of the key shown; None where no keys are made.
+        name: the key's name, which their revisions are signed with.
+    """
+
+    account_id: str
+    key_id: str | None
+    name: str
+
+
+class Access:
+    """Checks keys against a store; without one, or with no keys made, only this machine is served.
+
+    Args:
+        store: Where keys are kept; None when nothing is.
+        rate: How many requests each may make; None for no limit.
+    """
+
+    def __init__(self, store: Store | None, rate: RateLimit | None = None) -> None:
+        self._store = store
+        self._rate = rate
+        self._local = Caller("", None, LOCAL_ACCOUNT)
+        self._holders: dict[str, tuple[float, Holder]] = {}
+        self._keyless_at = -TRUSTED_SECONDS
+        self._noted: dict[str, float] = {}
+        self._noting: set[asyncio.Task[None]] = set()
+
+    async def admit(
+        self, connection: ASGIConnection[Any, Any, Any, Any], scope: str, *, fresh: bool
+    ) -> Caller:
+        """Who is asking, when they may.
+
+        Args:
+            connection: The request.
+            scope: What they want to do: "read" or "write".
+            fresh: Whether keys are looked up, however lately they were.
+
+        Raises:
+            KeyNeeded: no key came.
+            KeyRefused: the key is unknown, revoked or expired.
+            ScopeMissing: the key may not do this.
+            RateExceeded: they did it too often.
+        """
+        state = connection.scope["state"]
+        if self._rate is None:
+            return await self._admit(connection, scope, fresh=fresh)
+        address = connection.client.host if connection.client else ""
+        try:
+            if not self._remembers(connection):
+                # Whoever tries keys that are none is stopped before the database is asked about each.
+                self._rate.refuse_spent(address)
+            caller = await self._admit(connection, scope, fresh=fresh)
+        except (KeyNeeded, KeyRefused):
+            state[RATE_FIELDS] = self._rate.take(address)
+            raise
+        state[RATE_FIELDS] = self._rate.take(caller.key_id or address)
+        return caller
+
+    async def _admit(
+        self, connection: ASGIConnection[Any, Any, Any, Any], scope: str, *, fresh: bool
+    ) -> Caller:
+        header = _shown(connection)
+        if not header:
+            if await self._keyless(fresh=fresh):
+                _refuse_afar(connection)
+                return self._local
+            raise KeyNeeded("There is no key in the Authorization header.", headers=_challenge())
+        kind, _, text = header.decode("latin-1").partition(" ")
+        holder = await self._holder(text.strip(), fresh=fresh) if kind.lower() == "bearer" else None
+        if holder is None:
+            raise KeyRefused("The key is unknown or was revoked.", headers=_challenge("invalid_token"))
+        if holder.expired:
+            raise KeyRefused(f"The key ended at {holder.expires_at}.", headers=_challenge("invalid_token"))
+        if scope not in holder.scopes:
+            raise ScopeMissing(
+                f'The key lacks the scope "{scope}".',
+                headers={"www-authenticate": f'Bearer error="insufficient_scope", scope="{scope}"'},
+            )
+        self._note(holder.key_id)
+        return Caller(holder.account_id, holder.key_id, holder.name)
+
+    async def keyless(self) -> bool:
+        """Whether no key was ever made."""
+        return await self._keyless(fresh=True)
+
+    async def close(self) -> None:
+        """Finish what is under way."""
+        await asyncio.gather(*self._noting, return_exceptions=True)
+
+    def _remembers(self, connection: ASGIConnection[Any, Any, Any, Any]) -> bool:
+        """Whether a request shows a key that was taken lately."""
+        return _shown(connection).partition(b" ")[2].decode("latin-1").strip() in self._holders
+
+    async def _keyless(self, *, fresh: bool) -> bool:
+        if self._store is None or (not fresh and time.monotonic() - self._keyless_at < TRUSTED_SECONDS):
+            return True
+        async with self._store.reading() as connection:
+            if await any_key(connection):
+                return False
+        if not self._local.account_id:
+            async with self._store.writing() as connection:
+                id = await account_named(connection, LOCAL_ACCOUNT)
+            self._local = Caller(id, None, LOCAL_ACCOUNT)
+        self._keyless_at = time.monotonic()
+        return True
+
+    async def _holder(self, text: str, *, fresh: bool) -> Holder | None:
+        if self._store is None:
+            return None
+        when, known = self._holders.get(text, (0.0, None))
+        if known is not None and not fresh and time.monotonic() - when < TRUSTED_SECONDS:
+            return known
+        async with self._store.reading() as connection:
+            found = await find_holder(connection, text)
+        self._holders.pop(text, None)
+        if found is not None:
+            if len(self._holders) >= _MOST_REMEMBERED:
+                self._holders.clear()
+            self._holders[text] = (time.monotonic(), found)
+        return found
+
+    def _note(self, key_id: str) -> None:
+        """Note that a key was used, now and then, without keeping the request waiting."""
+        now = time.monotonic()
+        if self._store is None or now - self._noted.get(key_id, -_NOTED_EVERY) < _NOTED_EVERY:
+            return
+        self._noted[key_id] = now
+        task = asyncio.create_task(self._write_note(self._store, key_id))
+        self._noting.add(task)
+        task.add_done_callback(self._noting.discard)
+
+    async def _write_note(self, store: Store, key_id: str) -> None:
+        with contextlib.suppress(DatabaseUnavailable):
+            async with store.writing() as connection:
+                await note_use(connection, key_id)
+
+
+async def check_access(connection: ASGIConnection[Any, Any, Any, Any], handler: BaseRouteHandler) -> None:
+    """The guard that every operation shares: finds out who is asking, or refuses."""
+    said = operation_of(handler)
+    if said is None or said.access == "open":
+        return
+    access: Access = connection.app.state.access
+    connection.scope["state"][CALLER] = await access.admit(connection, said.access, fresh=said.stored)
+
+
+def _shown(connection: ASGIConnection[Any, Any, Any, Any]) -> bytes:
+    header: bytes = connection.scope["state"][RAW_HEADERS].get(b"authorization", b"")
+    return header
+
+
+def _challenge(error: str = "") -> dict[str, str]:
+    return {"www-authenticate": f'Bearer error="{error}"' if error else "Bearer"}
+
+
+def _refuse_afar(connection: ASGIConnection[Any, Any, Any, Any]) -> None:
+    """Without keys only this machine is served, even where a server was bound elsewhere by other means."""
+    if connection.client is not None and not _is_here(connection.client.host):
+        raise KeyNeeded("No keys are made, so only callers on this machine are served.", headers=_challenge())
+
+
+@lru_cache(maxsize=1024)
+def _is_here(host: str) -> bool:
+    """Whether a caller's address is this machine's own; what is no address is a test's stand-in, or a socket file."""
+    try:
+        return ip_address(host).is_loopback
+    except ValueError:
+        return True

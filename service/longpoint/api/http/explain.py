@@ -1,0 +1,270 @@
+"""Everything that is wrong with a decoded body, compared with the wire type it should have been.
+
+Only runs once a body has been refused. It follows msgspec's strict rules, so that a body msgspec takes has no
+faults here and one it refuses has at least one.
+"""
+
+import datetime
+import math
+import re
+from collections.abc import Callable, Iterable
+from decimal import Decimal
+from functools import lru_cache
+from typing import Any
+from uuid import UUID
+
+import msgspec
+from msgspec import inspect as mi
+
+from longpoint.api.http.fault_words import kind_of, options_of, out_of_bounds, show, unknown_field, wanted
+from longpoint.api.http.faults import Faults, nearest
+
+Check = Callable[[str, Any], tuple[str, str] | None]
+"""Looks closer at a text: takes it and the whole body; gives a fault's code and detail, or None."""
+
+CHECK = "longpoint.check"
+"""Key under which a type's Meta(extra=...) may carry a Check."""
+EXPECT = "longpoint.expect"
+"""Key under which a type's Meta(extra=...) may say what to write where something else was found."""
+
+_Trail = tuple[str | int, ...]
+
+
+def explain(type_: Any, value: Any, faults: Faults) -> None:
+    """Note every way in which a value, decoded without types, is not of a wire type."""
+    body = value
+    if getattr(type_, "unit_is_stored", False) and isinstance(value, dict):
+        body = {
+            "unit": "in",
+            **value,
+        }  # bare lengths are read under the stored unit: no fault, as far as is known here
+    _Explainer(body, faults).walk(_inspect(type_), value, ())
+
+
+def find_nul(value: Any, faults: Faults, path: _Trail = ()) -> None:
+    """Note every text and key with a NUL character in it, which no part of the service can keep."""
+    if isinstance(value, str):
+        if "\0" in value:
+            faults.add(path, "nul-character", "Text cannot hold a NUL character; take it out.")
+    elif isinstance(value, dict):
+        for key, inner in value.items():
+            find_nul(key, faults, path)
+            find_nul(inner, faults, (*path, str(key)))
+    elif isinstance(value, list):
+        for index, inner in enumerate(value):
+            find_nul(inner, faults, (*path, index))
+
+
+@lru_cache(maxsize=512)
+def _inspect(type_: Any) -> mi.Type:
+    return mi.type_info(type_)
+
+
+class _Explainer:
+    """Walks one body."""
+
+    def __init__(self, body: Any, faults: Faults) -> None:
+        self.body = body
+        self.faults = faults
+
+    def walk(self, t: mi.Type, value: Any, path: _Trail, extra: dict[Any, Any] | None = None) -> None:
+        if isinstance(t, mi.Metadata):
+            self.walk(t.type, value, path, {**(extra or {}), **(t.extra or {})})
+        elif isinstance(t, (mi.AnyType, mi.RawType)):
+            return
+        elif isinstance(t, mi.StructType):
+            self._struct(t, value, path)
+        elif isinstance(t, mi.CollectionType):
+            self._list(t, value, path)
+        elif isinstance(t, mi.DictType):
+            self._dict(t, value, path)
+        elif isinstance(t, mi.TupleType):
+            self._tuple(t, value, path)
+        elif isinstance(t, mi.UnionType):
+            self._union(t, value, path, extra)
+        elif isinstance(t, mi.StrType):
+            self._text(t, value, path, extra or {})
+        elif isinstance(t, (mi.IntType, mi.FloatType)):
+            self._number(t, value, path, extra or {})
+        elif isinstance(t, (mi.LiteralType, mi.EnumType)):
+            self._option(options_of(t), value, path)
+        elif isinstance(t, mi.BoolType):
+            if not isinstance(value, bool):
+                self._wrong(path, "true or false", value)
+        elif isinstance(t, mi.NoneType):
+            if value is not None:
+                self._wrong(path, "null", value)
+        else:
+            self._other(t, value, path)
+
+    def _wrong(self, path: _Trail, wanted: str, value: Any, hint: str = "") -> None:
+        hint = hint and f" {hint}"
+        self.faults.add(path, "wrong-type", f"This must be {wanted}, not {kind_of(value)}.{hint}")
+
+    def _struct(self, t: mi.StructType, value: Any, path: _Trail) -> None:
+        if not isinstance(value, dict):
+            self._wrong(path, "an object", value)
+            return
+        fields = {field.encode_name: field for field in t.fields}
+        names = [*fields, t.tag_field] if t.tag_field else list(fields)
+        if t.tag_field:
+            if t.tag_field not in value:
+                # msgspec takes a lone struct without its tag; within a union the tag was read already.
+                pass
+            elif value[t.tag_field] != t.tag:
+                self._option([t.tag], value[t.tag_field], (*path, t.tag_field))
+        for name, field in fields.items():
+            if name in value:
+                self.walk(field.type, value[name], (*path, name))
+            elif field.required:
+                self.faults.add((*path, name), "missing", f'"{name}" is needed here.')
+        for key in value:
+            if not isinstance(key, str):
+                self.faults.add(path, "wrong-type", f"A field's name must be text, not {kind_of(key)}.")
+            elif key not in names and t.forbid_unknown_fields:
+                self.faults.add((*path, key), "unknown-field", unknown_field(key, names))
+
+    def _list(self, t: mi.CollectionType, value: Any, path: _Trail) -> None:
+        if not isinstance(value, list):
+            self._wrong(path, "a list", value)
+            return
+        self._size(t.min_length, t.max_length, len(value), "items", path)
+        for index, item in enumerate(value[: t.max_length]):
+            self.walk(t.item_type, item, (*path, index))
+
+    def _tuple(self, t: mi.TupleType, value: Any, path: _Trail) -> None:
+        if not isinstance(value, list):
+            self._wrong(path, "a list", value)
+            return
+        self._size(len(t.item_types), len(t.item_types), len(value), "items", path)
+        for index, (inner, item) in enumerate(zip(t.item_types, value, strict=False)):
+            self.walk(inner, item, (*path, index))
+
+    def _dict(self, t: mi.DictType, value: Any, path: _Trail) -> None:
+        if not isinstance(value, dict):
+            self._wrong(path, "an object", value)
+            return
+        self._size(t.min_length, t.max_length, len(value), "entries", path)
+        for key, item in list(value.items())[: t.max_length]:
+            inner = (*path, key if isinstance(key, str) else str(key))
+            self.walk(t.key_type, key, inner)
+            self.walk(t.value_type, item, inner)
+
+    def _size(self, least: int | None, most: int | None, size: int, noun: str, path: _Trail) -> None:
+        if least is not None and size < least:
+            self.faults.add(path, "too-few", f"At least {least} {noun} are needed; there are {size}.")
+        if most is not None and size > most:
+            self.faults.add(path, "too-many", f"At most {most} {noun} are taken; there are {size}.")
+
+    def _text(self, t: mi.StrType, value: Any, path: _Trail, extra: dict[Any, Any]) -> None:
+        if not isinstance(value, str):
+            self._wrong(path, "text", value, extra.get(EXPECT, ""))
+        elif t.min_length is not None and len(value) < t.min_length:
+            wanted = "some text" if t.min_length == 1 else f"at least {t.min_length} characters"
+            self.faults.add(path, "too-short", f"This needs {wanted}; there are {len(value)} characters.")
+        elif t.max_length is not None and len(value) > t.max_length:
+            self.faults.add(
+                path, "too-long", f"At most {t.max_length} characters are taken; there are {len(value)}."
+            )
+        elif t.pattern is not None and not re.search(t.pattern, value):
+            hint = extra.get(EXPECT) or f"It must match the pattern {t.pattern}."
+            self.faults.add(path, "wrong-form", f"{show(value)} is not of the right form. {hint}")
+        elif "\0" in value:
+            find_nul(value, self.faults, path)
+        elif (check := extra.get(CHECK)) and (found := check(value, self.body)):
+            self.faults.add(path, *found)
+
+    def _number(self, t: mi.IntType | mi.FloatType, value: Any, path: _Trail, extra: dict[Any, Any]) -> None:
+        whole = isinstance(t, mi.IntType)
+        if isinstance(value, bool) or not isinstance(value, int if whole else (int, float)):
+            self._wrong(path, "a whole number" if whole else "a number", value, extra.get(EXPECT, ""))
+        elif isinstance(value, float) and not math.isfinite(value):
+            self.faults.add(path, "out-of-range", "This number is out of any range the service can take.")
+        elif wrong := out_of_bounds(t, value):
+            self.faults.add(path, "out-of-range", f"This must be {wrong}, not {show(value)}.")
+
+    def _option(self, options: Iterable[Any], value: Any, path: _Trail) -> None:
+        choices = list(options)
+        if not any(type(choice) is type(value) and choice == value for choice in choices):
+            listed = ", ".join(show(choice) for choice in choices)
+            words = "must be" if len(choices) == 1 else "must be one of"
+            hint = nearest(value, choices)
+            self.faults.add(path, "not-an-option", f"This {words} {listed}, not {show(value)}.{hint}")
+
+    def _union(self, t: mi.UnionType, value: Any, path: _Trail, extra: dict[Any, Any] | None) -> None:
+        members = [_bare(member) for member in t.types]
+        structs = [member for member in members if isinstance(member, mi.StructType)]
+        if isinstance(value, dict) and len(structs) > 1:
+            self._tagged(structs, value, path)
+            return
+        fitting = [m for m, bare in zip(t.types, members, strict=True) if _takes_kind(bare, value)]
+        options = [option for bare in members for option in options_of(bare)]
+        if len(fitting) == 1:
+            self.walk(fitting[0], value, path, extra)
+        elif options and isinstance(value, (str, int)) and not isinstance(value, bool):
+            self._option(options, value, path)
+        elif not fitting:
+            rest = [m for m, bare in zip(t.types, members, strict=True) if not isinstance(bare, mi.NoneType)]
+            if len(rest) == 1:
+                self.walk(rest[0], value, path, extra)
+            else:
+                self._wrong(path, " or ".join(dict.fromkeys(wanted(m) for m in members)), value)
+        else:
+            self._other(t, value, path)
+
+    def _tagged(self, structs: list[mi.StructType], value: dict[Any, Any], path: _Trail) -> None:
+        by_tag = {member.tag: member for member in structs}
+        tag_field = str(structs[0].tag_field)
+        if tag_field not in value:
+            listed = ", ".join(show(tag) for tag in by_tag)
+            self.faults.add((*path, tag_field), "missing", f'"{tag_field}" is needed here: one of {listed}.')
+            return
+        tag = value[tag_field]
+        if isinstance(tag, (str, int)) and tag in by_tag:
+            self._struct(by_tag[tag], value, path)
+        else:
+            self._option(by_tag, tag, (*path, tag_field))
+
+    def _other(self, t: mi.Type, value: Any, path: _Trail) -> None:
+        """Kinds of value this module has no words of its own for: msgspec's are used."""
+        python = _PYTHON.get(type(t))
+        if python is None:
+            return
+        try:
+            msgspec.convert(value, python)
+        except msgspec.ValidationError as refusal:
+            self.faults.add(path, "wrong-form", f"{refusal}.")
+
+
+def _bare(t: mi.Type) -> mi.Type:
+    while isinstance(t, mi.Metadata):
+        t = t.type
+    return t
+
+
+_KINDS: dict[type[mi.Type], type | tuple[type, ...]] = {
+    mi.StrType: str,
+    mi.IntType: int,
+    mi.FloatType: (int, float),
+    mi.BoolType: bool,
+    mi.NoneType: type(None),
+    mi.StructType: dict,
+    mi.DictType: dict,
+    mi.ListType: list,
+    mi.VarTupleType: list,
+    mi.TupleType: list,
+}
+_PYTHON: dict[type[mi.Type], Any] = {
+    mi.DateTimeType: datetime.datetime,
+    mi.DateType: datetime.date,
+    mi.TimeType: datetime.time,
+    mi.DecimalType: Decimal,
+    mi.UUIDType: UUID,
+}
+
+
+def _takes_kind(t: mi.Type, value: Any) -> bool:
+    kind = _KINDS.get(type(t))
+    if kind is None or (isinstance(value, bool) and not isinstance(t, mi.BoolType)):
+        return False
+    return isinstance(value, kind)

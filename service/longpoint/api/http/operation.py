@@ -1,0 +1,111 @@
+"""What each operation says of itself: its id, its examples, what it answers in and how it may refuse."""
+
+from collections.abc import Callable, Mapping, Sequence
+from typing import Any, Literal
+
+import msgspec
+from litestar.handlers.base import BaseRouteHandler
+
+from longpoint.api.http.negotiate import BOTH
+
+Access = Literal["open", "read", "write"]
+_OPT = "operation"
+
+
+class Example(msgspec.Struct, frozen=True, kw_only=True):
+    """A real request, and the real answer to it where it is short and always the same.
+
+    Attributes:
+        summary: What the example shows.
+        request: The body, as it would be decoded from JSON; None for an operation without one.
+        response: The whole answer, decoded from JSON; None leaves it out of the document.
+    """
+
+    summary: str
+    request: Any = None
+    response: Any = None
+
+
+class Operation(msgspec.Struct, frozen=True, kw_only=True):
+    """What the OpenAPI document says of an operation beyond its types.
+
+    Attributes:
+        examples: Real requests, by a short name.
+        problems: Statuses it may refuse with, besides those that every operation of its kind shares.
+        offers: Media types it answers in, the favourite first.
+        headers: Fields its answer carries, with what each says.
+        links: OpenAPI links to operations that take up from its answer, by a short name.
+        access: What a key must allow for it; "open" needs no key.
+        stored: Whether it works on what is stored.
+        reads_csv: Reads a text/csv body, where it takes one: gives the handler's wire type, and what came from where.
+        needs_match: Whether an answer of 428 means that If-Match is needed always, not only for some requests.
+    """
+
+    examples: Mapping[str, Example] = {}
+    problems: tuple[int, ...] = ()
+    offers: tuple[str, ...] = BOTH
+    headers: Mapping[str, str] = {}
+    links: Mapping[str, Any] = {}
+    access: Access = "read"
+    stored: bool = False
+    reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None
+    needs_match: bool = True
+
+
+def operation(
+    id: str,
+    *,
+    summary: str,
+    tag: str,
+    status: int = 200,
+    examples: Mapping[str, Example] | None = None,
+    problems: Sequence[int] = (),
+    offers: tuple[str, ...] = BOTH,
+    headers: Mapping[str, str] | None = None,
+    links: Mapping[str, Any] | None = None,
+    access: Access = "read",
+    stored: bool = False,
+    reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None,
+    needs_match: bool = True,
+) -> dict[str, Any]:
+    """Keyword arguments for a Litestar route decorator.
+
+    Args:
+        id: The operation id, verb_noun; the SDK's method has this name.
+        summary: One line; the handler's docstring is the description.
+        tag: The heading it stands under in the docs.
+        status: The status of success.
+        examples: Real requests, by a short name; each is tried against the service by a test.
+        problems: Statuses it may refuse with, beyond those that every operation of its kind shares.
+        offers: Media types it answers in.
+        headers: Header fields of its answer, with what each says.
+        links: OpenAPI links, by a short name.
+        access: What a key must allow for it; "open" needs no key.
+        stored: Whether it works on what is stored.
+        reads_csv: Reads a text/csv body, where it takes one: gives the handler's wire type, and what came from where.
+        needs_match: Whether an answer of 428 means that If-Match is needed always, not only for some requests.
+    """
+    said = Operation(
+        examples=examples or {},
+        problems=tuple(problems),
+        offers=offers,
+        headers=headers or {},
+        links=links or {},
+        access=access,
+        stored=stored,
+        reads_csv=reads_csv,
+        needs_match=needs_match,
+    )
+    return {
+        "operation_id": id,
+        "summary": summary,
+        "tags": [tag],
+        "status_code": status,
+        "opt": {_OPT: said},
+    }
+
+
+def operation_of(handler: BaseRouteHandler) -> Operation | None:
+    """What a handler said of itself; None for pages and files, which are no part of the API."""
+    said = handler.opt.get(_OPT)
+    return said if isinstance(said, Operation) else None

@@ -1,0 +1,96 @@
+"""The kinds of problem that stored things and the keys to them can have."""
+
+from longpoint.api.http.problems import Problem
+
+
+class KeyNeeded(Problem):
+    status = 401
+    slug = "key-needed"
+    title = "A key is needed"
+    advice = (
+        "Send a key of this service in the Authorization header, as a bearer token. Whoever runs the service makes "
+        "keys with `python -m longpoint keys create`; a key is shown once, so ask for a new one if yours is lost."
+    )
+
+
+class KeyRefused(Problem):
+    status = 401
+    slug = "key-refused"
+    title = "The key is not taken"
+    advice = (
+        "The key is not one of this service, was revoked, or its time is over: the detail says which where that may "
+        "be told. Check that it was copied whole, or ask whoever runs the service for a new one."
+    )
+
+
+class ScopeMissing(Problem):
+    status = 403
+    slug = "scope-missing"
+    title = "The key may not do this"
+    advice = (
+        "The key works, but not for this: the detail names the scope it lacks. Ask for a key that has it."
+    )
+
+
+class PreconditionRequired(Problem):
+    status = 428
+    slug = "precondition-required"
+    title = "Say which version is to be changed"
+    advice = (
+        "So that nobody's change is lost, a change says in an If-Match header which version it was made from: the "
+        "ETag of the answer in which you read it."
+    )
+
+
+class PreconditionFailed(Problem):
+    status = 412
+    slug = "precondition-failed"
+    title = "It was changed in the meantime"
+    advice = (
+        "Somebody changed it since you read it. Read it again, see what became of it, and make the change to that; "
+        "nothing was saved."
+    )
+
+
+class Archived(Problem):
+    status = 409
+    slug = "schedule-archived"
+    title = "The schedule is archived"
+    advice = "An archived schedule can be read but not changed. Take it out of the archive first."
+
+
+class NotArchived(Problem):
+    status = 409
+    slug = "schedule-not-archived"
+    title = "The schedule is not archived"
+    advice = (
+        "Deleting a schedule deletes its readings and its whole history for good, so only an archived one can be "
+        "deleted. Archive it first; most often that is all that is wanted."
+    )
+
+
+class KeyReused(Problem):
+    status = 422
+    slug = "idempotency-key-reused"
+    title = "The Idempotency-Key was used for another request"
+    advice = (
+        "One key stands for one request: sent again with the same body it gives the same answer. For another request "
+        "make a new key."
+    )
+
+
+class StorageUnavailable(Problem):
+    status = 503
+    slug = "storage-unavailable"
+    title = "Schedules cannot be reached at the moment"
+    advice = (
+        "The database is busy, full or out of reach. Nothing of this request was half saved. Try again after the time "
+        "in Retry-After, with the same Idempotency-Key where there was one."
+    )
+
+
+class NoStorage(Problem):
+    status = 503
+    slug = "no-storage"
+    title = "This service keeps no schedules"
+    advice = "It runs without a database, so it only computes. Whoever runs it can set LONGPOINT_DATABASE."

@@ -1,0 +1,259 @@
+"""Requests: read once, strictly and quickly, before a handler sees anything."""
+
+import asyncio
+import contextlib
+from typing import Any, NamedTuple, get_origin
+from urllib.parse import parse_qsl
+
+from litestar import Request
+from litestar.handlers import HTTPRouteHandler
+from litestar.types import Empty
+
+from longpoint.api.http.body import BodyReader
+from longpoint.api.http.faults import Faults, nearest
+from longpoint.api.http.frame import RAW_HEADERS
+from longpoint.api.http.negotiate import BOTH, choose, encoding_of, is_csv
+from longpoint.api.http.operation import operation_of
+from longpoint.api.http.problems import (
+    BadRequest,
+    ContentTooLarge,
+    Fault,
+    MalformedBody,
+    NotAcceptable,
+    UnsupportedMediaType,
+)
+from longpoint.api.http.problems_limits import BodyTooSlow
+
+AnyRequest = Request[Any, Any, Any]
+WHOLE = "whole"
+"""Key in the scope's state that is there once the whole body has come, where that is known: a timer costs more
+than the reading."""
+_PLAN = "plan"
+_MOST_DISCARDED = 64 * 1024 * 1024
+CSV_PLACES = "csv_places"
+"""Key in the scope's state of what a CSV body's values came from."""
+
+
+class Plan:
+    """What one handler takes and gives, worked out once.
+
+    Attributes:
+        offers: Media types it answers in, the favourite first; none for pages and files.
+        reader: Reads its body; None when it has none.
+        reads_csv: Reads its body when that is CSV; None when it takes none.
+        most_bytes: The largest body it takes.
+        parameters: The query parameters it knows.
+    """
+
+    __slots__ = ("most_bytes", "offers", "parameters", "reader", "reads_csv")
+
+    def __init__(self, handler: HTTPRouteHandler) -> None:
+        said = operation_of(handler)
+        data = handler.parsed_fn_signature.parameters.get("data")
+        self.offers = said.offers if said else ()
+        self.reader: BodyReader[Any] | None = BodyReader(data.annotation) if data else None
+        self.reads_csv = said.reads_csv if said else None
+        self.most_bytes = handler.resolve_request_max_body_size() or 0
+        self.parameters = query_parameters(handler)
+
+
+class QueryParameter(NamedTuple):
+    """How a query parameter may be given.
+
+    Attributes:
+        many: Whether it may be given more than once.
+        text: Whether it is any text; else "null" is no value of it, though the framework would take it for none.
+    """
+
+    many: bool
+    text: bool
+
+
+def query_parameters(handler: HTTPRouteHandler) -> dict[str, QueryParameter]:
+    """The query parameters a handler and what it depends on know, as they are written in an address."""
+    signatures = [handler.parsed_fn_signature]
+    signatures += [provided.parsed_fn_signature for provided in handler.resolve_dependencies().values()]
+    found = {}
+    for signature in signatures:
+        for name, field in signature.parameters.items():
+            kwarg = field.kwarg_definition
+            if getattr(kwarg, "param_type", None) == "query":
+                kinds = (
+                    [inner.annotation for inner in field.inner_types]
+                    if field.is_union
+                    else [field.annotation]
+                )
+                many = any(get_origin(kind) is list for kind in kinds)
+                found[getattr(kwarg, "name", None) or name] = QueryParameter(many, str in kinds)
+    return found
+
+
+class ApiRequest(Request[Any, Any, Any]):
+    """A request whose body is decoded straight into its wire type, strictly, from JSON or MessagePack."""
+
+    __slots__ = ("wanted",)
+
+    wanted: str
+    """The media type to answer in, once negotiated; "" for pages and files."""
+
+    @property
+    def plan(self) -> Plan:
+        """What the handler of this request takes and gives."""
+        opt = self.route_handler.opt
+        plan: Plan | None = opt.get(_PLAN)
+        if plan is None:
+            plan = opt[_PLAN] = Plan(self.route_handler)
+        return plan
+
+    def negotiate(self) -> None:
+        """Settle what the answer will be in, and refuse what cannot be read, before any work is done.
+
+        Raises:
+            NotAcceptable: when every format of the answer is ruled out.
+            UnsupportedMediaType: when the body is in a format that is not read.
+            InvalidRequest: when there are query parameters this address does not know.
+        """
+        headers: dict[bytes, bytes] = self.scope["state"][RAW_HEADERS]
+        plan = self.plan
+        self.wanted = ""
+        if plan.offers:
+            accept = headers.get(b"accept", b"")
+            wanted = choose(accept, plan.offers)
+            if wanted is None:
+                raise NotAcceptable(
+                    f"This address answers in {_either(plan.offers)}; the Accept header allows none of them."
+                )
+            self.wanted = wanted
+        if plan.reader:
+            said = headers.get(b"content-type", b"")
+            read = encoding_of(said) is not None or (plan.reads_csv is not None and is_csv(said))
+            if not read or b"content-encoding" in headers:
+                raise _unsupported(headers)
+        if self.scope["query_string"]:
+            _check_query(self.scope["query_string"], plan.parameters)
+
+    async def body(self) -> bytes:
+        """The whole body, at most as long as the handler takes.
+
+        Raises:
+            ContentTooLarge: as soon as it is known to be longer.
+            BodyTooSlow: when it takes longer than the service waits.
+            MalformedBody: when it is empty and the handler needs one.
+        """
+        if self._body is Empty:
+            state = self._connection_state
+            if state.body is Empty:
+                state.body = await self._receive_body()
+            self._body = state.body
+        if not self._body and self.plan.reader:
+            raise MalformedBody("The body is empty.")
+        return self._body
+
+    async def _receive_body(self) -> bytes:
+        most = self.plan.most_bytes
+        announced = self.scope["state"][RAW_HEADERS].get(b"content-length", b"0")
+        if announced.isdigit() and int(announced[:20]) > most:
+            await self._discard(int(announced[:20]))
+            raise _too_large(most)
+        if WHOLE in self.scope["state"]:
+            return await self._receive_chunks(most)
+        seconds: float = self.app.state.body_seconds
+        try:
+            async with asyncio.timeout(seconds):
+                return await self._receive_chunks(most)
+        except TimeoutError:
+            raise BodyTooSlow(
+                f"The body had not come within {seconds:g} s.", headers={"connection": "close"}
+            ) from None
+
+    async def _discard(self, announced: int) -> None:
+        """Let a body go by that is too large, so that the refusal arrives: whoever is still sending does not read."""
+        if announced > _MOST_DISCARDED or b"expect" in self.scope["state"][RAW_HEADERS]:
+            return
+        with contextlib.suppress(TimeoutError):
+            async with asyncio.timeout(self.app.state.body_seconds):
+                while (await self.receive()).get("more_body", False):
+                    pass
+
+    async def _receive_chunks(self, most: int) -> bytes:
+        chunks: list[bytes] = []
+        size, more = 0, True
+        while more:
+            message: Any = await self.receive()
+            if message["type"] == "http.disconnect":
+                raise BadRequest("The connection was closed before the whole body had come.")
+            chunk = message["body"]
+            more = message.get("more_body", False)
+            size += len(chunk)
+            if size > most:
+                raise _too_large(most)
+            chunks.append(chunk)
+        return chunks[0] if len(chunks) == 1 else b"".join(chunks)
+
+    async def json(self) -> Any:
+        """The body as the handler's wire type, whichever of the two encodings it came in.
+
+        Raises:
+            MalformedBody: when it cannot be read at all.
+            InvalidRequest: when it can, but is not what is wanted.
+        """
+        if self._json is Empty:
+            body = await self.body()
+            said = self.scope["state"][RAW_HEADERS].get(b"content-type", b"")
+            reader, reads_csv = self.plan.reader, self.plan.reads_csv
+            if reads_csv is not None and is_csv(said):
+                self._json, self.scope["state"][CSV_PLACES] = reads_csv(body)
+                return self._json
+            encoding = encoding_of(said)
+            if reader is None or encoding is None:
+                raise TypeError("this handler takes no body")
+            self._json = reader.read(body, encoding)
+        return self._json
+
+
+async def negotiate(request: AnyRequest) -> None:
+    """The before_request hook that every handler shares."""
+    if isinstance(request, ApiRequest):
+        request.negotiate()
+
+
+def _either(names: tuple[str, ...]) -> str:
+    return f"{', '.join(names[:-1])} or {names[-1]}" if len(names) > 1 else names[0]
+
+
+def _unsupported(headers: dict[bytes, bytes]) -> UnsupportedMediaType:
+    given = headers.get(b"content-type", b"").decode("latin-1")
+    if b"content-encoding" in headers:
+        said = "The body has a Content-Encoding; send it plain"
+    elif given:
+        said = f"The Content-Type header says {given[:100]!r}"
+    else:
+        said = "There is no Content-Type header"
+    return UnsupportedMediaType(
+        f"{said}; this address reads {_either(BOTH)}.", headers={"accept": ", ".join(BOTH)}
+    )
+
+
+def _too_large(most: int) -> ContentTooLarge:
+    return ContentTooLarge(f"A body may be at most {most} bytes long.", headers={"connection": "close"})
+
+
+def _check_query(query: bytes, known: dict[str, QueryParameter]) -> None:
+    """Refuse what the framework would pass over: unknown parameters, those given twice, and "null"."""
+    faults = Faults()
+    given: dict[str, list[str]] = {}
+    for name, value in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
+        given.setdefault(name, []).append(value)
+    for name, values in given.items():
+        one = known.get(name)
+        if one is None:
+            hint = nearest(name, frozenset(known)) or ("" if known else " This address takes none.")
+            detail = f'"{name[:60]}" is not a query parameter here; take it out.{hint}'
+            faults.note(Fault(code="unknown-parameter", detail=detail, parameter=name[:60]))
+        elif len(values) > 1 and not one.many:
+            detail = f'"{name}" was given {len(values)} times; give it once.'
+            faults.note(Fault(code="wrong-parameter", detail=detail, parameter=name))
+        elif not one.text and any(value.lower() == "null" for value in values):
+            detail = f'"{name}" cannot be null; leave it out.'
+            faults.note(Fault(code="wrong-parameter", detail=detail, parameter=name))
+    faults.raise_any()

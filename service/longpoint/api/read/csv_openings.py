@@ -1,0 +1,237 @@
+"""Openings as a spreadsheet saves them: read with every fault at its row and column, and written to be read again."""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from collections.abc import Iterable, Iterator
+from typing import Any, NamedTuple
+
+import msgspec
+
+from longpoint.api.http.explain import explain, find_nul
+from longpoint.api.http.faults import Faults, InvalidRequest, nearest, pointer
+from longpoint.api.http.problems import Fault, MalformedBody
+from longpoint.api.read.csv_columns import BETWEEN, FIRST, Column, columns
+from longpoint.api.wire.opening import OpeningIn
+from longpoint.api.wire.schedule import MOST_OPENINGS
+from longpoint.api.wire.transfer import ImportIn
+
+_YES = {"yes": True, "true": True, "1": True, "no": False, "false": False, "0": False}
+_LARGEST_CELL = 20_000
+
+
+class Places(NamedTuple):
+    """Where the openings of a file came from.
+
+    Attributes:
+        rows: The row that each came from.
+        columns: The file's own name of each column it has, by the pointer of the field in an opening.
+    """
+
+    rows: list[int]
+    columns: dict[str, str]
+
+
+def read_csv(body: bytes) -> tuple[ImportIn, Places]:
+    """Read a CSV body.
+
+    Raises:
+        MalformedBody: when it is not CSV in UTF-8.
+        InvalidRequest: with every fault, each at its row and column.
+    """
+    faults: list[Fault] = []
+    rows = _rows(body)
+    header = next(rows, None)
+    if header is None:
+        raise MalformedBody("The file is empty; its first row must name the columns.")
+    used = _header(header[1], faults)
+    openings, numbers = [], []
+    for number, cells in rows:
+        if not any(cell.strip() for cell in cells):
+            continue
+        opening = _opening(number, cells, used, header[1], faults)
+        if opening is not None:
+            openings.append(opening)
+            numbers.append(number)
+    if not openings and not faults:
+        faults.append(Fault(code="too-few", detail="There is no opening below the columns' names.", row=1))
+    if len(openings) > MOST_OPENINGS:
+        detail = f"At most {MOST_OPENINGS} openings are taken; there are {len(openings)}."
+        faults.append(Fault(code="too-many", detail=detail))
+    if faults:
+        raise InvalidRequest(_summary(faults), faults[:500])
+    names = {
+        pointer(column.path): header[1][place].strip()
+        for place, column in enumerate(used)
+        if column is not None
+    }
+    return ImportIn(openings=openings), Places(numbers, names)
+
+
+def write_csv(openings: Iterable[OpeningIn]) -> str:
+    """The openings as CSV, with the columns any of them needs; importing it gives the same openings."""
+    known = list(columns().values())
+    rows = [[_cell(column, opening) for column in known] for opening in openings]
+    kept = [
+        place
+        for place, column in enumerate(known)
+        if column.name in FIRST or any(row[place] != _shown(column, column.default) for row in rows)
+    ]
+    out = io.StringIO()
+    writer = csv.writer(out)
+    writer.writerow([known[place].name for place in kept])
+    writer.writerows([row[place] for place in kept] for row in rows)
+    return out.getvalue()
+
+
+def at_row(fault: Fault, sent: Places) -> Fault:
+    """A fault of an opening that came as CSV, at its row and column."""
+    steps = str(fault.pointer).split("/")
+    if len(steps) < 3 or steps[1] != "openings":
+        return fault
+    place = "/" + "/".join(steps[3:])
+    while place and place not in sent.columns:
+        place = place.rpartition("/")[0]
+    column = sent.columns.get(place) or " ".join(steps[3:]).removeprefix("readings ").replace("_", " ")
+    return Fault(code=fault.code, detail=fault.detail, row=sent.rows[int(steps[2])], column=column)
+
+
+def _rows(body: bytes) -> Iterator[tuple[int, list[str]]]:
+    try:
+        text = body.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise MalformedBody(f"The file is not UTF-8: {error.reason}. Save it as CSV UTF-8.") from error
+    first = text.partition("\n")[0]
+    delimiter = max(",;\t", key=first.count)
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter, strict=True)
+    before = 0
+    try:
+        for cells in reader:
+            yield before + 1, cells
+            before = reader.line_num
+    except csv.Error as error:
+        raise MalformedBody(f"The file is not CSV, at line {reader.line_num}: {error}.") from error
+
+
+def _header(cells: list[str], faults: list[Fault]) -> list[Column | None]:
+    known = columns()
+    used: list[Column | None] = []
+    for cell in cells:
+        name = re.sub(r"[\s_]+", " ", cell).strip().lower()
+        column = known.get(name)
+        if column is not None and column in used:
+            detail = "This column is there twice."
+            faults.append(Fault(code="given-twice", detail=detail, row=1, column=cell.strip()))
+        elif column is None and (name or len(cells) == 1):
+            detail = f"There is no such column; take it out.{nearest(name, known)}"
+            faults.append(Fault(code="unknown-column", detail=detail, row=1, column=cell.strip()[:60]))
+        used.append(column)
+    lacking = [name for name in ("mark", "trim") if known[name] not in used]
+    faults += [
+        Fault(code="missing", detail=f'A column "{name}" is needed.', row=1, column=name) for name in lacking
+    ]
+    return used
+
+
+def _opening(
+    number: int, cells: list[str], used: list[Column | None], header: list[str], faults: list[Fault]
+) -> OpeningIn | None:
+    value: dict[str, Any] = {"readings": {}}
+    before = len(faults)
+    for place, cell in enumerate(cells):
+        text = cell.strip()
+        if place >= len(used):
+            if text:
+                detail = "There are more cells than columns: put a cell with the separator in it in quotes."
+                faults.append(Fault(code="too-many", detail=detail, row=number))
+            continue
+        column = used[place]
+        if text and column is not None:
+            _put(value, column.path, _read(text, column, number, header[place].strip(), faults))
+    if len(faults) > before:
+        return None
+    found = Faults()
+    try:
+        opening = msgspec.convert(value, OpeningIn)
+        find_nul(value, found)
+    except msgspec.ValidationError as refusal:
+        explain(OpeningIn, value, found)
+        if not found:
+            found.add((), "invalid", f"{refusal}.")
+    if found:
+        names = {pointer(one.path): header[place].strip() for place, one in enumerate(used) if one}
+        sent = Places([number], names)
+        told = (msgspec.structs.replace(one, pointer=f"/openings/0{one.pointer}") for one in found.found)
+        faults += [at_row(fault, sent) for fault in told]
+        return None
+    return opening
+
+
+def _put(value: dict[str, Any], path: tuple[str, ...], given: Any) -> None:
+    for step in path[:-1]:
+        value = value.setdefault(step, {})
+    value[path[-1]] = given
+
+
+def _read(text: str, column: Column, row: int, name: str, faults: list[Fault]) -> Any:
+    def refuse(wanted: str) -> None:
+        detail = f"This must be {wanted}, not {text[:60]!r}."
+        faults.append(Fault(code="wrong-type", detail=detail, row=row, column=name))
+
+    if len(text) > _LARGEST_CELL:
+        refuse(f"at most {_LARGEST_CELL} characters")
+        return None
+    try:
+        match column.kind:
+            case "text":
+                return text
+            case "texts":
+                return [part.strip() for part in text.split(BETWEEN.strip())]
+            case "whole":
+                return int(text)
+            case "number":
+                return float(text.replace(",", "."))
+            case "numbers":
+                return [float(part.replace(",", ".")) for part in text.split(BETWEEN.strip())]
+            case "yes_no":
+                return _YES[text.lower()]
+            case "json":
+                return msgspec.json.decode(text)
+    except (ValueError, KeyError, msgspec.DecodeError, RecursionError):
+        refuse(_WANTED[column.kind])
+        return None
+
+
+_WANTED = {
+    "whole": "a whole number",
+    "number": "a number",
+    "numbers": "numbers with | between them",
+    "yes_no": "yes or no",
+    "json": "JSON, as an export writes it",
+}
+
+
+def _cell(column: Column, opening: OpeningIn) -> str:
+    value: Any = opening
+    for step in column.path:
+        value = getattr(value, step, None)
+    return _shown(column, value)
+
+
+def _shown(column: Column, value: Any) -> str:
+    if value is None:
+        return ""
+    match column.kind:
+        case "texts" | "numbers":
+            return BETWEEN.join(str(one) for one in value)
+        case "yes_no":
+            return "yes" if value else "no"
+        case "json":
+            return msgspec.json.encode(value).decode()
+    return str(value)
+
+
+def _summary(faults: list[Fault]) -> str:
+    return faults[0].detail if len(faults) == 1 else f"{len(faults)} things in the file are wrong."

@@ -1,0 +1,1 @@
+"""Resources of house schedules, and what they share."""

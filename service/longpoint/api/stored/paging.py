@@ -1,0 +1,96 @@
+"""Cursor pages: the cursor says where the last page ended, so what comes and goes elsewhere moves nothing."""
+
+import base64
+import binascii
+from typing import Annotated, Any, TypeVar
+from urllib.parse import parse_qsl, urlencode
+
+from litestar.params import QueryParameter
+
+from longpoint.api.http.answer import Reply
+from longpoint.api.http.faults import InvalidRequest
+from longpoint.api.http.problems import Fault
+from longpoint.api.http.request import AnyRequest
+from longpoint.api.wire.base import Page
+
+T = TypeVar("T")
+DEFAULT_LIMIT = 50
+Limit = Annotated[int, QueryParameter(ge=1, le=500, description="How many to give at most.")]
+Cursor = Annotated[
+    str | None,
+    QueryParameter(
+        max_length=200,
+        pattern=r"^[A-Za-z0-9_\-]+$(?![\s\S])",
+        description="Where to go on: `next` of the page before.",
+    ),
+]
+LINK = {"Link": "RFC 8288; rel=next is the next page, where there is one."}
+
+
+def read_cursor(cursor: str | None) -> str | None:
+    """Where the page before ended.
+
+    Raises:
+        InvalidRequest: when it is no cursor of this service.
+    """
+    if cursor is None:
+        return None
+    try:
+        text = base64.urlsafe_b64decode(cursor + "=" * (-len(cursor) % 4)).decode("ascii")
+    except (binascii.Error, ValueError):
+        text = ""
+    kind, _, place = text.partition(":")
+    if kind != "at" or not place.isalnum():
+        fault = Fault(
+            code="wrong-cursor", detail="Send `next` of the page before, as it came.", parameter="cursor"
+        )
+        raise InvalidRequest("The cursor is not one of this service.", [fault])
+    return place
+
+
+def read_number_cursor(cursor: str | None) -> int | None:
+    """The same, where pages end at a number.
+
+    Raises:
+        InvalidRequest: when it is no cursor of this service.
+    """
+    place = read_cursor(cursor)
+    if place is None:
+        return None
+    if not place.isdigit() or len(place) > 15:
+        fault = Fault(
+            code="wrong-cursor", detail="Send `next` of the page before, as it came.", parameter="cursor"
+        )
+        raise InvalidRequest("The cursor is not one of this list.", [fault])
+    return int(place)
+
+
+def page(
+    request: AnyRequest,
+    items: list[T],
+    limit: int,
+    last: str | int | None,
+    headers: dict[str, str] | None = None,
+) -> Reply[Page[T]]:
+    """A page of a list.
+
+    Args:
+        request: Which asked for it.
+        items: One more than the limit, when there are more.
+        limit: How many it may hold.
+        last: Where it ends: what the item at the limit is sorted by.
+        headers: Further fields of the answer.
+    """
+    if len(items) <= limit or last is None:
+        return Reply(Page(items=items[:limit], next=None), headers=headers)
+    cursor = base64.urlsafe_b64encode(f"at:{last}".encode()).decode().rstrip("=")
+    query = [(name, value) for name, value in _query(request) if name != "cursor"]
+    address = f"{request.scope['path']}?{urlencode([*query, ('cursor', cursor)])}"
+    return Reply(
+        Page(items=items[:limit], next=cursor),
+        headers={**(headers or {}), "link": f'<{address}>; rel="next"'},
+    )
+
+
+def _query(request: AnyRequest) -> list[tuple[Any, Any]]:
+    return parse_qsl(request.scope["query_string"].decode("latin-1"), keep_blank_values=True)

@@ -1,0 +1,151 @@
+"""/v1/schedules/{id}/revisions: who wrote what, when and why; and going back."""
+
+from __future__ import annotations
+
+from typing import Annotated, Any
+
+import msgspec
+from litestar import get, post
+from litestar.params import JSONBody, PathParameter
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from longpoint.api.document.examples_schedule import REVISION_LINKS
+from longpoint.api.http.answer import Reply
+from longpoint.api.http.conditional import ETAG, check_current, check_news, etag, state_tag
+from longpoint.api.http.operation import Example
+from longpoint.api.http.problems import NotFound
+from longpoint.api.http.request import AnyRequest
+from longpoint.api.stored.paging import LINK, Cursor, Limit, page, read_number_cursor
+from longpoint.api.stored.retrying import once
+from longpoint.api.stored.schedules import schedule_reply
+from longpoint.api.stored.storage import (
+    CHANGES,
+    ScheduleId,
+    Why,
+    author_of,
+    find_schedule,
+    hold_schedule,
+    store_of,
+    stored,
+)
+from longpoint.api.wire.base import Page
+from longpoint.api.wire.schedule import (
+    ItemChanged,
+    RestoreIn,
+    RevisionDetail,
+    RevisionOut,
+    ScheduleOut,
+)
+from longpoint.schedules import history, houses
+from longpoint.schedules.values import Change, Kind, OpeningIndex
+
+_TAG = "Revisions"
+RevisionNumber = Annotated[
+    int, PathParameter(ge=1, le=2_000_000_000, description="The number of a revision.")
+]
+INPUTS = (Kind.SCHEDULE, Kind.OPENING)
+"""What going back brings back: what was said and measured. Pieces stay cut, and the rack holds what it holds."""
+
+_read_opening = msgspec.json.Decoder(OpeningIndex).decode
+_RESTORE = {"first": Example(summary="Back to how it began", request={"revision": 1})}
+
+
+@get(
+    "/v1/schedules/{schedule_id:str}/revisions",
+    **stored("list_revisions", summary="List revisions", tag=_TAG, headers=LINK, links=REVISION_LINKS),
+)
+async def list_revisions(
+    request: AnyRequest, schedule_id: ScheduleId, limit: Limit = 50, cursor: Cursor = None
+) -> Reply[Page[RevisionOut]]:
+    """Every write to the schedule, the latest first. None is ever changed or taken away."""
+    before = read_number_cursor(cursor)
+    async with store_of(request).reading() as connection:
+        schedule = await find_schedule(connection, request, schedule_id)
+        rows = await history.list_revisions(connection, schedule.id, before, limit + 1)
+    last = rows[limit - 1].number if len(rows) > limit else None
+    return page(request, [RevisionOut(**_fields(row)) for row in rows], limit, last)
+
+
+@get(
+    "/v1/schedules/{schedule_id:str}/revisions/{number:int}",
+    **stored("get_revision", summary="Read a revision", tag=_TAG, headers=ETAG),
+)
+async def get_revision(
+    request: AnyRequest, schedule_id: ScheduleId, number: RevisionNumber
+) -> Reply[RevisionDetail]:
+    """One write, and each thing it wrote. An export of the schedule can be had as of any revision."""
+    async with store_of(request).reading() as connection:
+        schedule = await find_schedule(connection, request, schedule_id)
+        row = await find_revision(connection, schedule, number)
+        tag = state_tag(row.number, row.digest)
+        check_news(request, tag)
+        versions = await history.versions_of(connection, schedule.id, number)
+    detail = RevisionDetail(**_fields(row), wrote=[_item(version) for version in versions])
+    return Reply(detail, status_code=200, headers={"etag": etag(request, tag)})
+
+
+@post(
+    "/v1/schedules/{schedule_id:str}/restore",
+    **stored(
+        "restore_revision",
+        summary="Go back to a revision",
+        tag=_TAG,
+        access="write",
+        examples=_RESTORE,
+        problems=CHANGES,
+        headers=ETAG,
+    ),
+)
+async def restore_revision(
+    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[RestoreIn], why: Why = ""
+) -> Reply[ScheduleOut]:
+    """Makes a new revision in which the house and its openings are as they were at an earlier one.
+
+    Nothing of what came between is lost: it can be gone back to in the same way. Work done and the rack stay as they
+    are, since pieces stay cut.
+    """
+
+    async def work(connection: AsyncConnection) -> Reply[ScheduleOut]:
+        schedule = await hold_schedule(connection, request, schedule_id)
+        check_current(request, state_tag(schedule.revision, schedule.digest))
+        await find_revision(connection, schedule, data.revision)
+        pairs = await history.changed_between(
+            connection, schedule.id, data.revision, schedule.revision, INPUTS
+        )
+        changes = [_back(then, now) for then, now in pairs]
+        action = f"restore {data.revision}"
+        await houses.write(connection, schedule, author_of(request, why), action, changes)
+        return await schedule_reply(
+            connection, request, await find_schedule(connection, request, schedule_id)
+        )
+
+    return await once(request, data, work)
+
+
+async def find_revision(connection: AsyncConnection, schedule: Any, number: int) -> Any:
+    """A revision of a schedule.
+
+    Raises:
+        NotFound: when the schedule has none of that number.
+    """
+    row = await history.revision_of(connection, schedule.id, number)
+    if row is None:
+        raise NotFound(f"The schedule has no revision {number}; the latest is {schedule.revision}.")
+    return row
+
+
+def _back(then: Any, now: Any) -> Change:
+    if then is None:
+        return Change(Kind(now.kind), now.item_id, None)
+    return Change(Kind(then.kind), then.item_id, then.document, then.exact, then.position)
+
+
+def _fields(row: Any) -> dict[str, Any]:
+    return {name: getattr(row, name) for name in RevisionOut.__struct_fields__}
+
+
+def _item(version: Any) -> ItemChanged:
+    mark = None
+    if version.kind == Kind.OPENING and version.document is not None:
+        mark = _read_opening(version.document).mark
+    return ItemChanged(kind=version.kind, id=version.item_id, mark=mark, gone=version.document is None)

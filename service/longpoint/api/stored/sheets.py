@@ -1,0 +1,173 @@
+"""Sheets and drawings of a stored house: addresses to open, send and print, fresh as the schedule is."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from hashlib import sha256
+from typing import Annotated, Any
+
+import msgspec
+from litestar import get
+from litestar.di import NamedDependency
+from litestar.params import PathParameter, QueryParameter
+
+from longpoint import __version__
+from longpoint.api.computed.cut_list_work import built_openings
+from longpoint.api.computed.opening import Drawing, DrawingAsked, PieceAsked, drawn
+from longpoint.api.http.answer import Reply
+from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
+from longpoint.api.http.negotiate import CSV, HTML, JSON, PDF, SVG
+from longpoint.api.http.request import AnyRequest
+from longpoint.api.read.house import read_house
+from longpoint.api.stored.cut_list import WorkedOut, load_house, worked_out
+from longpoint.api.stored.house import cut_list_request, read_house_document, read_opening_document
+from longpoint.api.stored.openings import OpeningName, find_opening
+from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
+from longpoint.api.wire.sheets import ASKED, Asked, FeetAsked, SheetOut
+from longpoint.api.write.sheet import FILE_HEADERS, SHEET_OFFERS, apart, file, sheet_reply, wanted_by
+from longpoint.sheets import RECIPES, Document, Job, Sheet, Wording, house_sticks, label_sheet
+from longpoint.shop import work
+
+_TAG = "Work"
+KEPT = "private, no-cache"
+"""A caller may keep it for itself, and asks whether it still stands before using it again."""
+_HEADERS = {
+    **FILE_HEADERS,
+    **ETAG,
+    "Cache-Control": "Private; ask with If-None-Match whether it still stands.",
+}
+
+
+class Format(StrEnum):
+    """What a sheet is answered in, where an address must say it: a link carries no Accept header."""
+
+    HTML = "html"
+    PDF = "pdf"
+    CSV = "csv"
+    JSON = "json"
+
+
+_MEDIA_TYPES = {Format.HTML: HTML, Format.PDF: PDF, Format.CSV: CSV, Format.JSON: JSON}
+SheetAsked = Annotated[Sheet, PathParameter(description="Which sheet.")]
+FormatAsked = Annotated[
+    Format | None,
+    QueryParameter(description="For a link to one format; goes before what the Accept header likes best."),
+]
+SkipAsked = Annotated[
+    int, QueryParameter(ge=0, le=500, description="Places used up on the first sheet of piece labels.")
+]
+
+
+@get(
+    "/v1/schedules/{schedule_id:str}/sheets/{sheet:str}",
+    dependencies=ASKED,
+    **stored(
+        "get_schedule_sheet", summary="A sheet of a schedule", tag=_TAG, offers=SHEET_OFFERS, headers=_HEADERS
+    ),
+)
+async def get_schedule_sheet(
+    request: AnyRequest,
+    schedule_id: ScheduleId,
+    sheet: SheetAsked,
+    asked: NamedDependency[Asked],
+    format: FormatAsked = None,
+    skip: SkipAsked = 0,
+) -> Reply[SheetOut]:
+    """A sheet to print, with the schedule's shop settings and rack.
+
+    Saw sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure sheet, materials
+    and hours are the whole house's. `title` is the schedule's name when left out.
+    """
+    if format is not None:
+        request.wanted = _MEDIA_TYPES[format]  # type: ignore[attr-defined]
+    wanted = wanted_by(request)
+    async with store_of(request).reading() as connection:
+        schedule = await find_schedule(connection, request, schedule_id)
+        tag = _tag(schedule, sheet, asked, skip)
+        check_news(request, tag, KEPT)
+        house = await load_house(connection, schedule)
+    done = await worked_out(house)
+    look = asked if asked.title else msgspec.structs.replace(asked, title=schedule.name)
+
+    def make() -> Reply[SheetOut]:
+        job = _job(done, house.request.currency, sheet, look)
+        return sheet_reply(_document(job, sheet, skip), job.wording, wanted, look.table)
+
+    return _kept(request, await apart(make), tag)
+
+
+@get(
+    "/v1/schedules/{schedule_id:str}/drawings/sticks",
+    **stored(
+        "get_sticks_drawing", summary="The sticks drawn to scale", tag=_TAG, offers=(SVG,), headers=_HEADERS
+    ),
+)
+async def get_sticks_drawing(
+    request: AnyRequest, schedule_id: ScheduleId, feet: FeetAsked = False
+) -> Reply[str]:
+    """Every stick that is still to be cut, with its pieces and what is left of it, as SVG."""
+    async with store_of(request).reading() as connection:
+        schedule = await find_schedule(connection, request, schedule_id)
+        tag = _tag(schedule, "sticks", feet)
+        check_news(request, tag, KEPT)
+        house = await load_house(connection, schedule)
+
+    cut_list = (await worked_out(house)).cut_list
+    svg = await apart(lambda: house_sticks(cut_list, Wording(cut_list.house.rounding, feet)))
+    return _kept(request, file(svg.encode(), SVG, schedule.name, "sticks"), tag)
+
+
+@get(
+    "/v1/schedules/{schedule_id:str}/openings/{opening:str}/drawing",
+    **stored(
+        "get_opening_drawing", summary="An opening drawn to scale", tag=_TAG, offers=(SVG,), headers=_HEADERS
+    ),
+)
+async def get_opening_drawing(
+    request: AnyRequest,
+    schedule_id: ScheduleId,
+    opening: OpeningName,
+    drawing: DrawingAsked = Drawing.ELEVATION,
+    piece: PieceAsked = "",
+    feet: FeetAsked = False,
+) -> Reply[str]:
+    """The elevation, the section, or one piece as it lies on the saw, as SVG."""
+    async with store_of(request).reading() as connection:
+        schedule = await find_schedule(connection, request, schedule_id)
+        row = await find_opening(connection, schedule.id, opening)
+        tag = _tag(schedule, row.id, drawing, piece, feet)
+        check_news(request, tag, KEPT)
+    whole, sent = read_house_document(schedule.document), read_opening_document(row.document)
+    # The opening with the one trim spec it names: the rest of the house has no part in its drawing.
+    data = cut_list_request(
+        msgspec.structs.replace(whole, trim_specs={sent.trim: whole.trim_specs[sent.trim]}, stock=[]), [sent]
+    )
+
+    def make() -> str:
+        house = read_house(data)
+        built = built_openings(data, house)[0].built
+        return drawn(built, drawing, piece, Wording(house.rounding, feet))
+
+    svg = await apart(make)
+    what = piece if drawing is Drawing.PIECE else drawing
+    return _kept(request, file(svg.encode(), SVG, schedule.name, sent.mark, what), tag)
+
+
+def _job(done: WorkedOut, currency: str, sheet: Sheet, asked: Asked) -> Job:
+    found = work(done.cut_list, RECIPES[sheet].needs, done.settings)
+    return Job(done.cut_list, found, asked.title, currency, asked.paper, asked.feet)
+
+
+def _document(job: Job, sheet: Sheet, skip: int) -> Document:
+    return label_sheet(job, skip=skip) if sheet is Sheet.PIECE_LABELS else RECIPES[sheet].make(job)
+
+
+def _tag(schedule: Any, *asked: object) -> str:
+    """Names what an answer holds: the schedule's state, the release that drew it, and what was asked for."""
+    drawn_by = sha256(repr((__version__, *asked)).encode()).hexdigest()[:12]
+    return f"{state_tag(schedule.revision, schedule.digest)}-{drawn_by}"
+
+
+def _kept(request: AnyRequest, reply: Reply[Any], tag: str) -> Reply[Any]:
+    reply.headers.update({"cache-control": KEPT, "etag": etag(request, tag)})
+    return reply

@@ -1,0 +1,61 @@
+"""Sticks cut just as a cut list has them, as the work they are."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from longpoint.api.http.faults import Faults
+from longpoint.api.stored.cut_list import StoredHouse, WorkedOut
+from longpoint.api.wire.schedule import MOST_OFFCUTS, OffcutIn
+from longpoint.api.wire.schedule_work import Done, PieceIn, SticksIn, WorkIn
+from longpoint.lengths import Mode, Rounding, round_to, tape
+from longpoint.stock import Layout, Plan
+
+
+def sticks_as_work(data: SticksIn, house: StoredHouse, done: WorkedOut) -> WorkIn:
+    """The pieces on the sticks that were cut, the remnants they used up and the offcuts they left.
+
+    Raises:
+        InvalidRequest: when the cut list has no such sticks.
+    """
+    faults = Faults()
+    plan = next((plan for plan in done.cut_list.plans if plan.profile == data.profile), None)
+    sticks = list(_numbered(plan)) if plan else []
+    if plan is None:
+        faults.add(("profile",), "unknown-profile", f"The cut list has no sticks of {data.profile!r}.")
+    for index, number in enumerate(data.sticks):
+        if plan and number > len(sticks):
+            detail = f"The cut list has {len(sticks)} sticks of {data.profile!r}."
+            faults.add(("sticks", index), "unknown-stick", detail)
+        elif number in data.sticks[:index]:
+            faults.add(("sticks", index), "given-twice", "This stick is in the list already.")
+    faults.raise_any()
+    instances = {key: iter(left) for key, left in (done.cut_list.left or {}).items()}
+    down = Rounding(done.cut_list.house.rounding.to, Mode.DOWN)
+    pieces: list[PieceIn] = []
+    used: list[str] = []
+    offcuts: list[OffcutIn] = []
+    room = MOST_OFFCUTS - len(house.offcut_ids.get(data.profile, []))
+    for number, (layout, keys) in enumerate(sticks, start=1):
+        cut = [(key, next(instances[key])) for key in keys]
+        if number not in data.sticks:
+            continue
+        pieces += [_piece(house, key, instance) for key, instance in cut]
+        if layout.remnant:
+            used.append(house.offcut_ids[data.profile][int(layout.stick.split("/")[1])])
+        if layout.kept and len(offcuts) < room + len(used):
+            length = tape(round_to(layout.offcut, down), down.to.unit)
+            offcuts.append(OffcutIn(profile=data.profile, length=length))
+    return WorkIn(pieces=pieces, offcuts=offcuts, used_offcuts=used)
+
+
+def _numbered(plan: Plan) -> Iterator[tuple[Layout, tuple[str, ...]]]:
+    """Each stick in the order the cut list numbers them, with the keys of the pieces on it."""
+    for layout in plan.layouts:
+        for keys in layout.keys:
+            yield layout, keys
+
+
+def _piece(house: StoredHouse, key: str, instance: int) -> PieceIn:
+    index, _, part = key.partition(":")
+    return PieceIn(opening=house.opening_ids[int(index)], part=part, instance=instance, state=Done.CUT)

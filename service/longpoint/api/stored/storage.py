@@ -1,0 +1,157 @@
+"""What every stored operation shares: the store, who is asking, and how storage's failures are told."""
+
+import logging
+from collections.abc import Callable, Mapping, Sequence
+from typing import Annotated, Any
+
+from litestar.params import PathParameter, QueryParameter
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from longpoint.api.http.access import CALLER, Caller
+from longpoint.api.http.errors import on_problem
+from longpoint.api.http.operation import Access, Example, operation
+from longpoint.api.http.problems import NotFound
+from longpoint.api.http.problems_stored import Archived, NoStorage, StorageUnavailable
+from longpoint.api.http.request import AnyRequest
+from longpoint.schedules import houses
+from longpoint.schedules.errors import StorageError
+from longpoint.schedules.store import Store
+from longpoint.schedules.values import Author
+
+_log = logging.getLogger("longpoint.storage")
+
+Why = Annotated[
+    str,
+    QueryParameter(
+        max_length=500, pattern=r"^[^\x00]*$", description="Why this is changed; kept with the revision."
+    ),
+]
+"""The reason of a change, kept with its revision."""
+ScheduleId = Annotated[str, PathParameter(max_length=64, description="The id of a schedule.")]
+
+
+def by_name(description: str) -> QueryParameter:
+    """A query parameter that a list is filtered by."""
+    return QueryParameter(min_length=1, max_length=120, pattern=r"^[^\x00]*$", description=description)
+
+
+CHANGES = (403, 409, 412, 428)
+"""Statuses that a change of something stored may refuse with."""
+
+
+def stored(
+    id: str,
+    *,
+    summary: str,
+    tag: str,
+    access: Access = "read",
+    status: int = 200,
+    examples: Mapping[str, Example] | None = None,
+    problems: Sequence[int] = (),
+    offers: tuple[str, ...] | None = None,
+    headers: Mapping[str, str] | None = None,
+    links: Mapping[str, Any] | None = None,
+    reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None,
+    needs_match: bool = True,
+) -> dict[str, Any]:
+    """Keyword arguments for the route decorator of an operation on what is stored; see `operation`."""
+    more: dict[str, Any] = {} if offers is None else {"offers": offers}
+    return operation(
+        id,
+        summary=summary,
+        tag=tag,
+        status=status,
+        examples=examples,
+        problems=problems,
+        headers=headers,
+        links=links,
+        access=access,
+        stored=True,
+        reads_csv=reads_csv,
+        needs_match=needs_match,
+        **more,
+    )
+
+
+def store_of(request: AnyRequest) -> Store:
+    """The store.
+
+    Raises:
+        NoStorage: when this service keeps nothing.
+    """
+    store: Store | None = request.app.state.store
+    if store is None:
+        raise NoStorage("No database is set for this service.")
+    return store
+
+
+def caller_of(request: AnyRequest) -> Caller:
+    """Who is asking."""
+    caller: Caller = request.scope["state"][CALLER]
+    return caller
+
+
+def author_of(request: AnyRequest, why: str = "") -> Author:
+    """Who is asking, as revisions are signed."""
+    caller = caller_of(request)
+    return Author(caller.account_id, caller.key_id, caller.name, why)
+
+
+async def find_schedule(connection: AsyncConnection, request: AnyRequest, id: str) -> Any:
+    """A schedule of the caller's account, to read.
+
+    Raises:
+        NotFound: when the account has none of that id.
+    """
+    row = await houses.find(connection, caller_of(request).account_id, clean(id))
+    if row is None:
+        raise NotFound(f"There is no schedule {id}.")
+    return row
+
+
+async def hold_schedule(
+    connection: AsyncConnection, request: AnyRequest, id: str, *, archived: bool = False
+) -> Any:
+    """A schedule of the caller's account, held for a change.
+
+    Args:
+        connection: A writing transaction.
+        request: Whose caller's it must be.
+        id: Which.
+        archived: Whether it may be archived.
+
+    Raises:
+        NotFound: when the account has none of that id.
+        Archived: when it is archived and may not be.
+    """
+    row = await houses.find(connection, caller_of(request).account_id, clean(id), hold=True)
+    if row is None:
+        raise NotFound(f"There is no schedule {id}.")
+    if row.archived_at is not None and not archived:
+        raise Archived(f"The schedule was archived at {row.archived_at}.")
+    return row
+
+
+def clean(text: str) -> str:
+    """A name out of an address as the database can look it up: nothing is called by a NUL or half a character."""
+    return text if "\0" not in text and _encodable(text) else ""
+
+
+def _encodable(text: str) -> bool:
+    try:
+        text.encode()
+    except UnicodeEncodeError:
+        return False
+    return True
+
+
+def on_storage_error(request: AnyRequest, failure: StorageError) -> Any:
+    """Answer that storage cannot be used: why goes to the log, not to the caller."""
+    _log.error("storage: %s", failure)
+    return on_problem(
+        request,
+        StorageUnavailable(
+            "The database cannot be used at the moment; nothing of this request was saved.",
+            headers={"retry-after": "1"},
+        ),
+    )

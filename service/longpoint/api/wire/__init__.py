@@ -1,0 +1,1 @@
+"""The types that requests and answers are made of."""

@@ -1,0 +1,89 @@
+"""The wire's view of wood's movement."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import Annotated
+
+import msgspec
+from msgspec import Meta
+
+from longpoint.api.wire.base import LengthText, Name, Wire
+from longpoint.geometry import Grain, Species
+from longpoint.lengths import Unit
+
+
+class Scale(StrEnum):
+    FAHRENHEIT = "fahrenheit"
+    CELSIUS = "celsius"
+
+
+class AirIn(Wire):
+    """Conditions that the wood has come to rest in: the air's `temperature` and `relative_humidity` in percent, or
+    the `moisture_content` that a meter showed."""
+
+    name: Name = "air"
+    temperature: Annotated[float, Meta(ge=-60, le=200)] | None = None
+    relative_humidity: Annotated[float, Meta(gt=0, le=100)] | None = None
+    moisture_content: Annotated[float, Meta(gt=0, le=30)] | None = None
+
+
+class ConditionsIn(Wire, kw_only=True):
+    """The wood, the conditions its joints are made in, and those they will live through. `scale` is the
+    thermometer's."""
+
+    species: Species
+    grain: Grain = Grain.FLAT_SAWN
+    installed: AirIn
+    seasons: Annotated[list[AirIn], Meta(min_length=1, max_length=24)]
+    scale: Scale = Scale.FAHRENHEIT
+
+
+class MovementRequest(ConditionsIn, kw_only=True):
+    """A mitred piece, the conditions its joint was made in, and those it will live through.
+
+    `mitre_degrees` is off a square cut.
+    """
+
+    width: LengthText
+    mitre_degrees: Annotated[float, Meta(gt=0, lt=85)] = 45.0
+    unit: Unit | None = None
+
+
+class OpenJointOut(msgspec.Struct, frozen=True):
+    """The joint of an opening that stands open the widest in one set of conditions: the `part` on one side of it,
+    empty where none is mitred; `gap` at its open end, the short or the long point."""
+
+    name: str
+    moisture_content: float
+    part: str
+    gap: str
+    opens_at: str
+    within_table: bool
+
+
+class SeasonOut(msgspec.Struct, frozen=True):
+    """The piece in one set of conditions. `change` is of its width, negative where it shrank; `gap` is the mitre's
+    opening at its open end, `opens_at` the short or the long point, empty where nothing moved."""
+
+    name: str
+    moisture_content: float
+    change: str
+    opens_degrees: float
+    gap: str
+    opens_at: str
+    within_table: bool
+
+
+class MovementOut(msgspec.Struct, frozen=True):
+    """How the piece moves. Coefficients are averages of clear wood: one board may move half as much again.
+
+    `coefficient` is the change per unit of width and per percent of moisture content.
+    """
+
+    installed_moisture_content: float
+    coefficient: float
+    seasons: list[SeasonOut]
+    widest_gap: str
+    source: str
+    notes: list[str]

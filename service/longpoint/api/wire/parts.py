@@ -1,0 +1,195 @@
+"""Parts on their way out: rounded once, here, each with its residual."""
+
+from __future__ import annotations
+
+import math
+
+import msgspec
+
+from longpoint.api.wire.lengths import LengthOut, LengthWriter
+from longpoint.geometry import CutKind, Cutout, End, Hand, Notch, Part, PartKind, Step
+from longpoint.lengths import Real, Unit, rounded, tape
+
+
+class NotchOut(msgspec.Struct, frozen=True, gc=False):
+    """What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end. `end_depth` is the
+    depth at the horn's end where the wall is out of plane."""
+
+    depth: LengthOut
+    length: LengthOut
+    end_depth: LengthOut | None
+
+
+class EndOut(msgspec.Struct, frozen=True, gc=False):
+    """One end of a part as it lies on the saw: face up, outer edge against the fence.
+
+    `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies.
+    `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt from
+    upright towards `tilt`. `long_edge` is the edge or face that keeps the long point.
+    """
+
+    at: str
+    on_saw: Hand
+    cut: CutKind
+    mitre_degrees: float
+    swing: Hand | None
+    bevel_degrees: float
+    tilt: Hand | None
+    long_edge: str | None
+    notch: NotchOut | None
+
+
+class MarkOut(msgspec.Struct, frozen=True, gc=False):
+    """A layout mark: `at` from the part's left end as it lies on the saw."""
+
+    name: str
+    at: LengthOut
+
+
+class StepOut(msgspec.Struct, frozen=True, gc=False):
+    """How a figure was computed: the rule in words and the readings it used, exact."""
+
+    figure: str
+    rule: str
+    inputs: dict[str, str]
+
+
+class CutoutOut(msgspec.Struct, frozen=True):
+    """What is sawn out of a stool's back edge where it passes a mull or a stretch of wall: `at` from its left end,
+    `depth` at its left, `end_depth` at its right where that is another."""
+
+    at: LengthOut
+    length: LengthOut
+    depth: LengthOut
+    end_depth: LengthOut | None
+
+
+class TaperOut(msgspec.Struct, frozen=True):
+    """Rip widths at a part's two ends as it lies on the saw."""
+
+    left: LengthOut
+    right: LengthOut
+
+
+class PartOut(msgspec.Struct, frozen=True, gc=False):
+    """One piece of trim.
+
+    `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of a
+    stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of this
+    part can open or bind because `overall` was rounded, were all of the residual to fall on one joint.
+    """
+
+    key: str
+    kind: PartKind
+    opening: str
+    side: str
+    profile: str
+    quantity: int
+    short_point: LengthOut
+    long_point: LengthOut
+    overall: LengthOut
+    width: LengthOut
+    thickness: LengthOut
+    rip_width: LengthOut | None
+    taper: TaperOut | None
+    cutouts: list[CutoutOut]
+    ends: tuple[EndOut, EndOut]
+    marks: list[MarkOut]
+    joint_error: str
+    how: list[StepOut]
+    notes: list[str]
+
+
+def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
+    """The part as the wire carries it."""
+    rip_width = part.rip_width
+    left, right = part.ends
+    long_point = write(part.long_point)
+    overall = long_point if part.overall is part.long_point else write(part.overall)
+    return PartOut(
+        part.key,
+        part.kind,
+        part.opening,
+        part.side,
+        part.profile,
+        quantity,
+        write(part.short_point),
+        long_point,
+        overall,
+        write(part.width),
+        write(part.thickness),
+        None if rip_width is None else write(rip_width),
+        None if part.taper is None else TaperOut(write(part.taper[0]), write(part.taper[1])),
+        [_cutout_out(cutout, write) for cutout in part.cutouts],
+        (_end_out(left, write), _end_out(right, write)),
+        [MarkOut(mark.name, write(mark.at)) for mark in part.marks],
+        overall.residual if overall.residual == write.nothing else joint_error(part, overall, write),
+        [_step_out(step) for step in part.how],
+        list(part.notes),
+    )
+
+
+def joint_error(part: Part, overall: LengthOut, write: LengthWriter) -> str:
+    """The gap across a joint, were all that rounding added or took to fall there; as decimal text."""
+    if overall.real is None:
+        residual = float(rounded(part.overall, write.rounding).residual)
+    else:
+        # A real length's residual was just written, to a millionth.
+        residual = float(overall.residual.partition(" ")[0]) * write.size
+    left, right = part.ends
+    off_square = min(float(left.mitre) + float(left.bevel), float(right.mitre) + float(right.bevel))
+    return gap_out(abs(residual) * math.cos(math.radians(off_square)), write.unit)
+
+
+def gap_out(gap: float, unit: Unit) -> str:
+    """A gap in inches as decimal text, fine enough to compare with a sheet of paper."""
+    return f"{gap * 25.4:.3f} mm" if unit is Unit.MM else f"{gap:.4f} in"
+
+
+def _end_out(end: End, write: LengthWriter) -> EndOut:
+    notch = end.notch
+    if end.cut is CutKind.SQUARE and notch is None:
+        known = _SQUARE_ENDS.get((end.at, end.on_saw))
+        if known is None:
+            known = _SQUARE_ENDS[end.at, end.on_saw] = _new_end(end, None)
+        return known
+    return _new_end(end, None if notch is None else _notch_out(notch, write))
+
+
+# A plain square end says the same on every part, and half of all ends are one.
+_SQUARE_ENDS: dict[tuple[str, Hand], EndOut] = {}
+
+
+def _new_end(end: End, notch: NotchOut | None) -> EndOut:
+    return EndOut(
+        end.at,
+        end.on_saw,
+        end.cut,
+        _degrees(end.mitre),
+        end.swing,
+        _degrees(end.bevel),
+        end.tilt,
+        end.long_edge,
+        notch,
+    )
+
+
+def _degrees(angle: Real) -> float:
+    return round(angle, 6) if isinstance(angle, float) else float(angle)
+
+
+def _cutout_out(cutout: Cutout, write: LengthWriter) -> CutoutOut:
+    end_depth = None if cutout.end_depth is None else write(cutout.end_depth)
+    return CutoutOut(write(cutout.at), write(cutout.length), write(cutout.depth), end_depth)
+
+
+def _notch_out(notch: Notch, write: LengthWriter) -> NotchOut:
+    end_depth = None if notch.end_depth is None else write(notch.end_depth)
+    return NotchOut(write(notch.depth), write(notch.length), end_depth)
+
+
+def _step_out(step: Step) -> StepOut:
+    inputs = {
+        name: f"{value:.4f} in" if isinstance(value, float) else tape(value) for name, value in step.inputs
+    }
+    return StepOut(step.figure, step.rule, inputs)

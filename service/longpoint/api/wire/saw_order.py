@@ -1,0 +1,87 @@
+"""The wire's view of a saw order."""
+
+from __future__ import annotations
+
+import msgspec
+
+from longpoint.api.wire.lengths import LengthOut
+from longpoint.geometry import Hand
+from longpoint.shop import OperationKind, Tool
+
+
+class SettingOut(msgspec.Struct, frozen=True, gc=False):
+    """How a tool is set.
+
+    `mitre_degrees` is the table's turn towards `swing`, `bevel_degrees` the blade's tilt towards `tilt`, both to the
+    step of the saw's scale. `stop` is blade to stop block, null for a cut to a mark or to the piece's corner; `fence`
+    is rip fence to blade, and a tapered rip has its widths at the left and right end as the piece lies; the notch is
+    gauged `notch_depth` from the back edge and `notch_length` from the end, `notch_end_depth` at the horn's end where
+    that is another.
+    """
+
+    tool: Tool
+    swing: Hand | None
+    mitre_degrees: float
+    tilt: Hand | None
+    bevel_degrees: float
+    stop: LengthOut | None
+    fence: LengthOut | None
+    taper: list[LengthOut] | None
+    notch_depth: LengthOut | None
+    notch_length: LengthOut | None
+    notch_end_depth: LengthOut | None
+
+
+class SetupOut(msgspec.Struct, frozen=True, gc=False):
+    """A tool set once, and how many operations are made so."""
+
+    number: int
+    setting: SettingOut
+    operations: int
+
+
+class PieceOut(msgspec.Struct, frozen=True, gc=False):
+    """A piece: its opening's mark, its part's key, and which of the count it is."""
+
+    opening: str
+    part: str
+    instance: int
+
+
+class OperationOut(msgspec.Struct, frozen=True, gc=False):
+    """One step at the saw, made at the setup of that number.
+
+    `stick` is the stick's number in its profile's plan, null for a part without stock. `end` is the end of the piece
+    as installed, `on_saw` the end as it lies, face up, outer edge against the fence. `mark` is where to cut: from the
+    stick's left end (cut_out, to `mark_to`), from its free end (part_off, and what square_ends takes off), or along
+    the fence from the left end of the row (shared_cut). `held` is the length of the workpiece in hand. `mirror_of` is
+    the part that this one is the mirror image of; `cautions` are codes of the answer's cautions.
+    """
+
+    number: int
+    setup: int
+    kind: OperationKind
+    profile: str
+    stick: int | None
+    pieces: list[PieceOut]
+    title: str
+    end: str
+    on_saw: Hand | None
+    mark: LengthOut | None
+    mark_to: LengthOut | None
+    held: LengthOut | None
+    mirror_of: str
+    cautions: list[str]
+
+
+class SawOrderOut(msgspec.Struct, frozen=True):
+    """The cuts in the order that sets the saws least.
+
+    `setup_count` is how often a tool is set, `setup_count_by_opening` how often it would be, cutting one opening after
+    the other.
+    """
+
+    setup_count: int
+    setup_count_by_opening: int
+    setups: list[SetupOut]
+    operations: list[OperationOut]

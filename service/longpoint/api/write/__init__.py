@@ -1,0 +1,1 @@
+"""From the rooms to the wire."""

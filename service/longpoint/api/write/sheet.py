@@ -1,0 +1,118 @@
+"""Sheets and drawings as answers: a file in the format negotiated, with its name, or the contents as data."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Callable
+from typing import Any, TypeVar
+
+from anyio import CapacityLimiter, to_thread
+from litestar import Request
+
+from longpoint.api.http.answer import File, Reply
+from longpoint.api.http.faults import InvalidRequest
+from longpoint.api.http.negotiate import BOTH, CSV, HTML, JSON, PDF, SVG
+from longpoint.api.http.problems import Fault
+from longpoint.api.wire.sheets import SheetOut, TableOut
+from longpoint.sheets import Document, Wording, csv_text, html, pdf, view
+
+SHEET_OFFERS = (*BOTH, HTML, PDF, CSV)
+FILE_HEADERS = {"Content-Disposition": "The file's name, where the answer is a file."}
+PAGE_POLICY = (
+    "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'; "
+    "frame-ancestors 'none'"
+)
+_ENDINGS = {HTML: "html", PDF: "pdf", CSV: "csv", SVG: "svg"}
+_AT_ONCE = 2
+"""Sheets set at once: each takes a core while it is set, and the others wait their turn."""
+
+T = TypeVar("T")
+_limiters: list[CapacityLimiter] = []
+
+
+def wanted_by(request: Request[Any, Any, Any]) -> str:
+    """The media type an answer was negotiated in."""
+    wanted: str = getattr(request, "wanted", JSON)
+    return wanted
+
+
+async def apart(work: Callable[[], T]) -> T:
+    """Do long work in a thread, so that the service goes on answering."""
+    if not _limiters:
+        _limiters.append(CapacityLimiter(_AT_ONCE))
+    return await to_thread.run_sync(work, limiter=_limiters[0])
+
+
+def sheet_reply(document: Document, wording: Wording, wanted: str, table: str = "") -> Reply[Any]:
+    """A sheet in the format wanted.
+
+    Raises:
+        InvalidRequest: when it has no table of that name.
+    """
+    if wanted in BOTH:
+        return Reply(sheet_out(document, wording))
+    return file(sheet_bytes(document, wording, wanted, table), wanted, document.job, document.name, table)
+
+
+def sheet_bytes(document: Document, wording: Wording, wanted: str, table: str = "") -> bytes:
+    """A sheet as a file's bytes."""
+    if wanted == PDF:
+        return pdf(document, wording)
+    if wanted == HTML:
+        return html(document, wording).encode()
+    tables = document.tables
+    if table not in tables and (table or not tables):
+        names = ", ".join(tables) or "no tables at all"
+        fault = Fault(code="unknown-table", detail=f"This sheet has {names}.", parameter="table")
+        raise InvalidRequest("The sheet has no such table.", [fault])
+    chosen = tables[table or document.main or next(iter(tables))]
+    return csv_text(chosen, wording).encode()
+
+
+def file(content: bytes, media_type: str, *names: str) -> File:
+    """A file's answer: what it is called, and what it may do in a browser."""
+    slug = "-".join(filter(None, map(_slug, names)))
+    how = "attachment" if media_type == CSV else "inline"
+    headers = {"content-disposition": f'{how}; filename="{slug}.{_ENDINGS[media_type]}"'}
+    if media_type in (HTML, SVG):
+        headers["content-security-policy"] = PAGE_POLICY
+    return File(content, media_type, headers)
+
+
+def _slug(text: str) -> str:
+    plain = unicodedata.normalize("NFKD", text).encode("ascii", "ignore").decode().lower()
+    return re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:60]
+
+
+def sheet_out(document: Document, wording: Wording) -> SheetOut:
+    """A sheet's contents as data."""
+    shown = view(document, wording)
+    blocks = shown["blocks"]
+    tables = [
+        TableOut(
+            key=block["key"],
+            caption=block["caption"],
+            columns=[column["heading"] for column in block["columns"]],
+            rows=[row for group in block["groups"] for row in group["rows"]],
+        )
+        for block in blocks
+        if block["kind"] == "table"
+    ]
+    labels = [
+        [label["name"], label["figure"], *label["lines"]]
+        for block in blocks
+        if block["kind"] == "labels"
+        for page in block["pages"]
+        for label in page
+        if label
+    ]
+    notes = [line for block in blocks if block["kind"] == "notes" for line in block["lines"]]
+    return SheetOut(
+        name=document.name,
+        title=document.title,
+        job=document.job,
+        tables=tables,
+        notes=[*notes, document.closing],
+        labels=labels,
+    )
