@@ -91,7 +91,7 @@ def test_a_sheet_fits_a_phone(browser: Browser, sheet: object) -> None:
 WIDE = "<style>*{font-family:'DejaVu Serif',serif!important;letter-spacing:.05em;line-height:1.38}</style></head>"
 
 
-@pytest.mark.parametrize("wide", (False, True), ids=("own-faces", "wide-face"))
+@pytest.mark.parametrize("wide", [False, True], ids=("own-faces", "wide-face"))
 @pytest.mark.parametrize("paper", Paper)
 def test_the_fitting_sheet_prints_a_page_for_each_opening_after_the_first(
     browser: Browser, paper: Paper, wide: bool
