@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from xml.sax.saxutils import escape
 
 from longpoint.sheets.drawing.lettering import ASCENT, DESCENT, width
-from longpoint.sheets.drawing.shapes import Convex, Point, box, convex, touches_any, turned_box
+from longpoint.sheets.drawing.shapes import Convex, Point, box, convex, segment, touches_any, turned_box
 from longpoint.sheets.drawing.style import Styling, stylesheet
 
 TEXT_SIZE = 11.0
@@ -16,6 +16,8 @@ MARGIN = 8.0
 
 class Canvas:
     """Collects shapes in the drawing's units, y downwards; the sheet's bounds follow from what is drawn.
+
+    Coordinates are written to five figures, which is a hundredth of a unit.
 
     Attributes:
         texts: the room each text takes.
@@ -33,12 +35,12 @@ class Canvas:
 
     def line(self, start: Point, end: Point, kind: str, *, keep_clear: bool = True) -> None:
         """A straight line; texts placed later keep clear of it unless told otherwise."""
-        shape = convex(start, end)
+        shape = segment(start, end)
         self._bounds.append(shape)
         if keep_clear:
             self.lines.append(shape)
         (x1, y1), (x2, y2) = start, end
-        self._back.append(f'<line class="{kind}" x1="{_n(x1)}" y1="{_n(y1)}" x2="{_n(x2)}" y2="{_n(y2)}"/>')
+        self._back.append(f'<line class="{kind}" x1="{x1:.5g}" y1="{y1:.5g}" x2="{x2:.5g}" y2="{y2:.5g}"/>')
 
     def outline(self, points: Sequence[Point], kind: str, *, solid: bool = True, title: str = "") -> None:
         """A closed outline; a solid one must be convex, and no text will be placed on it."""
@@ -46,7 +48,7 @@ class Canvas:
         self._bounds.append(shape)
         if solid:
             self.solids.append(shape)
-        spots = " ".join(f"{_n(x)},{_n(y)}" for x, y in points)
+        spots = " ".join(f"{x:.5g},{y:.5g}" for x, y in points)
         if title:
             self._back.append(
                 f'<polygon class="{kind}" points="{spots}"><title>{_safe(title)}</title></polygon>'
@@ -57,7 +59,7 @@ class Canvas:
     def strokes(self, strokes: Sequence[tuple[Point, Point]], kind: str) -> None:
         """Many lines of one kind that texts may cross, as one path."""
         if strokes:
-            runs = "".join(f"M{_n(x1)} {_n(y1)}L{_n(x2)} {_n(y2)}" for (x1, y1), (x2, y2) in strokes)
+            runs = "".join(f"M{x1:.5g} {y1:.5g}L{x2:.5g} {y2:.5g}" for (x1, y1), (x2, y2) in strokes)
             self._back.append(f'<path class="{kind}" d="{runs}"/>')
 
     def text(
@@ -67,7 +69,7 @@ class Canvas:
         shape = text_box(text, centre, size, degrees)
         self.texts.append(shape)
         self._bounds.append(shape)
-        turn = f' transform="rotate({_n(degrees)} {_n(centre[0])} {_n(centre[1])})"' if degrees else ""
+        turn = f' transform="rotate({degrees:.5g} {centre[0]:.5g} {centre[1]:.5g})"' if degrees else ""
         self._front.append(_text(text, centre, size, kind, turn))
 
     def words(
@@ -85,7 +87,7 @@ class Canvas:
         shape = box(x - radius, y - radius, x + radius, y + radius)
         self.texts.append(shape)
         self._bounds.append(shape)
-        self._front.append(f'<circle class="ring" cx="{_n(x)}" cy="{_n(y)}" r="{_n(radius)}"/>')
+        self._front.append(f'<circle class="ring" cx="{x:.5g}" cy="{y:.5g}" r="{radius:.5g}"/>')
         size = min(TEXT_SIZE, 1.5 * radius / max(1, len(text)) / 0.61)
         self._front.append(_text(text, centre, size, "t", ""))
 
@@ -99,7 +101,7 @@ class Canvas:
 
     def crosses_text(self, start: Point, end: Point) -> bool:
         """Whether a line would run through a text."""
-        return touches_any(convex(start, end), self.texts)
+        return touches_any(segment(start, end), self.texts)
 
     @property
     def bounds(self) -> tuple[float, float, float, float]:
@@ -117,8 +119,8 @@ class Canvas:
         x, y = left - MARGIN, top - MARGIN
         across, down = right - left + 2 * MARGIN, bottom - top + 2 * MARGIN
         return (
-            f'<svg xmlns="http://www.w3.org/2000/svg" class="lp" role="img" width="{_n(across)}" '
-            f'height="{_n(down)}" viewBox="{_n(x)} {_n(y)} {_n(across)} {_n(down)}">'
+            f'<svg xmlns="http://www.w3.org/2000/svg" class="lp" role="img" width="{across:.5g}" '
+            f'height="{down:.5g}" viewBox="{x:.5g} {y:.5g} {across:.5g} {down:.5g}">'
             f"<title>{_safe(title)}</title><desc>{_safe(description)}</desc>"
             f"{stylesheet(styling)}{''.join(self._back)}{''.join(self._front)}</svg>"
         )
@@ -132,13 +134,9 @@ def text_box(text: str, centre: Point, size: float, degrees: float = 0.0) -> Con
 def _text(text: str, at: Point, size: float, kind: str, turn: str) -> str:
     drop = (ASCENT - DESCENT) / 2 * size
     return (
-        f'<text class="{kind}" x="{_n(at[0])}" y="{_n(at[1] + drop)}" font-size="{_n(size)}"{turn}>'
+        f'<text class="{kind}" x="{at[0]:.5g}" y="{at[1] + drop:.5g}" font-size="{size:.5g}"{turn}>'
         f"{_safe(text)}</text>"
     )
-
-
-_n = "{:.5g}".format
-"""A coordinate, to a hundredth of a unit."""
 
 
 _FORBIDDEN = {n: None for n in range(32) if n not in (9, 10, 13)} | {0x7F: None, 0xFFFE: None, 0xFFFF: None}

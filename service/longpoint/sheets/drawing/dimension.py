@@ -16,6 +16,7 @@ from longpoint.sheets.drawing.shapes import (
     along,
     convex,
     reading_angle,
+    segment,
     shifted,
     touches_any,
     unit,
@@ -107,7 +108,7 @@ def _fits(canvas: Canvas, what: Dimension, place: _Place) -> bool:
     )
     if touches_any(near, canvas.solids):
         return False
-    line = convex(place.start, place.tail or place.end)
+    line = segment(place.start, place.tail or place.end)
     return not any(_same_line(line, other) for other in canvas.lines)
 
 

@@ -26,6 +26,14 @@ def convex(*points: Point) -> Convex:
     return Convex(points, min(xs), min(ys), max(xs), max(ys))
 
 
+def segment(start: Point, end: Point) -> Convex:
+    """A line as an outline of two points."""
+    (x1, y1), (x2, y2) = start, end
+    left, right = (x1, x2) if x1 < x2 else (x2, x1)
+    top, bottom = (y1, y2) if y1 < y2 else (y2, y1)
+    return Convex((start, end), left, top, right, bottom)
+
+
 def box(left: float, top: float, right: float, bottom: float) -> Convex:
     return Convex(((left, top), (right, top), (right, bottom), (left, bottom)), left, top, right, bottom)
 
