@@ -17,7 +17,7 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Any
+from typing import IO, Any
 
 import httpx
 
@@ -39,8 +39,9 @@ class Replica:
         port: Where it listens.
     """
 
-    def __init__(self, database: str, **settings: str) -> None:
+    def __init__(self, database: str, *, output: IO[str] | None = None, **settings: str) -> None:
         self.port = free_port()
+        self._output = output
         self._environment = {
             "PATH": os.environ["PATH"],
             "PYTHONPATH": str(ROOT / "service"),
@@ -59,7 +60,7 @@ class Replica:
     def begin(self) -> None:
         """Start it, and return at once."""
         command = [sys.executable, "-m", "longpoint", "serve", "--port", str(self.port)]
-        self.process = subprocess.Popen(command, env=self._environment)
+        self.process = subprocess.Popen(command, env=self._environment, stderr=self._output)
 
     def await_ready(self) -> None:
         """Wait until it is ready."""

@@ -3,6 +3,7 @@
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
 from typing import Any
 
 import msgspec
@@ -28,6 +29,14 @@ schemathesis.openapi.format(
     ),
 )
 schemathesis.openapi.format("retry-key", st.one_of(st.uuids().map(str), st.uuids().map('"{}"'.format)))
+
+
+def configuration() -> schemathesis.Config:
+    """What the fuzzing of the suite goes by."""
+    folder = Path(__file__).parent / "contract"
+    return schemathesis.Config.from_str(
+        (folder / "shared.toml").read_text() + (folder / "suite.toml").read_text()
+    )
 
 
 @schemathesis.hook

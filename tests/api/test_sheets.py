@@ -41,6 +41,13 @@ async def test_a_sheet_is_a_pdf(client: httpx.AsyncClient, sheet: str) -> None:
     assert answer.content.startswith(b"%PDF-")
 
 
+@pytest.mark.parametrize("title", ["\N{GRINNING FACE} 中", "\U000666e6", "\ud7ff\ue000", "مرحبا"])
+async def test_a_pdf_bears_characters_no_font_has(client: httpx.AsyncClient, title: str) -> None:
+    answer = await ask(client, "/v1/sheets/piece-labels", "application/pdf", title=title)
+    assert answer.status_code == 200, answer.text
+    assert answer.content.startswith(b"%PDF-")
+
+
 @every_sheet
 async def test_a_sheet_is_data(client: httpx.AsyncClient, sheet: str) -> None:
     answer = (await ask(client, f"/v1/sheets/{sheet}", "*/*")).json()

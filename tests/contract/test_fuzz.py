@@ -1,19 +1,18 @@
 """Requests made from the document, good and bad: the service does what the document says."""
 
 from collections import Counter
-from pathlib import Path
 
 import pytest
 import schemathesis
 
-import fuzzing  # noqa: F401 - its formats and encodings
+import fuzzing
 from longpoint.app import create_app
 from longpoint.settings import Settings
 
 SCHEMA = schemathesis.openapi.from_asgi(
     "/openapi.json",
     create_app(Settings(access_log=False)),
-    config=schemathesis.Config.from_path(Path(__file__).with_name("schemathesis.toml")),
+    config=fuzzing.configuration(),
 ).exclude(
     # What is stored wants a database: test_fuzz_stored.py. The sheets all take a cut list's body: one of them stands
     # for the rest, whose own tests try them in every format.

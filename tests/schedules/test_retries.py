@@ -64,6 +64,24 @@ async def test_of_many_at_once_one_wins_and_all_hear_the_same(service: httpx.Asy
     assert (await service.get(where)).json()["revision"] == 2
 
 
+@pytest.mark.parametrize("key", ["x" * 255, '"' + "x" * 255 + '"', '"' + '\\"' * 255 + '"'])
+async def test_the_longest_keys_are_kept(service: httpx.AsyncClient, key: str) -> None:
+    answers = [
+        await service.post("/v1/schedules", json=house(), headers={"idempotency-key": key}) for _ in "ab"
+    ]
+    assert [answer.status_code for answer in answers] == [201, 201]
+    assert answers[0].json() == answers[1].json()
+
+
+async def test_a_key_is_the_same_with_quotes_and_without(sqlite_service: httpx.AsyncClient) -> None:
+    keys = ("k-1", '"k-1"')
+    first, again = [
+        await sqlite_service.post("/v1/schedules", json=house(), headers={"idempotency-key": key})
+        for key in keys
+    ]
+    assert first.json() == again.json()
+
+
 @pytest.mark.parametrize("key", ["", "a b", '"', "é", "x" * 256, '"' + "x" * 256 + '"'])
 async def test_keys_that_are_none(sqlite_service: httpx.AsyncClient, key: str) -> None:
     answer = await sqlite_service.post(

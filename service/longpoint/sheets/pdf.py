@@ -14,6 +14,7 @@ from __future__ import annotations
 
 from functools import cache
 from importlib.resources import files
+from typing import Literal
 
 import msgspec
 import typst
@@ -32,12 +33,16 @@ def pdf(document: Document, wording: Wording) -> bytes:
         if block["kind"] == "pictures":
             for picture in block["pictures"]:
                 picture["svg"] = _styled(picture["svg"], plain)
-    made = typst.compile(
-        _template(),
-        sys_inputs={"sheet": msgspec.json.encode(shown).decode()},
-        timestamp=0,
-        pdf_standards="ua-1",
-    )
+    said = msgspec.json.encode(shown).decode()
+    try:
+        return _set(said, tagged="ua-1")
+    except typst.TypstError:
+        # A text with a character that no font here has cannot be read aloud by rule: a box stands for it then.
+        return _set(said, tagged=None)
+
+
+def _set(sheet: str, *, tagged: Literal["ua-1"] | None) -> bytes:
+    made = typst.compile(_template(), sys_inputs={"sheet": sheet}, timestamp=0, pdf_standards=tagged)
     assert isinstance(made, bytes)
     return made
 

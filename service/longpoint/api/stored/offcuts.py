@@ -10,7 +10,8 @@ from litestar import delete, get, post
 from litestar.params import JSONBody, PathParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.document.examples_schedule import LISTED_OFFCUT_LINKS, OFFCUT, OFFCUT_LINKS
+from longpoint.api.document.examples_schedule import OFFCUT
+from longpoint.api.document.links import LISTED_OFFCUT_LINKS, OFFCUT_LINKS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
 from longpoint.api.http.faults import Faults
@@ -110,7 +111,7 @@ async def add_offcut(
 
 @get(
     "/v1/schedules/{schedule_id:str}/offcuts/{offcut_id:str}",
-    **stored("get_offcut", summary="Read an offcut", tag=_TAG, headers=ETAG),
+    **stored("get_offcut", summary="Read an offcut", tag=_TAG, headers=ETAG, links=OFFCUT_LINKS),
 )
 async def get_offcut(
     request: AnyRequest, schedule_id: ScheduleId, offcut_id: OffcutId

@@ -8,7 +8,8 @@ from litestar import delete, get, post, put
 from litestar.params import JSONBody, PathParameter, QueryParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.document.examples_schedule import LISTED_OPENING_LINKS, OPENING, OPENING_LINKS
+from longpoint.api.document.examples_schedule import OPENING
+from longpoint.api.document.links import LISTED_OPENING_LINKS, OPENING_LINKS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
 from longpoint.api.http.faults import Faults
@@ -126,7 +127,7 @@ async def add_opening(
 
 @get(
     "/v1/schedules/{schedule_id:str}/openings/{opening:str}",
-    **stored("get_opening", summary="Read an opening", tag=_TAG, headers=ETAG),
+    **stored("get_opening", summary="Read an opening", tag=_TAG, headers=ETAG, links=OPENING_LINKS),
 )
 async def get_opening(
     request: AnyRequest, schedule_id: ScheduleId, opening: OpeningName
@@ -149,6 +150,7 @@ async def get_opening(
         examples=OPENING,
         problems=CHANGES,
         headers=ETAG,
+        links=OPENING_LINKS,
     ),
 )
 async def replace_opening(

@@ -22,6 +22,7 @@ RETRY_KEY = r'^("((?:[\x20-\x21\x23-\x5b\x5d-\x7e]|\\["\\]){1,255})"|([!#-~]{1,2
 MOST_KEY = 512
 """How long it may be, in characters."""
 _KEY = re.compile(RETRY_KEY)
+_ESCAPED = re.compile(r"\\(.)")
 _encode = msgspec.json.Encoder().encode
 
 
@@ -96,4 +97,4 @@ def _key_of(request: AnyRequest) -> str | None:
                 )
             ],
         )
-    return found[2] or found[3]
+    return _ESCAPED.sub(r"\1", found[2]) if found[2] else found[3]

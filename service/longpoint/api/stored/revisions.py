@@ -9,7 +9,7 @@ from litestar import get, post
 from litestar.params import JSONBody, PathParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.document.examples_schedule import REVISION_LINKS
+from longpoint.api.document.links import REVISION_LINKS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_current, check_news, etag, state_tag
 from longpoint.api.http.operation import Example

@@ -9,7 +9,8 @@ from litestar import delete, get, post, put
 from litestar.params import JSONBody, QueryParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.document.examples_schedule import HOUSE, SCHEDULE, SCHEDULE_LINKS
+from longpoint.api.document.examples_schedule import HOUSE, SCHEDULE
+from longpoint.api.document.links import LISTED_SCHEDULE_LINKS, MOVED_LINKS, SCHEDULE_LINKS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_current, check_news, etag, state_tag
 from longpoint.api.http.problems_stored import NotArchived
@@ -77,7 +78,7 @@ async def create_schedule(
 
 @get(
     "/v1/schedules",
-    **stored("list_schedules", summary="List schedules", tag=_TAG, headers=LINK),
+    **stored("list_schedules", summary="List schedules", tag=_TAG, headers=LINK, links=LISTED_SCHEDULE_LINKS),
 )
 async def list_schedules(
     request: AnyRequest,
@@ -139,6 +140,7 @@ async def get_schedule(request: AnyRequest, schedule_id: ScheduleId) -> Reply[Sc
         examples=HOUSE,
         problems=CHANGES,
         headers=ETAG,
+        links=MOVED_LINKS,
     ),
 )
 async def replace_schedule(
@@ -167,6 +169,7 @@ async def replace_schedule(
         access="write",
         problems=CHANGES,
         headers=ETAG,
+        links=MOVED_LINKS,
     ),
 )
 async def archive_schedule(request: AnyRequest, schedule_id: ScheduleId, why: Why = "") -> Reply[ScheduleOut]:
@@ -183,6 +186,7 @@ async def archive_schedule(request: AnyRequest, schedule_id: ScheduleId, why: Wh
         access="write",
         problems=CHANGES,
         headers=ETAG,
+        links=MOVED_LINKS,
     ),
 )
 async def unarchive_schedule(

@@ -9,7 +9,8 @@ from litestar import delete, get, post
 from litestar.params import JSONBody, PathParameter, QueryParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.document.examples_schedule import LISTED_PIECE_LINKS, STICKS, WORK
+from longpoint.api.document.examples_schedule import STICKS, WORK
+from longpoint.api.document.links import LISTED_PIECE_LINKS, PIECE_LINKS, WORK_LINKS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
 from longpoint.api.http.faults import Faults, InvalidRequest
@@ -58,6 +59,7 @@ PieceId = Annotated[str, PathParameter(max_length=64, description="The id of a p
         status=201,
         examples=WORK,
         problems=(403, 409, 412),
+        links=WORK_LINKS,
     ),
 )
 async def record_work(
@@ -83,6 +85,7 @@ async def record_work(
         status=201,
         examples=STICKS,
         problems=CHANGES,
+        links=WORK_LINKS,
     ),
 )
 async def cut_sticks(
@@ -150,7 +153,7 @@ async def list_pieces(
 
 @get(
     "/v1/schedules/{schedule_id:str}/work/{piece_id:str}",
-    **stored("get_piece", summary="Read a piece", tag=_TAG, headers=ETAG),
+    **stored("get_piece", summary="Read a piece", tag=_TAG, headers=ETAG, links=PIECE_LINKS),
 )
 async def get_piece(request: AnyRequest, schedule_id: ScheduleId, piece_id: PieceId) -> Reply[PieceStored]:
     """One piece that was cut."""
