@@ -62,7 +62,7 @@ export interface BackBandIn {
 }
 
 /** What became of an opening. */
-export type Became = "changed" | "gone" | "new" | "trim_changed";
+export type Became = "changed" | "gone" | "group_changed" | "new" | "trim_changed";
 
 /** Packages of one size; `price` is of each, null where none was given. */
 export interface BoughtOut {
@@ -129,6 +129,8 @@ export interface ChangesOut {
   house: FieldChange[];
   /** Each opening that changed, by its place in the schedule. */
   openings: OpeningChange[];
+  /** Each group of which a shared piece changed, by its mark. */
+  groups: GroupChange[];
   /** How many openings stand in both and did not change. */
   unchanged_openings: number;
 }
@@ -367,6 +369,15 @@ export type Foot = "floor" | "picture_frame" | "plinth" | "stool";
 /** How the board was sawn: its face shows flat (tangential) or quartered (radial) grain. */
 export type Grain = "flat_sawn" | "quarter_sawn";
 
+/** What became of the pieces that a group's openings share. */
+export interface GroupChange {
+  /** The group's. */
+  mark: string;
+  became: Became | (string & {});
+  /** Each of its parts. */
+  parts: PartChange[];
+}
+
 /** Openings trimmed together, left to right by their marks; or one of joined units, its `gaps` an empty list, whose stool is too long for a stick. `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's left jamb face, or over the middles of the gaps. */
 export interface GroupIn {
   mark: string;
@@ -417,8 +428,12 @@ export interface HouseIn {
   name: string;
   currency?: string;
   end_trim?: LengthText;
+  /** Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed. */
+  groups?: GroupIn[];
   keep_length?: LengthText;
   kerf?: LengthText;
+  /** The wood, and the air its joints will live through: cut lists then tell how far mitres open. */
+  movement?: ConditionsIn | null;
   /** How lengths of the answers are rounded; its `to` decides the unit they are shown in. */
   rounding?: RoundingIn;
   /** How the shop works: its rates, wages, packages and saw. */
@@ -714,7 +729,7 @@ export interface OpeningChange {
   mark: string;
   /** The mark it had before; null when it is new. */
   mark_before: string | null;
-  /** With trim_changed only the trim spec it names was changed. */
+  /** With trim_changed only the trim spec it names was changed; with group_changed it began or ceased to share a stool. */
   became: Became | (string & {});
   /** What was said of it differently. */
   readings: FieldChange[];
@@ -1209,8 +1224,12 @@ export interface ScheduleIn {
   name: string;
   currency?: string;
   end_trim?: LengthText;
+  /** Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed. */
+  groups?: GroupIn[];
   keep_length?: LengthText;
   kerf?: LengthText;
+  /** The wood, and the air its joints will live through: cut lists then tell how far mitres open. */
+  movement?: ConditionsIn | null;
   /** In the order they are to be listed. */
   openings?: OpeningIn[];
   /** Offcuts on hand. */

@@ -25,7 +25,7 @@ from longpoint.geometry.inputs import (
     WallAnswer,
     Widths,
 )
-from longpoint.geometry.joints_moving import Conditions, OpenJoint, open_joints
+from longpoint.geometry.joints_moving import Conditions, OpenJoint, check_conditions, open_joints
 from longpoint.geometry.kernel import Corner, Frame
 from longpoint.geometry.movement import (
     Air,
@@ -126,6 +126,7 @@ __all__ = [
     "Wood",
     "build_group",
     "build_opening",
+    "check_conditions",
     "compound",
     "corners",
     "equilibrium_moisture",

@@ -68,6 +68,16 @@ def open_joints(built: Built, conditions: Conditions) -> tuple[OpenJoint, ...]:
     return tuple(widest)
 
 
+def check_conditions(conditions: Conditions) -> None:
+    """Make sure that the conditions say enough, and lie within the tables.
+
+    Raises:
+        GeometryError: as `open_joints` does.
+    """
+    wood = Wood(conditions.species, conditions.grain, Fraction(1))
+    movement(wood, conditions.installed, conditions.seasons)
+
+
 def _mitre(part: Part) -> float:
     """The sharper of its mitres with its like; nought where it has none."""
     if part.kind not in ROUND_THE_OPENING:

@@ -111,6 +111,8 @@ class Work(BaseAsyncClient):
 
         The elevation, the section, or one piece as it lies on the saw, as SVG.
 
+        By the mark of a group, what its openings share.
+
         Args:
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
@@ -268,7 +270,7 @@ class Work(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             limit: How many to give at most.
-            opening: Only those of an opening, by its mark or id.
+            opening: Only those of an opening, or of a group, by its mark or id.
             state: Only those in a state.
         """
         return AsyncPages(self, calls.list_pieces(schedule_id, limit=limit, opening=opening, state=state))

@@ -78,6 +78,8 @@ class Openings(BaseClient):
 
         The opening goes; earlier revisions keep it, and restoring one of them brings it back.
 
+        One that a group names cannot go before the group lets go of it.
+
         Args:
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
@@ -119,6 +121,9 @@ class Openings(BaseClient):
 
         Replaces all that is said of an opening; If-Match names the opening's own state, so that others may
         change.
+
+        A group that names it must still be buildable with it, and it keeps the mark by which the group names
+        it.
 
         Args:
             schedule_id: The id of a schedule.

@@ -1183,6 +1183,9 @@ class HouseIn(Request, frozen=True, kw_only=True):
     """What is said of a house as a whole.
 
     Attributes:
+        groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be
+            renamed.
+        movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
         shop: How the shop works: its rates, wages, packages and saw.
         stock: What the yard sells.
@@ -1193,8 +1196,10 @@ class HouseIn(Request, frozen=True, kw_only=True):
     name: str
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
+    groups: list[GroupIn] = []
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
+    movement: ConditionsIn | None = None
     rounding: RoundingIn = RoundingIn()
     shop: ShopIn | None = None
     site_note: str = ""
@@ -1232,6 +1237,9 @@ class ScheduleIn(Request, frozen=True, kw_only=True):
     """A house's schedule, with its openings and its rack where they are known already; an export looks the same.
 
     Attributes:
+        groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be
+            renamed.
+        movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.
         openings: In the order they are to be listed.
         rack: Offcuts on hand.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
@@ -1244,8 +1252,10 @@ class ScheduleIn(Request, frozen=True, kw_only=True):
     name: str
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
+    groups: list[GroupIn] = []
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
+    movement: ConditionsIn | None = None
     openings: list[OpeningIn] = []
     rack: list[OffcutIn] = []
     rounding: RoundingIn = RoundingIn()

@@ -8,7 +8,7 @@ from longpoint_sdk.types._base import Request, Result
 from longpoint_sdk.types.common import LengthOut
 
 if TYPE_CHECKING:
-    Became = Literal["changed", "gone", "new", "trim_changed"]
+    Became = Literal["changed", "gone", "group_changed", "new", "trim_changed"]
     """What became of an opening."""
     PartBecame = Literal["altered", "gone", "longer", "new", "shorter", "unchanged"]
     """What became of a part; altered is the same length with other ends, width or stock."""
@@ -53,13 +53,27 @@ class PartChange(Result, frozen=True, kw_only=True):
     quantity_after: int
 
 
+class GroupChange(Result, frozen=True, kw_only=True):
+    """What became of the pieces that a group's openings share.
+
+    Attributes:
+        mark: The group's.
+        parts: Each of its parts.
+    """
+
+    mark: str
+    became: Became | str
+    parts: list[PartChange]
+
+
 class OpeningChange(Result, frozen=True, kw_only=True):
     """What became of one opening.
 
     Attributes:
         mark: Its mark, the later one.
         mark_before: The mark it had before; null when it is new.
-        became: With trim_changed only the trim spec it names was changed.
+        became: With trim_changed only the trim spec it names was changed; with group_changed it began or
+            ceased to share a stool.
         readings: What was said of it differently.
         parts: Each of its parts.
     """
@@ -80,6 +94,7 @@ class ChangesOut(Result, frozen=True, kw_only=True):
         to_revision: The later one.
         house: What was said of the house as a whole differently.
         openings: Each opening that changed, by its place in the schedule.
+        groups: Each group of which a shared piece changed, by its mark.
         unchanged_openings: How many openings stand in both and did not change.
     """
 
@@ -87,6 +102,7 @@ class ChangesOut(Result, frozen=True, kw_only=True):
     to_revision: int
     house: list[FieldChange]
     openings: list[OpeningChange]
+    groups: list[GroupChange]
     unchanged_openings: int
 
 

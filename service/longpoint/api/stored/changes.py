@@ -12,16 +12,22 @@ from litestar.params import QueryParameter
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.read.house import read_house
+from longpoint.api.stored.compared_parts import opening_parts, shared_marks, shared_parts
 from longpoint.api.stored.differences import differences, part_changes
-from longpoint.api.stored.house import cut_list_request, read_house_document, read_opening_document
+from longpoint.api.stored.house import read_house_document, read_opening_document
 from longpoint.api.stored.revisions import find_revision
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
-from longpoint.api.wire.changes import Became, ChangesOut, FieldChange, OpeningChange
+from longpoint.api.wire.changes import (
+    Became,
+    ChangesOut,
+    FieldChange,
+    GroupChange,
+    OpeningChange,
+    PartBecame,
+)
 from longpoint.api.wire.lengths import LengthWriter, length_writer
 from longpoint.api.wire.opening import OpeningIn
 from longpoint.api.wire.schedule import HouseIn
-from longpoint.geometry import Part, build_opening
 from longpoint.schedules import history
 from longpoint.schedules.values import Kind
 
@@ -33,6 +39,7 @@ class Compared(msgspec.Struct, frozen=True):
         houses: The house as a whole, before and after.
         pairs: The versions, before and after, of each opening that changed or whose trim did.
         standing: How many openings stand at the later revision.
+        members: The openings that groups name, before and after, by mark.
     """
 
     earlier: int
@@ -40,6 +47,7 @@ class Compared(msgspec.Struct, frozen=True):
     houses: tuple[HouseIn, HouseIn]
     pairs: list[tuple[Any | None, Any | None]]
     standing: int
+    members: tuple[dict[str, OpeningIn], dict[str, OpeningIn]]
 
 
 @get(
@@ -83,24 +91,41 @@ async def _load(connection: Any, schedule_id: str, earlier: int, later: int) -> 
         houses.append(read_house_document(row.document))
     standing = await history.count_at(connection, schedule_id, high, Kind.OPENING)
     before, after = houses
+    grouped = [shared_marks(house) for house in houses]
+    states = [
+        await history.state_at(connection, schedule_id, number, [Kind.OPENING]) if marks else []
+        for number, marks in zip((low, high), grouped, strict=True)
+    ]
+    then, now = (_named(state, marks) for state, marks in zip(states, grouped, strict=True))
     trims = {
         name
         for name in before.trim_specs.keys() & after.trim_specs.keys()
         if before.trim_specs[name] != after.trim_specs[name]
     }
-    if trims:
+    if trims or grouped[0] != grouped[1]:
         seen = {_row(pair).item_id for pair in pairs}
         state = await history.state_at(connection, schedule_id, high, [Kind.OPENING])
         pairs += [
             (row, row)
             for row in state
-            if row.item_id not in seen and read_opening_document(row.document).trim in trims
+            if row.item_id not in seen and _touched(read_opening_document(row.document), trims, *grouped)
         ]
         pairs.sort(key=lambda pair: _row(pair).position)
     if earlier > later:
         standing = await history.count_at(connection, schedule_id, low, Kind.OPENING)
-        return Compared(earlier, later, (after, before), [(two, one) for one, two in pairs], standing)
-    return Compared(earlier, later, (before, after), pairs, standing)
+        back = [(two, one) for one, two in pairs]
+        return Compared(earlier, later, (after, before), back, standing, (now, then))
+    return Compared(earlier, later, (before, after), pairs, standing, (then, now))
+
+
+def _named(state: list[Any], marks: set[str]) -> dict[str, OpeningIn]:
+    sent = (read_opening_document(row.document) for row in state)
+    return {one.mark: one for one in sent if one.mark in marks}
+
+
+def _touched(opening: OpeningIn, trims: set[str], before: set[str], after: set[str]) -> bool:
+    """Whether its trim changed, or it began or ceased to share a stool."""
+    return opening.trim in trims or (opening.mark in before) != (opening.mark in after)
 
 
 def _compare(compared: Compared) -> ChangesOut:
@@ -113,6 +138,7 @@ def _compare(compared: Compared) -> ChangesOut:
         to_revision=compared.later,
         house=differences(before, after),
         openings=openings,
+        groups=_group_changes(compared, write),
         unchanged_openings=compared.standing - touched,
     )
 
@@ -122,7 +148,9 @@ def _opening_change(
 ) -> OpeningChange:
     sent = [None if row is None else read_opening_document(row.document) for row in pair]
     before, after = sent
-    parts = [{} if one is None else _parts(house, one) for one, house in zip(sent, houses, strict=True)]
+    parts = [
+        {} if one is None else opening_parts(house, one) for one, house in zip(sent, houses, strict=True)
+    ]
     counts = [0 if one is None else one.count for one in sent]
     now = after or before
     assert now is not None
@@ -130,7 +158,7 @@ def _opening_change(
         id=_row(pair).item_id,
         mark=now.mark,
         mark_before=None if before is None else before.mark,
-        became=_became(pair),
+        became=_became(pair, sent, houses),
         readings=_readings(before, after),
         parts=part_changes(parts[0], parts[1], counts[0], counts[1], write),
     )
@@ -141,21 +169,34 @@ def _row(pair: tuple[Any | None, Any | None]) -> Any:
     return pair[0] if pair[1] is None else pair[1]
 
 
-def _became(pair: tuple[Any | None, Any | None]) -> Became:
+def _became(
+    pair: tuple[Any | None, Any | None], sent: list[OpeningIn | None], houses: tuple[HouseIn, HouseIn]
+) -> Became:
     before, after = pair
     if before is None:
         return Became.NEW
     if after is None:
         return Became.GONE
-    return Became.TRIM_CHANGED if before is after else Became.CHANGED
+    if before is not after:
+        return Became.CHANGED
+    trims = [house.trim_specs[one.trim] for one, house in zip(sent, houses, strict=True) if one is not None]
+    return Became.GROUP_CHANGED if trims[0] == trims[-1] else Became.TRIM_CHANGED
 
 
 def _readings(before: OpeningIn | None, after: OpeningIn | None) -> list[FieldChange]:
     return [] if before is None or after is None else differences(before, after)
 
 
-def _parts(house: HouseIn, opening: OpeningIn) -> dict[str, Part]:
-    trims = {opening.trim: house.trim_specs[opening.trim]}
-    alone = msgspec.structs.replace(house, trim_specs=trims, stock=[])
-    (one,) = read_house(cut_list_request(alone, [opening])).openings
-    return {part.key: part for part in build_opening(one.opening).parts}
+def _group_changes(compared: Compared, write: LengthWriter) -> list[GroupChange]:
+    """The groups of which any shared piece is another."""
+    before, after = (
+        shared_parts(house, members) for house, members in zip(compared.houses, compared.members, strict=True)
+    )
+    found = []
+    for mark in dict.fromkeys([*after, *before]):
+        counts = int(mark in before), int(mark in after)
+        parts = part_changes(before.get(mark, {}), after.get(mark, {}), *counts, write)
+        became = {(0, 1): Became.NEW, (1, 0): Became.GONE}.get(counts, Became.CHANGED)
+        if became is not Became.CHANGED or any(part.became is not PartBecame.UNCHANGED for part in parts):
+            found.append(GroupChange(mark=mark, became=became, parts=parts))
+    return found

@@ -15,6 +15,7 @@ from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.read.house import read_job
+from longpoint.api.stored.groups import group_id, shares
 from longpoint.api.stored.house import (
     cut_list_request,
     read_house_document,
@@ -41,7 +42,7 @@ class StoredHouse(msgspec.Struct, frozen=True):
         revision: The schedule's revision.
         digest: That revision's, which stands for all that is here.
         request: The cut-list request that describes it, its rack as remnants.
-        opening_ids: The id of each of the request's openings.
+        opening_ids: The id of each of the request's openings, then of each group that has pieces of its own.
         offcut_ids: For each profile, the id of each of its remnants.
         pieces: The pieces that were cut, by id, with the revision that last changed each.
     """
@@ -117,15 +118,20 @@ async def load_house(connection: AsyncConnection, schedule: Any) -> StoredHouse:
     offcut_ids: dict[str, list[str]] = {}
     for row in offcuts:
         offcut_ids.setdefault(row.profile, []).append(row.id)
+    house = read_house_document(schedule.document)
     return StoredHouse(
         revision=schedule.revision,
         digest=schedule.digest,
         request=cut_list_request(
-            read_house_document(schedule.document),
+            house,
             [read_opening_document(row.document) for row in openings],
             [read_offcut_document(row.document) for row in offcuts],
+            house.groups,
         ),
-        opening_ids=[row.id for row in openings],
+        opening_ids=[
+            *(row.id for row in openings),
+            *(group_id(group.mark) for group in house.groups if shares(group)),
+        ],
         offcut_ids=offcut_ids,
         pieces={row.id: (row.revision, read_piece_document(row.document)) for row in pieces},
     )
@@ -169,7 +175,8 @@ def schedule_cut_list_out(
     """The whole answer."""
     cut_list, rest = done.cut_list, done.remaining
     write = length_writer(cut_list.house.rounding)
-    whole = cut_list_out(cut_list, work(cut_list, frozenset(sections), done.settings), house.request.currency)
+    found = work(cut_list, frozenset(sections), done.settings)
+    whole = cut_list_out(cut_list, found, house.request.currency, house.request.movement)
     marks = {id: one.built.opening.mark for id, one in zip(house.opening_ids, cut_list.openings, strict=True)}
     return ScheduleCutListOut(
         revision=house.revision,

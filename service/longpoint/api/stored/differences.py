@@ -90,4 +90,13 @@ def _became(before: Part, after: Part) -> PartBecame:
 
 def _made(part: Part) -> Any:
     """What the saw makes of a part: its own mark and how it was computed are no matter."""
-    return part.profile, part.short_point, part.long_point, part.width, part.thickness, part.ends, part.taper
+    return (
+        part.profile,
+        part.short_point,
+        part.long_point,
+        part.width,
+        part.thickness,
+        part.ends,
+        part.taper,
+        part.cutouts,
+    )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 import msgspec
 
@@ -11,10 +11,12 @@ from longpoint.api.http.faults import Faults, InvalidRequest
 from longpoint.api.http.problems import Fault
 from longpoint.api.read.build import raise_geometry
 from longpoint.api.read.house import read_house
-from longpoint.api.wire.cut_list import CutListRequest, RemnantIn, StockIn
+from longpoint.api.wire.cut_list import CutListRequest, GroupIn, RemnantIn, StockIn
+from longpoint.api.wire.movement import ConditionsIn
 from longpoint.api.wire.opening import OpeningIn
 from longpoint.api.wire.schedule import HouseIn, OffcutIn
-from longpoint.geometry import GeometryError
+from longpoint.api.write.open_joints import read_conditions
+from longpoint.geometry import GeometryError, check_conditions
 from longpoint.shop.house import build_openings
 
 read_house_document = msgspec.json.Decoder(HouseIn).decode
@@ -23,9 +25,12 @@ read_offcut_document = msgspec.json.Decoder(OffcutIn).decode
 
 
 def cut_list_request(
-    house: HouseIn, openings: Sequence[OpeningIn], rack: Iterable[OffcutIn] = ()
+    house: HouseIn,
+    openings: Sequence[OpeningIn],
+    rack: Iterable[OffcutIn] = (),
+    groups: Sequence[GroupIn] = (),
 ) -> CutListRequest:
-    """The cut-list request that describes a house."""
+    """The cut-list request that describes a house, or some of its openings with those groups that are all there."""
     remnants: dict[str, list[RemnantIn]] = {}
     for offcut in rack:
         remnants.setdefault(offcut.profile, []).append(
@@ -45,6 +50,8 @@ def cut_list_request(
     return CutListRequest(
         openings=list(openings),
         trim_specs=house.trim_specs,
+        groups=list(groups),
+        movement=house.movement,
         stock=stock,
         unit=house.unit,
         rounding=house.rounding,
@@ -61,6 +68,7 @@ def check_house(
     openings: Sequence[OpeningIn],
     rack: Sequence[OffcutIn] = (),
     *,
+    groups: Sequence[GroupIn] = (),
     rack_name: str = "rack",
 ) -> None:
     """Make sure that all of a house can be read and every opening built.
@@ -69,13 +77,14 @@ def check_house(
         house: What is said of it as a whole.
         openings: Its openings.
         rack: Its offcuts.
+        groups: Those that some of these openings form.
         rack_name: The field they were sent in; "" when one was sent as the whole body.
 
     Raises:
         InvalidRequest: with every fault; openings that name a trim spec that is not there are among them.
     """
     faults = Faults()
-    request = cut_list_request(house, openings)
+    request = cut_list_request(house, openings, groups=groups)
     rack_request = cut_list_request(house, [], rack)
     try:
         read = read_house(request) if house.trim_specs or not openings else None
@@ -89,6 +98,8 @@ def check_house(
                 detail = f"No trim spec is called {one.trim!r}; the house has none yet."
                 faults.add(("openings", index, "trim"), "unknown-trim", detail)
     _check_rack(rack_request, rack, rack_name, faults)
+    if house.movement is not None:
+        _check_movement(house.movement, faults)
     faults.raise_any()
     if read is not None:
         try:
@@ -113,8 +124,24 @@ def _check_rack(request: CutListRequest, rack: Sequence[OffcutIn], name: str, fa
                 faults.note(moved(fault, "/".join(["", *place, *steps[5:]])))
 
 
-def check_opening(house: HouseIn, opening: OpeningIn) -> None:
+def _check_movement(wire: ConditionsIn, faults: Faults) -> None:
+    try:
+        check_conditions(read_conditions(wire))
+    except GeometryError as error:
+        for fault in error.faults:
+            faults.add(("movement", *fault.path), fault.code, fault.detail)
+
+
+def check_opening(
+    house: HouseIn, opening: OpeningIn, group: GroupIn | None = None, others: Sequence[OpeningIn] = ()
+) -> None:
     """Make sure that one opening can be read and built with the trim it names.
+
+    Args:
+        house: What is said of the house as a whole.
+        opening: The opening.
+        group: The group that names it, if one does.
+        others: That group's other openings.
 
     Raises:
         InvalidRequest: with every fault, at the fields of the opening as it was sent.
@@ -128,20 +155,35 @@ def check_opening(house: HouseIn, opening: OpeningIn) -> None:
         faults.raise_any()
     else:
         try:
-            check_house(msgspec.structs.replace(house, trim_specs={opening.trim: spec}, stock=[]), [opening])
+            trims = {opening.trim: spec} if group is None else house.trim_specs
+            check_house(
+                msgspec.structs.replace(house, trim_specs=trims, stock=[], movement=None),
+                [opening, *others],
+                groups=[] if group is None else [group],
+            )
         except InvalidRequest as refusal:
-            raise InvalidRequest(
-                refusal.detail, [_of_opening(fault, opening) for fault in refusal.errors]
-            ) from None
+            raise retold(refusal, lambda fault: _of_opening(fault, opening, group)) from None
 
 
-def _of_opening(fault: Fault, opening: OpeningIn) -> Fault:
+def _of_opening(fault: Fault, opening: OpeningIn, group: GroupIn | None) -> Fault:
     """A fault of a one-opening house as a fault of that opening."""
     at = str(fault.pointer)
     if at.startswith("/openings/0"):
         return moved(fault, at.removeprefix("/openings/0"))
+    if group is not None and at.startswith(("/openings", "/groups")):
+        detail = f"With this, the group {group.mark!r} that names it cannot be made: {fault.detail}"
+        return Fault(code=fault.code, detail=detail, pointer=_GROUPED.get(str(fault.code), "/readings"))
     detail = f"The trim spec {opening.trim!r} does not suit it ({at}): {fault.detail}"
     return Fault(code=fault.code, detail=detail, pointer="/trim")
+
+
+_GROUPED = {"count-not-one": "/count", "stools-differ": "/trim"}
+
+
+def retold(refusal: InvalidRequest, retell: Callable[[Fault], Fault]) -> InvalidRequest:
+    """The same refusal, each of its faults told anew."""
+    told = [retell(fault) for fault in refusal.errors]
+    return InvalidRequest(told[0].detail if len(told) == 1 else refusal.detail, told)
 
 
 def moved(fault: Fault, pointer: str) -> Fault:
@@ -157,4 +199,5 @@ __all__ = [
     "read_house_document",
     "read_offcut_document",
     "read_opening_document",
+    "retold",
 ]

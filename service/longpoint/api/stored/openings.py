@@ -15,6 +15,7 @@ from longpoint.api.http.conditional import ETAG, check_current, check_match, che
 from longpoint.api.http.faults import Faults
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
+from longpoint.api.stored.groups import group_of, refuse_grouped, refuse_taken
 from longpoint.api.stored.house import check_opening, read_house_document, read_opening_document
 from longpoint.api.stored.paging import LINK, Cursor, Limit, page, read_number_cursor
 from longpoint.api.stored.retrying import once
@@ -113,7 +114,9 @@ async def add_opening(
     async def work(connection: AsyncConnection) -> Reply[OpeningStored]:
         schedule = await hold_schedule(connection, request, schedule_id)
         check_match(request, state_tag(schedule.revision, schedule.digest))
-        check_opening(read_house_document(schedule.document), data)
+        house = read_house_document(schedule.document)
+        refuse_taken(house, [(("mark",), data.mark)])
+        check_opening(house, data)
         refuse_more(schedule.opening_count + 1)
         await _refuse_mark(connection, schedule.id, data.mark, "")
         id = new_id()
@@ -160,12 +163,19 @@ async def replace_opening(
     data: JSONBody[OpeningIn],
     why: Why = "",
 ) -> Reply[OpeningStored]:
-    """Replaces all that is said of an opening; If-Match names the opening's own state, so that others may change."""
+    """Replaces all that is said of an opening; If-Match names the opening's own state, so that others may change.
+
+    A group that names it must still be buildable with it, and it keeps the mark by which the group names it.
+    """
     async with store_of(request).writing() as connection:
         schedule = await hold_schedule(connection, request, schedule_id)
         row = await find_opening(connection, schedule.id, opening)
         check_current(request, state_tag(row.revision, row.digest))
-        check_opening(read_house_document(schedule.document), data)
+        house = read_house_document(schedule.document)
+        if data.mark != row.mark:
+            refuse_grouped(house, row.mark, ("mark",), "be renamed")
+            refuse_taken(house, [(("mark",), data.mark)])
+        check_opening(house, data, *await group_of(connection, schedule, house, row.mark))
         await _refuse_mark(connection, schedule.id, data.mark, row.id)
         return await _write(connection, request, schedule, row.id, row.position, data, "remeasure", why)
 
@@ -183,11 +193,15 @@ async def replace_opening(
 async def remove_opening(
     request: AnyRequest, schedule_id: ScheduleId, opening: OpeningName, why: Why = ""
 ) -> Made:
-    """The opening goes; earlier revisions keep it, and restoring one of them brings it back."""
+    """The opening goes; earlier revisions keep it, and restoring one of them brings it back.
+
+    One that a group names cannot go before the group lets go of it.
+    """
     async with store_of(request).writing() as connection:
         schedule = await hold_schedule(connection, request, schedule_id)
         row = await find_opening(connection, schedule.id, opening)
         check_current(request, state_tag(row.revision, row.digest))
+        refuse_grouped(read_house_document(schedule.document), row.mark, (), "go")
         change = Change(Kind.OPENING, row.id, None)
         made = await houses.write(connection, schedule, author_of(request, why), "remove", [change])
     return Made(revision=made.number)

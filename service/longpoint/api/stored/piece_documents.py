@@ -11,7 +11,8 @@ from longpoint.api.wire.schedule_work import PieceState, PieceStored
 from longpoint.geometry import CutKind
 from longpoint.lengths import Fraction, Mode, Rounding, RoundTo
 from longpoint.schedules.values import Change, Kind
-from longpoint.shop.remaining import CutPiece, EndCut, PieceShape
+from longpoint.shop.remaining import CutPiece
+from longpoint.shop.shape import EndCut, PieceShape, SawnOut
 
 
 class EndDocument(msgspec.Struct, frozen=True):
@@ -23,6 +24,8 @@ class EndDocument(msgspec.Struct, frozen=True):
     long_edge: str | None
     notch_depth: str
     notch_length: str
+    notch_end: str | None = None
+    tilt: str | None = None
 
 
 class PieceDocument(msgspec.Struct, frozen=True):
@@ -44,6 +47,7 @@ class PieceDocument(msgspec.Struct, frozen=True):
     left: EndDocument
     right: EndDocument
     taper: tuple[str, str] | None = None
+    cutouts: list[tuple[str, str, str, str]] | None = None
 
 
 read_piece_document = msgspec.json.Decoder(PieceDocument).decode
@@ -72,6 +76,7 @@ def piece_document(
         left=_end_document(shape.left),
         right=_end_document(shape.right),
         taper=shape.taper and (str(shape.taper[0]), str(shape.taper[1])),
+        cutouts=None if shape.cutouts is None else [_cutout_document(one) for one in shape.cutouts],
     )
 
 
@@ -87,6 +92,7 @@ def cut_piece(id: str, document: PieceDocument) -> CutPiece:
         _end(document.left),
         _end(document.right),
         document.taper and (Fraction(document.taper[0]), Fraction(document.taper[1])),
+        None if document.cutouts is None else tuple(_cutout(one) for one in document.cutouts),
     )
     slot = (document.opening_id, document.part, instance)
     return CutPiece(id, slot, shape, Rounding(document.to, document.mode))
@@ -118,13 +124,36 @@ def is_live(row: Any) -> bool:
     return row.state in (PieceState.CUT, PieceState.FITTED)
 
 
+def _cutout_document(one: SawnOut) -> tuple[str, str, str, str]:
+    return str(one.start), str(one.end), str(one.depth), str(one.end_depth)
+
+
+def _cutout(one: tuple[str, str, str, str]) -> SawnOut:
+    start, end, depth, end_depth = map(Fraction, one)
+    return SawnOut(start, end, depth, end_depth)
+
+
 def _end_document(end: EndCut) -> EndDocument:
     return EndDocument(
-        end.cut, end.mitre, end.bevel, end.long_edge, str(end.notch_depth), str(end.notch_length)
+        end.cut,
+        end.mitre,
+        end.bevel,
+        end.long_edge,
+        str(end.notch_depth),
+        str(end.notch_length),
+        None if end.notch_end is None else str(end.notch_end),
+        end.tilt,
     )
 
 
 def _end(end: EndDocument) -> EndCut:
     return EndCut(
-        end.cut, end.mitre, end.bevel, end.long_edge, Fraction(end.notch_depth), Fraction(end.notch_length)
+        end.cut,
+        end.mitre,
+        end.bevel,
+        end.long_edge,
+        Fraction(end.notch_depth),
+        Fraction(end.notch_length),
+        None if end.notch_end is None else Fraction(end.notch_end),
+        end.tilt,
     )

@@ -8,8 +8,9 @@ import msgspec
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.http.faults import Faults, Path
-from longpoint.api.read.house import read_house
-from longpoint.api.stored.house import cut_list_request, read_house_document, read_opening_document
+from longpoint.api.stored.built import built_with_group
+from longpoint.api.stored.groups import group_id, group_of, members, shares, sharing
+from longpoint.api.stored.house import read_house_document, read_opening_document
 from longpoint.api.stored.piece_documents import (
     PieceDocument,
     cut_piece,
@@ -19,14 +20,32 @@ from longpoint.api.stored.piece_documents import (
     read_piece_document,
 )
 from longpoint.api.wire.schedule_work import Done, PieceIn, PieceState
-from longpoint.geometry import Part, build_opening
+from longpoint.geometry import Part
 from longpoint.lengths import Rounding
 from longpoint.schedules import items
 from longpoint.schedules.basics import new_id
 from longpoint.schedules.values import Change, Kind
-from longpoint.shop.remaining import alike, can_be_recut, shape_of
+from longpoint.shop.house import BuiltOpening
+from longpoint.shop.recut import can_be_recut
+from longpoint.shop.shape import alike, shape_of
 
 Slot = tuple[str, str, int]
+
+
+class Found(msgspec.Struct, frozen=True):
+    """What has pieces: an opening, or a group for those that its openings share.
+
+    Attributes:
+        id: What its pieces are kept under.
+        mark: Its own.
+        count: How many are alike.
+        parts: By key.
+    """
+
+    id: str
+    mark: str
+    count: int
+    parts: dict[str, Part]
 
 
 class Recorder:
@@ -44,7 +63,7 @@ class Recorder:
         self._house = read_house_document(schedule.document)
         self._rounding: Rounding = self._house.rounding.value()
         self._faults = faults
-        self._openings: dict[str, tuple[Any, int, dict[str, Part]] | None] = {}
+        self._openings: dict[str, Found | None] = {}
         self._pieces: dict[str, dict[str, PieceDocument]] = {}
         self._seen: set[Slot] = set()
         self.changed: dict[str, PieceDocument | None] = {}
@@ -64,24 +83,23 @@ class Recorder:
             detail = f"The schedule has no opening {sent.opening!r}."
             self._faults.add((*at, "opening"), "unknown-opening", detail)
             return
-        row, count, parts = found
-        part = parts.get(sent.part)
+        part = found.parts.get(sent.part)
         if part is None:
-            detail = f"Opening {row.mark!r} has no part {sent.part!r}; it has {', '.join(parts)}."
+            detail = f"Opening {found.mark!r} has no part {sent.part!r}; it has {', '.join(found.parts)}."
             self._faults.add((*at, "part"), "unknown-part", detail)
             return
-        if sent.instance > count:
-            detail = f"Opening {row.mark!r} is there {count} times only."
+        if sent.instance > found.count:
+            detail = f"Opening {found.mark!r} is there {found.count} times only."
             self._faults.add((*at, "instance"), "too-many", detail)
             return
-        slot = (row.id, sent.part, sent.instance)
+        slot = (found.id, sent.part, sent.instance)
         if slot in self._seen:
             self._faults.add(
                 at, "given-twice", "This piece is in the list already: say once what was done with it."
             )
             return
         self._seen.add(slot)
-        await self._write(sent, slot, row.mark, part, at)
+        await self._write(sent, slot, found.mark, part, at)
 
     async def _write(self, sent: PieceIn, slot: Slot, mark: str, part: Part, at: Path) -> None:
         there = await self._live(slot)
@@ -136,14 +154,27 @@ class Recorder:
             None,
         )
 
-    async def _opening(self, name: str) -> tuple[Any, int, dict[str, Part]] | None:
-        """An opening's row, how many are alike, and its parts by key."""
+    async def _opening(self, name: str) -> Found | None:
         if name not in self._openings:
-            row = await items.find_opening(self._connection, self._schedule.id, name)
-            self._openings[name] = None
-            if row is not None:
-                sent = read_opening_document(row.document)
-                one = read_house(cut_list_request(self._house, [sent])).openings[0]
-                parts = {part.key: part for part in build_opening(one.opening).parts}
-                self._openings[name] = (row, one.count, parts)
+            self._openings[name] = await self._find(name)
         return self._openings[name]
+
+    async def _find(self, name: str) -> Found | None:
+        house = self._house
+        row = await items.find_opening(self._connection, self._schedule.id, name)
+        if row is None:
+            own = sharing(house, name)
+            if own is None:
+                return None
+            built = built_with_group(house, await members(self._connection, self._schedule, [own]), own)[-1]
+            return _found(group_id(own.mark), built)
+        sent = read_opening_document(row.document)
+        group, others = await group_of(self._connection, self._schedule, house, row.mark)
+        if group is None or not shares(group):
+            group, others = None, []
+        return _found(row.id, built_with_group(house, [sent, *others], group)[0])
+
+
+def _found(id: str, built: BuiltOpening) -> Found:
+    parts = {part.key: part for part in built.built.parts}
+    return Found(id, built.built.opening.mark, built.count, parts)

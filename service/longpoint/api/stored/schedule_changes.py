@@ -12,7 +12,8 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.api.http.faults import Faults, InvalidRequest
 from longpoint.api.http.problems import Fault
 from longpoint.api.read.exact_lengths import exact_json
-from longpoint.api.stored.house import check_house, read_house_document, read_opening_document
+from longpoint.api.stored.groups import members
+from longpoint.api.stored.house import check_house, read_house_document, read_opening_document, retold
 from longpoint.api.wire.opening import OpeningIn
 from longpoint.api.wire.schedule import HouseIn, OffcutIn, ScheduleIn
 from longpoint.lengths import Unit
@@ -78,29 +79,52 @@ async def check_new_house(connection: AsyncConnection, row: Any, house: HouseIn)
     check_house(house, [])
     kept = {name for name, spec in house.trim_specs.items() if before.trim_specs.get(name) == spec}
     used = await items.trims_used(connection, row.id)
-    openings = []
-    for trim in sorted(used - kept):
-        rows = await items.list_openings(connection, row.id, trim=trim)
-        openings += [read_opening_document(one.document) for one in rows]
-    if openings:
-        await asyncio.to_thread(_check_openings, house, openings)
+    rows = [
+        one
+        for trim in sorted(used - kept)
+        for one in await items.list_openings(connection, row.id, trim=trim)
+    ]
+    openings = [read_opening_document(one.document) for one in rows]
+    regrouped = bool(used - kept) or house.groups != before.groups
+    if regrouped:
+        # Openings that shared a stool and do so no more want one of their own again.
+        there = [one.mark for one in openings]
+        openings += await members(connection, row, [*before.groups, *house.groups], there)
+        await _refuse_marks(connection, row, house)
+    if regrouped:
+        await asyncio.to_thread(_check_openings, house, openings, used - kept)
 
 
-def _check_openings(house: HouseIn, openings: list[OpeningIn]) -> None:
+async def _refuse_marks(connection: AsyncConnection, row: Any, house: HouseIn) -> None:
+    """Refuse a group called like an opening."""
+    taken = await items.openings_marked(connection, row.id, [group.mark for group in house.groups])
+    faults = Faults()
+    for number, group in enumerate(house.groups):
+        if group.mark in taken:
+            detail = f"An opening is called {group.mark!r}: give the group a mark of its own."
+            faults.add(("groups", number, "mark"), "duplicate-mark", detail)
+    faults.raise_any()
+
+
+def _check_openings(house: HouseIn, openings: list[OpeningIn], changed: set[str]) -> None:
     try:
-        check_house(msgspec.structs.replace(house, stock=[]), openings)
+        check_house(msgspec.structs.replace(house, stock=[]), openings, groups=house.groups)
     except InvalidRequest as refusal:
-        raise InvalidRequest(
-            refusal.detail, [_of_house(fault, openings) for fault in refusal.errors]
-        ) from None
+        raise retold(refusal, lambda fault: _of_house(fault, openings, house, changed)) from None
 
 
-def _of_house(fault: Fault, openings: list[OpeningIn]) -> Fault:
-    """A fault of a stored opening, told at the trim spec that no longer suits it."""
+def _of_house(fault: Fault, openings: list[OpeningIn], house: HouseIn, changed: set[str]) -> Fault:
+    """A fault of a stored opening, told at the trim spec that no longer suits it, or at its group."""
     steps = str(fault.pointer).split("/")
     if steps[1] != "openings":
         return fault
     opening = openings[int(steps[2])]
+    if opening.trim not in changed:
+        number = next((n for n, group in enumerate(house.groups) if opening.mark in group.openings), None)
+        detail = f"Opening {opening.mark!r}, at {'/'.join(['', *steps[3:]])}: {fault.detail}"
+        return Fault(
+            code=fault.code, detail=detail, pointer="/groups" if number is None else f"/groups/{number}"
+        )
     detail = f"Opening {opening.mark!r} needs it, at {'/'.join(['', *steps[3:]])}: {fault.detail}"
     place = opening.trim.replace("~", "~0").replace("/", "~1")
     return Fault(code=fault.code, detail=detail, pointer=f"/trim_specs/{place}")

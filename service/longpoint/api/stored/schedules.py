@@ -62,7 +62,7 @@ async def create_schedule(
 
     An export of a schedule is a body for this. All of it is kept or, when anything is wrong, none.
     """
-    await asyncio.to_thread(check_house, data, data.openings, data.rack)
+    await asyncio.to_thread(check_house, data, data.openings, data.rack, groups=data.groups)
     document, exact, changes = await asyncio.to_thread(schedule_changes, data)
 
     async def work(connection: AsyncConnection) -> Reply[ScheduleOut]:
@@ -148,7 +148,8 @@ async def replace_schedule(
 ) -> Reply[ScheduleOut]:
     """Replaces everything said of the house as a whole; openings and rack stay as they are.
 
-    Every opening must still be buildable with its trim: else all those that are not are told, and nothing is saved.
+    Every opening must still be buildable with its trim, and every group with its openings: else all those that are not
+    are told, and nothing is saved.
     """
     async with store_of(request).writing() as connection:
         row = await hold_schedule(connection, request, schedule_id)

@@ -10,19 +10,23 @@ import msgspec
 from litestar import get
 from litestar.di import NamedDependency
 from litestar.params import PathParameter, QueryParameter
+from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint import __version__
-from longpoint.api.computed.cut_list_work import built_openings
 from longpoint.api.computed.opening import Drawing, DrawingAsked, PieceAsked, drawn
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.negotiate import CSV, HTML, JSON, PDF, SVG
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.read.house import read_house
+from longpoint.api.stored.built import built_with_group
 from longpoint.api.stored.cut_list import WorkedOut, load_house, worked_out
-from longpoint.api.stored.house import cut_list_request, read_house_document, read_opening_document
+from longpoint.api.stored.groups import find_place, group_of, members, shares, sharing
+from longpoint.api.stored.house import read_house_document, read_opening_document
 from longpoint.api.stored.openings import OpeningName, find_opening
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
+from longpoint.api.wire.cut_list import GroupIn
+from longpoint.api.wire.opening import OpeningIn
+from longpoint.api.wire.schedule import HouseIn
 from longpoint.api.wire.sheets import ASKED, Asked, FeetAsked, SheetOut
 from longpoint.api.write.sheet import FILE_HEADERS, SHEET_OFFERS, apart, file, sheet_reply, wanted_by
 from longpoint.sheets import RECIPES, Document, Job, Sheet, Wording, house_sticks, label_sheet
@@ -131,26 +135,44 @@ async def get_opening_drawing(
     piece: PieceAsked = "",
     feet: FeetAsked = False,
 ) -> Reply[str]:
-    """The elevation, the section, or one piece as it lies on the saw, as SVG."""
+    """The elevation, the section, or one piece as it lies on the saw, as SVG.
+
+    By the mark of a group, what its openings share.
+    """
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
-        row = await find_opening(connection, schedule.id, opening)
-        tag = _tag(schedule, row.id, drawing, piece, feet)
+        tag = _tag(schedule, await find_place(connection, schedule, opening), drawing, piece, feet)
         check_news(request, tag, KEPT)
-    whole, sent = read_house_document(schedule.document), read_opening_document(row.document)
-    # The opening with the one trim spec it names: the rest of the house has no part in its drawing.
-    data = cut_list_request(
-        msgspec.structs.replace(whole, trim_specs={sent.trim: whole.trim_specs[sent.trim]}, stock=[]), [sent]
-    )
+        house = read_house_document(schedule.document)
+        wanted = await _find_drawn(connection, schedule, house, opening)
 
-    def make() -> str:
-        house = read_house(data)
-        built = built_openings(data, house)[0].built
-        return drawn(built, drawing, piece, Wording(house.rounding, feet))
+    def make() -> tuple[str, str]:
+        # Only what has a part in the drawing is worked out: the opening, and those it shares a stool with.
+        built = built_with_group(house, wanted.openings, wanted.group)[wanted.index].built
+        return built.opening.mark, drawn(built, drawing, piece, Wording(house.rounding.value(), feet))
 
-    svg = await apart(make)
+    mark, svg = await apart(make)
     what = piece if drawing is Drawing.PIECE else drawing
-    return _kept(request, file(svg.encode(), SVG, schedule.name, sent.mark, what), tag)
+    return _kept(request, file(svg.encode(), SVG, schedule.name, mark, what), tag)
+
+
+class _Drawn(msgspec.Struct, frozen=True):
+    """Openings to work out, the group they form, and which of what they come to is to be drawn."""
+
+    openings: list[OpeningIn]
+    group: GroupIn | None
+    index: int
+
+
+async def _find_drawn(connection: AsyncConnection, schedule: Any, house: HouseIn, name: str) -> _Drawn:
+    own = sharing(house, name)
+    if own is not None:
+        return _Drawn(await members(connection, schedule, [own]), own, -1)
+    row = await find_opening(connection, schedule.id, name)
+    group, others = await group_of(connection, schedule, house, row.mark)
+    if group is None or not shares(group):
+        group, others = None, []
+    return _Drawn([read_opening_document(row.document), *others], group, 0)
 
 
 def _job(done: WorkedOut, currency: str, sheet: Sheet, asked: Asked) -> Job:

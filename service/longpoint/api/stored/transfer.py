@@ -15,13 +15,16 @@ from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
 from longpoint.api.http.faults import Faults, InvalidRequest
 from longpoint.api.http.negotiate import BOTH, CSV
+from longpoint.api.http.problems import Fault
 from longpoint.api.http.request import CSV_PLACES, AnyRequest
 from longpoint.api.read.csv_openings import Places, at_row, read_csv, write_csv
+from longpoint.api.stored.groups import members, naming, refuse_taken
 from longpoint.api.stored.house import (
     check_house,
     read_house_document,
     read_offcut_document,
     read_opening_document,
+    retold,
 )
 from longpoint.api.stored.openings import refuse_more
 from longpoint.api.stored.retrying import once
@@ -36,6 +39,8 @@ from longpoint.api.stored.storage import (
     store_of,
     stored,
 )
+from longpoint.api.wire.cut_list import GroupIn
+from longpoint.api.wire.opening import OpeningIn
 from longpoint.api.wire.schedule import HouseIn, ScheduleIn
 from longpoint.api.wire.transfer import Existing, ImportIn, ImportOut
 from longpoint.schedules import history, houses, items
@@ -87,7 +92,9 @@ async def import_openings(
         tag = state_tag(schedule.revision, schedule.digest)
         (check_match if existing == "refuse" else check_current)(request, tag)
         house = read_house_document(schedule.document)
-        await asyncio.to_thread(_check, house, data, places)
+        groups = house.groups if existing == "replace" else naming(house, _marks(data))
+        kept = [] if existing == "replace" else await members(connection, schedule, groups, _marks(data))
+        await asyncio.to_thread(_check, house, data, places, groups, kept)
         changes, out = await _changes(connection, schedule, house, data, existing, places)
         refuse_more(schedule.opening_count + len(out.added) - len(out.removed))
         if dry_run:
@@ -143,14 +150,48 @@ async def export_schedule(
     return Reply(whole, status_code=200, headers=headers)
 
 
-def _check(house: HouseIn, data: ImportIn, places: Places | None) -> None:
-    """Make sure every opening can be read and built; those from a file are told by row and column."""
+def _marks(data: ImportIn) -> list[str]:
+    return [opening.mark for opening in data.openings]
+
+
+def _check(
+    house: HouseIn, data: ImportIn, places: Places | None, groups: list[GroupIn], kept: list[OpeningIn]
+) -> None:
+    """Make sure every opening, and every group it is in, can be read and built; those from a file are told by row
+    and column.
+
+    Args:
+        house: What is said of it as a whole.
+        data: What comes in.
+        places: Where it stood in the file, when it came as one.
+        groups: Those that name any of them.
+        kept: What else these groups name.
+    """
     try:
-        check_house(msgspec.structs.replace(house, stock=[]), data.openings)
+        refuse_taken(
+            house, [(("openings", number, "mark"), mark) for number, mark in enumerate(_marks(data))]
+        )
+        try:
+            check_house(msgspec.structs.replace(house, stock=[]), [*data.openings, *kept], groups=groups)
+        except InvalidRequest as refusal:
+            raise retold(refusal, lambda fault: _of_group(fault, len(data.openings), groups)) from None
     except InvalidRequest as refusal:
         if places is None:
             raise
         raise InvalidRequest(refusal.detail, [at_row(fault, places) for fault in refusal.errors]) from None
+
+
+def _of_group(fault: Fault, count: int, groups: list[GroupIn]) -> Fault:
+    """A fault of a group, or of an opening that is kept, told of what comes in as a whole."""
+    _, *steps = str(fault.pointer).split("/")
+    if steps[:1] == ["groups"]:
+        named = f"The group {groups[int(steps[1])].mark!r}"
+    elif steps[:1] == ["openings"] and len(steps) > 1 and int(steps[1]) >= count:
+        named = "A group of openings that are kept"
+    else:
+        return fault
+    detail = f"{named} cannot be made with these: {fault.detail}"
+    return Fault(code=fault.code, detail=detail, pointer="/openings")
 
 
 async def _changes(
@@ -161,7 +202,7 @@ async def _changes(
     existing: Existing,
     places: Places | None,
 ) -> tuple[list[Change], ImportOut]:
-    marks = [opening.mark for opening in data.openings]
+    marks = _marks(data)
     there = await items.openings_marked(connection, schedule.id, marks)
     if existing == "refuse":
         _refuse_marks(data, there, places)

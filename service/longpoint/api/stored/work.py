@@ -17,9 +17,9 @@ from longpoint.api.http.faults import Faults, InvalidRequest
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.cut_list import load_house, worked_out
+from longpoint.api.stored.groups import find_place
 from longpoint.api.stored.house import check_house, read_house_document
 from longpoint.api.stored.offcuts import refuse_full_rack
-from longpoint.api.stored.openings import find_opening
 from longpoint.api.stored.paging import LINK, Cursor, Limit, page, read_cursor
 from longpoint.api.stored.piece_documents import piece_out, read_piece_document
 from longpoint.api.stored.record_work import Recorder
@@ -127,7 +127,7 @@ async def list_pieces(
     cursor: Cursor = None,
     opening: Annotated[
         str | None,
-        by_name("Only those of an opening, by its mark or id."),
+        by_name("Only those of an opening, or of a group, by its mark or id."),
     ] = None,
     in_state: Annotated[
         PieceState | None, QueryParameter(name="state", description="Only those in a state.")
@@ -137,7 +137,7 @@ async def list_pieces(
     after = read_cursor(cursor)
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
-        opening_id = None if opening is None else (await find_opening(connection, schedule.id, opening)).id
+        opening_id = None if opening is None else await find_place(connection, schedule, opening)
         rows = await items.list_pieces(
             connection,
             schedule.id,

@@ -15,6 +15,7 @@ class Became(StrEnum):
     GONE = "gone"
     CHANGED = "changed"
     TRIM_CHANGED = "trim_changed"
+    GROUP_CHANGED = "group_changed"
 
 
 class PartBecame(StrEnum):
@@ -70,7 +71,8 @@ class OpeningChange(WireOut):
     Attributes:
         mark: Its mark, the later one.
         mark_before: The mark it had before; null when it is new.
-        became: With trim_changed only the trim spec it names was changed.
+        became: With trim_changed only the trim spec it names was changed; with group_changed it began or ceased to
+            share a stool.
         readings: What was said of it differently.
         parts: Each of its parts.
     """
@@ -83,6 +85,19 @@ class OpeningChange(WireOut):
     parts: list[PartChange]
 
 
+class GroupChange(WireOut):
+    """What became of the pieces that a group's openings share.
+
+    Attributes:
+        mark: The group's.
+        parts: Each of its parts.
+    """
+
+    mark: str
+    became: Became
+    parts: list[PartChange]
+
+
 class ChangesOut(WireOut):
     """What changed between two revisions.
 
@@ -91,6 +106,7 @@ class ChangesOut(WireOut):
         to_revision: The later one.
         house: What was said of the house as a whole differently.
         openings: Each opening that changed, by its place in the schedule.
+        groups: Each group of which a shared piece changed, by its mark.
         unchanged_openings: How many openings stand in both and did not change.
     """
 
@@ -98,4 +114,5 @@ class ChangesOut(WireOut):
     to_revision: int
     house: list[FieldChange]
     openings: list[OpeningChange]
+    groups: list[GroupChange]
     unchanged_openings: int

@@ -7,9 +7,10 @@ from typing import Annotated, ClassVar, Literal
 from msgspec import Meta
 
 from longpoint.api.wire.base import LengthText, Name, Text, Wire, WireOut
-from longpoint.api.wire.cut_list import Currency, Defects, StickIn
+from longpoint.api.wire.cut_list import Currency, Defects, Groups, StickIn
 from longpoint.api.wire.lengths import RoundingIn
 from longpoint.api.wire.money import MoneyText
+from longpoint.api.wire.movement import ConditionsIn
 from longpoint.api.wire.opening import HornsIn, OpeningIn, RevealsIn, WallLimitsIn, WidthsIn
 from longpoint.api.wire.readings import ReadingsIn
 from longpoint.api.wire.shop import ShopIn
@@ -79,6 +80,8 @@ class HouseIn(Wire):
         keep_length: An offcut this long or longer goes on the rack.
         currency: ISO 4217; only repeated in answers.
         shop: How the shop works: its rates, wages, packages and saw.
+        groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed.
+        movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.
     """
 
     name: Name
@@ -92,6 +95,8 @@ class HouseIn(Wire):
     keep_length: LengthText = "24 in"
     currency: Currency = "USD"
     shop: ShopIn | None = None
+    groups: Groups = []
+    movement: ConditionsIn | None = None
 
 
 class ScheduleIn(HouseIn):

@@ -17,6 +17,16 @@ def read_air(wire: AirIn, scale: Scale) -> Air:
     return Air(wire.name, degrees, wire.relative_humidity, wire.moisture_content)
 
 
+def read_conditions(wire: ConditionsIn) -> Conditions:
+    """The wood and its air as the geometry room takes them."""
+    return Conditions(
+        wire.species,
+        wire.grain,
+        read_air(wire.installed, wire.scale),
+        tuple(read_air(air, wire.scale) for air in wire.seasons),
+    )
+
+
 def open_joints_out(built: Built, wire: ConditionsIn | None, unit: Unit) -> list[OpenJointOut] | None:
     """The widest joint season by season; None where no conditions were asked about.
 
@@ -25,14 +35,8 @@ def open_joints_out(built: Built, wire: ConditionsIn | None, unit: Unit) -> list
     """
     if wire is None:
         return None
-    conditions = Conditions(
-        wire.species,
-        wire.grain,
-        read_air(wire.installed, wire.scale),
-        tuple(read_air(air, wire.scale) for air in wire.seasons),
-    )
     try:
-        found = open_joints(built, conditions)
+        found = open_joints(built, read_conditions(wire))
     except GeometryError as error:
         raise_geometry(error, lambda path: ("movement", *path))
     return [
