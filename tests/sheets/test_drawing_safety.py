@@ -12,6 +12,7 @@ from longpoint.sheets.drawing.style import VARIABLES, Styling
 from longpoint.sheets.wording import Wording
 from sheets.openings import EVERY, window
 from sheets.reading import Drawing
+from sheets.styles import STYLED
 
 HOSTILE = "</title><script>alert(1)</script>&\"'\x00\x1b\ufffe"
 
@@ -28,7 +29,7 @@ def test_a_hostile_mark_stays_text() -> None:
         assert "</title><script>alert(1)</script>&\"'" in Drawing(svg).title
 
 
-@pytest.mark.parametrize("built", EVERY.values(), ids=EVERY)
+@pytest.mark.parametrize("built", (EVERY | STYLED).values(), ids=EVERY | STYLED)
 def test_every_drawing_has_a_title_and_a_description_and_nothing_active(built: Built) -> None:
     for svg in (elevation(built, Wording()), section(built, Wording())):
         drawing = Drawing(svg)

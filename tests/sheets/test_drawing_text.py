@@ -8,13 +8,26 @@ from longpoint.geometry import Built, PartKind
 from longpoint.lengths import Fraction, Rounding, RoundTo
 from longpoint.sheets.drawing.elevation import elevation
 from longpoint.sheets.drawing.piece import piece_drawing
-from longpoint.sheets.drawing.section import leg_section, section
+from longpoint.sheets.drawing.section import section
 from longpoint.sheets.wording import Wording
 from sheets.openings import EVERY, window
-from sheets.reading import Drawing
+from sheets.reading import NAME, Drawing
+from sheets.styles import STYLED
 
 INCHES = Wording()
+ALL = EVERY | STYLED
 SIXTEENTHS = st.integers(12 * 16, 144 * 16).map(lambda n: Fraction(n, 16))
+HIDDEN = (
+    PartKind.APRON_RETURN,
+    PartKind.STOOL_RETURN,
+    PartKind.FILLET_RETURN,
+    PartKind.CAP_RETURN,
+    PartKind.JAMB_EXTENSION,
+    PartKind.JAMB_LEG,
+    PartKind.HEAD_JAMB,
+    PartKind.LEVELLING_STRIP,
+)
+IN_THE_LEGEND = (*HIDDEN, PartKind.PLINTH_BLOCK, PartKind.DOOR_STOP)
 WORDINGS = (INCHES, Wording(feet=True), Wording(Rounding(RoundTo.HALF_MILLIMETRE)))
 
 
@@ -26,7 +39,7 @@ def clear(svg: str) -> Drawing:
 
 
 @pytest.mark.parametrize("wording", WORDINGS, ids=("inches", "feet", "millimetres"))
-@pytest.mark.parametrize("built", EVERY.values(), ids=EVERY)
+@pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_an_elevation_is_clear_in_every_shape_and_unit(built: Built, wording: Wording) -> None:
     drawing = clear(elevation(built, wording))
     assert len(drawing.rings) == len(built.parts), "every piece has its number"
@@ -35,12 +48,47 @@ def test_an_elevation_is_clear_in_every_shape_and_unit(built: Built, wording: Wo
             assert all(text.box.intersection(piece).area < 0.01 for piece in drawing.pieces), text.text
 
 
-@pytest.mark.parametrize("built", EVERY.values(), ids=EVERY)
+@pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_an_elevation_gives_every_piece_its_lengths(built: Built) -> None:
     texts = {one.text for one in Drawing(elevation(built, INCHES)).texts}
     for part in built.parts:
-        if part.kind not in (PartKind.APRON_RETURN, PartKind.PLINTH_BLOCK):
+        if part.kind not in IN_THE_LEGEND:
             assert INCHES.figure(part.long_point) in texts, part.title
+
+
+@pytest.mark.parametrize("built", ALL.values(), ids=ALL)
+def test_the_legend_gives_every_piece_its_number_name_and_size_and_can_be_left_out(built: Built) -> None:
+    with_legend, without = (Drawing(elevation(built, INCHES, legend=legend)) for legend in (True, False))
+    said = {" ".join(one.text.split()) for one in with_legend.texts}
+    lines = {
+        f"{number} {part.title}, {INCHES.figure(part.long_point)} × {INCHES.figure(part.width)}"
+        for number, part in enumerate(built.parts, 1)
+    }
+    assert lines <= said
+    assert not lines & {" ".join(one.text.split()) for one in without.texts}
+
+
+@pytest.mark.parametrize("built", ALL.values(), ids=ALL)
+def test_hidden_edges_are_dashed_and_every_mark_is_drawn(built: Built) -> None:
+    lines = [one.get("class") for one in Drawing(elevation(built, INCHES)).root.iter(f"{NAME}line")]
+    assert lines.count("hidden") == sum(part.kind in HIDDEN for part in built.parts)
+    marked = [part for part in built.parts if part.kind is not PartKind.PLINTH_BLOCK]
+    assert lines.count("centre") == sum(len(part.marks) for part in marked)
+
+
+@pytest.mark.parametrize("built", ALL.values(), ids=ALL)
+def test_a_section_numbers_and_lists_what_it_cuts_through(built: Built) -> None:
+    drawing = clear(section(built, INCHES))
+    numbers = {one.text for one in drawing.texts if one.text.isdigit()}
+    listed = {one.text.split()[0] for one in drawing.texts if " × " in one.text}
+    assert numbers == listed
+    cut = {built.parts[int(number) - 1].kind for number in numbers}
+    kinds = {part.kind for part in built.parts}
+    foot = {PartKind.STOOL, PartKind.APRON, PartKind.LEVELLING_STRIP}
+    if PartKind.STOOL not in kinds:
+        foot = {PartKind.CASING_LEG, PartKind.JAMB_LEG, PartKind.DOOR_STOP}
+    dressed = {PartKind.FILLET, PartKind.CAP, PartKind.BACK_BAND, PartKind.JAMB_EXTENSION}
+    assert kinds & (foot | dressed) <= cut
 
 
 @given(width=SIXTEENTHS, left=SIXTEENTHS, right=SIXTEENTHS, plumb=st.booleans())
@@ -55,22 +103,22 @@ def test_windows_from_one_foot_to_twelve_are_clear(
 
 
 @pytest.mark.parametrize("wording", WORDINGS, ids=("inches", "feet", "millimetres"))
-@pytest.mark.parametrize("built", EVERY.values(), ids=EVERY)
+@pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_sections_are_clear_and_dimensioned(built: Built, wording: Wording) -> None:
     drawing = clear(section(built, wording))
-    clear(leg_section(built, wording))
     texts = {one.text for one in drawing.texts}
     stool = next((part for part in built.parts if part.kind is PartKind.STOOL), None)
     trim = built.opening.trim
+    extended = trim.extension.reveal if trim.extension else 0
     said = (
         (stool.width, stool.thickness, trim.stool.nosing, trim.stool.sash_clearance, trim.apron.width)
         if stool and trim.stool and trim.apron
-        else (trim.casing.width, trim.casing.thickness, trim.reveal)
+        else (trim.casing.width, trim.casing.thickness, trim.reveal + extended)
     )
     assert {wording.figure(length) for length in said} <= texts
 
 
-@pytest.mark.parametrize("built", EVERY.values(), ids=EVERY)
+@pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_piece_drawings_are_clear_and_dimensioned(built: Built) -> None:
     for part in built.parts:
         texts = {one.text for one in clear(piece_drawing(part, INCHES)).texts}

@@ -21,6 +21,7 @@ from longpoint.sheets.yard import yard_list
 from sheets.browser import Browser, needs_chromium
 from sheets.houses import job
 from sheets.openings import EVERY
+from sheets.styles import STYLED
 
 pytestmark = needs_chromium
 SHEETS = (cut_list_sheet, fitting_sheet, saw_sheet, yard_list, cost_sheet, label_sheet, measure_sheet)
@@ -124,7 +125,7 @@ def test_every_shape_is_drawn_clear_in_the_browser(browser: Browser) -> None:
     wording = Wording()
     drawings = [
         drawing
-        for built in EVERY.values()
+        for built in (*EVERY.values(), *STYLED.values())
         for drawing in (
             elevation(built, wording),
             section(built, wording),

@@ -70,9 +70,10 @@ def _opening(one: BuiltOpening, wording: Wording) -> Iterator[Block]:
     yield Pictures(
         (
             Picture(
-                elevation(built, wording, Styling.NONE), f"Elevation of {opening.mark}, seen from the room"
+                elevation(built, wording, Styling.NONE, legend=False),
+                f"Elevation of {opening.mark}, seen from the room",
             ),
-            Picture(section(built, wording, Styling.NONE), f"Section of {opening.mark}"),
+            Picture(section(built, wording, Styling.NONE, legend=False), f"Section of {opening.mark}"),
         )
     )
     yield Table(

@@ -6,13 +6,34 @@ Inches, as floats: this is for drawing, and no length is ever read back from it.
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
+from longpoint.geometry.kernel import meet
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import End, Part, PartKind
 from longpoint.geometry.sides import CasedSide, cased_sides
 from longpoint.geometry.value import Value
-from longpoint.sheets.drawing.shapes import Point
-from longpoint.sheets.place_styles import STYLED, board_start, over_fillet, styled
+from longpoint.lengths import Real
+from longpoint.sheets.drawing.shapes import Point, along
+from longpoint.sheets.place_behind import (
+    ON_THE_JAMB,
+    RETURNS,
+    levelling_strip,
+    on_the_jamb,
+    return_outline,
+)
+from longpoint.sheets.place_styles import (
+    BOARDS,
+    STYLED,
+    Outline,
+    board_outline,
+    board_start,
+    over_fillet,
+    styled,
+    upright_box,
+)
+
+Line = tuple[Point, Point]
 
 
 class Placed(Value, frozen=True):
@@ -21,23 +42,27 @@ class Placed(Value, frozen=True):
     Attributes:
         part: the part.
         number: its number within the opening, from 1.
-        outline: its corners seen from the room, y upwards from the base line; two points for a part that
-            only shows as an edge.
-        inner, outer: its two long edges, each from start to end; None where a part has no such edges.
+        outline: its corners seen from the room, y upwards from the base line.
+        inner, outer: its two long edges, each from start to end; a return's inner and outer end.
+        hidden: an edge that what lies in front of the part hides; None for a part in full view.
+        marks: its layout marks, each from edge to edge.
     """
 
     part: Part
     number: int
     outline: tuple[Point, ...]
-    inner: tuple[Point, Point] | None = None
-    outer: tuple[Point, Point] | None = None
+    inner: Line
+    outer: Line
+    hidden: Line | None = None
+    marks: tuple[Line, ...] = ()
 
 
 def lying(part: Part) -> tuple[Point, ...]:
     """The part's corners as it lies on the saw, face up.
 
     x runs from the left end's farthest point; y from the outer edge, which is against the fence, to the inner
-    one. The order is outer left, outer right, inner right, inner left, a notch adding two corners at its end.
+    one. The order is outer left, outer right, inner right, inner left, a notch adding two corners at its end and
+    a cut-out four between its ends.
     """
     width, length = float(part.width), float(part.overall)
     left, right = part.ends
@@ -45,16 +70,32 @@ def lying(part: Part) -> tuple[Point, ...]:
     outer_right, inner_right = _retreat(right, width)
     return (
         *_corner(left, (outer_left, 0.0), 1, width),
+        *_cut_out(part),
         *reversed(_corner(right, (length - outer_right, 0.0), -1, width)),
-        (length - inner_right, width),
-        (inner_left, width),
+        (length - inner_right, width if part.taper is None else float(part.taper[1])),
+        (inner_left, width if part.taper is None else float(part.taper[0])),
     )
+
+
+def _cut_out(part: Part) -> Iterator[Point]:
+    for one in part.cutouts:
+        start, end, depth = float(one.at), float(one.at + one.length), float(one.depth)
+        yield from (
+            (start, 0.0),
+            (start, depth),
+            (end, depth if one.end_depth is None else float(one.end_depth)),
+            (end, 0.0),
+        )
 
 
 def _retreat(end: End, width: float) -> tuple[float, float]:
     """How far the outer and the inner edge stop short of the end's farthest point."""
     run = width * math.tan(math.radians(float(end.mitre)))
-    return (run, 0.0) if end.long_edge in ("inner", "front") else (0.0, run)
+    return (run, 0.0) if end.long_edge in INNER_EDGES else (0.0, run)
+
+
+INNER_EDGES = ("inner", "front")
+"""Names of the edge away from the fence, where a long point may lie."""
 
 
 def _corner(end: End, at: Point, inward: int, width: float) -> tuple[Point, ...]:
@@ -90,25 +131,29 @@ def _placed(
         if side.casing is not None:
             outer = float(side.edge if part.kind is PartKind.BACK_BAND else side.outer)
             lifted = over_fillet(built) if part.side == "head" else 0.0
-            return _casing(part, number, points[index], points[(index + 1) % len(points)], outer + lifted)
+            start, end = points[index], points[(index + 1) % len(points)]
+            past = _past_finish(built, part, index) if part.side.startswith("head ") else math.nan
+            return _casing(part, number, (start, end), outer + lifted, past)
+    if part.kind in ON_THE_JAMB:
+        return _on_the_jamb(part, number, on_the_jamb(built, part, points))
+    if part.kind in RETURNS:
+        return _return(built, part, number, points)
     if part.kind in STYLED:
-        outline = styled(built, part, points)
-        if outline is None:
-            return None
-        low_left, low_right, high_right, high_left = outline
-        if part.kind is PartKind.MULL_CASING:
-            return Placed(part, number, outline, (low_left, high_left), (low_right, high_right))
-        return Placed(part, number, outline, (low_left, low_right), (high_left, high_right))
-    jamb = float(built.frame.sides[0])
-    if part.kind is PartKind.STOOL:
-        return _level(part, number, board_start(built, part), 0.0, float(part.thickness))
-    if part.kind in (PartKind.APRON, PartKind.APRON_RETURN):
-        return _apron(built, part, number)
+        strip = styled(built, part, points)
+        return None if strip is None else _styled(part, number, strip)
+    if part.kind in BOARDS:
+        board = board_outline(built, part)
+        return _level(part, number, board, _uprights(part, board_start(built, part), board))
+    if part.kind is PartKind.LEVELLING_STRIP:
+        left, right, low_right, low_left = levelling_strip(built, part)
+        outline = tuple(dict.fromkeys((left, right, low_right, low_left)))
+        lower = low_left, low_right
+        return Placed(part, number, outline, (left, right), lower, hidden=lower)
     if part.kind is PartKind.PLINTH_BLOCK:
-        width, height = float(part.width), float(part.overall)
-        inner = float(sides[part.side][1].reveal)
-        start = -inner - width if part.side == "left" else jamb + inner
-        return _level(part, number, start, height, height, width)
+        jamb = float(built.frame.sides[0])
+        inner, wide = float(sides[part.side][1].reveal), float(part.width)
+        from_left = -inner - wide if part.side == "left" else jamb + inner
+        return _level(part, number, upright_box(from_left, 0.0, from_left + wide, float(part.overall)))
     return None
 
 
@@ -119,14 +164,31 @@ def _mark(part: Part, name: str, otherwise: float) -> float:
     return next((float(mark.at) for mark in part.marks if mark.name == name), otherwise)
 
 
-def _casing(part: Part, number: int, start: Point, end: Point, outer: float) -> Placed:
+def _past_finish(built: Built, part: Part, index: int) -> float:
+    """How far one of a head's several pieces, which carries no mark to place it by, runs past its side's finish."""
+    sides = cased_sides(built.opening, built.frame)
+
+    def edges(side: CasedSide) -> tuple[Real, Real]:
+        outer = side.edge if part.kind is PartKind.BACK_BAND else side.outer
+        wide = part.width if part.kind is PartKind.BACK_BAND or side.casing is None else side.casing.width
+        return outer - wide, outer
+
+    mine, theirs = edges(sides[index]), edges(sides[(index + 1) % len(sides)])
+    corner = built.frame.corners[index]
+    return max(float(meet(corner, *pair)) for pair in zip(mine, theirs, strict=True))
+
+
+def _casing(part: Part, number: int, side: Line, outer: float, past_finish: float) -> Placed:
     """A piece along one side of the jamb, which runs from start to end with the room's wall on its right."""
+    start, end = side
     jamb = math.hypot(end[0] - start[0], end[1] - start[1])
     direction = (end[0] - start[0]) / jamb, (end[1] - start[1]) / jamb
     outward = direction[1], -direction[0]
     anchor = {"left": 0.0, "right": jamb}.get(part.side, jamb / 2)
     past = _mark(part, "underside of head jamb", math.nan)
-    if math.isnan(past):
+    if math.isnan(past) and not math.isnan(past_finish):
+        anchor, past = jamb, past_finish
+    elif math.isnan(past):
         anchor = jamb / 2
         past = _mark(part, "centre line of opening", float(part.overall) / 2)
     # The end where the side finishes lies at the saw's left.
@@ -140,28 +202,77 @@ def _casing(part: Part, number: int, start: Point, end: Point, outer: float) -> 
         )
 
     outer_left, outer_right, inner_right, inner_left = (on_wall(p) for p in lying(part))
-    outline = (inner_right, outer_right, outer_left, inner_left)
-    return Placed(part, number, outline, (inner_right, inner_left), (outer_right, outer_left))
+    width = float(part.width)
+    return Placed(
+        part,
+        number,
+        (inner_right, outer_right, outer_left, inner_left),
+        (inner_right, inner_left),
+        (outer_right, outer_left),
+        marks=tuple(
+            (on_wall((float(mark.at), 0.0)), on_wall((float(mark.at), width))) for mark in part.marks
+        ),
+    )
 
 
-def _level(
-    part: Part, number: int, start: float, top: float, height: float, length: float | None = None
-) -> Placed:
-    end = start + (float(part.overall) if length is None else length)
-    bottom = top - height
-    outline = ((start, bottom), (end, bottom), (end, top), (start, top))
-    return Placed(part, number, outline, ((start, top), (end, top)), ((start, bottom), (end, bottom)))
+def _on_the_jamb(part: Part, number: int, outline: Outline) -> Placed:
+    start, end, outer_end, outer_start = outline
+    outer = outer_start, outer_end
+    marks: tuple[Line, ...] = ()
+    if part.kind is PartKind.JAMB_LEG:
+        marks = tuple(((start[0], float(mark.at)), (outer[0][0], float(mark.at))) for mark in part.marks)
+    return Placed(
+        part,
+        number,
+        outline,
+        (start, end),
+        outer,
+        hidden=None if part.kind is PartKind.DOOR_STOP else outer,
+        marks=marks,
+    )
 
 
-def _apron(built: Built, part: Part, number: int) -> Placed | None:
-    top = -next((float(p.thickness) for p in built.parts if p.kind is PartKind.STOOL), 0.0)
-    if part.kind is PartKind.APRON:
-        return _level(part, number, board_start(built, part), top, float(part.width))
-    # A return closes the apron's end: from the room only its edge shows.
-    bodies = [p for p in built.parts if p.kind is PartKind.APRON]
-    if not bodies:
+def _return(built: Built, part: Part, number: int, points: tuple[Point, ...]) -> Placed | None:
+    body = RETURNS[part.kind]
+    pieces = [piece for piece in built.parts if piece.kind is body]
+    outlines = [
+        board_outline(built, piece) if body in BOARDS else styled(built, piece, points) for piece in pieces
+    ]
+    outline = return_outline(part, [found for found in outlines if found is not None])
+    if outline is None:
         return None
-    x = board_start(built, bodies[0])
-    if part.side == "right":
-        x = board_start(built, bodies[-1]) + float(bodies[-1].overall)
-    return Placed(part, number, ((x, top), (x, top - float(part.width))))
+    inner, outer = (outline[0], outline[1]), (outline[3], outline[2])
+    return Placed(part, number, outline, inner, outer, hidden=inner)
+
+
+def _styled(part: Part, number: int, outline: Outline) -> Placed:
+    low_left, low_right, high_right, high_left = outline
+    if part.kind is PartKind.MULL_CASING:
+        top = max(high_left[1], high_right[1])
+        marks = tuple(
+            ((low_left[0], top - float(mark.at)), (low_right[0], top - float(mark.at))) for mark in part.marks
+        )
+        return Placed(part, number, outline, (low_left, high_left), (low_right, high_right), marks=marks)
+    length = math.dist(low_left, low_right) or 1.0
+    marks = tuple(
+        (
+            along(low_left, low_right, float(mark.at) / length),
+            along(high_left, high_right, float(mark.at) / length),
+        )
+        for mark in part.marks
+    )
+    return Placed(part, number, outline, (low_left, low_right), (high_left, high_right), marks=marks)
+
+
+def _level(part: Part, number: int, outline: Outline, marks: tuple[Line, ...] = ()) -> Placed:
+    """A piece that lies level: its upper edge is the inner one, and the outer one as long as the whole piece."""
+    low_left, low_right, high_right, high_left = outline
+    outer = (high_left[0], low_left[1]), (high_right[0], low_right[1])
+    return Placed(part, number, outline, (high_left, high_right), outer, marks=marks)
+
+
+def _uprights(part: Part, start: float, outline: Outline) -> tuple[Line, ...]:
+    """Marks across a board, which begins at `start` on the wall."""
+    bottom, top = outline[0][1], outline[3][1]
+    spots = (start + float(mark.at) for mark in part.marks)
+    return tuple(((x, bottom), (x, top)) for x in spots)

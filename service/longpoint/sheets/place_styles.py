@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import Part, PartKind
 from longpoint.geometry.sides import CasedSide, cased_sides
@@ -9,7 +11,9 @@ from longpoint.geometry.trim import HeadStyle
 from longpoint.sheets.drawing.shapes import Point
 
 STYLED = frozenset({PartKind.CORNER_BLOCK, PartKind.FILLET, PartKind.CAP, PartKind.MULL_CASING})
+BOARDS = frozenset({PartKind.STOOL, PartKind.APRON})
 Outline = tuple[Point, Point, Point, Point]
+"""Bottom left, bottom right, top right, top left; of a piece on a side, its inner edge and its outer edge back."""
 
 
 def over_fillet(built: Built) -> float:
@@ -94,3 +98,19 @@ def board_start(built: Built, part: Part) -> float:
         # A scarf laps by the board's thickness.
         reached += float(piece.overall) - float(piece.thickness)
     return start + before
+
+
+def board_outline(built: Built, part: Part) -> Outline:
+    """A stool seen by its nosing, or an apron under it, its ends cut back where they are angled."""
+    start = board_start(built, part)
+    end = start + float(part.overall)
+    if part.kind is PartKind.STOOL:
+        return upright_box(start, -float(part.thickness), end, 0.0)
+    top = -next((float(p.thickness) for p in built.parts if p.kind is PartKind.STOOL), 0.0)
+    low = top - float(part.width)
+    left, right = (float(part.width) * math.tan(math.radians(float(one.mitre))) for one in part.ends)
+    return (start + left, low), (end - right, low), (end, top), (start, top)
+
+
+def upright_box(left: float, bottom: float, right: float, top: float) -> Outline:
+    return (left, bottom), (right, bottom), (right, top), (left, top)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 from longpoint.geometry.inputs import Foot
 from longpoint.geometry.opening import Built
@@ -11,16 +11,19 @@ from longpoint.geometry.parts import PartKind
 from longpoint.geometry.value import Value
 from longpoint.sheets.drawing.canvas import Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension
+from longpoint.sheets.drawing.legend import list_pieces
 from longpoint.sheets.drawing.number import number_beside, number_upon
-from longpoint.sheets.drawing.shapes import Point, along, convex, shifted, unit
+from longpoint.sheets.drawing.shapes import Point, along, segment, shifted, unit
 from longpoint.sheets.drawing.style import Styling
-from longpoint.sheets.place import Placed, placed_parts
+from longpoint.sheets.place import Line, Placed, placed_parts
+from longpoint.sheets.place_behind import ON_THE_JAMB, RETURNS
 from longpoint.sheets.wording import Wording
 
 FLOOR_PAST = 10.0
 MOST_SCALE = 9.0
 """Drawing units to the inch past which a small opening is not blown up."""
-
+LEAST, THIN = 0.05, 4.0
+"""Drawing units: of a difference that shows, and of a piece too narrow for the full weight of line."""
 
 Paper = Callable[[Point], Point]
 
@@ -35,8 +38,23 @@ class Room(Value, frozen=True):
 ROOM = Room()
 
 
-def elevation(built: Built, wording: Wording, styling: Styling = Styling.THEMED, room: Room = ROOM) -> str:
-    """The elevation of one opening as SVG text."""
+def elevation(
+    built: Built,
+    wording: Wording,
+    styling: Styling = Styling.THEMED,
+    room: Room = ROOM,
+    *,
+    legend: bool = True,
+) -> str:
+    """The elevation of one opening as SVG text.
+
+    Args:
+        built: the opening.
+        wording: how lengths are written.
+        styling: where the look comes from.
+        room: how much room the opening may take.
+        legend: whether the pieces are listed under it; a page that lists them in a table needs no second list.
+    """
     placed = placed_parts(built)
     jamb = [(float(x), float(y)) for x, y in built.frame.vertices]
     every = [*jamb, *(p for one in placed for p in one.outline)]
@@ -48,24 +66,20 @@ def elevation(built: Built, wording: Wording, styling: Styling = Styling.THEMED,
     def paper(point: Point) -> Point:
         return (point[0] - left) * scale, (top - point[1]) * scale
 
-    for one in placed:
-        outline = tuple(paper(p) for p in one.outline)
-        if len(outline) > 2:
-            canvas.outline(outline, "piece", title=f"{one.number} {one.part.title}")
+    shown = [_on_paper(one, paper) for one in placed]
     frame = tuple(paper(p) for p in jamb)
-    canvas.outline(frame, "jamb", solid=False)
-    for start, end in zip(frame, (*frame[1:], frame[0]), strict=True):
-        canvas.lines.append(convex(start, end))
+    _pieces(canvas, shown, frame)
     middle = sum(p[0] for p in frame) / len(frame), sum(p[1] for p in frame) / len(frame)
     if built.opening.foot in (Foot.FLOOR, Foot.PLINTH):
         ground = top * scale
         canvas.line((-FLOOR_PAST, ground), ((right - left) * scale + FLOOR_PAST, ground), "heavy")
-    shown = [_on_paper(one, paper) for one in placed]
     _readings(canvas, built, frame, wording)
-    for what in _dimensions(shown, wording, middle):
-        dimension(canvas, what)
+    for group in _dimensions(shown, wording, middle):
+        any(dimension(canvas, what) for what in group)
     for one in shown:
         _number(canvas, one, middle)
+    if legend:
+        list_pieces(canvas, list(enumerate(built.parts, 1)), wording)
     mark = built.opening.mark
     pieces = "; ".join(
         f"{number} {part.title}, {wording.figure(part.overall)}" for number, part in enumerate(built.parts, 1)
@@ -73,38 +87,66 @@ def elevation(built: Built, wording: Wording, styling: Styling = Styling.THEMED,
     return canvas.svg(f"Elevation of {mark}", f"Seen from the room, to scale. {pieces}.", styling)
 
 
+def _pieces(canvas: Canvas, shown: list[Placed], frame: tuple[Point, ...]) -> None:
+    """What lies behind first, then what covers it, then the covered edges dashed, the marks and the opening."""
+    for one in sorted(shown, key=lambda one: one.hidden is None):
+        kind = "piece thin" if _breadth(one) < THIN else "piece"
+        # What was read inside the opening is dimensioned across a stop, which no text crosses all the same.
+        across = one.part.kind is PartKind.DOOR_STOP
+        canvas.outline(one.outline, kind, solid=not across, title=f"{one.number} {one.part.title}")
+        if across:
+            canvas.lines.append(segment(*one.inner))
+    for one in shown:
+        if one.hidden is not None:
+            canvas.line(*one.hidden, "hidden", keep_clear=False)
+        for mark in one.marks:
+            canvas.line(*mark, "centre", keep_clear=False)
+    canvas.outline(frame, "jamb", solid=False)
+    for start, end in zip(frame, (*frame[1:], frame[0]), strict=True):
+        canvas.lines.append(segment(start, end))
+
+
 def _on_paper(one: Placed, paper: Paper) -> Placed:
-    def edge(points: tuple[Point, Point] | None) -> tuple[Point, Point] | None:
-        return None if points is None else (paper(points[0]), paper(points[1]))
+    def edge(points: Line) -> Line:
+        return paper(points[0]), paper(points[1])
 
     return Placed(
-        one.part, one.number, tuple(paper(p) for p in one.outline), edge(one.inner), edge(one.outer)
+        one.part,
+        one.number,
+        tuple(paper(p) for p in one.outline),
+        edge(one.inner),
+        edge(one.outer),
+        None if one.hidden is None else edge(one.hidden),
+        tuple(edge(mark) for mark in one.marks),
     )
 
 
 def _number(canvas: Canvas, one: Placed, middle: Point) -> None:
+    """Upon the piece, else led from outside it to its middle; to a hidden one's edge, which is all that shows."""
     corners = len(one.outline)
     centre = sum(p[0] for p in one.outline) / corners, sum(p[1] for p in one.outline) / corners
-    if corners > 2 and number_upon(canvas, one.number, centre, _breadth(one)):
+    if one.hidden is None and number_upon(canvas, one.number, centre, _breadth(one)):
         return
-    inner = one.inner or (one.outline[0], one.outline[-1])
-    outer = one.outer or inner
+    inner, outer = one.inner, one.outer
     inwards = _inwards(one, centre, middle)
     across = along(*outer, 0.5)[0] - along(*inner, 0.5)[0], along(*outer, 0.5)[1] - along(*inner, 0.5)[1]
-    half = across[0] / 2, across[1] / 2
-    ways = [(inner, inwards, half), (outer, (-inwards[0], -inwards[1]), (-half[0], -half[1]))]
-    if one.part.kind in _BELOW:
+    share = 0.5 if one.hidden is None or one.part.kind in RETURNS else 0.15
+    inside, back = (across[0] * share, across[1] * share), (across[0] * -0.5, across[1] * -0.5)
+    ways = [(inner, inwards, inside), (outer, (-inwards[0], -inwards[1]), back)]
+    if one.part.kind in _FROM_OUTSIDE:
         ways.reverse()
+    if one.part.kind in RETURNS:
+        ways.pop()
     number_beside(canvas, one.number, ways)
 
 
-_BELOW = frozenset({PartKind.APRON, PartKind.APRON_RETURN, PartKind.PLINTH_BLOCK})
+_FROM_OUTSIDE = frozenset({PartKind.APRON, PartKind.PLINTH_BLOCK, PartKind.LEVELLING_STRIP, *RETURNS})
+_WITHOUT_DIMENSION = frozenset({PartKind.PLINTH_BLOCK, PartKind.LEVELLING_STRIP, *ON_THE_JAMB, *RETURNS})
+"""Said in the legend and the tables alone: lines for these would crowd out those of the pieces in view."""
 
 
 def _breadth(one: Placed) -> float:
     """How broad a piece is on paper at its narrower way."""
-    assert one.inner is not None
-    assert one.outer is not None
     a, b = along(*one.inner, 0.5), along(*one.outer, 0.5)
     direction = unit(*one.inner)
     across = abs((b[0] - a[0]) * -direction[1] + (b[1] - a[1]) * direction[0])
@@ -113,9 +155,7 @@ def _breadth(one: Placed) -> float:
 
 def _inwards(one: Placed, centre: Point, middle: Point) -> Point:
     """The direction across a piece that leads towards the middle of the opening."""
-    if one.part.kind is PartKind.APRON_RETURN:
-        return (-1.0, 0.0) if centre[0] < middle[0] else (1.0, 0.0)
-    direction = unit(*one.inner) if one.inner else (1.0, 0.0)
+    direction = unit(*one.inner)
     across = -direction[1], direction[0]
     towards = (middle[0] - centre[0]) * across[0] + (middle[1] - centre[1]) * across[1]
     return across if towards >= 0 else (-across[0], -across[1])
@@ -142,29 +182,42 @@ def _readings(canvas: Canvas, built: Built, frame: tuple[Point, ...], wording: W
         dimension(canvas, what)
 
 
-def _dimensions(shown: list[Placed], wording: Wording, middle: Point) -> list[Dimension]:
-    """Each piece's long edge, and its short one where they differ, nearest and shortest first."""
-    found: list[tuple[float, Dimension]] = []
-    for one in shown:
-        if one.outer is None or one.inner is None:
+def _dimensions(shown: list[Placed], wording: Wording, middle: Point) -> list[list[Dimension]]:
+    """Each piece's long edge, and its short one where they differ, shortest first.
+
+    Of the pieces along a curve or an octagon's head, one of each length stands for all: their dimensions come
+    together, from the middle of the head outwards, and the first that finds room is drawn.
+    """
+    found: list[tuple[bool, float, list[Dimension]]] = []
+    alike: dict[tuple[bool, str], list[Dimension]] = {}
+    for one in sorted(shown, key=lambda one: abs(one.outer[0][0] + one.outer[1][0] - 2 * middle[0])):
+        if one.part.kind in _WITHOUT_DIMENSION:
             continue
-        part = one.part
-        centre = along(along(*one.inner, 0.5), along(*one.outer, 0.5), 0.5)
-        inwards = _inwards(one, centre, middle)
-        away = -inwards[0], -inwards[1]
-        upright = part.kind is PartKind.PLINTH_BLOCK
-        if upright:
-            continue
-        long = Dimension(*one.outer, away, wording.figure(part.long_point))
-        found.append((math.dist(*one.outer), long))
-        short = wording.figure(part.short_point)
-        if short != long.text and part.kind is not PartKind.APRON:
-            feet = one.inner
-            # From the outer edge's line outwards, so that both dimensions stand clear of the piece.
-            off = _square_on(one.outer, feet, away)
-            found.append((math.dist(*feet), Dimension(off[0], off[1], away, short, feet=None)))
-    found.sort(key=lambda pair: pair[0])
-    return [what for _, what in found]
+        for is_long, (length, what) in zip((True, False), _of_piece(one, wording, middle), strict=False):
+            of_many = one.part.side.startswith("head ")
+            group = alike.setdefault((is_long, what.text), []) if of_many else []
+            group.append(what)
+            if len(group) == 1:
+                found.append((of_many, length, group))
+    # Those that can be drawn elsewhere come last.
+    found.sort(key=lambda one: one[:2])
+    return [group for _, _, group in found]
+
+
+def _of_piece(one: Placed, wording: Wording, middle: Point) -> Iterator[tuple[float, Dimension]]:
+    """Its long edge's length on paper and dimension, then its short edge's where that shows."""
+    part = one.part
+    centre = along(along(*one.inner, 0.5), along(*one.outer, 0.5), 0.5)
+    inwards = _inwards(one, centre, middle)
+    away = -inwards[0], -inwards[1]
+    long = Dimension(*one.outer, away, wording.figure(part.long_point))
+    yield math.dist(*one.outer), long
+    short = wording.figure(part.short_point)
+    # A board's short point may lie behind its face, where only its own drawing shows it.
+    if short != long.text and abs(math.dist(*one.inner) - math.dist(*one.outer)) > LEAST:
+        # From the outer edge's line outwards, so that both dimensions stand clear of the piece.
+        start, end = _square_on(one.outer, one.inner, away)
+        yield math.dist(*one.inner), Dimension(start, end, away, short)
 
 
 def _square_on(outer: tuple[Point, Point], inner: tuple[Point, Point], away: Point) -> tuple[Point, Point]:

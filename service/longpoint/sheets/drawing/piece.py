@@ -5,14 +5,15 @@ from __future__ import annotations
 import math
 from string import ascii_lowercase
 
-from longpoint.geometry.parts import CutKind, End, Part
+from longpoint.geometry.parts import CutKind, Cutout, End, Part
+from longpoint.lengths import Real
 from longpoint.sheets.drawing.canvas import SMALL_SIZE, Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension
 from longpoint.sheets.drawing.hatch import hatch
 from longpoint.sheets.drawing.lettering import width as text_width
-from longpoint.sheets.drawing.shapes import Point, box
+from longpoint.sheets.drawing.shapes import box
 from longpoint.sheets.drawing.style import Styling
-from longpoint.sheets.place import lying
+from longpoint.sheets.place import INNER_EDGES, lying
 from longpoint.sheets.wording import Wording, angle
 
 ACROSS, MOST_SCALE = 420.0, 40.0
@@ -35,17 +36,16 @@ def piece_drawing(part: Part, wording: Wording, styling: Styling = Styling.THEME
     for side, end in enumerate(part.ends):
         _through(canvas, part, end, side, scale)
     left, right = part.ends
-    outer = _edge(part, "outer", scale)
-    inner = _edge(part, "inner", scale)
-    _over(canvas, part, outer, wording)
-    _under(canvas, part, inner, wide, wording)
-    _across(canvas, part, corners, wide, wording)
+    _over(canvas, part, scale, wording)
+    _under(canvas, part, scale, wording)
+    _across(canvas, part, scale, wording)
     names = [_mark(canvas, index, float(mark.at) * scale, wide) for index, mark in enumerate(part.marks)]
     lines = [_end_line("left", left), _end_line("right", right)]
     lines += [
         f"{name}  {wording.figure(mark.at)} from the left end: {mark.name}"
         for name, mark in zip(names, part.marks, strict=True)
     ]
+    lines += [_cut_out_line(one, wording) for one in part.cutouts]
     bottom = canvas.bounds[3] + 6
     for row, words in enumerate(lines):
         canvas.words(words, -PAST_FENCE, bottom + (row + 0.7) * ROW, size=SMALL_SIZE + 1)
@@ -79,7 +79,8 @@ def _edge(part: Part, which: str, scale: float) -> tuple[float, float]:
     spots = []
     for end in part.ends:
         run = float(part.width) * math.tan(math.radians(float(end.mitre)))
-        spots.append(0.0 if end.long_edge == which or not end.mitre else run)
+        is_long = (end.long_edge in INNER_EDGES) == (which == "inner")
+        spots.append(0.0 if is_long or not end.mitre else run)
     return spots[0] * scale, (float(part.overall) - spots[1]) * scale
 
 
@@ -108,37 +109,73 @@ def _mark(canvas: Canvas, index: int, x: float, wide: float) -> str:
     return name
 
 
-def _over(canvas: Canvas, part: Part, outer: tuple[float, float], wording: Wording) -> None:
-    start, end = (outer[0], -FENCE), (outer[1], -FENCE)
-    text = wording.figure(part.long_point if any(e.long_edge for e in part.ends) else part.overall)
-    dimension(canvas, Dimension(start, end, UPWARD, text))
-    for index, one in enumerate(part.ends):
-        if one.notch is not None:
-            length = float(one.notch.length) * (outer[1] - outer[0]) / float(part.overall)
-            spots = (outer[0], outer[0] + length) if index == 0 else (outer[1] - length, outer[1])
-            dimension(
-                canvas,
-                Dimension((spots[0], -FENCE), (spots[1], -FENCE), UPWARD, wording.figure(one.notch.length)),
-            )
+def _over(canvas: Canvas, part: Part, scale: float, wording: Wording) -> None:
+    """The whole length; the notches' lengths; the short points where these lie against the fence."""
+    long = float(part.overall) * scale
+    for length, spot in zip(_notch_lengths(part), (0.0, long), strict=True):
+        if length is not None:
+            other = float(length) * scale if spot == 0.0 else long - float(length) * scale
+            start, end = sorted((spot, other))
+            _above(canvas, start, end, wording.figure(length))
+    if any(end.long_edge in INNER_EDGES and not end.notch for end in part.ends):
+        start, end = (_drawn_in(part, end) * scale for end in part.ends)
+        _above(canvas, start, long - end, wording.figure(part.short_point))
+    _above(canvas, 0.0, long, wording.figure(part.overall))
 
 
-def _under(canvas: Canvas, part: Part, inner: tuple[float, float], wide: float, wording: Wording) -> None:
-    if not any(end.mitre for end in part.ends):
+def _above(canvas: Canvas, start: float, end: float, text: str) -> None:
+    dimension(canvas, Dimension((start, -FENCE), (end, -FENCE), UPWARD, text))
+
+
+def _notch_lengths(part: Part) -> tuple[Real | None, Real | None]:
+    left, right = (end.notch.length if end.notch else None for end in part.ends)
+    return left, right
+
+
+def _drawn_in(part: Part, end: End) -> float:
+    """How far a mitre draws its end in by where it stops: the back edge, or the notch."""
+    wide = float(part.width)
+    if end.notch is not None:
+        wide -= float(end.notch.depth if end.notch.end_depth is None else end.notch.end_depth)
+    return wide * math.tan(math.radians(float(end.mitre)))
+
+
+def _under(canvas: Canvas, part: Part, scale: float, wording: Wording) -> None:
+    """The short points where these lie away from the fence, or at notches, over which their dimension has no room."""
+    if not any(end.mitre and (end.notch or end.long_edge not in INNER_EDGES) for end in part.ends):
         return
+    wide = float(part.width) * scale
+    start, end = _edge(part, "inner", scale)
+    if any(one.notch for one in part.ends):
+        start, end = (_drawn_in(part, one) * scale for one in part.ends)
+        end = float(part.overall) * scale - end
     dimension(
-        canvas,
-        Dimension((inner[0], wide), (inner[1], wide), DOWNWARD, wording.figure(part.short_point), tier=1),
+        canvas, Dimension((start, wide), (end, wide), DOWNWARD, wording.figure(part.short_point), tier=1)
     )
 
 
-def _across(canvas: Canvas, part: Part, corners: tuple[Point, ...], wide: float, wording: Wording) -> None:
-    """The width at the right end, and each notch's depth at its own."""
-    right = max(x for x, _ in corners)
-    dimension(canvas, Dimension((right, 0), (right, wide), RIGHTWARD, wording.figure(part.width), tier=1))
+def _across(canvas: Canvas, part: Part, scale: float, wording: Wording) -> None:
+    """The width at the right end, at both where it tapers, and each notch's depth at its own."""
+    right = float(part.overall) * scale
+    widths = [(right, RIGHTWARD, part.width)]
+    if part.taper is not None:
+        widths = [(0.0, LEFTWARD, part.taper[0]), (right, RIGHTWARD, part.taper[1])]
+    for x, away, width in widths:
+        if width:
+            text = wording.figure(width)
+            dimension(canvas, Dimension((x, 0), (x, float(width) * scale), away, text, tier=1))
     for x, away, end in ((0.0, LEFTWARD, part.ends[0]), (right, RIGHTWARD, part.ends[1])):
         if end.notch is not None:
-            depth = float(end.notch.depth) / float(part.width) * wide
+            depth = float(end.notch.depth) * scale
             dimension(canvas, Dimension((x, 0), (x, depth), away, wording.figure(end.notch.depth), tier=0))
+
+
+def _cut_out_line(one: Cutout, wording: Wording) -> str:
+    depth = wording.figure(one.depth)
+    if one.end_depth is not None:
+        depth += f" to {wording.figure(one.end_depth)}"
+    start, end = wording.figure(one.at), wording.figure(one.at + one.length)
+    return f"cut out of the outer edge from {start} to {end} from the left end, {depth} deep"
 
 
 def _described(part: Part, wording: Wording) -> str:

@@ -29,6 +29,7 @@ _RULES = (
     (".t", "fill:{text};font-family:{font};text-anchor:middle;white-space:pre"),
     (".s", "text-anchor:start"),
     (".piece", "fill:{wood};stroke:{ink};stroke-width:{line};stroke-linejoin:round"),
+    (".thin", "stroke-width:{fine}"),
     (".cut", "fill:{wood};stroke:{ink};stroke-width:{line};stroke-linejoin:miter"),
     (".waste", "fill:{waste};stroke:{dimension};stroke-width:{fine}"),
     (".blank", "fill:{paper};stroke:none"),
