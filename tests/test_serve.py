@@ -1,42 +1,18 @@
 """`python -m longpoint serve`: it starts, answers, logs JSON and stops when told to."""
 
 import json
-import os
-import re
 import signal
-import subprocess
-import sys
-from collections.abc import Iterator
-from contextlib import contextmanager
 
 import httpx
 
-
-@contextmanager
-def start(**variables: str) -> Iterator[subprocess.Popen[str]]:
-    """A server process, killed at the end whatever became of the test."""
-    process = subprocess.Popen(
-        [sys.executable, "-m", "longpoint", "serve", "--port", "0"],
-        stderr=subprocess.PIPE,
-        text=True,
-        env={"PATH": os.environ["PATH"], "PYTHONPATH": os.pathsep.join(sys.path), **variables},
-    )
-    try:
-        yield process
-    finally:
-        process.kill()
-        process.communicate()
+from serving import address, start
 
 
 def test_it_serves_until_told_to_stop_and_logs_json_alone():
     with start(LONGPOINT_DATABASE="") as process:
         assert process.stderr
-        lines = []
-        for line in process.stderr:
-            lines.append(line)
-            if found := re.search(r"running on (http://127\.0\.0\.1:\d+)", line):
-                break
-        with httpx.Client(base_url=found[1]) as client:  # type: ignore[index]
+        lines: list[str] = []
+        with httpx.Client(base_url=address(process, lines)) as client:
             answer = client.post("/v1/lengths", json={"lengths": ["34 1/2 in"]})
             assert answer.status_code == 200
             assert "server" not in answer.headers
@@ -55,12 +31,8 @@ def test_it_serves_until_told_to_stop_and_logs_json_alone():
 def test_the_most_talkative_log_holds_nothing_that_was_sent(sqlite_database):
     with start(LONGPOINT_DATABASE=sqlite_database, LONGPOINT_LOG_LEVEL="debug") as process:
         assert process.stderr
-        lines = []
-        for line in process.stderr:
-            lines.append(line)
-            if found := re.search(r"running on (http://127\.0\.0\.1:\d+)", line):
-                break
-        with httpx.Client(base_url=found[1]) as client:  # type: ignore[index]
+        lines: list[str] = []
+        with httpx.Client(base_url=address(process, lines)) as client:
             made = client.post("/v1/schedules?why=hush", json={"name": "hush", "unit": "in"})
             assert made.status_code == 201
             bearer = {"authorization": "Bearer lp_hush_hush"}

@@ -7,8 +7,9 @@ are made together: the phase then takes no more setups than it has settings.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 from itertools import zip_longest
+
+from msgspec.structs import replace
 
 from longpoint.geometry import Hand
 from longpoint.lengths import Fraction, Rounding

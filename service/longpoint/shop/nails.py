@@ -47,9 +47,12 @@ def nail_length(penny: int) -> Fraction:
     return Fraction(1, 2) + Fraction(penny, 4)
 
 
+_COMMON_LENGTHS = tuple((penny, nail_length(penny)) for penny in COMMON_SIZES)
+
+
 def shortest(needed: Fraction) -> int:
     """The smallest common size that is long enough; the longest where none is."""
-    return next((penny for penny in COMMON_SIZES if nail_length(penny) >= needed), LONGEST)
+    return next((penny for penny, length in _COMMON_LENGTHS if length >= needed), LONGEST)
 
 
 def too_short(nailing: Nailing) -> str:

@@ -10,7 +10,7 @@ from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.shop.arrange import Sequence, arrange, opening_by_opening, setups
 from longpoint.shop.cautions import AT_THE_SAW, CLAMP, SHARP_MITRE, SHORT_PIECE, SHORT_RIP, TAPER, Caution
 from longpoint.shop.house import BuiltOpening, CutList
-from longpoint.shop.operations import Operation, OperationKind, SawOrder, Setup, Tool
+from longpoint.shop.operations import Operation, OperationKind, SawOrder, Setting, Setup, Tool
 from longpoint.shop.steps import SawHabits, Step
 from longpoint.shop.sticks import WorkStick, work_sticks
 
@@ -86,19 +86,22 @@ class _Numbering:
 
     def number(self, steps: Sequence) -> tuple[tuple[Operation, ...], tuple[Setup, ...]]:
         operations: list[Operation] = []
-        made: list[Setup] = []
+        settings: list[Setting] = []
+        cuts: list[int] = []
         now: dict[Tool, int] = {}
         for step in steps:
             if self._needs_no_cut(step):
                 continue
             tool = step.setting.tool
-            if tool not in now or made[now[tool]].setting != step.setting:
-                now[tool] = len(made)
-                made.append(Setup(len(made) + 1, step.setting, 0))
-            setup = made[now[tool]]
-            made[now[tool]] = Setup(setup.number, setup.setting, setup.operations + 1)
-            operations.append(self._operation(len(operations) + 1, setup.number, step))
-        return tuple(operations), tuple(made)
+            if tool not in now or settings[now[tool]] != step.setting:
+                now[tool] = len(settings)
+                settings.append(step.setting)
+                cuts.append(0)
+            setup = now[tool]
+            cuts[setup] += 1
+            operations.append(self._operation(len(operations) + 1, setup + 1, step))
+        made = tuple(map(Setup, range(1, len(settings) + 1), settings, cuts))
+        return tuple(operations), made
 
     def _needs_no_cut(self, step: Step) -> bool:
         """The last blank of a section without waste is already there."""

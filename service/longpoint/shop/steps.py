@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from functools import lru_cache
 
 from longpoint.geometry import CutKind, End, Hand
 from longpoint.geometry.value import Value
@@ -33,8 +33,7 @@ class SawHabits(Value, frozen=True):
     angle_step: Fraction = Fraction(1, 10)
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(Value, frozen=True):
     """A cut and its setting.
 
     Attributes:
@@ -102,13 +101,19 @@ def stick_rip(stick: WorkStick) -> Iterator[Step]:
 
 def end_setting(end: End, habits: SawHabits) -> Setting:
     """How the saw is set for the end of a piece, its outer edge against the fence."""
-    mitre, bevel = angle(end.mitre, habits.angle_step), angle(end.bevel, habits.angle_step)
+    return _end_setting(end.mitre, end.swing, end.bevel, end.tilt, habits.angle_step)
+
+
+@lru_cache(maxsize=1024)
+def _end_setting(mitre: Real, swing: Hand | None, bevel: Real, tilt: Hand | None, step: Fraction) -> Setting:
+    """A house has few settings and many ends."""
+    turned, tilted = angle(mitre, step), angle(bevel, step)
     return Setting(
         Tool.MITRE_SAW,
-        swing=end.swing if mitre else None,
-        mitre=mitre,
-        tilt=end.tilt if bevel else None,
-        bevel=bevel,
+        swing=swing if turned else None,
+        mitre=turned,
+        tilt=tilt if tilted else None,
+        bevel=tilted,
     )
 
 

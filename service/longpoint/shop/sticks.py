@@ -9,10 +9,10 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
 from longpoint.geometry import Part
+from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.shop.house import CutList, ProfileStock, piece_key
 from longpoint.shop.operations import PieceName, Stick, StickPiece
@@ -21,8 +21,7 @@ from longpoint.stock import Layout, Placed
 ZERO = Fraction(0)
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Value, frozen=True):
     """One piece to make. Attributes: name; part; length, rip and taper, on the marks of the rounding."""
 
     name: PieceName
@@ -32,8 +31,7 @@ class Piece:
     taper: tuple[Fraction, Fraction] | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Blank:
+class Blank(Value, frozen=True):
     """Pieces parted from the stick together. Attributes: pieces and their places; length, on a mark."""
 
     pieces: tuple[Piece, ...]
@@ -45,8 +43,7 @@ class Blank:
         return len(self.pieces) > 1
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(Value, frozen=True):
     """A stretch of a stick between square cuts.
 
     Attributes:
@@ -69,8 +66,7 @@ class Section:
         return self.profile, self.stick, self.place
 
 
-@dataclass(frozen=True, slots=True)
-class WorkStick:
+class WorkStick(Value, frozen=True):
     """A stick with its sections and the stretches sawn out between them.
 
     Attributes:

@@ -21,7 +21,15 @@ from longpoint.api.http.operation import operation
 from longpoint.api.http.request import ApiRequest
 from longpoint.api.wire.cut_list import CutListOut, CutListRequest
 from longpoint.api.wire.sheets import ASKED, Asked
-from longpoint.api.write.sheet import FILE_HEADERS, SHEET_OFFERS, apart, file, sheet_reply, wanted_by
+from longpoint.api.write.sheet import (
+    FILE_HEADERS,
+    SHEET_OFFERS,
+    apart,
+    apart_if_long,
+    file,
+    sheet_reply,
+    wanted_by,
+)
 from longpoint.sheets import RECIPES, Job, Sheet, house_sticks
 
 
@@ -54,13 +62,14 @@ async def compute_cut_list(
         job = await job_of(request, data, Sheet.CUT_LIST, asked)
         return await apart(lambda: _drawn(job, asked, wanted))
     pool: PlanningPool = request.app.state.planning
-    found = CutListWork(data)
+    size = len(data.openings)
+    found = await apart_if_long(size, lambda: CutListWork(data))
     if isinstance(request, ApiRequest) and request.wanted == EVENTS:
-        answer: Any = cut_list_events(found, pool, data.planning_seconds, request)
+        answer: Any = cut_list_events(found, pool, data, request)
         return answer  # type: ignore[no-any-return]
     if found.open:
         await unless_gone(request, found.better(pool, lambda _index, _step: None))
-    return Reply(found.answer())
+    return Reply(await apart_if_long(size, found.answer))
 
 
 def _drawn(job: Job, asked: Asked, wanted: str) -> Reply[CutListOut]:

@@ -16,7 +16,9 @@ from longpoint.api.computed.planning_pool import PlanningPool
 from longpoint.api.http.errors import logged, problem_bytes
 from longpoint.api.http.negotiate import EVENTS
 from longpoint.api.http.problems import Problem
+from longpoint.api.wire.cut_list import CutListRequest
 from longpoint.api.wire.money import money
+from longpoint.api.write.sheet import apart_if_long
 from longpoint.stock import Progress
 
 _encode = msgspec.json.Encoder().encode
@@ -33,7 +35,7 @@ class ProgressOut(msgspec.Struct, frozen=True):
 
 
 def cut_list_events(
-    found: CutListWork, pool: PlanningPool, seconds: float, request: Request[Any, Any, Any]
+    found: CutListWork, pool: PlanningPool, data: CutListRequest, request: Request[Any, Any, Any]
 ) -> Stream:
     """A stream of `progress` events and one `answer` or `problem`; work ends when nobody reads it any more.
 
@@ -41,8 +43,8 @@ def cut_list_events(
         PlanningBusy: when too many requests wait already.
     """
     if found.open:
-        pool.refuse_when_full(seconds)
-    return _Events(_events(found, pool, request), headers={"vary": "accept"})
+        pool.refuse_when_full(data.planning_seconds)
+    return _Events(_events(found, pool, len(data.openings), request), headers={"vary": "accept"})
 
 
 class _Events(Stream):
@@ -53,7 +55,7 @@ class _Events(Stream):
 
 
 async def _events(
-    found: CutListWork, pool: PlanningPool, request: Request[Any, Any, Any]
+    found: CutListWork, pool: PlanningPool, openings: int, request: Request[Any, Any, Any]
 ) -> AsyncIterator[bytes]:
     told: asyncio.Queue[bytes | None] = asyncio.Queue()
 
@@ -71,7 +73,7 @@ async def _events(
         while (event := await told.get()) is not None:
             yield event
         await searching
-        yield _event("answer", found.answer())
+        yield _event("answer", await apart_if_long(openings, found.answer))
     except Problem as problem:
         yield _event("problem", problem_bytes(request.scope, problem))
     except Exception as failure:

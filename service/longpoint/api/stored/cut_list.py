@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import asyncio
 from typing import Annotated, Any
 
 import msgspec
@@ -29,6 +28,7 @@ from longpoint.api.wire.cut_list import CutListOut, CutListRequest, OpeningOut
 from longpoint.api.wire.lengths import LengthWriter, length_writer
 from longpoint.api.wire.schedule_work import PieceState, Place, ScheduleCutListOut, WrongPiece
 from longpoint.api.write.cut_list import cut_list_out
+from longpoint.api.write.sheet import apart
 from longpoint.schedules import items
 from longpoint.shop import Section, ShopSettings, work
 from longpoint.shop.house import CutList, cutting_jobs, piece_key
@@ -100,7 +100,7 @@ async def compute_schedule_cut_list(
         house = None if out is not None else await load_house(connection, schedule)
     if out is None and house is not None:
         done = await worked_out(house)
-        out = await asyncio.to_thread(schedule_cut_list_out, house, done, sections)
+        out = await apart(lambda: schedule_cut_list_out(house, done, sections))
         _recent.put((house.digest, sections), out)
     return Reply(out, status_code=200, headers={"etag": etag(request, tag)})  # type: ignore[arg-type]
 
@@ -145,7 +145,7 @@ async def worked_out(house: StoredHouse) -> WorkedOut:
     """
     done = _worked.get(house.digest)
     if done is None:
-        done = await asyncio.to_thread(work_out_stored, house)
+        done = await apart(lambda: work_out_stored(house))
         _worked.put(house.digest, done)
     return done
 
