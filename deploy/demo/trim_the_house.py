@@ -119,7 +119,7 @@ def name(part: dict[str, Any]) -> str:
     kind, side = part["kind"].replace("_", " "), part["side"]
     if side in ("left", "right"):
         return f"{side} {kind}"
-    return f"{kind}{side.removeprefix('head')}"
+    return kind if side in ("", "head") or kind.endswith(side) else f"{kind} {side}"
 
 
 def size(part: dict[str, Any]) -> str:
