@@ -37,7 +37,7 @@ def test_every_drawing_has_a_title_and_a_description_and_nothing_active(built: B
         assert drawing.description
         for one in drawing.root.iter():
             assert one.tag.rpartition("}")[2] in {
-                "svg", "title", "desc", "style", "line", "polygon", "path", "text", "circle",
+                "svg", "title", "desc", "style", "rect", "line", "polygon", "path", "text", "circle",
             }  # fmt: skip
             assert not [name for name in one.attrib if name.startswith("on") or "href" in name]
 

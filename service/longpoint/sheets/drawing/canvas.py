@@ -122,7 +122,9 @@ class Canvas:
             f'<svg xmlns="http://www.w3.org/2000/svg" class="lp" role="img" width="{across:.5g}" '
             f'height="{down:.5g}" viewBox="{x:.5g} {y:.5g} {across:.5g} {down:.5g}">'
             f"<title>{_safe(title)}</title><desc>{_safe(description)}</desc>"
-            f"{stylesheet(styling)}{''.join(self._back)}{''.join(self._front)}</svg>"
+            f"{stylesheet(styling)}"
+            f'<rect class="paper" x="{x:.5g}" y="{y:.5g}" width="{across:.5g}" height="{down:.5g}"/>'
+            f"{''.join(self._back)}{''.join(self._front)}</svg>"
         )
 
 

@@ -1,7 +1,8 @@
 """The look of the drawings: thin lines for what is there, thinner ones for what is said about it.
 
 Every colour and weight is a CSS variable with a default that prints well in one colour, so a page may set
-`--lp-ink` and the rest on the drawing or on anything around it. What tells things apart is line weight, dash
+`--lp-ink` and the rest on the drawing or on anything around it. Each drawing brings its own paper, so that one shown as
+an image can be read on a dark page, too. What tells things apart is line weight, dash
 and hatching, never colour.
 """
 
@@ -26,6 +27,7 @@ VARIABLES = {
 """Name (after `--lp-`) and default of each variable: colours, then line weights in drawing units."""
 
 _RULES = (
+    (".paper", "fill:{paper}"),
     (".t", "fill:{text};font-family:{font};text-anchor:middle;white-space:pre"),
     (".s", "text-anchor:start"),
     (".piece", "fill:{wood};stroke:{ink};stroke-width:{line};stroke-linejoin:round"),
