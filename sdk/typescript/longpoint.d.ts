@@ -704,7 +704,7 @@ export interface OfferOut {
   answer: string;
   /** what it means. */
   detail: string;
-  /** a JSON pointer into the opening, to the field that takes it up; null where none does, as for caulk. */
+  /** the field that takes it up, a JSON pointer into the opening or, for what a group's openings have together, into the cut list's body; null where no one field does, as for caulk: `detail` then says what does. It was tried: with that value the answer comes without the finding, a group's once every opening of it that is offered one has its own. */
   field: string | null;
   /** what to write there. */
   value: string | boolean | null;

@@ -26,6 +26,7 @@ class Job:
         fillet: height of what lies under a butted head.
         blocks: the corner blocks' parts by side, none where there are none.
         base: height above the first side of the line the legs stand on.
+        counted: whether its sides are counted rather than called legs and heads.
         taken_square: the joint gap the answer says it left by taking the corners as square.
     """
 
@@ -37,6 +38,7 @@ class Job:
     fillet: float
     blocks: dict[str, dict[str, Any]]
     base: float
+    counted: bool
     taken_square: float
 
     def inner(self, name: str) -> Line:
@@ -210,7 +212,7 @@ def _check_edges(piece: Piece, measure: Measure, misfits: Misfits) -> None:
 
 def _check_ends(job: Job, name: str, piece: Piece, misfits: Misfits) -> None:
     """Ends are named as they are installed, and the long point is on the edge it is said to be on."""
-    if name in ("left", "right"):
+    if name in ("left", "right") and not job.counted:
         lower, upper = sorted((piece.left, piece.right), key=lambda face: face.inner.imag)
         where = {"foot": lower, "head": upper}
     else:

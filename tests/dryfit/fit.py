@@ -94,8 +94,16 @@ def _job(request: dict[str, Any], answer: dict[str, Any], shape: Outline, measur
         fillet=float(inches(fillet["height"], unit)) if fillet and style == "butted" else 0.0,
         blocks={part["side"]: part for part in answer["parts"] if part["kind"] == "corner_block"},
         base=_base(request, answer, measure),
+        counted=_counted(request, shape),
         taken_square=_told_gap(answer["square_gap"]),
     )
+
+
+def _counted(request: dict[str, Any], shape: Outline) -> bool:
+    """Round a picture frame of other than four sides there are no legs, unless a curve springs from some."""
+    if request.get("foot_style") != "picture_frame" or len(shape.corners) == 4:
+        return False
+    return "leg_height" not in request["readings"]
 
 
 def _width(piece: Piece) -> float:

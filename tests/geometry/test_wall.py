@@ -17,7 +17,6 @@ from longpoint.geometry import (
     Casing,
     CutKind,
     End,
-    Finding,
     Foot,
     GeometryError,
     Hand,
@@ -202,21 +201,23 @@ def test_an_answer_without_the_reading_is_refused() -> None:
     assert {fault.code for fault in refused.value.faults} == {"wall-missing"}
 
 
-def _on_a_sill(answer: SillAnswer) -> tuple[Built, Finding]:
+def _on_a_sill(answer: SillAnswer) -> Built:
     base = opening(WINDOW, sill_answer=answer)
-    found = build_opening(replace(base, readings=replace(base.readings, sill=SillLevel(Hand.LEFT, F(3, 8)))))
-    return found, found.findings[0]
+    return build_opening(replace(base, readings=replace(base.readings, sill=SillLevel(Hand.LEFT, F(3, 8)))))
 
 
 def test_a_sill_out_of_level_is_shimmed() -> None:
-    found, finding = _on_a_sill(SillAnswer.SHIM)
+    found = _on_a_sill(SillAnswer.SHIM)
+    (finding,) = found.findings
     assert [offer.answer for offer in finding.offers] == ["shim", "tapered_strip"]
     assert finding.offers[0].figures == (("shim at the low end", F(3, 8)), ("shim at the middle", F(3, 16)))
     assert found.parts == build_opening(opening(WINDOW)).parts
 
 
 def test_or_carries_a_tapered_strip() -> None:
-    strip = part(_on_a_sill(SillAnswer.TAPERED_STRIP)[0], "levelling_strip")
+    found = _on_a_sill(SillAnswer.TAPERED_STRIP)
+    assert found.findings == ()
+    strip = part(found, "levelling_strip")
     assert (strip.overall, strip.taper) == (F("30.625"), (F(3, 8), F(0)))
 
 

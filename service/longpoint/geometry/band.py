@@ -7,7 +7,7 @@ from longpoint.geometry.joint import Reach, mitre, stand
 from longpoint.geometry.kernel import Corner, Frame
 from longpoint.geometry.parts import Part, PartKind
 from longpoint.geometry.piece import frame_piece
-from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.sides import CasedSide, called_by_number
 from longpoint.geometry.trim import Casing
 
 
@@ -33,7 +33,9 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: 
     start = _reach(opening, frame.corners[index - 1], me, before)
     finish = _reach(opening, frame.corners[index], me, after)
     meets = before.name, after.name
-    return frame_piece(opening.mark, PartKind.BACK_BAND, me, stock, frame.sides[index], start, finish, meets)
+    called = called_by_number(opening, len(sides), "back band", index)
+    jamb = frame.sides[index]
+    return frame_piece(opening.mark, PartKind.BACK_BAND, me, stock, jamb, start, finish, meets, called)
 
 
 def _reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:

@@ -7,7 +7,7 @@ from longpoint.geometry.joint import casing_reach
 from longpoint.geometry.kernel import ZERO, Frame
 from longpoint.geometry.parts import Part, PartKind
 from longpoint.geometry.piece import frame_piece
-from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.sides import CasedSide, called_by_number
 from longpoint.lengths import Fraction
 
 _KINDS = {"right": PartKind.CASING_LEG, "left": PartKind.CASING_LEG, "sill": PartKind.CASING_SILL}
@@ -28,9 +28,9 @@ def _piece(
     start = casing_reach(opening, frame.corners[index - 1], me, before, rises[index - 1])
     finish = casing_reach(opening, frame.corners[index], me, after, rises[index])
     kind = _KINDS.get(me.name, PartKind.CASING_HEAD)
-    return frame_piece(
-        opening.mark, kind, me, me.casing, frame.sides[index], start, finish, (before.name, after.name)
-    )
+    meets = before.name, after.name
+    called = called_by_number(opening, len(sides), "casing", index)
+    return frame_piece(opening.mark, kind, me, me.casing, frame.sides[index], start, finish, meets, called)
 
 
 def _rises(opening: Opening, corners: int) -> tuple[Fraction, ...]:

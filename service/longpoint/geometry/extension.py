@@ -6,7 +6,7 @@ from longpoint.geometry.inputs import Opening
 from longpoint.geometry.joint import Reach, mitre, stand, under_head
 from longpoint.geometry.kernel import ZERO, Corner, Frame, meet, saw_angle
 from longpoint.geometry.parts import CutKind, End, Hand, Part, PartKind, Step
-from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.sides import CasedSide, called_by_number
 from longpoint.geometry.trim import BoxCorners, Casing, JambExtension
 from longpoint.lengths import Fraction, Real
 
@@ -50,7 +50,9 @@ def _board(
     start = _reach(opening, frame.corners[index - 1], me, before, extension.corners)
     finish = _reach(opening, frame.corners[index], me, after, extension.corners)
     jamb = frame.sides[index]
-    starts_at, finishes_at = _LEG_ENDS.get(me.name, (before.name, after.name))
+    called = called_by_number(opening, len(sides), "jamb extension", index)
+    meets = before.name, after.name
+    starts_at, finishes_at = meets if called else _LEG_ENDS.get(me.name, meets)
     inner, outer = jamb + start.inner + finish.inner, jamb + start.outer + finish.outer
     return Part(
         kind=PartKind.JAMB_EXTENSION,
@@ -78,6 +80,7 @@ def _board(
         ),
         taper=None if widths[0] == widths[1] else widths,
         notes=(TO_NOTHING,) if min(widths) == 0 else (),
+        called=called,
     )
 
 

@@ -14,7 +14,7 @@ class Offer(Value, frozen=True):
     Attributes:
         answer: a stable name, "shorten_horn".
         detail: what it means, in words.
-        field: the opening's field that takes it up; () where no field does, as for caulk.
+        field: the opening's field that takes it up; () where no field of its own does, as for caulk.
         value: what to write there: a length, a word or True.
         figures: lengths and angles that go with it, each with its name.
     """
@@ -35,6 +35,7 @@ class Finding(Value, frozen=True):
         detail: what was found.
         amount: how much it is, inches.
         offers: what can be done, the least work first.
+        by: what is in the way, where a side may have two of a kind: "neighbour" or "".
     """
 
     code: str
@@ -42,3 +43,4 @@ class Finding(Value, frozen=True):
     detail: str
     amount: Real
     offers: tuple[Offer, ...]
+    by: str = ""

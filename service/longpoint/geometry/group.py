@@ -6,7 +6,7 @@ from msgspec.structs import replace
 
 from longpoint.geometry.apron import apron_parts
 from longpoint.geometry.checks import check_stool
-from longpoint.geometry.faults import Faults
+from longpoint.geometry.faults import Faults, GeometryError
 from longpoint.geometry.findings import Finding, Offer
 from longpoint.geometry.inputs import Foot, Mull, Opening, PlumbSides, Readings
 from longpoint.geometry.kernel import ZERO, Frame, rectangle
@@ -231,18 +231,33 @@ def _heads(members: tuple[Built, ...], heads: tuple[Fraction, ...]) -> tuple[Fin
     if amount == 0:
         return ()
     offers: list[Offer] = []
+    several = sum(edge != highest for edge in edges) > 1
+    rest = "; nothing is out of line once every head that lies lower is set so" if several else ""
     for number, (member, edge) in enumerate(zip(members, edges, strict=True)):
         reveal = _head_reveal(member) + highest - edge
         mark = member.opening.mark
         if edge != highest and reveal < member.opening.readings.jamb_thickness:
-            detail = f"Set the head of {mark} {spoken(highest - edge)} higher on its jamb, to line up with the highest."
+            up = spoken(highest - edge)
+            detail = f"Set the head of {mark} {up} higher on its jamb, to line up with the highest{rest}."
             field = ("openings", number, "reveals", "head")
-            offers.append(Offer("line_up_head", detail, field, reveal, (("head reveal", reveal),)))
+            offer = Offer("line_up_head", detail, field, reveal, (("head reveal", reveal),))
+            offers.append(_tried(member.opening, offer))
         elif edge != highest:
             detail = f"The jamb of {mark} is too thin to line up by its reveal: fur its head down."
             offers.append(Offer("fur_head", detail, (), None, (("still to go", highest - edge),)))
     detail = f"The heads lie up to {spoken(amount)} out of line."
     return (Finding("heads-out-of-line", "", detail, amount, tuple(offers)),)
+
+
+def _tried(opening: Opening, offer: Offer) -> Offer:
+    """The offer, without its field where its opening cannot be built with it."""
+    own = replace(opening, reveals=replace(opening.reveals, head=offer.value))
+    try:
+        build_opening(own, Pieces.CASING)
+    except GeometryError as error:
+        why = f"It cannot be sent as things are: {error.faults[0].detail}"
+        return replace(offer, detail=f"{offer.detail} {why}", field=(), value=None)
+    return offer
 
 
 def _head_reveal(member: Built) -> Fraction:

@@ -24,6 +24,7 @@ def obstruction_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide,
     ):
         if room is not None:
             found += _beside(opening, name, side, room, at_base)
+            found += _head_beside(opening, name, side, room)
     for name, side, gap in (
         ("left", sides[-1], clear.left_neighbour),
         ("right", sides[1], clear.right_neighbour),
@@ -76,6 +77,35 @@ def _beside(opening: Opening, name: str, side: CasedSide, room: Fraction, at_bas
     return [*found, Finding("horn-collides", name, detail, over, offers)]
 
 
+def _block_edge(opening: Opening, side: CasedSide) -> Fraction:
+    """Where a corner block ends that is centred on a side's casing; nought without one."""
+    trim = opening.trim
+    if trim.head_style is not HeadStyle.CORNER_BLOCKS or trim.corner_block is None:
+        return ZERO
+    return (side.reveal + side.outer + trim.corner_block.width) / 2
+
+
+def _head_beside(opening: Opening, name: str, side: CasedSide, room: Fraction) -> list[Finding]:
+    """What runs past the leg at its head: corner blocks, a butted head, a fillet, a cap."""
+    trim = opening.trim
+    if side.casing is None:
+        return []
+    past = [_block_edge(opening, side)]
+    if trim.head_style is HeadStyle.BUTTED:
+        strips = (strip.overhang for strip in (trim.fillet, trim.cap) if strip is not None)
+        past += [side.outer + overhang for overhang in (trim.overhang, *strips)]
+    over = max(past) - room
+    if over <= 0 or max(past) <= side.edge:
+        return []
+    detail = f"What runs past the {name} leg at its head would run {spoken(over)} past the room there is."
+    stop = Offer(
+        "stop_head_short",
+        f"Cut it off {spoken(room)} from the jamb and butt it to what is there, or take trim of less overhang or a "
+        "smaller block: a matter of the trim.",
+    )
+    return [Finding("head-overhang-collides", name, detail, over, (stop,))]
+
+
 def _rip(name: str, side: CasedSide, room: Fraction) -> tuple[Offer, ...]:
     casing = side.casing
     assert casing is not None
@@ -112,8 +142,10 @@ def _neighbour(name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
         offers = (
             Offer(
                 "share_mull_casing",
-                "Trim the two as lights of one opening, with one mull casing between them and a reveal at each edge.",
-                ("readings", "mulls"),
+                "Trim the two as lights of one opening, with one mull casing between them and a reveal at each edge: "
+                "a matter of both, sent as one opening with its `lights` and `mull_widths` and a trim of that "
+                "`mull_casing`.",
+                (),
                 None,
                 (("mull width", gap), ("mull casing width", shared), ("reveal at each edge", side.reveal)),
             ),
@@ -123,7 +155,7 @@ def _neighbour(name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
         rip = f"Rip the {name} casing, and the neighbour's alike, so that their edges meet."
         offers = (*offers, Offer("rip_casing", rip, ("widths", name), half, (("rip width", half),)))
     detail = f"The {name} casing and the neighbour's would overlap by {spoken(over)}."
-    return [Finding("casing-collides", name, detail, over, offers)]
+    return [Finding("casing-collides", name, detail, over, offers, by="neighbour")]
 
 
 def _above(opening: Opening, head: CasedSide, room: Fraction) -> list[Finding]:
@@ -131,7 +163,7 @@ def _above(opening: Opening, head: CasedSide, room: Fraction) -> list[Finding]:
     strips = ZERO
     if trim.head_style is HeadStyle.BUTTED:
         strips = (trim.fillet.height if trim.fillet else ZERO) + (trim.cap.height if trim.cap else ZERO)
-    over = head.edge + strips - room
+    over = max(head.edge + strips, _block_edge(opening, head)) - room
     if over <= 0 or head.casing is None:
         return []
     width = head.outer - head.reveal - over
@@ -146,7 +178,7 @@ def _above(opening: Opening, head: CasedSide, room: Fraction) -> list[Finding]:
 def _below(opening: Opening, base: CasedSide, room: Fraction) -> list[Finding]:
     stool, apron = opening.trim.stool, opening.trim.apron
     if opening.foot is Foot.PICTURE_FRAME:
-        over = base.edge - room
+        over = max(base.edge, _block_edge(opening, base)) - room
         if over <= 0:
             return []
         width = base.outer - base.reveal - over

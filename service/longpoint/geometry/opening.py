@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from enum import Flag, auto
 
+from msgspec.structs import replace
+
 from longpoint.geometry.apron import apron_parts
 from longpoint.geometry.arch import curve
 from longpoint.geometry.band import back_band_parts
@@ -30,6 +32,7 @@ from longpoint.geometry.inputs import (
 from longpoint.geometry.kernel import ALL_SQUARE, Frame
 from longpoint.geometry.mull import mull_parts
 from longpoint.geometry.obstructions import obstruction_findings
+from longpoint.geometry.offers import tried
 from longpoint.geometry.parts import Part
 from longpoint.geometry.shapes import frame_of
 from longpoint.geometry.sides import CasedSide, cased_sides
@@ -81,6 +84,16 @@ def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
     Raises:
         GeometryError: with every fault found.
     """
+    built = _built(opening, wanted)
+    if not built.findings:
+        return built
+    return replace(
+        built, findings=tried(opening, built.findings, lambda changed: _built(changed, wanted).findings)
+    )
+
+
+def _built(opening: Opening, wanted: Pieces) -> Built:
+    """The opening worked out, none of its offers tried yet."""
     faults = Faults()
     frame, gap, notes = _settled_frame(opening, faults)
     check_trim(opening, frame, faults, stands_on_stool=Pieces.STOOL in wanted)

@@ -154,6 +154,7 @@ class Part(Value, frozen=True):
         marks: layout marks.
         how: how each figure was computed.
         notes: what the person should know of this piece.
+        called: its name in words, where its kind and its side do not make it: a side of an octagon is no leg.
     """
 
     kind: PartKind
@@ -172,6 +173,7 @@ class Part(Value, frozen=True):
     notes: tuple[str, ...] = ()
     taper: tuple[Real, Real] | None = None
     cutouts: tuple[Cutout, ...] = ()
+    called: str = ""
 
     @property
     def key(self) -> str:
@@ -180,7 +182,9 @@ class Part(Value, frozen=True):
 
     @property
     def title(self) -> str:
-        """The part's name in words: "left casing leg", "casing head 2", "stool"."""
+        """The part's name in words: "left casing leg", "casing head 2", "casing side 3", "stool"."""
+        if self.called:
+            return self.called
         kind = self.kind.replace("_", " ")
         if self.kind is PartKind.CASING_HEAD and self.side.startswith("head "):
             return f"casing {self.side}"

@@ -26,6 +26,7 @@ def frame_piece(
     start: Reach,
     finish: Reach,
     meets: tuple[str, str],
+    called: str = "",
 ) -> Part:
     """A piece of casing, or of what is mitred like it, along one side.
 
@@ -37,13 +38,14 @@ def frame_piece(
         jamb: length of that side of the jamb.
         start, finish: how far it reaches past the corners it starts and finishes at.
         meets: the sides it meets there.
+        called: its name in words, where it is one of many sides rather than a leg or a head.
     """
     inner = jamb + start.inner + finish.inner
     outer = jamb + start.outer + finish.outer
     over_start = max(start.outer, start.inner)
     over_finish = max(finish.outer, finish.inner)
     # Other ends go by the side they meet: along a head of many pieces some stand upright or lean outwards.
-    starts_at, finishes_at = _LEG_ENDS.get(me.name, meets)
+    starts_at, finishes_at = meets if called else _LEG_ENDS.get(me.name, meets)
     # Outer edge against the fence puts the end a side finishes at on the saw's left.
     ends = (
         _end(finishes_at, Hand.LEFT, finish, stock.width),
@@ -69,6 +71,7 @@ def frame_piece(
         marks=_marks(me.name, jamb, over_finish),
         how=_how(me, jamb, start, finish),
         notes=_notes(me, ends),
+        called=called,
     )
 
 

@@ -64,13 +64,30 @@ def _quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
     return frame
 
 
+_FOUR = ("bottom right", "top right", "top left", "bottom left")
+_THREE = ("bottom right", "top", "bottom left")
+
+
+def corner_name(number: int, corners: int) -> str:
+    """A corner in words, the base's right-hand one being number nought: "top right corner".
+
+    Where there are many it goes by its sides, counted from the base as they are read.
+    """
+    if corners == len(_THREE):
+        return f"{_THREE[number]} corner"
+    if corners <= len(_FOUR):
+        return f"{_FOUR[number]} corner"
+    return f"corner between sides {number + 1} and {(number + 1) % corners + 1}"
+
+
 def check_corners(corners: tuple[Corner, ...], path: tuple[str | int, ...], faults: Faults) -> None:
-    for number, each in enumerate(corners, 1):
+    for number, each in enumerate(corners):
         if not LEAST_ANGLE <= each.degrees <= GREATEST_ANGLE:
             faults.add(
                 path,
                 "angle-out-of-range",
-                f"Corner {number} comes to {float(each.degrees):.2f} degrees; casing is computed for "
+                f"The {corner_name(number, len(corners))} comes to {float(each.degrees):.2f} degrees; "
+                "casing is computed for "
                 f"interior angles of {LEAST_ANGLE} to {GREATEST_ANGLE}. Measure again.",
             )
 
@@ -93,8 +110,8 @@ def _polygon(shape: Polygon, faults: Faults) -> Frame | None:
             faults.add(
                 ("readings", "angles", number),
                 "not-convex" if angle >= 180 else "angle-out-of-range",
-                f"An interior angle of {float(angle):g} degrees cannot be cased here: every corner must be "
-                f"between {LEAST_ANGLE} and {GREATEST_ANGLE} degrees, the opening convex.",
+                f"The {corner_name(number, len(sides))} has {float(angle):g} degrees and cannot be cased: every "
+                f"corner must be between {LEAST_ANGLE} and {GREATEST_ANGLE} degrees, the opening convex.",
             )
     if len(faults.found) > before:
         return None

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import NO_WIDTHS, Foot, Opening, WallAnswer
+from longpoint.geometry.inputs import NO_WIDTHS, Arch, Foot, Opening, Polygon, WallAnswer
 from longpoint.geometry.kernel import ZERO, Frame, meet
 from longpoint.geometry.trim import Casing
 from longpoint.geometry.value import Value
@@ -62,6 +62,22 @@ def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
         )
     sides.append(_cased(opening, "left", own.left, trim.casing, "left", count - 1))
     return tuple(sides)
+
+
+def called_by_number(opening: Opening, sides: int, what: str, index: int) -> str:
+    """A side's piece by its number from the base, anticlockwise as sides are read; "" where legs and heads are named.
+
+    Round a picture frame of any other shape than four sides there are neither.
+    """
+    shape = opening.readings.shape
+    curve_on_base = isinstance(shape, Arch) and shape.spring_height == 0
+    if (
+        opening.foot is not Foot.PICTURE_FRAME
+        or sides == 4
+        or not (isinstance(shape, Polygon) or curve_on_base)
+    ):
+        return ""
+    return f"{what} side {index + 1}"
 
 
 def _extended(opening: Opening, index: int) -> bool:

@@ -10,7 +10,10 @@ from longpoint.geometry.sides import CasedSide, spread
 from longpoint.geometry.trim import Stool, StoolEnds
 from longpoint.lengths import Fraction, Real, spoken
 
-TWO_DEPTHS = "The two depths differ: ripped to the deeper one; each horn's notch keeps its own depth."
+TWO_DEPTHS = (
+    "The two depths differ: ripped to the deeper one; each horn's notch keeps its own depth, so at the {shallow} end "
+    "the nosing stands {by} further off the wall."
+)
 SCRIBED = "Each notch leaves its scribe allowance: hold the stool to the wall, scribe, and cut to the line."
 RETURNED = "Saw the notches first; mitre each horn from its front corner and stop at the notch."
 OUT_OF_PLANE = (
@@ -186,8 +189,10 @@ def _notes(opening: Opening) -> tuple[str, ...]:
     stool, readings = opening.trim.stool, opening.readings
     assert stool is not None
     notes: list[str] = []
-    if readings.left_depth != readings.right_depth:
-        notes.append(TWO_DEPTHS)
+    left, right = readings.left_depth, readings.right_depth
+    if left is not None and right is not None and left != right:
+        shallow = "left" if left < right else "right"
+        notes.append(TWO_DEPTHS.format(shallow=shallow, by=spoken(abs(left - right))))
     if readings.left_horn_depth is not None or readings.right_horn_depth is not None:
         notes.append(OUT_OF_PLANE)
     if stool.scribe:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from longpoint.geometry.findings import Finding, Offer
-from longpoint.geometry.inputs import Foot, Opening, WallAnswer
+from longpoint.geometry.inputs import Foot, Opening, SillAnswer, WallAnswer
 from longpoint.geometry.kernel import ZERO, Frame
 from longpoint.geometry.lean import lean_degrees
 from longpoint.geometry.parts import End, Hand, Part, PartKind, Step
@@ -111,11 +111,14 @@ def sill_findings(opening: Opening) -> tuple[Finding, ...]:
     sill = opening.readings.sill
     if sill is None or sill.by == 0 or opening.foot is not Foot.STOOL:
         return ()
+    if opening.sill_answer is SillAnswer.TAPERED_STRIP:
+        return ()  # an answer that was taken up
     shim = Offer(
         "shim",
-        f"Shim the stool by {spoken(sill.by)} at its {sill.low} end and half of that at the middle.",
-        ("sill_answer",),
-        "shim",
+        f"Shim the stool by {spoken(sill.by)} at its {sill.low} end and half of that at the middle: taken for granted "
+        "unless another answer is sent.",
+        (),
+        None,
         (("shim at the low end", sill.by), ("shim at the middle", sill.by / 2)),
     )
     strip = Offer(

@@ -435,8 +435,10 @@ class OfferOut(Result, frozen=True, kw_only=True):
     Attributes:
         answer: its name.
         detail: what it means.
-        field: a JSON pointer into the opening, to the field that takes it up; null where none does, as for
-            caulk.
+        field: the field that takes it up, a JSON pointer into the opening or, for what a group's openings
+            have together, into the cut list's body; null where no one field does, as for caulk: `detail` then
+            says what does. It was tried: with that value the answer comes without the finding, a group's once
+            every opening of it that is offered one has its own.
         value: what to write there.
         figures: the lengths, and the angles in degrees, that go with it.
     """

@@ -8,8 +8,6 @@ from longpoint.api.wire.lengths import LengthOut, LengthWriter
 from longpoint.geometry import Finding, Offer
 from longpoint.lengths import Fraction, Real, Unit, tape
 
-FINEST = 64
-
 
 class OfferOut(msgspec.Struct, frozen=True):
     """One of the trade's answers.
@@ -17,7 +15,10 @@ class OfferOut(msgspec.Struct, frozen=True):
     Attributes:
         answer: its name.
         detail: what it means.
-        field: a JSON pointer into the opening, to the field that takes it up; null where none does, as for caulk.
+        field: the field that takes it up, a JSON pointer into the opening or, for what a group's openings have
+            together, into the cut list's body; null where no one field does, as for caulk: `detail` then says what
+            does. It was tried: with that value the answer comes without the finding, a group's once every opening of
+            it that is offered one has its own.
         value: what to write there.
         figures: the lengths, and the angles in degrees, that go with it.
     """
@@ -61,10 +62,10 @@ def _offer_out(offer: Offer, write: LengthWriter) -> OfferOut:
 
 
 def _value(value: Real | str | bool | None, unit: Unit) -> str | bool | None:
-    """What the field takes: a length exactly, or cut down to a 64th of an inch where it is irrational."""
+    """What the field takes: a length exactly."""
     if value is None or isinstance(value, str | bool):
         return value
-    return tape(Fraction(int(value * FINEST), FINEST) if isinstance(value, float) else value, unit)
+    return tape(Fraction(value), unit)
 
 
 def _figure(name: str, value: Real, write: LengthWriter) -> str:

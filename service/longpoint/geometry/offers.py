@@ -1,0 +1,64 @@
+"""Every answer offered is tried: one whose field cannot be sent as things are, or would not settle it, says so."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from msgspec.structs import replace
+
+from longpoint.geometry.faults import GeometryError
+from longpoint.geometry.findings import Finding, Offer
+from longpoint.geometry.inputs import Opening, SillAnswer, WallAnswer
+from longpoint.lengths import Fraction
+
+# A length in a field is cut down to what a tape reads, so that it clears what is in the way.
+FINEST = 64
+
+Look = Callable[[Opening], tuple[Finding, ...]]
+"""Works an opening out anew and gives what is found of it."""
+
+
+def tried(opening: Opening, findings: tuple[Finding, ...], look: Look) -> tuple[Finding, ...]:
+    """The same findings, each offer's field kept only where sending it gives an answer without that finding.
+
+    Args:
+        opening: as it was given.
+        findings: what was found of it.
+        look: raises GeometryError when an opening cannot be built.
+    """
+    return tuple(
+        replace(finding, offers=tuple(_tried(opening, finding, offer, look) for offer in finding.offers))
+        for finding in findings
+    )
+
+
+def _tried(opening: Opening, finding: Finding, offer: Offer, look: Look) -> Offer:
+    if not offer.field:
+        return offer
+    if isinstance(offer.value, float):
+        offer = replace(offer, value=Fraction(int(offer.value * FINEST), FINEST))
+    try:
+        after = look(with_offer(opening, offer))
+    except GeometryError as error:
+        return _without_field(offer, f"It cannot be sent as things are: {error.faults[0].detail}")
+    if any((one.code, one.side, one.by) == (finding.code, finding.side, finding.by) for one in after):
+        return _without_field(offer, "It does not settle it alone, so there is no one field to send.")
+    return offer
+
+
+def _without_field(offer: Offer, why: str) -> Offer:
+    return replace(offer, detail=f"{offer.detail} {why}", field=(), value=None)
+
+
+def with_offer(opening: Opening, offer: Offer) -> Opening:
+    """The opening with an offer taken up."""
+    match offer.field:
+        case (("widths" | "horns" | "reveals") as group, str(side)):
+            return replace(opening, **{group: replace(getattr(opening, group), **{side: offer.value})})
+        case ("wall_answer",):
+            return replace(opening, wall_answer=WallAnswer(str(offer.value)))
+        case ("sill_answer",):
+            return replace(opening, sill_answer=SillAnswer(str(offer.value)))
+        case ("without_apron",):
+            return replace(opening, without_apron=True)
+    raise ValueError(f"no opening takes up {offer.field}")
