@@ -81,6 +81,25 @@ def test_a_sheet_opens_quietly_and_its_drawings_are_clear(browser: Browser, shee
     assert browser.run(OVERLAPS) == []
 
 
+# In the page: figures that are broken over lines, and columns of letters where a word should be.
+BROKEN = """
+[...document.querySelectorAll('td, th')].flatMap(cell => {
+  const range = document.createRange();
+  range.selectNodeContents(cell);
+  const lines = new Set([...range.getClientRects()].map(r => Math.round(r.top))).size;
+  const words = cell.textContent.trim().split(/\\s+/).length;
+  return (cell.classList.contains('n') && cell.tagName == 'TD' && lines > 1) || lines > words ? [cell.outerHTML] : [];
+})
+"""
+
+
+@pytest.mark.parametrize("width", [390, 1200])
+@pytest.mark.parametrize("sheet", SHEETS, ids=lambda sheet: sheet.__name__)
+def test_no_figure_and_no_word_of_a_table_is_broken(browser: Browser, sheet: object, width: int) -> None:
+    browser.show(html(sheet(job(OPENINGS)), Wording()), width)  # type: ignore[operator]
+    assert browser.run(BROKEN) == []
+
+
 @pytest.mark.parametrize("sheet", SHEETS, ids=lambda sheet: sheet.__name__)
 def test_a_sheet_fits_a_phone(browser: Browser, sheet: object) -> None:
     browser.show(html(sheet(job(OPENINGS)), Wording()), width=390)  # type: ignore[operator]

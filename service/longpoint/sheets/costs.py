@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from longpoint.sheets.document import Block, Cell, Column, Document, Money, Notes, Number, Rows, Table
 from longpoint.sheets.job import Job
-from longpoint.sheets.wording import time, words
+from longpoint.sheets.wording import time, unit_words, words
 from longpoint.shop import CostSheet, CostTotals, Hours
 
 LINES = (Column("Line", "line", 6), Column("Cost", "cost"))
@@ -20,8 +20,8 @@ OPENINGS = (Column("Opening", "opening", 3), Column("Room", "room", 5), *MONEY)
 ROOMS = (Column("Room", "room", 5), Column("Openings", "openings", 1), *MONEY)
 WORK = (
     Column("Work", "work", 4),
-    Column("How much", "quantity", 1),
-    Column("Of", "unit", 2),
+    Column("Amount", "quantity", 1),
+    Column("Unit", "unit", 2),
     Column("Time", "time", 3),
     Column("Minutes", "minutes", 1),
 )
@@ -105,7 +105,7 @@ def _work(hours: Hours) -> Table:
         (
             words(one.operation),
             Number(one.quantity),
-            one.unit,
+            unit_words(one.unit),
             time(one.minutes),
             Number(one.minutes),
         )

@@ -29,12 +29,12 @@ from longpoint.sheets.rows import stick_rows
 from longpoint.shop.house import CutList
 
 BUY = (
-    Column("Got", "got", 1),
+    Column("Profile", "profile", 9),
     Column("Sticks", "quantity", 1),
     Column("Length", "length"),
-    Column("Profile", "profile", 9),
     Column("Each", "price"),
     Column("Together", "cost"),
+    Column("Got", "got", 1),
 )
 PIECES = (
     Column("Piece", "piece"),
@@ -51,7 +51,7 @@ PIECES = (
 UNPLANNED = "No stock was given for {}, so its pieces are on no stick."
 UPRIGHT, SIDEWAYS = 560.0, 780.0
 """How wide the longest stick is drawn on a sheet of each kind."""
-STICKS_TO_A_PICTURE = 8
+STICKS_TO_A_PICTURE = 4
 """So that a picture of many sticks can break across pages."""
 
 
@@ -79,17 +79,17 @@ def buy_table(cut_list: CutList) -> Table:
                 lengths[plan.profile, layout.stick] = layout.length
     rows: list[tuple[Cell, ...]] = [
         (
-            Tick(),
+            profile,
             count,
             Length(lengths[profile, stick], stick=True),
-            profile,
             Money(price),
             Money(price * count),
+            Tick(),
         )
         for (profile, stick, price), count in bought.items()
     ]
     cents = sum(price * count for (_, _, price), count in bought.items())
-    total: tuple[Cell, ...] = ("", sum(bought.values()), "", "all sticks", "", Money(cents))
+    total: tuple[Cell, ...] = ("all sticks", sum(bought.values()), "", "", Money(cents), "")
     return Table("buy", "Sticks to buy", BUY, (Rows(tuple(rows)),), total)
 
 

@@ -20,7 +20,7 @@ from longpoint.sheets.document import (
     Table,
     Tick,
 )
-from longpoint.sheets.drawing.elevation import elevation
+from longpoint.sheets.drawing.elevation import Room, elevation
 from longpoint.sheets.drawing.piece import end_words
 from longpoint.sheets.drawing.section import section
 from longpoint.sheets.drawing.style import Styling
@@ -52,6 +52,8 @@ OPENINGS = (
     Column("Trim", "trim", 5),
     Column("Fitted", "fitted", 1),
 )
+LOW, HIGH, FEW = Room(340.0, 250.0), Room(340.0, 330.0), 5
+"""How much room an elevation takes: low beside a long table, so that it is printed at its full size and can be read."""
 
 
 def fitting_sheet(job: Job) -> Document:
@@ -70,7 +72,9 @@ def _opening(one: BuiltOpening, wording: Wording) -> Iterator[Block]:
     yield Pictures(
         (
             Picture(
-                elevation(built, wording, Styling.NONE, legend=False),
+                elevation(
+                    built, wording, Styling.NONE, HIGH if len(built.parts) <= FEW else LOW, legend=False
+                ),
                 f"Elevation of {opening.mark}, seen from the room",
             ),
             Picture(section(built, wording, Styling.NONE, legend=False), f"Section of {opening.mark}"),

@@ -77,6 +77,11 @@ def words(name: str) -> str:
     return name.replace("_", " ")
 
 
+def unit_words(unit: str) -> str:
+    """A unit as it is printed: `ft²`, `fl oz`."""
+    return unit.replace("ft2", "ft²")
+
+
 def unbroken(text: str) -> str:
     """A figure within a sentence, kept on one line."""
     return text.replace(" ", "\N{NO-BREAK SPACE}")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections import Counter
 
 from longpoint.lengths import Fraction, Real
@@ -21,21 +22,22 @@ from longpoint.sheets.document import (
 )
 from longpoint.sheets.job import Job, caution_notes
 from longpoint.sheets.pieces import pieces_by_key, to_cut
+from longpoint.sheets.wording import unit_words
 from longpoint.shop import Bought, Material
 
 PACKAGES = (
-    Column("Got", "got", 1),
     Column("What", "material", 4),
     Column("Needed", "needed", 1),
-    Column("Of", "unit", 2),
+    Column("Unit", "unit", 2),
     Column("Buy", "buy", 6),
     Column("Together", "cost"),
+    Column("Got", "got", 1),
 )
 RACK = (
-    Column("Got", "got", 1),
+    Column("Profile", "profile", 9),
     Column("Pieces", "quantity", 1),
     Column("Length", "length"),
-    Column("Profile", "profile", 9),
+    Column("Got", "got", 1),
 )
 RUNNING = (
     Column("Profile", "profile", 9),
@@ -43,6 +45,7 @@ RUNNING = (
     Column("Longest", "longest"),
     Column("In all", "running_length"),
 )
+COUNTED = ("nail", "shim")
 
 
 def yard_list(job: Job) -> Document:
@@ -76,7 +79,7 @@ def _from_the_rack(job: Job) -> Table | None:
             if layout.remnant:
                 used[plan.profile, layout.length] += layout.times
     rows: tuple[tuple[Cell, ...], ...] = tuple(
-        (Tick(), count, Length(length), profile) for (profile, length), count in used.items()
+        (profile, count, Length(length), Tick()) for (profile, length), count in used.items()
     )
     return Table("rack", "To take from the rack", RACK, (Rows(rows),)) if rows else None
 
@@ -107,16 +110,21 @@ def _packages(lines: tuple[Material, ...]) -> Table:
         cents += price or 0
         rows.append(
             (
-                Tick(),
                 line.name,
-                Number(line.quantity),
-                line.unit,
+                _needed(line),
+                unit_words(line.unit),
                 "; ".join(f"{one.count} × {one.package}" for one in line.bought),
                 "" if price is None else Money(price),
+                Tick(),
             )
         )
-    total: tuple[Cell, ...] = ("", "all with a price", "", "", "", Money(cents)) if cents else ()
+    total: tuple[Cell, ...] = ("all with a price", "", "", "", Money(cents), "") if cents else ()
     return Table("packages", "Packages to buy", PACKAGES, (Rows(tuple(rows)),), total)
+
+
+def _needed(line: Material) -> Cell:
+    """How much of it; whole ones of what is counted, since waste is reckoned in shares."""
+    return math.ceil(line.quantity) if line.unit in COUNTED else Number(line.quantity)
 
 
 def _price(bought: tuple[Bought, ...]) -> int | None:
