@@ -9,6 +9,8 @@ from generator.document import Document, Schema, name_of, page_item, references
 from generator.prose import docstring, one_line
 
 _MEASURED = {"exact", "real", "text", "unit", "residual"}
+_MONEY = r"^[0-9]{1,9}(\.[0-9]{1,2})?$"
+"""What an amount of money that comes in looks like; one that goes out has the format `money`."""
 _PLAIN = {"string": "str", "integer": "int", "number": "float", "boolean": "bool", "null": "None"}
 
 
@@ -22,10 +24,12 @@ def modules(document: Document) -> dict[str, str]:
         for name in sorted(document.homes)
         if document.homes[name] == home
     )
-    names = "\n".join(f'    "{name}",' for name in sorted(["LengthText", "Page", *document.homes]))
+    names = "\n".join(
+        f'    "{name}",' for name in sorted(["LengthText", "MoneyText", "Page", *document.homes])
+    )
     written["__init__"] = (
         '"""What operations take and give, as the OpenAPI document has it. Generated; do not edit."""\n\n'
-        f"from longpoint_sdk.types._base import LengthText, Page\n{imports}\n\n__all__ = [\n{names}\n]\n"
+        f"from longpoint_sdk.types._base import LengthText, MoneyText, Page\n{imports}\n\n__all__ = [\n{names}\n]\n"
     )
     return written
 
@@ -59,7 +63,9 @@ def _module(document: Document, home: str) -> str:
         head += ["import msgspec", ""]
     if "Measured" in text:
         head.append("from longpoint_sdk._measured import Measured")
-    base = [word for word in ("LengthText", "Request", "Result", "request_from") if f"{word}" in text]
+    base = [
+        word for word in ("LengthText", "MoneyText", "Request", "Result", "request_from") if f"{word}" in text
+    ]
     if base:
         head.append(f"from longpoint_sdk.types._base import {', '.join(base)}")
     if abroad:
@@ -177,7 +183,9 @@ def annotation(document: Document, schema: Schema, *, open: bool) -> str:
             return " | ".join(dict.fromkeys([*(kind for kind in kinds if kind != "None"), *kinds]))
     if schema.get("format") == "length":
         return "LengthText"
-    if schema.get("format") == "decimal":
+    if schema.get("pattern") == _MONEY:
+        return "MoneyText"
+    if schema.get("format") in ("decimal", "money"):
         return "Decimal"
     if "enum" in schema or "const" in schema:
         return "str"

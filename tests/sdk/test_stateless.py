@@ -1,5 +1,6 @@
 """The operations that compute and store nothing, by both clients."""
 
+from decimal import Decimal
 from fractions import Fraction
 
 from longpoint_sdk import AsyncClient, Client, Length, calls, types
@@ -77,7 +78,8 @@ def test_a_short_house(client: Client) -> None:
     )
     cut_list = client.compute_cut_list(house)
     assert {part.overall for part in cut_list.openings[0].parts} == {Length("29 3/8 in")}
-    assert cut_list.cost == "18.40"
+    assert cut_list.cost == Decimal("18.40")
+    assert str(cut_list.cost) == "18.40"
     assert cut_list.buy[0].quantity == 2
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import codecs
 import re
 from collections.abc import Callable
+from decimal import Decimal
 from typing import Any, TypeVar, cast
 
 import msgspec
@@ -31,8 +32,8 @@ class Progress(msgspec.Struct, frozen=True, kw_only=True):
     """
 
     profile: str
-    cost: str
-    bound: str
+    cost: Decimal
+    bound: Decimal
     gap: float
     seconds: float
 

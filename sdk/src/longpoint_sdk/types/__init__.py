@@ -1,6 +1,6 @@
 """What operations take and give, as the OpenAPI document has it. Generated; do not edit."""
 
-from longpoint_sdk.types._base import LengthText, Page
+from longpoint_sdk.types._base import LengthText, MoneyText, Page
 from longpoint_sdk.types.a_house import MaterialsAnswer, MaterialsRequest
 from longpoint_sdk.types.common import (
     AirIn,
@@ -223,6 +223,7 @@ __all__ = [
     "MaterialsOut",
     "MaterialsRequest",
     "Mode",
+    "MoneyText",
     "MovementOut",
     "MovementRequest",
     "NotchOut",

@@ -7,12 +7,16 @@ from typing import TYPE_CHECKING, Any, Generic, TypeVar
 import msgspec
 
 if TYPE_CHECKING:
+    from decimal import Decimal
+
     from longpoint_sdk._length import Length
 
+    MoneyText = str | Decimal
+    """An amount of money in a request: decimal text, or a `Decimal`. Read back from the service it is text."""
     LengthText = str | Length
     """A length in a request: text as a tape reads, or a length. Read back from the service it is text."""
 else:
-    LengthText = Any
+    LengthText = MoneyText = Any
 
 
 T = TypeVar("T")

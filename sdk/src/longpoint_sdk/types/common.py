@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from typing import TYPE_CHECKING, Literal
 
 import msgspec
 
 from longpoint_sdk._measured import Measured
-from longpoint_sdk.types._base import LengthText, Request, Result
+from longpoint_sdk.types._base import LengthText, MoneyText, Request, Result
 
 if TYPE_CHECKING:
     ApronEnds = Literal["angled", "mitred_return", "square"]
@@ -170,12 +171,12 @@ class AmountsOut(Result, frozen=True, kw_only=True):
     what goes back on the rack.
     """
 
-    stock: str
-    waste: str
-    kept_offcut: str
-    consumable: str
-    labour: str
-    total: str
+    stock: Decimal
+    waste: Decimal
+    kept_offcut: Decimal
+    consumable: Decimal
+    labour: Decimal
+    total: Decimal
 
 
 class ApronIn(Request, frozen=True, kw_only=True):
@@ -211,8 +212,8 @@ class BoughtOut(Result, frozen=True, kw_only=True):
     package: str
     size: float
     count: int
-    price: str | None
-    cost: str | None
+    price: Decimal | None
+    cost: Decimal | None
 
 
 class LengthOut(Measured, Result, frozen=True, kw_only=True):
@@ -239,8 +240,8 @@ class BuyLineOut(Result, frozen=True, kw_only=True):
     profile: str
     length: LengthOut
     quantity: int
-    price: str
-    cost: str
+    price: Decimal
+    cost: Decimal
 
 
 class CasingIn(Request, frozen=True, kw_only=True):
@@ -303,8 +304,8 @@ class CostLineOut(Result, frozen=True, kw_only=True):
 
     category: str
     name: str
-    amount: str
-    by_opening: list[str]
+    amount: Decimal
+    by_opening: list[Decimal]
 
 
 class OpeningCostOut(Result, frozen=True, kw_only=True):
@@ -605,7 +606,7 @@ class StickOut(Result, frozen=True, kw_only=True):
     number: int
     length: LengthOut
     remnant: bool
-    price: str
+    price: Decimal
     pieces: list[PlacedOut]
     offcut: LengthOut
     kept: bool
@@ -619,8 +620,8 @@ class ProfilePlanOut(Result, frozen=True, kw_only=True):
 
     profile: str
     sticks: list[StickOut]
-    cost: str
-    bound: str
+    cost: Decimal
+    bound: Decimal
     gap: float
     proven: bool
     method: str
@@ -716,7 +717,7 @@ class CutListOut(Result, frozen=True, kw_only=True):
     openings: list[OpeningOut]
     plans: list[ProfilePlanOut]
     buy: list[BuyLineOut]
-    cost: str
+    cost: Decimal
     currency: str
     proven: bool
     offcuts: list[OffcutOut]
@@ -915,7 +916,7 @@ class PackageIn(Request, frozen=True, kw_only=True):
     material: MaterialCode
     name: str
     size: float
-    price: str | None = None
+    price: MoneyText | None = None
 
 
 class RatesIn(Request, frozen=True, kw_only=True):
@@ -988,8 +989,8 @@ class WagesIn(Request, frozen=True, kw_only=True):
     its hours and no money.
     """
 
-    hour: str | None = None
-    tasks: dict[str, str] = {}
+    hour: MoneyText | None = None
+    tasks: dict[str, MoneyText] = {}
 
 
 class ShopIn(Request, frozen=True, kw_only=True):
@@ -1021,7 +1022,7 @@ class RemnantIn(Request, frozen=True, kw_only=True):
     length: LengthText
     count: int = 1
     defects: list[DefectIn] = []
-    price: str = "0"
+    price: MoneyText = "0"
 
 
 class StickIn(Request, frozen=True, kw_only=True):
@@ -1032,7 +1033,7 @@ class StickIn(Request, frozen=True, kw_only=True):
     """
 
     length: LengthText
-    price: str
+    price: MoneyText
     available: int | None = None
     defects: list[DefectIn] = []
 
@@ -1232,7 +1233,7 @@ class OffcutIn(Request, frozen=True, kw_only=True):
     length: LengthText
     defects: list[DefectIn] = []
     note: str = ""
-    price: str = "0"
+    price: MoneyText = "0"
 
 
 class ScheduleIn(Request, frozen=True, kw_only=True):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from longpoint_sdk.types._base import Result
 from longpoint_sdk.types.common import DefectIn
 
@@ -18,7 +20,7 @@ class OffcutStored(Result, frozen=True, kw_only=True):
     revision: int
     profile: str
     length: str
-    price: str
+    price: Decimal
     defects: list[DefectIn]
     note: str
     exact: dict[str, str]

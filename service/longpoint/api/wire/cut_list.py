@@ -10,7 +10,7 @@ from msgspec import Meta
 from longpoint.api.wire.base import LengthText, Name, Wire
 from longpoint.api.wire.findings import FindingOut
 from longpoint.api.wire.lengths import LengthOut, RoundingIn
-from longpoint.api.wire.money import MoneyText
+from longpoint.api.wire.money import MoneyOut, MoneyText
 from longpoint.api.wire.movement import ConditionsIn, OpenJointOut
 from longpoint.api.wire.opening import OpeningIn
 from longpoint.api.wire.parts import PartOut
@@ -166,7 +166,7 @@ class StickOut(msgspec.Struct, frozen=True):
     number: int
     length: LengthOut
     remnant: bool
-    price: str
+    price: MoneyOut
     pieces: list[PlacedOut]
     offcut: LengthOut
     kept: bool
@@ -180,8 +180,8 @@ class ProfilePlanOut(msgspec.Struct, frozen=True):
 
     profile: str
     sticks: list[StickOut]
-    cost: str
-    bound: str
+    cost: MoneyOut
+    bound: MoneyOut
     gap: float
     proven: bool
     method: str
@@ -195,8 +195,8 @@ class BuyLineOut(msgspec.Struct, frozen=True):
     profile: str
     length: LengthOut
     quantity: int
-    price: str
-    cost: str
+    price: MoneyOut
+    cost: MoneyOut
 
 
 class OffcutOut(msgspec.Struct, frozen=True):
@@ -216,7 +216,7 @@ class CutListOut(msgspec.Struct, frozen=True):
     openings: list[OpeningOut]
     plans: list[ProfilePlanOut]
     buy: list[BuyLineOut]
-    cost: str
+    cost: MoneyOut
     currency: str
     proven: bool
     offcuts: list[OffcutOut]

@@ -16,6 +16,9 @@ MoneyText = Annotated[
     ),
 ]
 
+MoneyOut = Annotated[str, Meta(extra_json_schema={"format": "money"})]
+"""An amount that goes out, as decimal text with two places."""
+
 
 def cents(money: str) -> int:
     """Decimal money text as whole cents."""

@@ -9,7 +9,7 @@ from msgspec import Meta
 from longpoint.api.wire.base import LengthText, Name, Text, Wire, WireOut
 from longpoint.api.wire.cut_list import Currency, Defects, Groups, StickIn
 from longpoint.api.wire.lengths import RoundingIn
-from longpoint.api.wire.money import MoneyText
+from longpoint.api.wire.money import MoneyOut, MoneyText
 from longpoint.api.wire.movement import ConditionsIn
 from longpoint.api.wire.opening import HornsIn, OpeningIn, RevealsIn, WallLimitsIn, WidthsIn
 from longpoint.api.wire.readings import ReadingsIn
@@ -188,7 +188,7 @@ class OffcutStored(WireOut):
     revision: int
     profile: str
     length: str
-    price: str
+    price: MoneyOut
     defects: Defects
     note: str
     exact: Exact

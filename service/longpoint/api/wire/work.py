@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import msgspec
 
+from longpoint.api.wire.money import MoneyOut
 from longpoint.shop import Task
 
 
@@ -48,8 +49,8 @@ class BoughtOut(msgspec.Struct, frozen=True):
     package: str
     size: float
     count: int
-    price: str | None
-    cost: str | None
+    price: MoneyOut | None
+    cost: MoneyOut | None
 
 
 class MaterialOut(msgspec.Struct, frozen=True):
@@ -113,20 +114,20 @@ class CostLineOut(msgspec.Struct, frozen=True):
 
     category: str
     name: str
-    amount: str
-    by_opening: list[str]
+    amount: MoneyOut
+    by_opening: list[MoneyOut]
 
 
 class AmountsOut(msgspec.Struct, frozen=True):
     """Amounts by category. `stock` is what is in pieces, `waste` kerfs, trims and short offcuts, `kept_offcut` what
     goes back on the rack."""
 
-    stock: str
-    waste: str
-    kept_offcut: str
-    consumable: str
-    labour: str
-    total: str
+    stock: MoneyOut
+    waste: MoneyOut
+    kept_offcut: MoneyOut
+    consumable: MoneyOut
+    labour: MoneyOut
+    total: MoneyOut
 
 
 class OpeningCostOut(msgspec.Struct, frozen=True):

@@ -1,0 +1,44 @@
+"""Money in a caller's hands: exact decimals, in and out."""
+
+from decimal import Decimal
+
+from longpoint_sdk import Client, Progress, calls, types
+
+TRIM = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+READINGS = types.ReadingsIn(jamb_width="24 in", leg_height="24 in")
+FRAME = types.OpeningIn(mark="P1", trim="plain", foot_style="picture_frame", readings=READINGS)
+
+
+def house(price: str | Decimal) -> types.CutListRequest:
+    stock = [types.StockIn(profile="casing", sticks=[types.StickIn(length="8 ft", price=price)])]
+    return types.CutListRequest(trim_specs={"plain": TRIM}, openings=[FRAME], stock=stock)
+
+
+def test_it_adds_up_to_the_cent(client: Client) -> None:
+    answer = client.compute_cut_list(house(Decimal("9.10")).changed(include=["cost"]))
+    [line] = answer.buy
+    assert line.quantity * line.price == line.cost == answer.cost == Decimal("18.20")
+    assert answer.cost_sheet is not None
+    total = answer.cost_sheet.total
+    assert total.stock + total.waste + total.kept_offcut + total.consumable + total.labour == total.total
+    assert sum(one.amount for one in answer.cost_sheet.lines) == total.total
+
+
+def test_text_and_decimals_are_the_same_price(client: Client) -> None:
+    assert client.compute_cut_list(house("9.1")).cost == client.compute_cut_list(house(Decimal("9.10"))).cost
+    assert str(client.compute_cut_list(house("9.1")).cost) == "18.20"
+
+
+def test_progress_has_it_too(client: Client) -> None:
+    steps: list[Progress] = []
+    answer = client.follow(calls.compute_cut_list(house("9.10")), steps.append)
+    assert all(step.bound <= step.cost for step in steps)
+    assert answer.cost == Decimal("18.20")
+
+
+def test_a_price_on_the_rack_is_changed_and_read_back(client: Client) -> None:
+    made = client.create_schedule(types.ScheduleIn(name="Heron Cottage", trim_specs={"plain": TRIM})).value
+    kept = client.add_offcut(
+        made.id, types.OffcutIn(profile="casing", length="40 in", price=Decimal("1.05"))
+    ).value
+    assert client.get_offcut(made.id, kept.id).value.price == Decimal("1.05")
