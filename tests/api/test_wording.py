@@ -36,7 +36,7 @@ def test_the_sides_of_an_octagon_are_no_legs(service: Service) -> None:
 def test_a_corner_too_sharp_is_named(service: Service) -> None:
     trim = {"casing": {"width": "2 in", "thickness": "5/8 in"}, "reveal": "1/4 in"}
     for readings, named in (
-        ({"sides": ["30 in", "30 in", "5 in"]}, "The top corner comes to 9.56 degrees"),
+        ({"sides": ["5 in", "30 in", "30 in"]}, "The top corner comes to 9.56 degrees"),
         (
             OCTAGON | {"angles": [135, 135, 179, 91, 135, 135, 135, 135]},
             "corner between sides 3 and 4 has 179",

@@ -19,19 +19,14 @@ from hypothesis.strategies import SearchStrategy
 
 from asking import Service
 from dryfit import dry_fit
-from dryfit.openings import (
-    curved,
-    dressed,
-    extended,
-    framed,
-    hung,
-    joined,
-    leaning,
-    leant,
-    skewed,
-    standing,
-)
+from dryfit.openings import curved, framed, leaning, skewed, standing
+from dryfit.rows import rows
+from dryfit.shared import fit_shared
+from dryfit.styles import dressed, extended, hung, joined, leant
+from dryfit.tape import as_cut, rounding_error, unrounded
 
+EXACT_SLACK = 1e-8
+"""Inches that sums of reals may come to."""
 KINDS: dict[str, SearchStrategy[dict[str, Any]]] = {
     "plumb sides, raked heads": standing,
     "any convex picture frame": framed,
@@ -43,6 +38,7 @@ KINDS: dict[str, SearchStrategy[dict[str, Any]]] = {
     "extended jambs": extended(),
     "leaning casing": leant(),
     "door jambs": hung(),
+    "rows over one stool": rows(),
 }
 
 
@@ -54,12 +50,14 @@ class Tally:
         self.refused: Counter[str] = Counter()
         self.example: dict[str, str] = {}
         self.misfits: list[str] = []
+        self.kinds: Counter[str] = Counter()
         self.asking = self.fitting = 0.0
 
     def take(self, service: Service, request: dict[str, Any]) -> None:
         """Ask for one opening and put it together."""
         start = time.perf_counter()
-        response = service.post("/v1/opening", request)
+        together = "openings" in request
+        response = service.post("/v1/cut-list" if together else "/v1/opening", request)
         answered = time.perf_counter()
         self.asking += answered - start
         if response.status_code != 200:
@@ -68,10 +66,31 @@ class Tally:
             self.example.setdefault(codes, json.dumps(request))
             return
         answer = response.json()
-        found = dry_fit(request, answer) + dry_fit(request, answer, as_marked=True)
+        if together:
+            found = fit_row(request, answer)
+        else:
+            found = dry_fit(request, answer) + dry_fit(request, answer, as_marked=True)
+        self.kinds.update(
+            f"{part['kind']}, {', '.join(sorted({end['cut'] for end in part['ends']}))}"
+            for one in (answer["openings"] if together else [answer])
+            for part in one["parts"]
+        )
         self.fitting += time.perf_counter() - answered
         self.built += 1
         self.misfits += [f"{misfit}\n    {json.dumps(request)}" for misfit in found[:1]]
+
+
+def fit_row(request: dict[str, Any], answer: dict[str, Any]) -> list[str]:
+    """What does not fit of a row of openings and of what they share, exactly and as marked."""
+    away = sum(abs(rounding_error(part["overall"])) for part in answer["openings"][-1]["parts"])
+    found: list[str] = fit_shared(request, answer, unrounded, EXACT_SLACK)
+    found += fit_shared(request, answer, as_cut, away + EXACT_SLACK)
+    for sent, made in zip(request["openings"], answer["openings"], strict=False):
+        # Each window of its own: its casing alone, which stands on the stool that it shares.
+        trim = {name: request["trim_specs"]["house"][name] for name in ("casing", "reveal")}
+        alone = sent | {"trim": trim, "foot_style": "floor", "rounding": request["rounding"]}
+        found += dry_fit(alone, made) + dry_fit(alone, made, as_marked=True)
+    return found
 
 
 def run(service: Service, kind: SearchStrategy[dict[str, Any]], count: int, start: int) -> Tally:
@@ -103,10 +122,12 @@ def main() -> int:
     parser.add_argument("--seed", type=int, default=1)
     asked = parser.parse_args()
     failed = total = 0
+    kinds: Counter[str] = Counter()
     with Service() as service:
         for name, kind in KINDS.items():
-            tally = run(service, kind, asked.openings // len(KINDS), asked.seed)
+            tally = run(service, kind, -(-asked.openings // len(KINDS)), asked.seed)
             total += tally.built
+            kinds += tally.kinds
             print(f"{name}: {tally.built} built, {len(tally.misfits)} misfits, ", end="")
             print(
                 f"{sum(tally.refused.values())} refused; asking {tally.asking:.1f} s, fitting {tally.fitting:.1f} s"
@@ -116,6 +137,9 @@ def main() -> int:
             for misfit in tally.misfits[:5]:
                 print(f"  MISFIT {misfit}")
             failed += bool(tally.misfits)
+    print("pieces by kind and by how their ends are cut:")
+    for cut, count in sorted(kinds.items()):
+        print(f"  {count} {cut}")
     print(f"{total} built; {failed} kinds with misfits")
     return failed
 

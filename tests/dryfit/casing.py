@@ -61,7 +61,10 @@ def fit_casing(
         return {}
     if job.blocks:
         inner = {name: job.inner(name) for name in names}
-        return fit_blocks(cut, inner, job.blocks, job.base, measure, misfits)
+        jamb = Polygon([(z.real, z.imag) for z in job.outline.corners])
+        if job.taken_square:
+            misfits.slack += job.taken_square + wander_of(job)
+        return fit_blocks(cut, inner, job.blocks, job.floor, jamb, measure, misfits)
     if job.taken_square:
         return _taken_square(job, cut, misfits)
     if job.foot == "picture_frame":
@@ -154,16 +157,13 @@ def _taken_square(job: Job, cut: dict[str, Piece], misfits: Misfits) -> dict[str
         if name not in cut:
             continue
         piece, line = cut[name], job.inner(name)
-        start = line.crosses(job.floor if names[index - 1] not in cut else job.inner(names[index - 1]))
-        after = names[(index + 1) % len(names)]
-        finish = line.crosses(job.floor if after not in cut else job.inner(after))
+        start, finish = (
+            line.crosses(_met(job, cut, name, next_))
+            for next_ in (names[index - 1], names[(index + 1) % len(names)])
+        )
         middle = (piece.left.inner + piece.right.inner) / 2
         placed[name] = piece.laid(middle, -line.along, (start + finish) / 2)
-    # The gap told is that of the joints; where reveals meet askew, they wander by a little more.
-    askew = max(
-        abs((job.outline.side(i).along / job.outline.side(i - 1).along).real) for i in range(len(names))
-    )
-    wander = askew * 2 * (max(job.reveals.values()) + job.overhang + askew * job.outline.longest)
+    wander = wander_of(job)
     for before, after in pairwise([*placed, *list(placed)[:1]] if "sill" in placed else list(placed)):
         one, other = placed[before], placed[after]
         if job.butted:
@@ -178,6 +178,25 @@ def _taken_square(job: Job, cut: dict[str, Piece], misfits: Misfits) -> dict[str
             misfits.near(f"the {name} foot, taken square, inner edge", foot.inner.imag, job.base, loose)
             misfits.near(f"the {name} foot, taken square, outer edge", foot.outer.imag, job.base, loose)
     return placed
+
+
+def _met(job: Job, cut: dict[str, Piece], name: str, other: str) -> Line:
+    """The line a piece runs to: the floor, the neighbour's inner edge, or the outer one of a leg it lies across."""
+    if other not in cut:
+        return job.floor
+    if not (job.butted and name == "head"):
+        return job.inner(other)
+    piece = cut[other]
+    return job.inner(other).outside(abs(piece.left.outer - piece.left.inner))
+
+
+def wander_of(job: Job) -> float:
+    """The gap told is that of the joints; where reveals meet askew, they wander by a little more."""
+    askew = max(
+        abs((job.outline.side(i).along / job.outline.side(i - 1).along).real)
+        for i in range(len(job.outline.names))
+    )
+    return askew * 2 * (max(job.reveals.values()) + job.overhang + askew * job.outline.longest)
 
 
 def _check_butt(job: Job, leg: Piece, head: Piece, wander: float, misfits: Misfits) -> None:

@@ -7,7 +7,7 @@ from shapely.ops import unary_union
 
 from dryfit.misfits import Misfits
 from dryfit.piece import Measure
-from dryfit.tape import inches
+from dryfit.tape import inches, unrounded
 
 USUAL = {
     "hinge_gap": "1/8 in",
@@ -16,6 +16,13 @@ USUAL = {
     "floor_gap": "1/2 in",
     "jamb_thickness": "3/4 in",
     "housing": "0 in",
+}
+HINGED = {
+    "hinge_length": "3 1/2 in",
+    "top_hinge": "7 in",
+    "bottom_hinge": "11 in",
+    "strike_height": "36 in",
+    "jamb_depth": "4 5/8 in",
 }
 
 
@@ -44,9 +51,37 @@ def fit_door(request: dict[str, Any], answer: dict[str, Any], measure: Measure, 
     misfits.near(
         "the jamb's outside, less what it holds", jamb.convex_hull.area - jamb.area, width * height, width
     )
+    _check_marks(door, answer, unit, measure, misfits)
     stop = request["trim"].get("stop")
     if stop:
         _fit_stops(answer, width, height, float(inches(stop["thickness"], unit)), measure, misfits)
+
+
+def _check_marks(
+    door: dict[str, Any], answer: dict[str, Any], unit: str | None, measure: Measure, misfits: Misfits
+) -> None:
+    """Hung on its gaps, the door's hinges lie at the marks on the hinge leg, and its strike at the other's."""
+    parts = {part["key"]: part for part in answer["parts"]}
+    size = {
+        name: float(inches(door.get(name, usual), unit)) for name, usual in (*USUAL.items(), *HINGED.items())
+    }
+    bottom = size["floor_gap"]
+    top = bottom + float(inches(door["height"], unit))
+    count = door.get("hinges", 3)
+    first = top - size["top_hinge"]
+    last = bottom + size["bottom_hinge"] + size["hinge_length"]
+    wanted = {f"top of hinge {n + 1}": first - n * (first - last) / (count - 1) for n in range(count)}
+    wanted["middle of strike"] = size["strike_height"]
+    wanted["underside of head jamb"] = top + size["head_gap"]
+    for key, marks in (("jamb_leg/hinge", count + 1), ("jamb_leg/strike", 2)):
+        misfits.says(f"{key}'s marks", len(parts[key]["marks"]), marks)
+        for mark in parts[key]["marks"]:
+            own = abs(float(measure(mark["at"])) - float(unrounded(mark["at"])))
+            misfits.near(f"{key}'s {mark['name']}", float(measure(mark["at"])), wanted[mark["name"]], own)
+    for key in ("jamb_leg/hinge", "jamb_leg/strike", "head_jamb"):
+        misfits.near(f"{key}'s width", float(unrounded(parts[key]["width"])), size["jamb_depth"])
+    hinged = door.get("hinge_side", "left")
+    misfits.says("the hinge leg's side", hinged in parts["jamb_leg/hinge"]["notes"][0], True)
 
 
 def _fit_stops(

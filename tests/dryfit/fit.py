@@ -4,17 +4,17 @@ import math
 from dataclasses import replace
 from typing import Any
 
-from dryfit.casing import Job, fit_casing
+from dryfit.casing import Job, fit_casing, wander_of
 from dryfit.door import fit_door
 from dryfit.headdress import fit_strip
-from dryfit.leaning import seen_square_on
+from dryfit.leaning import fit_leaning
 from dryfit.lining import fit_lining
 from dryfit.misfits import Misfits
 from dryfit.mulls import fit_mulls
 from dryfit.outline import Outline, outline
 from dryfit.piece import Measure, Piece
 from dryfit.rounding import check_roundings
-from dryfit.stool import fit_apron, fit_stool
+from dryfit.stool import fit_apron, fit_stool, fit_strip_below
 from dryfit.tape import as_cut, inches, rounding_error, unrounded
 
 ANGLE_SLACK = math.radians(0.5e-6)
@@ -45,7 +45,12 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
     if request.get("wall_answer") == "extend":
         fit_lining(request, job, answer["parts"], measure, misfits)
     if request.get("wall_answer") == "lean":
-        answer = seen_square_on(request, answer, misfits)
+        check_widths(request, answer["parts"], misfits)
+        outsides = fit_leaning(request, job, answer["parts"], measure, misfits)
+        if job.foot == "stool" and outsides:
+            _fit_under(request, answer, outsides, job, measure, misfits)
+        return misfits.found
+    check_widths(request, answer["parts"], misfits)
     placed = fit_casing(job, answer["parts"], measure, misfits)
     if not placed:
         return misfits.found
@@ -56,6 +61,8 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
         if job.butted
         else {}
     )
+    loose = job.taken_square + wander_of(job) if strips and job.taken_square else 0.0
+    misfits.slack += loose
     for kind, under in strips.items():
         if trim.get(kind):
             middle = shape.corners[3] + (shape.corners[2] - shape.corners[3]) / 2
@@ -71,6 +78,7 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
                 overhang=overhang,
                 middle=middle,
             )
+    misfits.slack -= loose
     band = trim.get("back_band")
     if band:
         lap = float(inches(band.get("lap", "0 in"), unit))
@@ -78,7 +86,8 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
         around = replace(job, reveals=job.reveals | reveals)
         placed = fit_casing(around, answer["parts"], measure, misfits, "back_band")
     if job.foot == "stool" and placed:
-        _fit_under(request, answer, placed, job, measure, misfits)
+        outsides = placed["left"].left.outer.real, placed["right"].right.outer.real
+        _fit_under(request, answer, outsides, job, measure, misfits)
     return misfits.found
 
 
@@ -106,6 +115,24 @@ def _counted(request: dict[str, Any], shape: Outline) -> bool:
     return "leg_height" not in request["readings"]
 
 
+def check_widths(request: dict[str, Any], parts: list[dict[str, Any]], misfits: Misfits) -> None:
+    """Every piece of casing is as wide as its stock, or as what it was asked to be ripped to."""
+    unit, trim, own = request.get("unit"), request["trim"], request.get("widths", {})
+    for part in parts:
+        kind, _, name = str(part["kind"]).partition("_")
+        if kind != "casing":
+            continue
+        side = part["side"].split()[0]
+        stock = trim.get(f"{side}_casing") or trim["casing"]
+        wanted = float(inches(own.get(side) or stock["width"], unit))
+        misfits.near(f"{part['key']}'s width", float(unrounded(part["width"])), wanted)
+        ripped = None if part["rip_width"] is None else float(unrounded(part["rip_width"]))
+        misfits.says(
+            f"{part['key']} ripped", ripped, float(unrounded(part["width"])) if own.get(side) else None
+        )
+        misfits.says(f"{part['key']} by name", name in ("leg", "head", "sill"), True)
+
+
 def _width(piece: Piece) -> float:
     return float(unrounded(piece.part["width"]))
 
@@ -113,7 +140,7 @@ def _width(piece: Piece) -> float:
 def _fit_under(
     request: dict[str, Any],
     answer: dict[str, Any],
-    placed: dict[str, Piece],
+    outsides: tuple[float, float],
     job: Job,
     measure: Measure,
     misfits: Misfits,
@@ -122,12 +149,17 @@ def _fit_under(
     unit, trim, readings = request.get("unit"), request["trim"], request["readings"]
     # Where a leg leans and was cut square, its outside edge at the stool comes in by the versed sine of its lean.
     misfits.slack += job.taken_square**2
-    outsides = (placed["left"].left.outer.real, placed["right"].right.outer.real)
     jamb, apron, stool = job.outline.length(0), trim.get("apron"), trim["stool"]
-    if apron:
-        returned = apron.get("ends", "mitred_return") == "mitred_return"
-        fit_apron(answer["parts"], measure, misfits, jamb=jamb, outsides=outsides, returned=returned)
+    if apron and not request.get("without_apron"):
+        fit_apron(answer["parts"], measure, misfits, jamb=jamb, outsides=outsides, asked=apron)
+        (told,) = (part["width"] for part in answer["parts"] if part["kind"] == "apron")
+        own = request.get("widths", {}).get("apron") or apron["width"]
+        misfits.near("the apron's width", float(unrounded(told)), float(inches(own, unit)))
+    else:
+        misfits.says("no apron", [part for part in answer["parts"] if part["kind"].startswith("apron")], [])
+    fit_strip_below(request, answer["parts"], jamb, measure, misfits)
     both = readings.get("jamb_depth")
+    own_horns = request.get("horns", {})
     under = apron or trim["casing"]
     fit_stool(
         next(part for part in answer["parts"] if part["kind"] == "stool"),
@@ -140,7 +172,12 @@ def _fit_under(
             float(inches(both or readings["right_depth"], unit)),
         ),
         outsides=outsides,
-        horn=float(inches(stool["horn"], unit)),
+        horn_depths=tuple(
+            float(inches(readings[name], unit)) if name in readings else None
+            for name in ("left_horn_depth", "right_horn_depth")
+        ),
+        horns=tuple(float(inches(own_horns.get(side) or stool["horn"], unit)) for side in ("left", "right")),
+        scribe=float(inches(stool.get("scribe", "0 in"), unit)),
         clearance=float(inches(stool.get("sash_clearance", "0 in"), unit)),
         front=float(inches(under["thickness"], unit) + inches(stool["nosing"], unit)),
     )

@@ -26,11 +26,11 @@ def lengths(draw: Draw, least: int, most: int) -> str:
     size = Fraction(draw(st.integers(least * 32, most * 32)), 32)
     if way == "feet" and size >= 12:
         feet, rest = divmod(size, 12)
-        return f"{feet}' {_mixed(rest)}\""
-    return f"{_mixed(size)} in"
+        return f"{feet}' {mixed(rest)}\""
+    return f"{mixed(size)} in"
 
 
-def _mixed(size: Fraction) -> str:
+def mixed(size: Fraction) -> str:
     whole, rest = divmod(size, 1)
     if not rest:
         return str(whole)
@@ -39,7 +39,7 @@ def _mixed(size: Fraction) -> str:
 
 def small(most: Fraction | int) -> st.SearchStrategy[str]:
     """A reveal, a horn, a clearance: from nought up."""
-    sixty_fourths = st.integers(0, int(most * 64)).map(lambda n: f"{_mixed(Fraction(n, 64))} in")
+    sixty_fourths = st.integers(0, int(most * 64)).map(lambda n: f"{mixed(Fraction(n, 64))} in")
     return sixty_fourths | st.integers(0, int(most * 25)).map(lambda n: f"{n} mm")
 
 
@@ -67,16 +67,40 @@ def trims(draw: Draw, foot: str, *, may_butt: bool) -> dict[str, Any]:
             "horn": draw(small(2)),
             "nosing": draw(small(2)),
             "sash_clearance": draw(small(Fraction(1, 8))),
+            "scribe": draw(st.sampled_from(("0 in", "0 in", "1/8 in", "3 mm"))),
+            "ends": draw(st.sampled_from(("square", "eased"))),
         }
         if draw(st.booleans()):
-            ends = draw(st.sampled_from(("mitred_return", "square")))
-            trim["apron"] = {"width": "2 1/2 in", "thickness": draw(lengths(1, 2)), "ends": ends}
+            ends = draw(st.sampled_from(("mitred_return", "square", "angled")))
+            angle = draw(st.sampled_from((15, 7.5, 45, 30)))
+            size = {"width": "2 1/2 in", "thickness": draw(lengths(1, 2))}
+            trim["apron"] = {**size, "ends": ends, "end_angle": angle}
     if foot == "floor":
         trim["floor_clearance"] = draw(small(1))
     if foot == "plinth":
         height = draw(lengths(4, 9))
         trim["plinth"] = {"width": "4 in", "height": height, "thickness": "1 in"}
     return trim
+
+
+@st.composite
+def decided(draw: Draw, foot: str, out_of_level: bool) -> dict[str, Any]:
+    """What was decided for an opening alone: ripped widths, its own horns, no apron, a strip under its stool."""
+    widths = dict.fromkeys(
+        ("left", "right", "head", *(("sill",) if foot == "picture_frame" else ())), lengths(1, 4)
+    )
+    more: dict[str, Any] = {}
+    if draw(st.booleans()):
+        more["widths"] = draw(st.fixed_dictionaries({}, optional=widths))
+    if foot != "stool":
+        return more
+    if draw(st.booleans()):
+        more.setdefault("widths", {})["apron"] = draw(lengths(1, 2))
+    more["horns"] = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right"), small(3))))
+    more["without_apron"] = draw(st.integers(0, 9)) == 0
+    if out_of_level:
+        more["sill_answer"] = draw(st.sampled_from(("shim", "tapered_strip")))
+    return more
 
 
 @st.composite
@@ -90,10 +114,16 @@ def openings(
     if foot == "stool":
         depth, more = draw(st.integers(2 * 32, 6 * 32)), draw(st.integers(-8, 8))
         if not more:
-            outline = outline | {"jamb_depth": draw(lengths(2, 6))}
+            outline = outline | {"jamb_depth": f"{mixed(Fraction(depth, 32))} in"}
         else:
-            left, right = (f"{_mixed(Fraction(each, 32))} in" for each in (depth, depth + more))
+            left, right = (f"{mixed(Fraction(each, 32))} in" for each in (depth, depth + more))
             outline = outline | {"left_depth": left, "right_depth": right}
+        sides = draw(st.sets(st.sampled_from(("left_horn_depth", "right_horn_depth"))))
+        for name in sides:
+            outline = outline | {name: f"{mixed(Fraction(depth + draw(st.integers(-8, 8)), 32))} in"}
+        if draw(st.booleans()):
+            by = f"{draw(st.integers(1, 24))}/32 in"
+            outline = outline | {"sill": {"low": draw(st.sampled_from(("left", "right"))), "by": by}}
     own = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right", "head", "sill"), reveals)))
     return {
         "mark": "A1",
@@ -101,6 +131,7 @@ def openings(
         "readings": outline,
         "trim": draw(trims(foot, may_butt=four)),
         "reveals": own,
+        **draw(decided(foot, "sill" in outline)),
         "square_gap": draw(st.sampled_from(("1/64 in", "0 in", "1/8 in"))),
         "rounding": draw(roundings),
     }
@@ -117,8 +148,8 @@ def plumb_sided(draw: Draw) -> dict[str, Any]:
     left, right = draw(st.permutations((height, height - apart)))
     return {
         "jamb_width": width,
-        "left_height": f"{_mixed(Fraction(left, 16))} in",
-        "right_height": f"{_mixed(Fraction(right, 16))} in",
+        "left_height": f"{mixed(Fraction(left, 16))} in",
+        "right_height": f"{mixed(Fraction(right, 16))} in",
     }
 
 
@@ -127,7 +158,7 @@ def triangles(draw: Draw) -> dict[str, Any]:
     """Three sides and no angle; none of the corners too sharp to case."""
     sides = [draw(st.integers(20 * 16, 90 * 16)) for _ in range(3)]
     assume(all(16 < angle < 150 for angle in _triangle_angles(sides)))
-    return {"sides": [f"{_mixed(Fraction(side, 16))} in" for side in sides]}
+    return {"sides": [f"{mixed(Fraction(side, 16))} in" for side in sides]}
 
 
 def _triangle_angles(sides: list[int]) -> list[float]:
@@ -188,7 +219,7 @@ def quadrilaterals(draw: Draw) -> dict[str, Any]:
     )
 
     def read(length: float) -> str:
-        return f"{_mixed(Fraction(round(length * 16), 16))} in"
+        return f"{mixed(Fraction(round(length * 16), 16))} in"
 
     def corner(at: complex, before: complex, after: complex) -> float:
         return round(math.degrees(cmath.phase((before - at) / (after - at))), 1)
@@ -241,135 +272,3 @@ leaning = openings(
     polygons(base_least=65, base_most=115) | st.just(RAKED) | st.just(STEEP), ("stool", "floor", "plinth")
 )
 curved = openings(arches().filter(lambda readings: "leg_height" in readings), ("stool", "floor"))
-
-
-@st.composite
-def dressed(draw: Draw) -> dict[str, Any]:
-    """A level opening in one of the trade's other styles: blocks, a fillet and cap, a back band, returned horns."""
-    style = draw(st.sampled_from(("corner_blocks", "butted", "banded")))
-    foot = draw(
-        st.sampled_from(("stool", "floor") if style == "butted" else ("stool", "floor", "picture_frame"))
-    )
-    casing = {"width": f"{draw(st.integers(8, 24))}/4 in", "thickness": "3/4 in"}
-    trim: dict[str, Any] = {"casing": casing, "reveal": draw(small(Fraction(1, 2)))}
-    if style == "corner_blocks":
-        # No narrower than the casing, and not over the opening.
-        trim |= {"head_style": style, "corner_block": {"width": casing["width"], "thickness": "1 in"}}
-    if style == "butted":
-        trim |= {"head_style": style, "overhang": draw(small(1)), "head_casing": draw(casings)}
-        for kind in draw(st.sets(st.sampled_from(("fillet", "cap")))):
-            ends = draw(st.sampled_from(("square", "mitred_return")))
-            size = {"height": "1/2 in", "depth": draw(lengths(1, 3)), "overhang": draw(small(2))}
-            trim[kind] = {"profile": kind, "ends": ends, **size}
-    if style == "banded":
-        trim["back_band"] = {"width": "1 1/8 in", "thickness": "1 in", "lap": draw(small(Fraction(3, 4)))}
-    if foot == "picture_frame":
-        trim["sill_casing"] = casing | ({} if style == "corner_blocks" else {"width": draw(lengths(1, 5))})
-    if foot == "stool":
-        ends = draw(st.sampled_from(("square", "mitred_return")))
-        trim["stool"] = {
-            "thickness": "1 in",
-            "horn": draw(lengths(2, 4)),
-            "nosing": draw(small(1)),
-            "ends": ends,
-        }
-    size = {
-        "jamb_width": draw(lengths(20, 80)),
-        "leg_height": draw(lengths(20, 80)),
-        "jamb_depth": draw(lengths(2, 6)),
-    }
-    return {"mark": "A1", "foot_style": foot, "readings": size, "trim": trim, "rounding": draw(roundings)}
-
-
-@st.composite
-def joined(draw: Draw) -> dict[str, Any]:
-    """Lights joined by mulls, level or under a raked head, mitred or butted."""
-    count = draw(st.integers(2, 5))
-    foot = draw(st.sampled_from(("stool", "floor", "picture_frame")))
-    mulls = [f"{draw(st.integers(24, 64))}/8 in" for _ in range(count - 1)]
-    readings: dict[str, Any] = {
-        "lights": [draw(lengths(12, 40)) for _ in range(count)],
-        "mull_widths": mulls,
-        "jamb_depth": draw(lengths(2, 6)),
-    }
-    if draw(st.booleans()):
-        readings["leg_height"] = draw(lengths(40, 80))
-    else:
-        readings |= {
-            "left_height": f"{draw(st.integers(40, 59))} in",
-            "right_height": f"{draw(st.integers(61, 80))} in",
-        }
-    trim = draw(trims(foot, may_butt=foot != "picture_frame"))
-    trim["mull_casing"] = {"width": f"{draw(st.integers(8, 24))}/8 in", "thickness": "5/8 in"}
-    request = {"mark": "A1", "foot_style": foot, "readings": readings, "trim": trim, "square_gap": "0 in"}
-    return request | {"rounding": draw(roundings)}
-
-
-@st.composite
-def extended(draw: Draw) -> dict[str, Any]:
-    """A jamb extended to a wall that stands proud of it, more at one corner than at another."""
-    foot = draw(st.sampled_from(("stool", "floor", "picture_frame")))
-    corners = "mitred" if foot == "picture_frame" else draw(st.sampled_from(("mitred", "butted")))
-    trim = draw(trims(foot, may_butt=True)) | {"reveal": draw(small(Fraction(3, 8)))}
-    trim["extension"] = {"thickness": "3/4 in", "reveal": draw(small(Fraction(1, 2))), "corners": corners}
-    raked = draw(st.booleans())
-    readings: dict[str, Any] = {"jamb_width": draw(lengths(20, 60)), "jamb_depth": draw(lengths(2, 6))}
-    readings |= (
-        {"left_height": "44 in", "right_height": "40 in"} if raked else {"leg_height": draw(lengths(30, 80))}
-    )
-    proud = [f"{draw(st.integers(1, 64))}/32 in" for _ in range(4)]
-    return {
-        "mark": "A1",
-        "foot_style": foot,
-        "readings": readings | {"wall": [{"proud": each} for each in proud]},
-        "trim": trim,
-        "square_gap": "0 in",
-        "wall_answer": "extend",
-        "rounding": draw(roundings),
-    }
-
-
-@st.composite
-def leant(draw: Draw) -> dict[str, Any]:
-    """A square frame whose casing leans on a wall that stands proud all round."""
-    proud = f"{draw(st.integers(1, 16))}/32 in"
-    casing = {"width": f"{draw(st.integers(8, 24))}/4 in", "thickness": draw(lengths(1, 2))}
-    return {
-        "mark": "A1",
-        "foot_style": draw(st.sampled_from(("floor", "picture_frame"))),
-        "readings": {
-            "jamb_width": draw(lengths(20, 60)),
-            "leg_height": draw(lengths(20, 80)),
-            "wall": [{"proud": proud}] * 4,
-        },
-        "trim": {"casing": casing, "reveal": draw(small(Fraction(1, 2)))},
-        "wall_answer": "lean",
-        "rounding": {"to": "1/64 in"},
-    }
-
-
-@st.composite
-def hung(draw: Draw) -> dict[str, Any]:
-    """A door in a jamb made for it."""
-    door = {
-        "width": draw(lengths(18, 48)),
-        "height": draw(lengths(70, 100)),
-        "hinge_side": draw(st.sampled_from(("left", "right"))),
-        "hinge_gap": draw(small(Fraction(1, 4))),
-        "floor_gap": draw(small(1)),
-        "housing": draw(small(Fraction(1, 2))),
-    }
-    trim = draw(trims("floor", may_butt=True))
-    trim["stop"] = {
-        "width": "1 1/4 in",
-        "thickness": "3/8 in",
-        "corners": draw(st.sampled_from(("butted", "mitred"))),
-    }
-    readings = {"door": door}
-    return {
-        "mark": "A1",
-        "foot_style": "floor",
-        "readings": readings,
-        "trim": trim,
-        "rounding": draw(roundings),
-    }

@@ -22,19 +22,112 @@ def fit_shared(request: dict[str, Any], answer: dict[str, Any], measure: Measure
     (group,) = request["groups"]
     shared = answer["openings"][-1]
     misfits.says("the group's mark", shared["mark"], group["mark"])
+    first, last = request["openings"][0], request["openings"][-1]
     jambs = [float(inches(one["readings"]["jamb_width"])) for one in request["openings"]]
     gaps = [float(inches(gap)) for gap in group["gaps"]]
-    spread = float(inches(trim["reveal"]) + inches(trim["casing"]["width"]))
+    spreads = _spread(first, trim, "left"), _spread(last, trim, "right")
+    horns = [
+        float(inches(one.get("horns", {}).get(side) or trim["stool"]["horn"]))
+        for one, side in ((first, "left"), (last, "right"))
+    ]
     wide = sum(jambs) + sum(gaps)
-    for kind, past in (("apron", 0.0), ("stool", float(inches(trim["stool"]["horn"])))):
+    kinds = [("stool", horns[0], horns[1]), *([("apron", 0.0, 0.0)] if "apron" in trim else [])]
+    misfits.says("an apron", any(part["kind"] == "apron" for part in shared["parts"]), len(kinds) == 2)
+    for kind, before, after in kinds:
         pieces = [part for part in shared["parts"] if part["kind"] == kind]
         starts = _laid(pieces, measure, misfits)
         end = starts[-1] + float(measure(pieces[-1]["overall"]))
-        misfits.near(f"the {kind}, end to end", end, wide + 2 * (spread + past))
-        _check_joints(group, pieces, starts, spread + past, jambs, misfits)
+        misfits.near(f"the {kind}, end to end", end, wide + sum(spreads) + before + after)
+        _check_joints(group, pieces, starts, spreads[0] + before, jambs, misfits)
         if kind == "stool":
-            _check_cutouts(pieces, starts, spread + past, jambs, gaps, misfits)
+            _check_cutouts(pieces, starts, spreads[0] + before, jambs, gaps, misfits)
+            _check_depths(request, trim, pieces, starts, spreads[0] + before, misfits)
+        _check_returns(kind, trim[kind], pieces, shared["parts"], measure, misfits)
     return misfits.found
+
+
+def _spread(opening: dict[str, Any], trim: dict[str, Any], side: str) -> float:
+    reveal = opening.get("reveals", {}).get(side) or trim["reveal"]
+    return float(inches(reveal) + inches(opening.get("widths", {}).get(side) or trim["casing"]["width"]))
+
+
+def _depths(opening: dict[str, Any]) -> tuple[float, float]:
+    readings = opening["readings"]
+    both = readings.get("jamb_depth")
+    return float(inches(both or readings["left_depth"])), float(inches(both or readings["right_depth"]))
+
+
+def _check_depths(
+    request: dict[str, Any],
+    trim: dict[str, Any],
+    pieces: list[dict[str, Any]],
+    starts: list[float],
+    before: float,
+    misfits: Misfits,
+) -> None:
+    """The stool is ripped for the deepest opening, and sawn out as deep as each was read at its own side."""
+    stool = trim["stool"]
+    clearance = float(inches(stool.get("sash_clearance", "0 in")))
+    less = clearance + float(inches(stool.get("scribe", "0 in")))
+    read = [_depths(opening) for opening in request["openings"]]
+    under = trim.get("apron") or trim["casing"]
+    front = float(inches(under["thickness"]) + inches(stool["nosing"]))
+    width = max(each for pair in read for each in pair) + front - clearance
+    for piece in pieces:
+        misfits.near(f"{piece['key']}'s width", float(unrounded(piece["rip_width"])), width)
+    for end, depth in ((pieces[0]["ends"][0], read[0][0]), (pieces[-1]["ends"][1], read[-1][1])):
+        misfits.near(f"the {end['at']} notch", float(unrounded(end["notch"]["depth"])), depth - less)
+    # From the left: where each gap begins and ends, and how deep the wall lies there.
+    reached, walls = before, []
+    for number, opening in enumerate(request["openings"][:-1]):
+        reached += float(inches(opening["readings"]["jamb_width"]))
+        gap = float(inches(request["groups"][0]["gaps"][number]))
+        walls.append((reached, reached + gap, read[number][1] - less, read[number + 1][0] - less))
+        reached += gap
+    for piece, start in zip(pieces, starts, strict=True):
+        for cutout in piece["cutouts"]:
+            left = start + float(unrounded(cutout["at"]))
+            right = left + float(unrounded(cutout["length"]))
+            one, other = cutout["depth"], cutout["end_depth"] or cutout["depth"]
+            for at, told in ((left, one), (right, other)):
+                begins, ends, deep, deeper = min(
+                    walls, key=lambda wall: abs(wall[0] + wall[1] - left - right)
+                )
+                wanted = deep + (deeper - deep) * (at - begins) / (ends - begins)
+                # Laid by marked lengths a place may be off by the slack, and a sloping depth with it.
+                more = abs(deeper - deep) * misfits.slack / (ends - begins)
+                misfits.near(f"{piece['key']}'s depth at {at:.2f}", float(unrounded(told)), wanted, more)
+
+
+def _check_returns(
+    kind: str,
+    asked: dict[str, Any],
+    pieces: list[dict[str, Any]],
+    parts: list[dict[str, Any]],
+    measure: Measure,
+    misfits: Misfits,
+) -> None:
+    """The two outer ends are cut as asked, and returned by as much as they stand off the wall."""
+    usual = "square" if kind == "stool" else "mitred_return"
+    style = asked.get("ends", usual)
+    returns = {part["side"]: part for part in parts if part["kind"] == f"{kind}_return"}
+    misfits.says(
+        f"the {kind}'s returns", sorted(returns), ["left", "right"] if style == "mitred_return" else []
+    )
+    cuts = {"mitred_return": "mitre" if kind == "stool" else "bevel", "angled": "mitre"}
+    for end, side in ((pieces[0]["ends"][0], "left"), (pieces[-1]["ends"][1], "right")):
+        misfits.says(f"the {kind}'s {side} end", end["cut"], cuts.get(style, "square"))
+        if side in returns:
+            off = float(unrounded(pieces[0]["thickness"]))
+            if kind == "stool":
+                off = float(unrounded(pieces[0]["rip_width"])) - float(unrounded(end["notch"]["depth"]))
+            told = returns[side]["overall"]
+            misfits.near(
+                f"the {kind}'s {side} return",
+                float(measure(told)),
+                off,
+                abs(float(measure(told)) - float(unrounded(told))),
+            )
 
 
 def _laid(pieces: list[dict[str, Any]], measure: Measure, misfits: Misfits) -> list[float]:

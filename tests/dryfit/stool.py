@@ -8,9 +8,9 @@ from shapely.affinity import rotate, translate
 from shapely.ops import unary_union
 
 from dryfit.misfits import GRID, Misfits
-from dryfit.piece import Measure
+from dryfit.piece import Measure, Piece
 from dryfit.returns import close, flat, turned
-from dryfit.tape import unrounded
+from dryfit.tape import inches, unrounded
 
 
 def fit_stool(
@@ -22,7 +22,9 @@ def fit_stool(
     jamb: float,
     depths: tuple[float, float],
     outsides: tuple[float, float],
-    horn: float,
+    horn_depths: tuple[float | None, ...],
+    horns: tuple[float, ...],
+    scribe: float,
     clearance: float,
     front: float,
 ) -> None:
@@ -34,7 +36,9 @@ def fit_stool(
         jamb: width between the jambs at the stool.
         depths: left and right, wall face to sash stop.
         outsides: where the casing's outside edges stand at the stool, x.
-        horn: asked, past the casing.
+        horn_depths: the same at each horn's end, where the wall is out of plane.
+        horns: asked, past the casing.
+        scribe: asked, left on each horn's wall edge.
         clearance: asked, to the sash.
         front: how far the nosing is to stand off the wall's face where the wall is deeper.
     """
@@ -47,9 +51,19 @@ def fit_stool(
         cut = "mitre" if returns else "square"
         misfits.says(f"the stool's {at} end", (end["at"], end["on_saw"], end["cut"]), (at, at, cut))
     # On the bench: left end at x = 0, back edge along y = 0, nosing towards the carpenter.
+    far = [
+        float(measure(notch["end_depth"])) if notch["end_depth"] else float(measure(notch["depth"]))
+        for notch in (end["notch"] for end in part["ends"])
+    ]
     stool = box(0, -width, length, 0) - unary_union(
-        [box(0, -left[1], left[0], 0), box(length - right[0], -right[1], length, 0)]
+        [
+            Polygon([(0, 0), (left[0], 0), (left[0], -left[1]), (0, -far[0])]),
+            Polygon([(length, 0), (length - right[0], 0), (length - right[0], -right[1]), (length, -far[1])]),
+        ]
     )
+    for side, at_end, depth, told in zip(("left", "right"), horn_depths, depths, far, strict=True):
+        wanted = (depth if at_end is None else at_end) - clearance - scribe
+        misfits.near(f"the {side} notch at the horn's end", told, wanted)
     if returns:
         stool = _returned(stool, part, returns, measure, (left[1], right[1]), misfits)
     lean = math.atan2(depths[1] - depths[0], jamb)
@@ -57,12 +71,17 @@ def fit_stool(
     stool = translate(stool, -left[0], depths[0] - clearance / math.cos(lean))
     # Depths that differ lean the stool to follow the sash; its square notches then miss by the lean.
     more = abs(math.tan(lean)) * (width + max(left[0], right[0])) + jamb * (1 / math.cos(lean) - 1)
-    wall = unary_union([box(-jamb, 0, 0, max(depths)), box(jamb, 0, 2 * jamb, max(depths))])
+    wall = unary_union(
+        [
+            _wall(0.0, -1, left[0], depths[0], horn_depths[0], scribe),
+            _wall(jamb, 1, right[0], depths[1], horn_depths[1], scribe),
+        ]
+    )
     overlap = stool.intersection(wall)
     if overlap.area > (misfits.slack + more) * (overlap.length + misfits.slack):
         misfits.found.append(f"the stool and the wall overlap by {overlap.area:.5f} sq in")
     for side, depth, notch in (("left", depths[0], left[1]), ("right", depths[1], right[1])):
-        misfits.near(f"the {side} horn's back edge off the wall", depth - clearance - notch, 0, more)
+        misfits.near(f"the {side} horn's back edge off the wall", depth - clearance - notch, scribe, more)
     # Halfway into the wall there is nothing of the horns.
     tongue = stool.intersection(box(-jamb, min(depths) / 2, 2 * jamb, max(depths) + width))
     x_least, _, x_most, y_most = tongue.bounds
@@ -70,10 +89,11 @@ def fit_stool(
     misfits.near("the stool's tongue at the right jamb", x_most, jamb, more)
     misfits.near("the stool's back edge from the sash", max(depths) - y_most, clearance, more)
     x_least, _, x_most, _ = stool.bounds
-    misfits.near("the left horn", outsides[0] - x_least, horn, more)
-    misfits.near("the right horn", x_most - outsides[1], horn, more)
+    misfits.near("the left horn", outsides[0] - x_least, horns[0], more)
+    misfits.near("the right horn", x_most - outsides[1], horns[1], more)
     nearest = -max(_front_at(stool, 0), _front_at(stool, jamb))
-    misfits.near("the nosing off the wall at the deeper end", nearest, front, more)
+    deeper = max(0.0, *(each for each in horn_depths if each is not None), *depths) - max(depths)
+    misfits.near("the nosing off the wall at the deeper end", nearest, front + deeper, more)
     for mark, x in (
         ("left casing outside edge", outsides[0]),
         ("left jamb face", 0.0),
@@ -84,6 +104,29 @@ def fit_stool(
         told = next(each["at"] for each in part["marks"] if each["name"] == mark)
         own = abs(float(measure(told)) - float(unrounded(told)))
         misfits.near(f"the stool's mark for the {mark}", float(measure(told)) - left[0], x, more + own)
+
+
+def _wall(jamb: float, way: int, horn: float, depth: float, at_end: float | None, scribe: float) -> Polygon:
+    """The wall beside a jamb as far as its horn, its face where it was read, less what is still to be scribed."""
+    face = scribe + (0.0 if at_end is None else depth - at_end)
+    end = jamb + way * horn
+    return Polygon([(jamb, scribe), (jamb, 2 * depth), (end, 2 * depth), (end, face)])
+
+
+def fit_strip_below(
+    request: dict[str, Any], parts: list[dict[str, Any]], jamb: float, measure: Measure, misfits: Misfits
+) -> None:
+    """A strip under the stool fills what the sill lies low, jamb to jamb."""
+    strips = [part for part in parts if part["kind"] == "levelling_strip"]
+    wanted = int(request.get("sill_answer") == "tapered_strip" and "sill" in request["readings"])
+    misfits.says("the levelling strip", len(strips), wanted)
+    for strip in strips:
+        sill = request["readings"]["sill"]
+        by = float(inches(sill["by"], request.get("unit")))
+        for side in ("left", "right"):
+            told = float(unrounded(strip["taper"][side]))
+            misfits.near(f"the strip's {side} end", told, by if sill["low"] == side else 0.0)
+        misfits.near("the strip between the jambs", float(measure(strip["overall"])), jamb)
 
 
 def _returned(
@@ -126,10 +169,12 @@ def fit_apron(
     *,
     jamb: float,
     outsides: tuple[float, float],
-    returned: bool,
+    asked: dict[str, Any],
 ) -> None:
     """Hold the apron's face length against the casing's outside edges and fold its returns back to the wall."""
     pieces = {part["key"]: part for part in parts if str(part["kind"]).startswith("apron")}
+    ends = asked.get("ends", "mitred_return")
+    returned = ends == "mitred_return"
     wanted = {"apron", "apron_return/left", "apron_return/right"} if returned else {"apron"}
     misfits.says("the apron's pieces", set(pieces), wanted)
     if set(pieces) != wanted:
@@ -141,11 +186,30 @@ def fit_apron(
     mark = pieces["apron"]["marks"][0]["at"]
     own = abs(float(measure(mark)) - float(unrounded(mark)))
     misfits.near("the apron's centre line", float(measure(mark)) + outsides[0], jamb / 2, own)
+    if ends == "angled":
+        _cut_back(pieces["apron"], measure, asked.get("end_angle", 15.0), misfits)
     if not returned:
         misfits.near("the square apron's area from above", body.area, length * thick)
         return
     returns = {side: _from_above(pieces[f"apron_return/{side}"], measure) for side in ("left", "right")}
     close("apron", body, returns, length, thick, misfits)
+
+
+def _cut_back(apron: dict[str, Any], measure: Measure, angle: float, misfits: Misfits) -> None:
+    """Face up with its top edge against the fence, both ends run inwards below the stool by the asked angle."""
+    piece, width = Piece.cut(apron, measure), float(unrounded(apron["width"]))
+    run = width * math.tan(math.radians(angle))
+    misfits.near("the apron's left end, cut back", piece.left.inner, complex(run, -width))
+    misfits.near(
+        "the apron's right end, cut back", piece.right.inner, piece.right.outer + complex(-run, -width)
+    )
+    told = apron["short_point"]
+    own = abs(float(measure(told)) - float(unrounded(told)))
+    misfits.near(
+        "the apron's lower edge", abs(piece.right.inner - piece.left.inner), float(measure(told)), own
+    )
+    for end in apron["ends"]:
+        misfits.says(f"the apron's {end['at']} end", end["long_edge"], "top")
 
 
 def _from_above(part: dict[str, Any], measure: Measure) -> Polygon:

@@ -7,9 +7,9 @@ from typing import Any
 
 import pytest
 from hypothesis import assume, given, note, settings
-from hypothesis import strategies as st
 
 from asking import Service
+from dryfit.rows import rows
 from dryfit.shared import fit_shared
 from dryfit.tape import as_cut, rounding_error, unrounded
 
@@ -28,35 +28,8 @@ TRIM = {
 }
 
 
-@st.composite
-def groups(draw: st.DrawFn) -> dict[str, Any]:
-    """Two to five windows over one stool, its joints over studs or between the windows."""
-    count = draw(st.integers(2, 5))
-    openings = [
-        {
-            "mark": f"W{number}",
-            "trim": "house",
-            "readings": {
-                "jamb_width": f"{draw(st.integers(20 * 16, 60 * 16))}/16 in",
-                "leg_height": "48 in",
-                "jamb_depth": "3 1/8 in",
-            },
-        }
-        for number in range(count)
-    ]
-    group: dict[str, Any] = {
-        "mark": "all",
-        "openings": [one["mark"] for one in openings],
-        "gaps": [f"{draw(st.integers(6 * 32, 40 * 32))}/32 in" for _ in range(count - 1)],
-        "stock_length": f"{draw(st.integers(6, 16))} ft",
-    }
-    if draw(st.booleans()):
-        group["solid"] = [f"{16 * number} in" for number in range(1, 30)]
-    return {"openings": openings, "trim_specs": {"house": TRIM}, "groups": [group]}
-
-
 @settings(max_examples=150)
-@given(request=groups())
+@given(request=rows())
 def test_what_a_group_shares_closes(service: Service, request: dict[str, Any]) -> None:
     note(json.dumps(request))
     response = service.post("/v1/cut-list", request)

@@ -18,7 +18,7 @@ def apron_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
     apron = opening.trim.apron
     assert apron is not None
     width = opening.widths.apron or apron.width
-    left_spread, right_spread = spread(frame, sides)
+    left_spread, right_spread = spread(opening, frame, sides)
     jamb = frame.sides[0]
     length = jamb + left_spread + right_spread
     body = Part(

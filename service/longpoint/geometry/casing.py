@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import Opening, WallAnswer
+from longpoint.geometry.inputs import Opening
 from longpoint.geometry.joint import casing_reach
-from longpoint.geometry.kernel import ZERO, Frame
+from longpoint.geometry.kernel import Frame
 from longpoint.geometry.parts import Part, PartKind
 from longpoint.geometry.piece import frame_piece
-from longpoint.geometry.sides import CasedSide, called_by_number
+from longpoint.geometry.sides import CasedSide, called_by_number, wall_rises
 from longpoint.lengths import Fraction
 
 _KINDS = {"right": PartKind.CASING_LEG, "left": PartKind.CASING_LEG, "sill": PartKind.CASING_SILL}
@@ -16,7 +16,7 @@ _KINDS = {"right": PartKind.CASING_LEG, "left": PartKind.CASING_LEG, "sill": Par
 def casing_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
     """Every cased side's piece, in the order right, head, left (and sill last in a picture frame)."""
     order = [*range(1, len(sides)), 0]
-    rises = _rises(opening, len(sides))
+    rises = wall_rises(opening, len(sides))
     return tuple(_piece(opening, frame, sides, rises, index) for index in order if sides[index].casing)
 
 
@@ -31,10 +31,3 @@ def _piece(
     meets = before.name, after.name
     called = called_by_number(opening, len(sides), "casing", index)
     return frame_piece(opening.mark, kind, me, me.casing, frame.sides[index], start, finish, meets, called)
-
-
-def _rises(opening: Opening, corners: int) -> tuple[Fraction, ...]:
-    """How far the casing's outside edge stands off the jamb's plane at each corner."""
-    if opening.wall_answer is not WallAnswer.LEAN or opening.readings.wall is None:
-        return (ZERO,) * corners
-    return tuple(max(ZERO, proud) for proud in opening.readings.wall.proud)

@@ -15,7 +15,7 @@ from longpoint.geometry.inputs import (
     SillAnswer,
     WallAnswer,
 )
-from longpoint.geometry.kernel import Frame
+from longpoint.geometry.kernel import ZERO, Frame
 from longpoint.geometry.parts import Part, PartKind
 from longpoint.geometry.stool import stool_width
 from longpoint.lengths import Fraction, spoken
@@ -59,7 +59,7 @@ def _check_reveals(opening: Opening, faults: Faults) -> None:
             )
 
 
-def check_stool(opening: Opening, faults: Faults) -> None:
+def check_stool(opening: Opening, faults: Faults, least_depth: Fraction = ZERO) -> None:
     """A stool that its trim does not name, or that its readings or its stock do not allow."""
     stool, readings = opening.trim.stool, opening.readings
     if stool is None:
@@ -94,16 +94,16 @@ def check_stool(opening: Opening, faults: Faults) -> None:
                 "depth-too-small",
                 f"The sash clearance and scribe allowance, {spoken(less)}, leave no notch. Measure the depth again.",
             )
-    _check_stool_stock(opening, readings, faults)
+    _check_stool_stock(opening, readings, faults, least_depth)
 
 
-def _check_stool_stock(opening: Opening, readings: Readings, faults: Faults) -> None:
+def _check_stool_stock(opening: Opening, readings: Readings, faults: Faults, least_depth: Fraction) -> None:
     stool = opening.trim.stool
     if stool is None or stool.stock_width is None:
         return
     if readings.left_depth is None or readings.right_depth is None:
         return
-    needed = stool_width(opening)
+    needed = stool_width(opening, least_depth)
     if needed > stool.stock_width:
         faults.add(
             ("trim", "stool", "stock_width"),

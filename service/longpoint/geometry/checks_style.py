@@ -5,11 +5,13 @@ from __future__ import annotations
 from longpoint.geometry.door import check_door
 from longpoint.geometry.faults import Faults
 from longpoint.geometry.inputs import Door, Foot, Opening, WallAnswer
-from longpoint.geometry.kernel import Frame
+from longpoint.geometry.kernel import Corner, Frame
 from longpoint.geometry.trim import ApronEnds, BoxCorners, CornerBlock, HeadStyle
 from longpoint.lengths import Fraction, spoken
 
 SHARPEST_APRON = 60
+# Common practice, no source: a leg that stands past its block by no more than this in all is not seen to.
+LEAST_SEEN = 1 / 32
 
 
 def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
@@ -27,7 +29,7 @@ def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
                     f"A {name} goes with a butted head: take head_style butted, or leave the {name} out.",
                 )
     if trim.head_style is HeadStyle.CORNER_BLOCKS:
-        _check_blocks(opening, four_sided, faults)
+        _check_blocks(opening, frame if four_sided else None, four_sided, faults)
     if trim.back_band is not None and trim.head_style is not HeadStyle.MITRED:
         faults.add(
             ("trim", "back_band"),
@@ -69,7 +71,7 @@ def _check_butted(opening: Opening, four_sided: bool, faults: Faults) -> None:
         )
 
 
-def _check_blocks(opening: Opening, four_sided: bool, faults: Faults) -> None:
+def _check_blocks(opening: Opening, frame: Frame | None, four_sided: bool, faults: Faults) -> None:
     trim, block = opening.trim, opening.trim.corner_block
     if block is None:
         faults.add(
@@ -82,12 +84,38 @@ def _check_blocks(opening: Opening, four_sided: bool, faults: Faults) -> None:
             "blocks-many-heads",
             "Corner blocks need one straight head across two legs: take head_style mitred for this shape.",
         )
-    for side in ("left", "right", "head"):
-        casing = trim.head_casing or trim.casing if side == "head" else trim.casing
+    stock = {"left": trim.casing, "right": trim.casing, "head": trim.head_casing or trim.casing}
+    if opening.foot is Foot.PICTURE_FRAME:
+        stock["sill"] = trim.sill_casing or trim.casing
+    for side, casing in stock.items():
         own: Fraction | None = getattr(opening.reveals, side)
         if casing is not None:
             width = getattr(opening.widths, side) or casing.width
             _check_block(block, width, trim.reveal if own is None else own, faults)
+            if frame is not None and not frame.square and side in _LEG_CORNERS:
+                _check_leg_below(block, width, _leg_corners(opening, frame, side), side, faults)
+
+
+_LEG_CORNERS = {"right": (1, 0), "left": (2, 3)}
+"""The corners of each leg: at the head, and at the sill of a picture frame."""
+
+
+def _leg_corners(opening: Opening, frame: Frame, side: str) -> list[Corner]:
+    at = _LEG_CORNERS[side] if opening.foot is Foot.PICTURE_FRAME else _LEG_CORNERS[side][:1]
+    return [frame.corners[index] for index in at]
+
+
+def _check_leg_below(
+    block: CornerBlock, casing: Fraction, corners: list[Corner], side: str, faults: Faults
+) -> None:
+    """Where head and leg are out of square, the leg is the wider along the block's edge."""
+    needed = max(float(casing) / float(corner.sin) for corner in corners)
+    if block.width >= casing and needed - float(block.width) > LEAST_SEEN:
+        detail = (
+            f"Along the block's edge, which is out of square with it, the {side} leg is {spoken(needed)} wide: "
+            "take a block as wide, or narrower casing."
+        )
+        faults.add(("trim", "corner_block", "width"), "block-too-narrow", detail)
 
 
 def _check_block(block: CornerBlock, casing: Fraction, reveal: Fraction, faults: Faults) -> None:

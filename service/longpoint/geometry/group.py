@@ -123,10 +123,15 @@ def _check_member(number: int, opening: Opening, first: Opening, faults: Faults)
 def _shared(members: tuple[Built, ...], group: Group, stool: SharedStool, faults: Faults) -> Built | None:
     """What the members share, worked out as one wide opening whose mulls are the gaps between them."""
     wide, frame, gaps = _wide(members, group, stool)
-    check_stool(wide, faults)
+    deepest = max(
+        _read(depth)
+        for member in members
+        for depth in (member.opening.readings.left_depth, member.opening.readings.right_depth)
+    )
+    check_stool(wide, faults, deepest)
     faults.raise_any()
     sides = cased_sides(wide, frame)
-    boards = _own_depths(stool_parts(wide, frame, sides), members, stool)
+    boards = _own_depths(stool_parts(wide, frame, sides, deepest), members, stool)
     if wide.trim.apron is not None and not wide.without_apron:
         boards += apron_parts(wide, frame, sides)
     parts: list[Part] = []
@@ -160,7 +165,6 @@ def _own_depths(boards: tuple[Part, ...], members: tuple[Built, ...], stool: Sha
     less = trim.sash_clearance + trim.scribe
     lefts = [_read(member.opening.readings.left_depth) for member in members]
     rights = [_read(member.opening.readings.right_depth) for member in members]
-    deeper = max(ZERO, *lefts, *rights) - max(lefts[0], rights[-1])
     at = next(mark.at for mark in body.marks if mark.name == "left jamb face")
     cutouts: list[Cutout] = []
     for number, member in enumerate(members):
@@ -172,8 +176,7 @@ def _own_depths(boards: tuple[Part, ...], members: tuple[Built, ...], stool: Sha
             following = lefts[number + 1] - less
             cutouts.append(Cutout(at, stool.gaps[number], other, None if following == other else following))
             at += stool.gaps[number]
-    width = body.width + max(ZERO, deeper)
-    return (replace(body, width=width, rip_width=width, cutouts=tuple(cutouts)), *rest)
+    return (replace(body, cutouts=tuple(cutouts)), *rest)
 
 
 def _read(depth: Fraction | None) -> Fraction:

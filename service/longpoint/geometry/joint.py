@@ -5,8 +5,8 @@ from __future__ import annotations
 from functools import cache
 
 from longpoint.geometry.inputs import Foot, Opening
-from longpoint.geometry.kernel import Corner, meet
-from longpoint.geometry.lean import leaning_reach
+from longpoint.geometry.kernel import SQUARE, Corner, meet
+from longpoint.geometry.lean import leaning_reach, leaning_stand
 from longpoint.geometry.sides import CasedSide
 from longpoint.geometry.trim import HeadStyle
 from longpoint.geometry.value import Value
@@ -91,24 +91,35 @@ def over_leg(at: Corner, theirs: CasedSide, offset: Real, overhang: Fraction) ->
 
 
 def to_block(at: Corner, mine: CasedSide, theirs: CasedSide, block: Fraction) -> Reach:
-    """To the edge of a block centred on both casings' widths, its edges along the head or the sill."""
+    """To the edge of a block whose edges lie along the head or the sill: centred across it, and on the leg where that
+    ends below it."""
     proud = (block - (theirs.outer - theirs.reveal)) / 2
     inputs = ((f"{theirs.name} reveal", theirs.reveal), ("block past the casing's edge", proud))
     rule = f"to the corner block: the {theirs.name} reveal less what the block stands past the casing's edge"
     if mine.name in LEVEL:
-        end = meet(at, mine.reveal, theirs.reveal) - proud
+        line = block_line(mine, block)
+        end = -block / 2 + meet(at, line, (theirs.reveal + theirs.outer) / 2)
         return Reach(end, end, rule, inputs)
-    line = theirs.reveal - proud
+    line = block_line(theirs, block)
     return Reach(meet(at, mine.reveal, line), meet(at, mine.outer, line), rule, inputs)
 
 
 LEVEL = ("head", "sill")
 
 
+def block_line(level: CasedSide, block: Fraction) -> Fraction:
+    """How far outside the head's or the sill's jamb the edge of its blocks lies on which a leg ends."""
+    return level.reveal - (block - (level.outer - level.reveal)) / 2
+
+
 def casing_reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide, rise: Fraction) -> Reach:
     """Where a piece of casing ends at a corner; `rise` is how far its outside edge stands off the jamb's plane."""
     if theirs.casing is None:
-        return stand(opening, at, mine, theirs)
+        stands = stand(opening, at, mine, theirs)
+        if not rise or at is SQUARE:
+            return stands
+        inner, outer, bevel = leaning_stand(at, mine, theirs.reveal, rise)
+        return Reach(inner, outer, f"{stands.rule}, leaning on the wall", stands.inputs, bevel)
     trim = opening.trim
     if trim.head_style is HeadStyle.BUTTED and "head" in (mine.name, theirs.name):
         if theirs.name == "head":

@@ -5,15 +5,10 @@ from __future__ import annotations
 import math
 
 from longpoint.geometry.kernel import Corner, meet
-from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.sides import CasedSide, flat_width
 from longpoint.lengths import Fraction, Real
 
 Vector = tuple[float, float, float]
-
-
-def flat_width(width: Fraction, rise: Fraction) -> float:
-    """How far a leaning piece reaches across the wall."""
-    return math.sqrt(width * width - rise * rise)
 
 
 def lean_degrees(width: Fraction, rise: Fraction) -> float:
@@ -41,6 +36,14 @@ def leaning_reach(at: Corner, mine: CasedSide, theirs: CasedSide, rise: Fraction
     if cut[0] < 0:
         cut = (-cut[0], -cut[1], -cut[2])
     return inner, outer, -math.degrees(math.asin(_dot(cut, normal)))
+
+
+def leaning_stand(at: Corner, mine: CasedSide, base: Real, rise: Fraction) -> tuple[Real, Real, float]:
+    """Where a leaning leg stands on a line so far below the base: as `leaning_reach`, its cut lying on the floor."""
+    own = _across(mine, rise)
+    inner, outer = meet(at, mine.reveal, base), meet(at, mine.reveal + own, base)
+    # The floor's normal is upright in the wall's plane, so it tips out of the leg's back as the leg leans and rakes.
+    return inner, outer, -math.degrees(math.asin(float(at.cos) * float(rise) / math.hypot(own, float(rise))))
 
 
 def face_run(bevel: float, thickness: Fraction, mitre: Real) -> float:

@@ -17,7 +17,7 @@ def obstruction_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide,
     """Every collision of the trim with what was measured around it, each with its answers."""
     clear = opening.readings.clearances
     found: list[Finding] = []
-    left_spread, right_spread = spread(frame, sides)
+    left_spread, right_spread = spread(opening, frame, sides)
     for name, side, room, at_base in (
         ("left", sides[-1], clear.left, left_spread),
         ("right", sides[1], clear.right, right_spread),

@@ -92,5 +92,14 @@ def _within(cutouts: tuple[Cutout, ...], left: Real, right: Real) -> tuple[Cutou
     for cutout in cutouts:
         start, end = max(cutout.at, left), min(cutout.at + cutout.length, right)
         if start < end:
-            found.append(replace(cutout, at=start - left, length=end - start))
+            depths = {}
+            if cutout.end_depth is not None:
+                depths = {"depth": _depth(cutout, start), "end_depth": _depth(cutout, end)}
+            found.append(replace(cutout, at=start - left, length=end - start, **depths))
     return tuple(found)
+
+
+def _depth(cutout: Cutout, at: Real) -> Real:
+    """How deep a cutout is at a place along the board."""
+    assert cutout.end_depth is not None
+    return cutout.depth + (cutout.end_depth - cutout.depth) * (at - cutout.at) / cutout.length

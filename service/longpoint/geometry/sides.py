@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from longpoint.geometry.inputs import NO_WIDTHS, Arch, Foot, Opening, Polygon, WallAnswer
 from longpoint.geometry.kernel import ZERO, Frame, meet
 from longpoint.geometry.trim import Casing
@@ -108,9 +110,28 @@ def _cased(
     return CasedSide(name, reveal, casing, outer, edge, ripped, set_back)
 
 
-def spread(frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Real, Real]:
+def spread(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Real, Real]:
     """How far the trim's outside edges stand beyond the jamb at the base line, left and right."""
+    rises = wall_rises(opening, len(sides))
     return (
-        meet(frame.corners[-1], sides[0].reveal, sides[-1].edge),
-        meet(frame.corners[0], sides[0].reveal, sides[1].edge),
+        meet(frame.corners[-1], sides[0].reveal, _edge(sides[-1], rises[-1])),
+        meet(frame.corners[0], sides[0].reveal, _edge(sides[1], rises[0])),
     )
+
+
+def _edge(side: CasedSide, rise: Fraction) -> Real:
+    """Where the trim ends, seen square on the wall: leaning casing does not reach its own width."""
+    return side.reveal + flat_width(side.outer - side.reveal, rise) if rise else side.edge
+
+
+def wall_rises(opening: Opening, corners: int) -> tuple[Fraction, ...]:
+    """How far leaning casing's outside edge stands off the jamb's plane at each corner; nought where it lies flat."""
+    wall = opening.readings.wall
+    if opening.wall_answer is not WallAnswer.LEAN or wall is None:
+        return (ZERO,) * corners
+    return tuple(max(ZERO, proud) for proud in wall.proud)
+
+
+def flat_width(width: Fraction, rise: Fraction) -> float:
+    """How far a leaning piece reaches across the wall."""
+    return math.sqrt(width * width - rise * rise)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from longpoint.geometry.inputs import Opening, Readings
-from longpoint.geometry.kernel import Frame
+from longpoint.geometry.kernel import ZERO, Frame
 from longpoint.geometry.parts import Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
 from longpoint.geometry.returns import flat_return, front_mitre
 from longpoint.geometry.sides import CasedSide, spread
@@ -41,26 +41,36 @@ def deepest(readings: Readings) -> Fraction:
     return depth
 
 
-def stool_width(opening: Opening) -> Fraction:
-    """The width that a stool is ripped to, for depths that were read."""
+def stool_width(opening: Opening, least_depth: Fraction = ZERO) -> Fraction:
+    """The width that a stool is ripped to, for depths that were read.
+
+    Args:
+        opening: whose stool it is.
+        least_depth: what it has to reach at least, where it goes on under deeper openings.
+    """
     stool = opening.trim.stool
     assert stool is not None
-    return deepest(opening.readings) + nosing_to_wall(opening) - stool.sash_clearance
+    return max(deepest(opening.readings), least_depth) + nosing_to_wall(opening) - stool.sash_clearance
 
 
-def stool_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
-    """The stool of an opening whose trim has one and whose jamb depths were read, then its returns."""
+def stool_parts(
+    opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], least_depth: Fraction = ZERO
+) -> tuple[Part, ...]:
+    """The stool of an opening whose trim has one and whose jamb depths were read, then its returns.
+
+    `least_depth` is as in `stool_width`.
+    """
     stool, readings = opening.trim.stool, opening.readings
     assert stool is not None
     assert readings.left_depth is not None
     assert readings.right_depth is not None
-    left_spread, right_spread = spread(frame, sides)
+    left_spread, right_spread = spread(opening, frame, sides)
     left_past, right_past = _horn(opening.horns.left, stool), _horn(opening.horns.right, stool)
     jamb = frame.sides[0]
     # Exact lengths stand to the left of what may be real: that sum is ten times as quick as the other.
     left_horn, right_horn = left_past + left_spread, right_past + right_spread
     length = jamb + left_horn + right_horn
-    width = stool_width(opening)
+    width = stool_width(opening, least_depth)
     notches = (
         _notch(opening, readings.left_depth, readings.left_horn_depth, left_horn),
         _notch(opening, readings.right_depth, readings.right_horn_depth, right_horn),
@@ -87,7 +97,7 @@ def stool_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
             Mark("right jamb face", jamb + left_horn),
             Mark("right casing outside edge", -right_past + length),
         ),
-        how=_how(opening, jamb, (left_spread, right_spread), (left_past, right_past)),
+        how=_how(opening, jamb, (left_spread, right_spread), (left_past, right_past), least_depth),
         notes=_notes(opening),
         cutouts=_cutouts(readings, left_horn, notches) if readings.mulls else (),
     )
@@ -134,7 +144,11 @@ def _end(at: str, hand: Hand, notch: Notch, returned: bool) -> End:
 
 
 def _how(
-    opening: Opening, jamb: Real, spreads: tuple[Real, Real], horns: tuple[Fraction, Fraction]
+    opening: Opening,
+    jamb: Real,
+    spreads: tuple[Real, Real],
+    horns: tuple[Fraction, Fraction],
+    least_depth: Fraction,
 ) -> tuple[Step, ...]:
     stool, readings = opening.trim.stool, opening.readings
     assert stool is not None
@@ -157,7 +171,7 @@ def _how(
             "rip_width",
             "jamb depth + apron thickness + nosing - sash clearance",
             (
-                ("jamb depth", deepest(readings)),
+                ("jamb depth", max(deepest(readings), least_depth)),
                 ("apron thickness", under.thickness if under else Fraction(0)),
                 ("nosing", stool.nosing),
                 ("sash clearance", stool.sash_clearance),

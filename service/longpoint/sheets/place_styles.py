@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 
+from longpoint.geometry.joint import block_line
+from longpoint.geometry.kernel import meet
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import Part, PartKind
 from longpoint.geometry.sides import CasedSide, cased_sides
@@ -28,24 +30,34 @@ def styled(built: Built, part: Part, points: tuple[Point, ...]) -> Outline | Non
         return None
     sides = cased_sides(built.opening, built.frame)
     if part.kind is PartKind.CORNER_BLOCK:
-        return _block(part, sides, points)
+        return _block(built, part, sides, points)
     if part.kind is PartKind.MULL_CASING:
         return _mull(built, part, sides)
     return _strip(built, part, sides, points)
 
 
-def _block(part: Part, sides: tuple[CasedSide, ...], points: tuple[Point, ...]) -> Outline:
-    """Centred on the casing that ends at it."""
-    half = float(part.width) / 2
+def _block(built: Built, part: Part, sides: tuple[CasedSide, ...], points: tuple[Point, ...]) -> Outline:
+    """Its edges along the head or the sill, centred across it and on the leg where that ends at it."""
+    size = float(part.width)
     level, side = part.side.split()[0] if " " in part.side else "head", part.side.split()[-1]
-    across = _middle(sides[1] if side == "right" else sides[3])
-    corner = {("head", "left"): 3, ("head", "right"): 2, ("sill", "left"): 0, ("sill", "right"): 1}[
-        level, side
-    ]
-    x, y = points[corner]
-    x += across if side == "right" else -across
-    y += _middle(sides[2]) if level == "head" else -_middle(sides[0])
-    return (x - half, y - half), (x + half, y - half), (x + half, y + half), (x - half, y + half)
+    at_head, at_right = level == "head", side == "right"
+    corner = {(True, False): 2, (True, True): 1, (False, False): 3, (False, True): 0}[at_head, at_right]
+    along_side, leg = sides[2 if at_head else 0], sides[1 if at_right else 3]
+    (start_x, start_y), (end_x, end_y) = (points[3], points[2]) if at_head else (points[0], points[1])
+    jamb = math.hypot(end_x - start_x, end_y - start_y)
+    right = (end_x - start_x) / jamb, (end_y - start_y) / jamb
+    up = -right[1], right[0]
+    block = built.opening.trim.corner_block
+    assert block is not None
+    past = float(meet(built.frame.corners[corner], block_line(along_side, block.width), _middle(leg)))
+    x, y = (end_x, end_y) if at_right else (start_x, start_y)
+    way, out = (past if at_right else -past), (_middle(along_side) if at_head else -_middle(along_side))
+
+    def corner_at(across: int, above: int) -> Point:
+        along, off = way + across * size / 2, out + above * size / 2
+        return x + right[0] * along + up[0] * off, y + right[1] * along + up[1] * off
+
+    return corner_at(-1, -1), corner_at(1, -1), corner_at(1, 1), corner_at(-1, 1)
 
 
 def _middle(side: CasedSide) -> float:
