@@ -167,6 +167,7 @@ def test_every_offer_of_an_opening_can_be_sent_back_as_it_came(
             "piece-vanishes",
             "joint-too-sharp",
             "block-too-wide",
+            "block-too-narrow",
         }
         assert {error["code"] for error in answer.json()["errors"]} <= styles, answer.json()
         return

@@ -56,3 +56,9 @@ def test_flat_corners_open_less_than_sharp_ones() -> None:
 def test_square_cuts_have_no_mitre_to_open() -> None:
     (found,) = open_joints(build_opening(opening(WINDOW, replace(TRIM, head_style=HeadStyle.BUTTED))), DRY)
     assert (found.part, found.gap, found.opens_at) == ("", 0.0, "")
+
+
+def test_a_leg_cut_at_an_angle_under_a_raked_butted_head_is_no_mitre() -> None:
+    raked = PlumbSides(F(30), F(46), F(52))
+    (found,) = open_joints(build_opening(opening(raked, replace(TRIM, head_style=HeadStyle.BUTTED))), DRY)
+    assert (found.part, found.gap) == ("", 0.0)

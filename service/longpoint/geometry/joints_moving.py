@@ -5,6 +5,7 @@ from __future__ import annotations
 from longpoint.geometry.movement import Air, Grain, Species, Wood, movement
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import CutKind, Part, PartKind
+from longpoint.geometry.trim import HeadStyle
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
 
@@ -56,7 +57,9 @@ def open_joints(built: Built, conditions: Conditions) -> tuple[OpenJoint, ...]:
     """
     species, grain = conditions.species, conditions.grain
     widest: list[OpenJoint] = []
-    woods = {_wood(part, species, grain): part.key for part in built.parts if _mitre(part) > 0}
+    # Under a butted head or a block nothing is mitred with its like, though a leg may be cut at an angle there.
+    mitred = built.opening.trim.head_style is HeadStyle.MITRED
+    woods = {_wood(part, species, grain): part.key for part in built.parts if mitred and _mitre(part) > 0}
     woods = woods or {Wood(species, grain, Fraction(1)): ""}
     for wood, key in woods.items():
         for number, moved in enumerate(movement(wood, conditions.installed, conditions.seasons).seasons):

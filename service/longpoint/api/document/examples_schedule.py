@@ -37,6 +37,22 @@ SCHEDULE = {
         summary="A house with an opening measured and an offcut on the rack",
         request={**HOUSE_BODY, "openings": [OPENING_BODY], "rack": [OFFCUT_BODY]},
     ),
+    "row": Example(
+        summary="Two windows over one stool, and the seasons their joints will live through",
+        request={
+            **HOUSE_BODY,
+            "openings": [{**OPENING_BODY, "mark": "W1"}, {**OPENING_BODY, "mark": "W2"}],
+            "groups": [{"mark": "W", "openings": ["W1", "W2"], "gaps": ["8"], "stock_length": "8 ft"}],
+            "movement": {
+                "species": "red_oak",
+                "installed": {"moisture_content": 7},
+                "seasons": [
+                    {"name": "winter", "moisture_content": 6},
+                    {"name": "summer", "moisture_content": 11},
+                ],
+            },
+        },
+    ),
 }
 HOUSE = {
     "renamed": Example(summary="Another name for the house", request={**HOUSE_BODY, "name": "The Heronry"})
