@@ -11,6 +11,7 @@ from longpoint.shop import Section, ShopSettings, Wages, work
 from longpoint.shop.house import CutList, House, HouseOpening, ProfileStock, build_openings, cutting_jobs
 from longpoint.stock import Budget, StickKind, plan
 from sheets.openings import CASING, DEPTH, TRIM
+from sheets.styles import STYLED
 
 ROOMS = ("Kitchen", "Front room", "Stair", "Back bedroom", "Bath & pantry")
 FLOOR = Trim(CASING, Fraction(3, 16), floor_clearance=Fraction(1, 8))
@@ -57,4 +58,13 @@ def cut_list(openings: int, stock: bool = True) -> CutList:
 @cache
 def job(openings: int, paper: Paper = Paper.LETTER, stock: bool = True) -> Job:
     worked = cut_list(openings, stock)
+    return Job(worked, work(worked, frozenset(Section), SETTINGS), "12 Alder Row", paper=paper)
+
+
+@cache
+def styled_job(paper: Paper = Paper.LETTER) -> Job:
+    """A house of every style of trim, with no stock."""
+    openings = tuple(HouseOpening(built.opening, name) for name, built in STYLED.items())
+    house = House(openings, ())
+    worked = CutList(house, build_openings(house), ())
     return Job(worked, work(worked, frozenset(Section), SETTINGS), "12 Alder Row", paper=paper)

@@ -19,7 +19,7 @@ from longpoint.sheets.saw import saw_sheet
 from longpoint.sheets.wording import Wording
 from longpoint.sheets.yard import yard_list
 from sheets.browser import Browser, needs_chromium
-from sheets.houses import job
+from sheets.houses import job, styled_job
 from sheets.openings import EVERY
 from sheets.styles import STYLED
 
@@ -119,6 +119,37 @@ def test_the_fitting_sheet_prints_a_page_for_each_opening_after_the_first(
     text = html(fitting_sheet(job(OPENINGS, paper)), Wording())
     browser.show(text.replace("</head>", WIDE, 1) if wide else text)
     assert pages(browser.printed()) == OPENINGS + 1
+
+
+@pytest.mark.parametrize("paper", Paper)
+def test_an_opening_of_fifteen_pieces_takes_one_page(browser: Browser, paper: Paper) -> None:
+    house = styled_job(paper)
+    assert max(len(one.built.parts) for one in house.cut_list.openings) == 15
+    browser.show(html(fitting_sheet(house), Wording()))
+    assert pages(browser.printed()) == len(STYLED) + 1
+
+
+# In the page, set for print: how far anything runs out of its opening's leaf or over what follows it there.
+OUT_OF_LEAF = """
+Math.max(...[...document.querySelectorAll('.leaf')].flatMap(leaf => {
+  const boxes = [...leaf.children].map(e => e.getBoundingClientRect());
+  const after = boxes.slice(1).map((box, i) => boxes[i].bottom - box.top);
+  const drawn = [...leaf.querySelectorAll('.pictures svg')].map(e =>
+    e.getBoundingClientRect().bottom - e.parentElement.getBoundingClientRect().bottom);
+  return [boxes.at(-1).bottom - leaf.getBoundingClientRect().bottom, ...after, ...drawn];
+}))
+"""
+
+
+@pytest.mark.parametrize("wide", [False, True], ids=("own-faces", "wide-face"))
+def test_nothing_on_paper_lies_over_anything_else(browser: Browser, wide: bool) -> None:
+    text = html(fitting_sheet(styled_job()), Wording())
+    browser.ask("Emulation.setEmulatedMedia", media="print")
+    try:
+        browser.show(text.replace("</head>", WIDE, 1) if wide else text, width=701)
+        assert browser.run(OUT_OF_LEAF) <= 1
+    finally:
+        browser.ask("Emulation.setEmulatedMedia", media="")
 
 
 @pytest.mark.parametrize("paper", Paper)

@@ -36,8 +36,8 @@ PIECES = (
     Column("Long point", "long_point"),
     Column("Short point", "short_point"),
     Column("Width", "width"),
-    Column("Left end, on the saw", "left_end", 5),
-    Column("Right end, on the saw", "right_end", 5),
+    Column("Left end, on the saw", "left_end", 6),
+    Column("Right end, on the saw", "right_end", 6),
 )
 MARKS = (
     Column("No.", "number", 1),
