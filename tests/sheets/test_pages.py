@@ -15,6 +15,7 @@ from longpoint.sheets.fitting import fitting_sheet
 from longpoint.sheets.html import html
 from longpoint.sheets.labels import label_sheet
 from longpoint.sheets.measure import blank_measure_sheet, measure_sheet
+from longpoint.sheets.pdf import pdf
 from longpoint.sheets.saw import saw_sheet
 from longpoint.sheets.wording import Wording
 from longpoint.sheets.yard import yard_list
@@ -127,6 +128,7 @@ def test_an_opening_of_fifteen_pieces_takes_one_page(browser: Browser, paper: Pa
     assert max(len(one.built.parts) for one in house.cut_list.openings) == 15
     browser.show(html(fitting_sheet(house), Wording()))
     assert pages(browser.printed()) == len(STYLED) + 1
+    assert pages(pdf(fitting_sheet(house), Wording())) == len(STYLED) + 1
 
 
 # In the page, set for print: how far anything runs out of its opening's leaf or over what follows it there.

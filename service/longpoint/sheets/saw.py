@@ -14,10 +14,10 @@ from longpoint.shop import Operation, OperationKind, SawOrder, Setting, Tool
 
 CUTS = (
     Column("Step", "step", 2),
-    Column("Cut", "cut", 7),
+    Column("Cut", "cut", 12),
     Column("Pieces", "pieces", 5),
     Column("Stick", "stick", 4),
-    Column("Take care", "take_care", 3),
+    Column("Take care", "take_care", 4),
     Column("Done", "done", 1),
 )
 CARE = {
