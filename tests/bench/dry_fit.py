@@ -3,8 +3,9 @@
     PYTHONPATH=service:tests python tests/bench/dry_fit.py [--openings 10000] [--seed 1]
 
 Prints, kind by kind: how many were built, how many were refused and why, the misfits, and how the time went. Every
-opening is asked of the real application; its pieces are cut again by the dry fit, exactly and as marked. It exits
-with a failure when anything did not close.
+opening is asked of the real application; its pieces are cut again by the dry fit, exactly and as marked; what is
+refused is drawn from its readings to see that it cannot be built. It exits with a failure when anything did not close,
+or was refused that could have been.
 """
 
 import argparse
@@ -20,6 +21,7 @@ from hypothesis.strategies import SearchStrategy
 from asking import Service
 from dryfit import dry_fit
 from dryfit.openings import curved, framed, leaning, skewed, standing
+from dryfit.refusals import unfounded
 from dryfit.rows import rows
 from dryfit.shared import fit_shared
 from dryfit.styles import dressed, extended, hung, joined, leant
@@ -64,6 +66,8 @@ class Tally:
             codes = ", ".join(sorted({error["code"] for error in response.json()["errors"]}))
             self.refused[codes] += 1
             self.example.setdefault(codes, json.dumps(request))
+            if wrong := unfounded(request, set(codes.split(", "))):
+                self.misfits.append(f"refused for {wrong}, and could be built\n    {json.dumps(request)}")
             return
         answer = response.json()
         if together:

@@ -96,7 +96,7 @@ def _job(request: dict[str, Any], answer: dict[str, Any], shape: Outline, measur
     style, fillet = trim.get("head_style", "mitred"), trim.get("fillet")
     return Job(
         outline=shape,
-        reveals={name: _reveal(request, name, unit) for name in shape.names},
+        reveals={name: reveal_of(request, name, unit) for name in shape.names},
         foot=request.get("foot_style", "stool"),
         butted=style == "butted",
         overhang=float(inches(trim.get("overhang", "0 in"), unit)),
@@ -189,7 +189,8 @@ def _told_gap(text: str) -> float:
     return gap + 5e-5 if gap else 0.0
 
 
-def _reveal(request: dict[str, Any], name: str, unit: str | None) -> float:
+def reveal_of(request: dict[str, Any], name: str, unit: str | None) -> float:
+    """The jamb that is asked to show on a side, with what an extension sets it back."""
     own = request.get("reveals", {}).get(name.split()[0])
     behind = (
         request["trim"]["extension"].get("reveal", "0 in")

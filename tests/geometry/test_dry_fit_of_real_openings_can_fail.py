@@ -9,6 +9,7 @@ import pytest
 
 from asking import Service
 from dryfit import dry_fit
+from dryfit.refusals import unfounded
 
 CASING = {"width": "2 1/2 in", "thickness": "3/4 in"}
 BARE = {"casing": CASING, "reveal": "1/4 in"}
@@ -164,3 +165,20 @@ def test_a_board_bevelled_the_wrong_way_is_found(answers: dict[str, Any]) -> Non
     tipped(next(part for part in tampered["parts"] if part["key"] == "jamb_extension/head"))
     with pytest.raises(AssertionError):
         dry_fit(OPENINGS["lining"], tampered)
+
+
+@pytest.mark.parametrize("code", ["piece-vanishes", "block-too-narrow", "anything-else"])
+@pytest.mark.parametrize("name", ["raked blocks", "lining", "ripped, angled, scribed"])
+def test_refusing_what_can_be_built_is_found(name: str, code: str) -> None:
+    assert unfounded(OPENINGS[name], {code}) == [code]
+
+
+def test_a_leg_wider_than_its_block_and_casing_wider_than_its_frame_are_rightly_refused() -> None:
+    wide = {"trim": OPENINGS["raked blocks"]["trim"] | {"casing": CASING | {"width": "2 11/16 in"}}}
+    steep = {"readings": {"jamb_width": "30 in", "left_height": "70 in", "right_height": "44 in"}}
+    assert unfounded(OPENINGS["raked blocks"] | wide | steep, {"block-too-narrow"}) == []
+    thin = asked("picture_frame", {"sides": ["30 in"] * 3}, {"reveal": "1/4 in"})
+    assert unfounded(thin, {"piece-vanishes"}) == ["piece-vanishes"]
+    flat = {"jamb_width": "40 in", "leg_height": "2 in", "rise": "20 in", "head_pieces": 9}
+    broad = asked("floor", flat, {"head_casing": {"width": "6 in", "thickness": "3/4 in"}})
+    assert unfounded(broad, {"piece-vanishes"}) == []
