@@ -17,6 +17,7 @@ LEFT, ACROSS, BAR = 96.0, 560.0, 22.0
 ROW = 11.5
 LOWEST = 60
 MANY = 4
+BESIDE = 5.0
 NARROWEST = 2.0
 """Drawing units of waste below which hatching would be a smudge."""
 
@@ -181,11 +182,11 @@ def _beneath(canvas: Canvas, run: list[Lying], bottom: float, scale: float, word
     x = (left + right) / 2
     for row in range(LOWEST):
         y = bottom + 7.5 + row * ROW
-        begin = x + 3 + width(text, SMALL_SIZE) / 2
+        begin = x + BESIDE + width(text, SMALL_SIZE) / 2
         if canvas.free(text_box(text, (begin, y), SMALL_SIZE)) and not canvas.crosses_text(
             (x, bottom), (x, y)
         ):
             canvas.line((x, bottom), (x, y + 3), "dim")
-            canvas.words(text, x + 3, y, size=SMALL_SIZE)
+            canvas.words(text, x + BESIDE, y, size=SMALL_SIZE)
             return y + 6
     return bottom
