@@ -68,7 +68,7 @@ def trims(draw: Draw, foot: str, *, may_butt: bool) -> dict[str, Any]:
             "nosing": draw(small(2)),
             "sash_clearance": draw(small(Fraction(1, 8))),
             "scribe": draw(st.sampled_from(("0 in", "0 in", "1/8 in", "3 mm"))),
-            "ends": draw(st.sampled_from(("square", "eased"))),
+            "ends": draw(st.sampled_from(("square", "eased", "mitred_return"))),
         }
         if draw(st.booleans()):
             ends = draw(st.sampled_from(("mitred_return", "square", "angled")))
@@ -125,11 +125,15 @@ def openings(
             by = f"{draw(st.integers(1, 24))}/32 in"
             outline = outline | {"sill": {"low": draw(st.sampled_from(("left", "right"))), "by": by}}
     own = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right", "head", "sill"), reveals)))
+    trim = draw(trims(foot, may_butt=four))
+    if {"left_horn_depth", "right_horn_depth"} & outline.keys():
+        # A return lies square against the wall, so where that is out of plane a horn's end is not returned.
+        trim["stool"]["ends"] = "square"
     return {
         "mark": "A1",
         "foot_style": foot,
         "readings": outline,
-        "trim": draw(trims(foot, may_butt=four)),
+        "trim": trim,
         "reveals": own,
         **draw(decided(foot, "sill" in outline)),
         "square_gap": draw(st.sampled_from(("1/64 in", "0 in", "1/8 in"))),

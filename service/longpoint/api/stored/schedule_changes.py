@@ -22,6 +22,7 @@ from longpoint.schedules.basics import new_id
 from longpoint.schedules.values import Change, Kind
 
 _encode = msgspec.json.Encoder().encode
+_SINCE = ("groups", "movement")
 
 
 def schedule_changes(data: ScheduleIn) -> tuple[str, str, list[Change]]:
@@ -32,12 +33,19 @@ def schedule_changes(data: ScheduleIn) -> tuple[str, str, list[Change]]:
         for position, opening in enumerate(data.openings, start=1)
     ]
     changes += offcut_changes(data.rack, data.unit)
-    return _encode(house).decode(), exact_json(house, data.unit), changes
+    return _house_document(house), exact_json(house, data.unit), changes
 
 
 def house_change(id: str, house: HouseIn) -> Change:
     """What is said of the house as a whole."""
-    return Change(Kind.SCHEDULE, id, _encode(house).decode(), exact_json(house, house.unit))
+    return Change(Kind.SCHEDULE, id, _house_document(house), exact_json(house, house.unit))
+
+
+def _house_document(house: HouseIn) -> str:
+    """A house as it is kept: what the first release did not know is left out where nothing is said of it, since a
+    replica of that release refuses fields it does not know."""
+    kept = msgspec.to_builtins(house)
+    return _encode({name: value for name, value in kept.items() if value or name not in _SINCE}).decode()
 
 
 def opening_change(id: str, position: int, opening: OpeningIn, unit: Unit | None) -> Change:
