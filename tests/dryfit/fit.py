@@ -225,7 +225,10 @@ def _rounded_away(answer: dict[str, Any]) -> float:
     for part in answer["parts"]:
         lengths = [part["overall"], part["rip_width"]]
         lengths += [
-            notch[name] for end in part["ends"] if (notch := end["notch"]) for name in ("depth", "length")
+            notch[name]
+            for end in part["ends"]
+            if (notch := end["notch"])
+            for name in ("depth", "length", "end_depth")
         ]
         total += sum(abs(rounding_error(length)) for length in lengths if length)
     return total
