@@ -19,7 +19,7 @@ from longpoint.api.http.errors import HANDLERS
 from longpoint.api.http.frame import Frame
 from longpoint.api.http.gate import Gate
 from longpoint.api.http.limits import RateLimit
-from longpoint.api.http.request import ApiRequest, negotiate
+from longpoint.api.http.request import AnyRequest, ApiRequest
 from longpoint.api.routes import OPERATIONS, OPTIONS
 from longpoint.api.stored.storage import on_storage_error
 from longpoint.schedules.errors import StorageError
@@ -47,8 +47,7 @@ def create_app(settings: Settings | None = None) -> Litestar:
         closers.append(log.flush)
     app = Litestar(
         route_handlers=[*OPTIONS, *OPERATIONS, *PAGES],
-        guards=[check_access],
-        before_request=negotiate,
+        before_request=_before_each,
         exception_handlers={**HANDLERS, StorageError: on_storage_error, NotModified: on_not_modified},
         request_class=ApiRequest,
         response_class=Answer,
@@ -82,6 +81,13 @@ def create_app_from_environment() -> Litestar:
     gc.freeze()
     gc.set_threshold(20_000, 20, 20)
     return app
+
+
+async def _before_each(request: AnyRequest) -> None:
+    """What every request passes before its body is read. No guard: the framework copies the handler for each."""
+    await check_access(request)
+    if isinstance(request, ApiRequest):
+        request.negotiate()
 
 
 def _cors(origins: tuple[str, ...]) -> CORSConfig | None:

@@ -18,6 +18,7 @@ import sys
 import time
 from collections.abc import Callable
 from pathlib import Path
+from random import Random
 from typing import Any, NamedTuple, get_type_hints
 
 import uvicorn
@@ -25,10 +26,12 @@ import uvloop
 from litestar import Litestar, post
 from litestar.handlers import HTTPRouteHandler
 from litestar.params import JSONBody
+from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
 
 from longpoint.api.http.operation import operation
 from longpoint.api.routes import OPERATIONS
 from longpoint.app import create_app_from_environment
+from longpoint.server import Protocol
 
 KINDS = ("bare echo", "framed echo", "service")
 ECHO = "/echo"
@@ -55,14 +58,14 @@ def serve(kind: str, path: str, port: int) -> None:
     else:
         app = create_app_from_environment()
         app.register(echo_of(path))
-    uvicorn.run(
-        app, port=port, loop="uvloop", http="httptools", ws="none", access_log=False, log_level="error"
-    )
+    # Each as it is served for real: the service by its own protocol, as `python -m longpoint serve` does.
+    protocol = HttpToolsProtocol if kind == "bare echo" else Protocol
+    uvicorn.run(app, port=port, loop="uvloop", http=protocol, ws="none", access_log=False, log_level="error")
 
 
 def varied(body: Any, turn: int, *, fresh: bool) -> Any:
-    """The body with each reading of ten inches or more moved to another 64th, or to one never seen."""
-    count = iter(range(1, 10_000))
+    """The body with each reading of ten inches or more moved to a 64th drawn by lot, or to one never seen."""
+    lot = Random(turn)
 
     def change(value: Any) -> Any:
         if isinstance(value, dict):
@@ -70,10 +73,9 @@ def varied(body: Any, turn: int, *, fresh: bool) -> Any:
         if isinstance(value, list):
             return [change(inner) for inner in value]
         if isinstance(value, str) and (found := _A_READING.fullmatch(value)):
-            number = turn * (2 * next(count) + 1)
             if fresh:
-                return f"{found[1]}.{number % 1_000_000:06d} in"
-            return f"{int(found[1]) + number // 64 % 6} {number % 64}/64 in"
+                return f"{found[1]}.{lot.randrange(1_000_000):06d} in"
+            return f"{found[1]} {lot.randrange(64)}/64 in"
         return value
 
     return change(body)
@@ -201,7 +203,8 @@ def main() -> None:
             process.terminate()
             process.wait()
     print(
-        f"{chosen.path}, bodies of about {len(json.dumps(body, separators=(',', ':')))} bytes, all different"
+        f"{chosen.path}, {len(set(map(repr, bodies)))} different bodies of about "
+        f"{len(json.dumps(body, separators=(',', ':')))} bytes"
     )
     middle = {kind: Round(*map(statistics.median, zip(*rounds[kind], strict=True))) for kind in KINDS}
     bare = middle["bare echo"]

@@ -22,7 +22,7 @@ def test_a_hostile_mark_stays_text() -> None:
     for svg in (
         elevation(built, Wording()),
         section(built, Wording()),
-        piece_drawing(built.parts[0], Wording()),
+        piece_drawing(built.opening.mark, built.parts[0], Wording()),
     ):
         root = ElementTree.fromstring(svg)
         assert not [one for one in root.iter() if one.tag.endswith("script")]

@@ -121,7 +121,7 @@ def test_sections_are_clear_and_dimensioned(built: Built, wording: Wording) -> N
 @pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_piece_drawings_are_clear_and_dimensioned(built: Built) -> None:
     for part in built.parts:
-        texts = {one.text for one in clear(piece_drawing(part, INCHES)).texts}
+        texts = {one.text for one in clear(piece_drawing("K1", part, INCHES)).texts}
         said = {part.width, part.long_point}
         if any(end.mitre for end in part.ends):
             said.add(part.short_point)

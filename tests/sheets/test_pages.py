@@ -181,7 +181,7 @@ def test_every_shape_is_drawn_clear_in_the_browser(browser: Browser) -> None:
         for drawing in (
             elevation(built, wording),
             section(built, wording),
-            *(piece_drawing(part, wording) for part in built.parts),
+            *(piece_drawing(built.opening.mark, part, wording) for part in built.parts),
         )
     ]
     browser.show(f"<!doctype html><link rel=icon href='data:,'>{''.join(drawings)}")

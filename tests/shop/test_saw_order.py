@@ -31,7 +31,7 @@ def made(order: SawOrder, kind: Kind) -> list[Operation]:
 
 def names(cut_list: CutList) -> Counter[PieceName]:
     return Counter(
-        PieceName(part.opening, part.key, instance)
+        PieceName(one.built.opening.mark, part.key, instance)
         for one in cut_list.openings
         for part in one.built.parts
         for instance in range(1, one.count + 1)
@@ -42,7 +42,7 @@ def names(cut_list: CutList) -> Counter[PieceName]:
 def test_every_end_notch_and_rip_is_made_once(seed: int) -> None:
     house = random_house(Random(seed))
     order = saw_order(house)
-    parts = {(part.opening, part.key): part for one in house.openings for part in one.built.parts}
+    parts = {(one.built.opening.mark, part.key): part for one in house.openings for part in one.built.parts}
     ends, notches, rips = Counter(), Counter(), Counter()
     for each in order.operations:
         for name in each.pieces:
@@ -291,7 +291,7 @@ def test_a_row_sawn_as_marked_gives_pieces_of_the_right_shape(inches: int, foot:
         for n in range(3)
     )
     house = worked_out(frames, stocks=(stock("flat", turnable=True),))
-    parts = {(part.opening, part.key): part for one in house.openings for part in one.built.parts}
+    parts = {(one.built.opening.mark, part.key): part for one in house.openings for part in one.built.parts}
     cuts = made(saw_order(house), Kind.SHARED_CUT)
     before = {each.pieces[1]: each for each in cuts}
     inside = [(before[each.pieces[0]], each) for each in cuts if each.pieces[0] in before]

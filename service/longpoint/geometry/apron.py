@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 
 from longpoint.geometry.inputs import Opening
 from longpoint.geometry.kernel import HALF_RIGHT_ANGLE, Frame
@@ -10,6 +11,7 @@ from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, S
 from longpoint.geometry.returns import face_mitre, face_return
 from longpoint.geometry.sides import CasedSide, spread
 from longpoint.geometry.trim import Apron, ApronEnds
+from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction, Real
 
 
@@ -17,13 +19,18 @@ def apron_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
     """The apron, then its left and right returns where its ends are returned."""
     apron = opening.trim.apron
     assert apron is not None
-    width = opening.widths.apron or apron.width
     left_spread, right_spread = spread(opening, frame, sides)
-    jamb = frame.sides[0]
+    make = _parts if isinstance(left_spread, float) or isinstance(right_spread, float) else _kept
+    return make(apron, opening.widths.apron, frame.sides[0], left_spread, right_spread)
+
+
+def _parts(
+    apron: Apron, ripped: Fraction | None, jamb: Real, left_spread: Real, right_spread: Real
+) -> tuple[Part, ...]:
+    width = ripped or apron.width
     length = jamb + left_spread + right_spread
     body = Part(
         kind=PartKind.APRON,
-        opening=opening.mark,
         side="",
         profile=apron.profile,
         short_point=-2 * _drawn_back(apron, width) + length,
@@ -31,7 +38,7 @@ def apron_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
         overall=length,
         width=width,
         thickness=apron.thickness,
-        rip_width=opening.widths.apron,
+        rip_width=ripped,
         ends=(_end(apron, "left", Hand.LEFT), _end(apron, "right", Hand.RIGHT)),
         marks=(Mark("centre line of opening", jamb / 2 + left_spread),),
         how=(
@@ -48,12 +55,15 @@ def apron_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) ->
     )
     if apron.ends is not ApronEnds.MITRED_RETURN:
         return (body,)
-    mark, kind = opening.mark, PartKind.APRON_RETURN
+    kind = PartKind.APRON_RETURN
     return (
         body,
-        face_return(mark, kind, Hand.LEFT, apron.profile, width, apron.thickness),
-        face_return(mark, kind, Hand.RIGHT, apron.profile, width, apron.thickness),
+        face_return(kind, Hand.LEFT, apron.profile, width, apron.thickness),
+        face_return(kind, Hand.RIGHT, apron.profile, width, apron.thickness),
     )
+
+
+_kept = lru_cache(KEPT, typed=True)(_parts)
 
 
 def _drawn_back(apron: Apron, width: Fraction) -> Real:

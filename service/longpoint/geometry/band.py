@@ -35,8 +35,8 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: 
     meets = before.name, after.name
     called = called_by_number(opening, len(sides), "back band", index)
     jamb = frame.sides[index]
-    return frame_piece(opening.mark, PartKind.BACK_BAND, me, stock, jamb, start, finish, meets, called)
+    return frame_piece(PartKind.BACK_BAND, me, stock, jamb, start, finish, meets, called)
 
 
 def _reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:
-    return stand(opening, at, mine, theirs) if theirs.casing is None else mitre(at, mine, theirs)
+    return stand(opening.foot, at, mine, theirs) if theirs.casing is None else mitre(at, mine, theirs)

@@ -21,7 +21,6 @@ def corner_blocks(opening: Opening) -> tuple[Part, ...]:
     return tuple(
         _block(
             PartKind.CORNER_BLOCK,
-            opening.mark,
             place,
             block.profile,
             (block.width, block.width),
@@ -37,20 +36,19 @@ def plinth_parts(opening: Opening) -> tuple[Part, ...]:
     assert plinth is not None
     size = (plinth.height, plinth.width)
     return tuple(
-        _block(PartKind.PLINTH_BLOCK, opening.mark, side, plinth.profile, size, plinth.thickness)
+        _block(PartKind.PLINTH_BLOCK, side, plinth.profile, size, plinth.thickness)
         for side in ("left", "right")
     )
 
 
 def _block(
-    kind: PartKind, mark: str, side: str, profile: str, size: tuple[Fraction, Fraction], thickness: Fraction
+    kind: PartKind, side: str, profile: str, size: tuple[Fraction, Fraction], thickness: Fraction
 ) -> Part:
     """A block of length and width, cut square."""
     length, width = size
     name = "plinth height" if kind is PartKind.PLINTH_BLOCK else "block width"
     return Part(
         kind=kind,
-        opening=mark,
         side=side,
         profile=profile,
         short_point=length,

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import Opening
+from functools import lru_cache
+
+from longpoint.geometry.inputs import Foot, Opening
 from longpoint.geometry.joint import casing_reach
-from longpoint.geometry.kernel import Frame
+from longpoint.geometry.kernel import SQUARE, Corner, Frame
 from longpoint.geometry.parts import Part, PartKind
 from longpoint.geometry.piece import frame_piece
 from longpoint.geometry.sides import CasedSide, called_by_number, wall_rises
-from longpoint.lengths import Fraction
+from longpoint.geometry.trim import Trim
+from longpoint.geometry.value import KEPT
+from longpoint.lengths import Fraction, Real
 
 _KINDS = {"right": PartKind.CASING_LEG, "left": PartKind.CASING_LEG, "sill": PartKind.CASING_SILL}
 
@@ -17,17 +21,39 @@ def casing_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -
     """Every cased side's piece, in the order right, head, left (and sill last in a picture frame)."""
     order = [*range(1, len(sides)), 0]
     rises = wall_rises(opening, len(sides))
-    return tuple(_piece(opening, frame, sides, rises, index) for index in order if sides[index].casing)
+    trim, foot = opening.trim, opening.foot
+    parts = []
+    for index in order:
+        me, before, after = sides[index], sides[index - 1], sides[(index + 1) % len(sides)]
+        if me.casing is None:
+            continue
+        corners = frame.corners[index - 1], frame.corners[index]
+        make = _kept if corners[0] is SQUARE and corners[1] is SQUARE else _piece
+        called = called_by_number(opening, len(sides), "casing", index)
+        rise_before, rise_after = rises[index - 1], rises[index]
+        jamb = frame.sides[index]
+        parts.append(make(trim, foot, me, before, after, jamb, corners, rise_before, rise_after, called))
+    return tuple(parts)
 
 
 def _piece(
-    opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], rises: tuple[Fraction, ...], index: int
+    trim: Trim,
+    foot: Foot,
+    me: CasedSide,
+    before: CasedSide,
+    after: CasedSide,
+    jamb: Real,
+    corners: tuple[Corner, Corner],
+    rise_before: Fraction,
+    rise_after: Fraction,
+    called: str,
 ) -> Part:
-    me, before, after = sides[index], sides[index - 1], sides[(index + 1) % len(sides)]
     assert me.casing is not None
-    start = casing_reach(opening, frame.corners[index - 1], me, before, rises[index - 1])
-    finish = casing_reach(opening, frame.corners[index], me, after, rises[index])
+    start = casing_reach(trim, foot, corners[0], me, before, rise_before)
+    finish = casing_reach(trim, foot, corners[1], me, after, rise_after)
     kind = _KINDS.get(me.name, PartKind.CASING_HEAD)
     meets = before.name, after.name
-    called = called_by_number(opening, len(sides), "casing", index)
-    return frame_piece(opening.mark, kind, me, me.casing, frame.sides[index], start, finish, meets, called)
+    return frame_piece(kind, me, me.casing, jamb, start, finish, meets, called)
+
+
+_kept = lru_cache(KEPT, typed=True)(_piece)

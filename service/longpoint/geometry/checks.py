@@ -103,7 +103,7 @@ def _check_stool_stock(opening: Opening, readings: Readings, faults: Faults, lea
         return
     if readings.left_depth is None or readings.right_depth is None:
         return
-    needed = stool_width(opening, least_depth)
+    needed = stool_width(opening.trim, readings, least_depth)
     if needed > stool.stock_width:
         faults.add(
             ("trim", "stool", "stock_width"),

@@ -44,20 +44,19 @@ def check_door(door: Door, faults: Faults) -> None:
 
 def jamb_parts(opening: Opening, door: Door) -> tuple[Part, ...]:
     """The hinge leg, the strike leg, the head jamb, then the stops where the trim has them."""
-    legs = (_leg(opening, door, hinged=True), _leg(opening, door, hinged=False))
-    parts = (*legs, _head(opening, door))
+    legs = (_leg(door, hinged=True), _leg(door, hinged=False))
+    parts = (*legs, _head(door))
     stop = opening.trim.stop
-    return parts if stop is None else (*parts, *_stops(opening, door, stop))
+    return parts if stop is None else (*parts, *_stops(door, stop))
 
 
-def _leg(opening: Opening, door: Door, *, hinged: bool) -> Part:
+def _leg(door: Door, *, hinged: bool) -> Part:
     length = door.clear_height + door.jamb_thickness
     # Foot on the saw's left, the jamb's face up.
     marks = [Mark("underside of head jamb", door.clear_height)]
     marks += _hinge_marks(door) if hinged else [Mark("middle of strike", door.strike_height)]
     return Part(
         kind=PartKind.JAMB_LEG,
-        opening=opening.mark,
         side="hinge" if hinged else "strike",
         profile=door.jamb_profile,
         short_point=length,
@@ -96,11 +95,10 @@ def _hinge_marks(door: Door) -> list[Mark]:
     return [Mark(f"top of hinge {number + 1}", top - number * apart) for number in range(door.hinges)]
 
 
-def _head(opening: Opening, door: Door) -> Part:
+def _head(door: Door) -> Part:
     length = door.jamb_width + 2 * door.housing
     return Part(
         kind=PartKind.HEAD_JAMB,
-        opening=opening.mark,
         side="",
         profile=door.jamb_profile,
         short_point=length,
@@ -124,29 +122,26 @@ def _head(opening: Opening, door: Door) -> Part:
     )
 
 
-def _stops(opening: Opening, door: Door, stop: DoorStop) -> tuple[Part, ...]:
+def _stops(door: Door, stop: DoorStop) -> tuple[Part, ...]:
     mitred = stop.corners is BoxCorners.MITRED
     height, width, thick = door.clear_height, door.jamb_width, stop.thickness
     short = height - thick
     legs = tuple(
-        _stop(opening, stop, side, (short, height if mitred else short), (False, mitred))
+        _stop(stop, side, (short, height if mitred else short), (False, mitred))
         for side in (Hand.LEFT.value, Hand.RIGHT.value)
     )
     return (
         *legs,
-        _stop(opening, stop, "head", (width - 2 * thick if mitred else width, width), (mitred, mitred)),
+        _stop(stop, "head", (width - 2 * thick if mitred else width, width), (mitred, mitred)),
     )
 
 
-def _stop(
-    opening: Opening, stop: DoorStop, side: str, lengths: tuple[Fraction, Fraction], mitred: tuple[bool, bool]
-) -> Part:
+def _stop(stop: DoorStop, side: str, lengths: tuple[Fraction, Fraction], mitred: tuple[bool, bool]) -> Part:
     """A stop, its face up: mitred through its thickness, the long point on the back that lies on the jamb."""
     names = ("left", "right") if side == "head" else ("foot", "head")
     ends = tuple(_stop_end(name, hand, cut) for name, hand, cut in zip(names, Hand, mitred, strict=True))
     return Part(
         kind=PartKind.DOOR_STOP,
-        opening=opening.mark,
         side=side,
         profile=stop.profile,
         short_point=lengths[0],

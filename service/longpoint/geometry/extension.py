@@ -56,7 +56,6 @@ def _board(
     inner, outer = jamb + start.inner + finish.inner, jamb + start.outer + finish.outer
     return Part(
         kind=PartKind.JAMB_EXTENSION,
-        opening=opening.mark,
         side=me.name,
         profile=extension.profile,
         short_point=inner,
@@ -86,7 +85,7 @@ def _board(
 
 def _reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide, corners: BoxCorners) -> Reach:
     if theirs.casing is None:
-        return stand(opening, at, mine, theirs)
+        return stand(opening.foot, at, mine, theirs)
     if corners is BoxCorners.MITRED:
         return mitre(at, mine, theirs)
     if mine.name in ("left", "right"):

@@ -17,17 +17,14 @@ def headdress_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]
     parts: list[Part] = []
     fillet_height = trim.fillet.height if trim.fillet else ZERO
     if trim.fillet is not None:
-        parts += _strip(
-            opening, frame, sides, trim.fillet, head.reveal, PartKind.FILLET, PartKind.FILLET_RETURN
-        )
+        parts += _strip(frame, sides, trim.fillet, head.reveal, PartKind.FILLET, PartKind.FILLET_RETURN)
     if trim.cap is not None:
         over = head.outer + fillet_height
-        parts += _strip(opening, frame, sides, trim.cap, over, PartKind.CAP, PartKind.CAP_RETURN)
+        parts += _strip(frame, sides, trim.cap, over, PartKind.CAP, PartKind.CAP_RETURN)
     return tuple(parts)
 
 
 def _strip(
-    opening: Opening,
     frame: Frame,
     sides: tuple[CasedSide, ...],
     strip: HeadStrip,
@@ -42,7 +39,6 @@ def _strip(
     # It lies flat, top up, its front edge away from the fence.
     body = Part(
         kind=kind,
-        opening=opening.mark,
         side="",
         profile=strip.profile,
         short_point=length - 2 * strip.depth if returned else length,
@@ -71,9 +67,9 @@ def _strip(
     )
     if not returned:
         return (body,)
-    mark, depth, height = opening.mark, strip.depth, strip.height
+    depth, height = strip.depth, strip.height
     return (
         body,
-        flat_return(mark, return_kind, Hand.LEFT, strip.profile, depth, height),
-        flat_return(mark, return_kind, Hand.RIGHT, strip.profile, depth, height),
+        flat_return(return_kind, Hand.LEFT, strip.profile, depth, height),
+        flat_return(return_kind, Hand.RIGHT, strip.profile, depth, height),
     )

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from functools import cache
 
-from longpoint.geometry.inputs import Foot, Opening
+from longpoint.geometry.inputs import Foot
 from longpoint.geometry.kernel import SQUARE, Corner, meet
 from longpoint.geometry.lean import leaning_reach, leaning_stand
 from longpoint.geometry.sides import CasedSide
-from longpoint.geometry.trim import HeadStyle
+from longpoint.geometry.trim import HeadStyle, Trim
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
 
@@ -41,10 +41,10 @@ _BASE_INPUT = {
 }
 
 
-def stand(opening: Opening, at: Corner, mine: CasedSide, base: CasedSide) -> Reach:
+def stand(foot: Foot, at: Corner, mine: CasedSide, base: CasedSide) -> Reach:
     """Down to the line the trim stands on."""
     inner, outer = meet(at, mine.reveal, base.reveal), meet(at, mine.outer, base.reveal)
-    return Reach(inner, outer, _STANDS[opening.foot], ((_BASE_INPUT[opening.foot], -base.reveal),))
+    return Reach(inner, outer, _STANDS[foot], ((_BASE_INPUT[foot], -base.reveal),))
 
 
 def mitre(at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:
@@ -112,15 +112,16 @@ def block_line(level: CasedSide, block: Fraction) -> Fraction:
     return level.reveal - (block - (level.outer - level.reveal)) / 2
 
 
-def casing_reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide, rise: Fraction) -> Reach:
+def casing_reach(
+    trim: Trim, foot: Foot, at: Corner, mine: CasedSide, theirs: CasedSide, rise: Fraction
+) -> Reach:
     """Where a piece of casing ends at a corner; `rise` is how far its outside edge stands off the jamb's plane."""
     if theirs.casing is None:
-        stands = stand(opening, at, mine, theirs)
+        stands = stand(foot, at, mine, theirs)
         if not rise or at is SQUARE:
             return stands
         inner, outer, bevel = leaning_stand(at, mine, theirs.reveal, rise)
         return Reach(inner, outer, f"{stands.rule}, leaning on the wall", stands.inputs, bevel)
-    trim = opening.trim
     if trim.head_style is HeadStyle.BUTTED and "head" in (mine.name, theirs.name):
         if theirs.name == "head":
             return under_head(at, mine, theirs)

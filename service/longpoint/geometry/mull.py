@@ -31,7 +31,6 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], mull: M
     degrees = saw_angle(rise, casing.width)
     return Part(
         kind=PartKind.MULL_CASING,
-        opening=opening.mark,
         side=str(number),
         profile=casing.profile,
         short_point=length_left,

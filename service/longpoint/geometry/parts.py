@@ -139,7 +139,6 @@ class Part(Value, frozen=True):
 
     Attributes:
         kind: what it is.
-        opening: the mark of the opening it belongs to.
         side: left, right, head, sill; "" for a piece that has none.
         profile: the stock it is cut from.
         short_point: length along the inner edge (short point to short point on a mitred head).
@@ -158,7 +157,6 @@ class Part(Value, frozen=True):
     """
 
     kind: PartKind
-    opening: str
     side: str
     profile: str
     short_point: Real

@@ -18,7 +18,6 @@ _READINGS = {"left": "left height", "right": "right height", "sill": "jamb width
 
 
 def frame_piece(
-    opening: str,
     kind: PartKind,
     me: CasedSide,
     stock: Casing,
@@ -31,7 +30,6 @@ def frame_piece(
     """A piece of casing, or of what is mitred like it, along one side.
 
     Args:
-        opening: the mark of the opening.
         kind: what the piece is.
         me: the side it lies on.
         stock: what it is cut from.
@@ -56,7 +54,6 @@ def frame_piece(
         over_finish += max(0.0, face_run(finish.bevel, stock.thickness, ends[0].mitre))
     return Part(
         kind=kind,
-        opening=opening,
         side=me.name,
         profile=stock.profile,
         short_point=inner,

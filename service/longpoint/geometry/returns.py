@@ -19,24 +19,19 @@ def front_mitre(at: str, hand: Hand) -> End:
     return End(at, hand, CutKind.MITRE, mitre=HALF_RIGHT_ANGLE, swing=hand, long_edge="front")
 
 
-def face_return(
-    opening: str, kind: PartKind, hand: Hand, profile: str, width: Fraction, depth: Fraction
-) -> Part:
+def face_return(kind: PartKind, hand: Hand, profile: str, width: Fraction, depth: Fraction) -> Part:
     """A return of upright stock, `depth` off the wall, mitred through its thickness."""
     mitred = face_mitre("front", _other(hand))
-    return _return(opening, kind, hand, profile, width, depth, depth, mitred, "through the thickness")
+    return _return(kind, hand, profile, width, depth, depth, mitred, "through the thickness")
 
 
-def flat_return(
-    opening: str, kind: PartKind, hand: Hand, profile: str, depth: Real, thickness: Fraction
-) -> Part:
+def flat_return(kind: PartKind, hand: Hand, profile: str, depth: Real, thickness: Fraction) -> Part:
     """A return of stock that lies flat, `depth` off the wall, mitred across its face."""
     mitred = front_mitre("front", _other(hand))
-    return _return(opening, kind, hand, profile, depth, thickness, depth, mitred, "across the face")
+    return _return(kind, hand, profile, depth, thickness, depth, mitred, "across the face")
 
 
 def _return(
-    opening: str,
     kind: PartKind,
     hand: Hand,
     profile: str,
@@ -49,7 +44,6 @@ def _return(
     wall = End("wall", hand)
     return Part(
         kind=kind,
-        opening=opening,
         side=hand.value,
         profile=profile,
         short_point=Fraction(0),

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 
-from longpoint.geometry.inputs import NO_WIDTHS, Arch, Foot, Opening, Polygon, WallAnswer
+from longpoint.geometry.inputs import Arch, Foot, Opening, Polygon, Reveals, WallAnswer, Widths
 from longpoint.geometry.kernel import ZERO, Frame, meet
-from longpoint.geometry.trim import Casing
-from longpoint.geometry.value import Value
+from longpoint.geometry.trim import Casing, Trim
+from longpoint.geometry.value import KEPT, Value
 from longpoint.lengths import Fraction, Real
 
 
@@ -34,36 +35,70 @@ class CasedSide(Value, frozen=True):
     set_back: Fraction = ZERO
 
 
-def base_line(opening: Opening) -> Fraction:
+def base_line(choices: _Choices) -> Fraction:
     """How far below the base reading the legs end (negative: above it)."""
-    if opening.foot is Foot.FLOOR:
-        return -opening.trim.floor_clearance
-    if opening.foot is Foot.PLINTH and opening.trim.plinth is not None:
-        return -opening.trim.plinth.height
+    if choices.foot is Foot.FLOOR:
+        return -choices.trim.floor_clearance
+    if choices.foot is Foot.PLINTH and choices.trim.plinth is not None:
+        return -choices.trim.plinth.height
     return ZERO
 
 
 def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
     """Each side of the frame with its own reveal and casing, the base or sill first, anticlockwise."""
-    trim, own = opening.trim, opening.reveals
-    if opening.foot is Foot.PICTURE_FRAME:
-        sides = [_cased(opening, "sill", own.sill, trim.sill_casing or trim.casing, "sill", 0)]
+    wall = opening.readings.wall
+    proud = wall.proud if wall is not None and opening.wall_answer is WallAnswer.EXTEND else ()
+    choices = _Choices(opening.trim, opening.foot, opening.reveals, opening.widths, proud)
+    return _sides(choices, len(frame.sides))
+
+
+class _Choices(Value, frozen=True):
+    """What an opening's casing follows from. Attributes: proud, the wall at each corner where the jamb is extended."""
+
+    trim: Trim
+    foot: Foot
+    reveals: Reveals
+    widths: Widths
+    proud: tuple[Fraction, ...]
+
+
+@lru_cache(KEPT)
+def _sides(choices: _Choices, count: int) -> tuple[CasedSide, ...]:
+    trim, own = choices.trim, choices.reveals
+    head = trim.head_casing or trim.casing
+    if choices.foot is Foot.PICTURE_FRAME:
+        first = _cased(choices, "sill", own.sill, trim.sill_casing or trim.casing, "sill", 0)
     else:
-        base = base_line(opening)
-        sides = [CasedSide("base", base, None, base, base)]
-    count = len(frame.sides)
-    if count == 4:
-        head = _cased(opening, "head", own.head, trim.head_casing or trim.casing, "head", 2)
-        right = _cased(opening, "right", own.right, trim.casing, "right", 1)
-        left = _cased(opening, "left", own.left, trim.casing, "left", 3)
-        return sides[0], right, head, left
-    sides.append(_cased(opening, "right", own.right, trim.casing, "right", 1))
-    for number in range(1, count - 2):
-        sides.append(
-            _cased(opening, f"head {number}", own.head, trim.head_casing or trim.casing, "head", number + 1)
-        )
-    sides.append(_cased(opening, "left", own.left, trim.casing, "left", count - 1))
-    return tuple(sides)
+        base = base_line(choices)
+        first = CasedSide("base", base, None, base, base)
+    names = ["head"] if count == 4 else [f"head {number}" for number in range(1, count - 2)]
+    return (
+        first,
+        _cased(choices, "right", own.right, trim.casing, "right", 1),
+        *(_cased(choices, name, own.head, head, "head", index) for index, name in enumerate(names, 2)),
+        _cased(choices, "left", own.left, trim.casing, "left", count - 1),
+    )
+
+
+def _cased(
+    choices: _Choices, name: str, own: Fraction | None, casing: Casing | None, side: str, index: int
+) -> CasedSide:
+    trim, proud = choices.trim, choices.proud
+    if casing is None:
+        return CasedSide(name, ZERO, None, ZERO, ZERO)
+    reveal = trim.reveal if own is None else own
+    width: Fraction | None = getattr(choices.widths, side)
+    if width is not None:
+        casing = Casing(casing.profile, width, casing.thickness)
+    set_back = ZERO
+    # A board of the extension lies where the wall stands proud at either end of the side.
+    if trim.extension is not None and proud and (proud[index - 1] > 0 or proud[index] > 0):
+        set_back = trim.extension.reveal
+        reveal += set_back
+    outer = edge = reveal + casing.width
+    if trim.back_band is not None:
+        edge = outer - trim.back_band.lap + trim.back_band.width
+    return CasedSide(name, reveal, casing, outer, edge, width is not None, set_back)
 
 
 def called_by_number(opening: Opening, sides: int, what: str, index: int) -> str:
@@ -80,34 +115,6 @@ def called_by_number(opening: Opening, sides: int, what: str, index: int) -> str
     ):
         return ""
     return f"{what} side {index + 1}"
-
-
-def _extended(opening: Opening, index: int) -> bool:
-    """Whether the wall stands proud at either end of a side, so that a board of the extension lies on it."""
-    wall = opening.readings.wall
-    return wall is not None and (wall.proud[index - 1] > 0 or wall.proud[index] > 0)
-
-
-def _cased(
-    opening: Opening, name: str, own: Fraction | None, casing: Casing | None, side: str, index: int
-) -> CasedSide:
-    trim = opening.trim
-    if casing is None:
-        return CasedSide(name, ZERO, None, ZERO, ZERO)
-    reveal = trim.reveal if own is None else own
-    if opening.widths is not NO_WIDTHS and (width := getattr(opening.widths, side)) is not None:
-        casing = Casing(casing.profile, width, casing.thickness)
-        ripped = True
-    else:
-        ripped = False
-    set_back = ZERO
-    if opening.wall_answer is WallAnswer.EXTEND and trim.extension is not None and _extended(opening, index):
-        set_back = trim.extension.reveal
-        reveal += set_back
-    outer = edge = reveal + casing.width
-    if trim.back_band is not None:
-        edge = outer - trim.back_band.lap + trim.back_band.width
-    return CasedSide(name, reveal, casing, outer, edge, ripped, set_back)
 
 
 def spread(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Real, Real]:

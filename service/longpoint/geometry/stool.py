@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import Opening, Readings
+from functools import lru_cache
+from typing import Protocol
+
+from longpoint.geometry.inputs import Horns, Mull, Opening
 from longpoint.geometry.kernel import ZERO, Frame
 from longpoint.geometry.parts import Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
 from longpoint.geometry.returns import flat_return, front_mitre
 from longpoint.geometry.sides import CasedSide, spread
-from longpoint.geometry.trim import Stool, StoolEnds
+from longpoint.geometry.trim import Stool, StoolEnds, Trim
+from longpoint.geometry.value import KEPT, Value
 from longpoint.lengths import Fraction, Real, spoken
 
 TWO_DEPTHS = (
@@ -21,36 +25,61 @@ OUT_OF_PLANE = (
 )
 
 
-def nosing_to_wall(opening: Opening) -> Fraction:
+class Depths(Protocol):
+    """How deep the jamb is: at the jambs, and at the horns' ends where the wall is out of plane."""
+
+    @property
+    def left_depth(self) -> Fraction | None: ...
+    @property
+    def right_depth(self) -> Fraction | None: ...
+    @property
+    def left_horn_depth(self) -> Fraction | None: ...
+    @property
+    def right_horn_depth(self) -> Fraction | None: ...
+
+
+class _Given(Value, frozen=True):
+    """What a stool follows from, beside the width of its jamb and what stands on it."""
+
+    trim: Trim
+    horns: Horns
+    left_depth: Fraction
+    right_depth: Fraction
+    left_horn_depth: Fraction | None
+    right_horn_depth: Fraction | None
+    mulls: tuple[Mull, ...]
+    least_depth: Fraction
+
+
+def nosing_to_wall(trim: Trim) -> Fraction:
     """How far the stool stands off the wall: over the apron (or what would be one) and past it by the nosing."""
-    trim = opening.trim
     assert trim.stool is not None
     under = trim.apron or trim.casing
     return (under.thickness if under else Fraction(0)) + trim.stool.nosing
 
 
-def deepest(readings: Readings) -> Fraction:
+def deepest(depths: Depths) -> Fraction:
     """The deepest of the depths that were read."""
-    left, right = readings.left_depth, readings.right_depth
+    left, right = depths.left_depth, depths.right_depth
     assert left is not None
     assert right is not None
     depth = left if left >= right else right
-    for at_horn in (readings.left_horn_depth, readings.right_horn_depth):
+    for at_horn in (depths.left_horn_depth, depths.right_horn_depth):
         if at_horn is not None and at_horn > depth:
             depth = at_horn
     return depth
 
 
-def stool_width(opening: Opening, least_depth: Fraction = ZERO) -> Fraction:
+def stool_width(trim: Trim, depths: Depths, least_depth: Fraction = ZERO) -> Fraction:
     """The width that a stool is ripped to, for depths that were read.
 
     Args:
-        opening: whose stool it is.
+        trim: whose stool it is.
+        depths: as they were read.
         least_depth: what it has to reach at least, where it goes on under deeper openings.
     """
-    stool = opening.trim.stool
-    assert stool is not None
-    return max(deepest(opening.readings), least_depth) + nosing_to_wall(opening) - stool.sash_clearance
+    assert trim.stool is not None
+    return max(deepest(depths), least_depth) + nosing_to_wall(trim) - trim.stool.sash_clearance
 
 
 def stool_parts(
@@ -60,27 +89,41 @@ def stool_parts(
 
     `least_depth` is as in `stool_width`.
     """
-    stool, readings = opening.trim.stool, opening.readings
-    assert stool is not None
+    readings = opening.readings
     assert readings.left_depth is not None
     assert readings.right_depth is not None
+    given = _Given(
+        opening.trim,
+        opening.horns,
+        readings.left_depth,
+        readings.right_depth,
+        readings.left_horn_depth,
+        readings.right_horn_depth,
+        readings.mulls,
+        least_depth,
+    )
     left_spread, right_spread = spread(opening, frame, sides)
-    left_past, right_past = _horn(opening.horns.left, stool), _horn(opening.horns.right, stool)
-    jamb = frame.sides[0]
+    make = _parts if isinstance(left_spread, float) or isinstance(right_spread, float) else _kept
+    return make(given, frame.sides[0], left_spread, right_spread)
+
+
+def _parts(given: _Given, jamb: Real, left_spread: Real, right_spread: Real) -> tuple[Part, ...]:
+    stool = given.trim.stool
+    assert stool is not None
+    left_past, right_past = _horn(given.horns.left, stool), _horn(given.horns.right, stool)
     # Exact lengths stand to the left of what may be real: that sum is ten times as quick as the other.
     left_horn, right_horn = left_past + left_spread, right_past + right_spread
     length = jamb + left_horn + right_horn
-    width = stool_width(opening, least_depth)
+    width = stool_width(given.trim, given, given.least_depth)
     notches = (
-        _notch(opening, readings.left_depth, readings.left_horn_depth, left_horn),
-        _notch(opening, readings.right_depth, readings.right_horn_depth, right_horn),
+        _notch(stool, given.left_depth, given.left_horn_depth, left_horn),
+        _notch(stool, given.right_depth, given.right_horn_depth, right_horn),
     )
     returned = stool.ends is StoolEnds.MITRED_RETURN
     # The nosing lies away from the fence, so that the notches in the back edge are sawn against it.
     ends = (_end("left", Hand.LEFT, notches[0], returned), _end("right", Hand.RIGHT, notches[1], returned))
     body = Part(
         kind=PartKind.STOOL,
-        opening=opening.mark,
         side="",
         profile=stool.profile,
         short_point=length - sum(_off_wall(width, notch) for notch in notches) if returned else length,
@@ -97,26 +140,28 @@ def stool_parts(
             Mark("right jamb face", jamb + left_horn),
             Mark("right casing outside edge", -right_past + length),
         ),
-        how=_how(opening, jamb, (left_spread, right_spread), (left_past, right_past), least_depth),
-        notes=_notes(opening),
-        cutouts=_cutouts(readings, left_horn, notches) if readings.mulls else (),
+        how=_how(given, jamb, (left_spread, right_spread), (left_past, right_past)),
+        notes=_notes(stool, given),
+        cutouts=_cutouts(given.mulls, left_horn, notches) if given.mulls else (),
     )
     if not returned:
         return (body,)
-    mark, kind, thickness = opening.mark, PartKind.STOOL_RETURN, stool.thickness
+    kind, thickness = PartKind.STOOL_RETURN, stool.thickness
     return (
         body,
-        flat_return(mark, kind, Hand.LEFT, stool.profile, _off_wall(width, notches[0]), thickness),
-        flat_return(mark, kind, Hand.RIGHT, stool.profile, _off_wall(width, notches[1]), thickness),
+        flat_return(kind, Hand.LEFT, stool.profile, _off_wall(width, notches[0]), thickness),
+        flat_return(kind, Hand.RIGHT, stool.profile, _off_wall(width, notches[1]), thickness),
     )
 
 
-def _cutouts(readings: Readings, left_horn: Real, notches: tuple[Notch, Notch]) -> tuple[Cutout, ...]:
+_kept = lru_cache(KEPT, typed=True)(_parts)
+
+
+def _cutouts(mulls: tuple[Mull, ...], left_horn: Real, notches: tuple[Notch, Notch]) -> tuple[Cutout, ...]:
     """Where the stool passes a mull, as deep as the notches at its ends."""
     left, right = notches[0].depth, notches[1].depth
     return tuple(
-        Cutout(left_horn + mull.at, mull.width, left, None if left == right else right)
-        for mull in readings.mulls
+        Cutout(left_horn + mull.at, mull.width, left, None if left == right else right) for mull in mulls
     )
 
 
@@ -129,9 +174,7 @@ def _horn(own: Fraction | None, stool: Stool) -> Fraction:
     return stool.horn if own is None else own
 
 
-def _notch(opening: Opening, depth: Fraction, at_end: Fraction | None, length: Real) -> Notch:
-    stool = opening.trim.stool
-    assert stool is not None
+def _notch(stool: Stool, depth: Fraction, at_end: Fraction | None, length: Real) -> Notch:
     less = stool.sash_clearance + stool.scribe
     return Notch(depth - less, length, None if at_end is None else at_end - less)
 
@@ -144,15 +187,11 @@ def _end(at: str, hand: Hand, notch: Notch, returned: bool) -> End:
 
 
 def _how(
-    opening: Opening,
-    jamb: Real,
-    spreads: tuple[Real, Real],
-    horns: tuple[Fraction, Fraction],
-    least_depth: Fraction,
+    given: _Given, jamb: Real, spreads: tuple[Real, Real], horns: tuple[Fraction, Fraction]
 ) -> tuple[Step, ...]:
-    stool, readings = opening.trim.stool, opening.readings
+    stool = given.trim.stool
     assert stool is not None
-    under = opening.trim.apron or opening.trim.casing
+    under = given.trim.apron or given.trim.casing
     past: tuple[tuple[str, Real], ...] = (("horn", horns[0]),)
     if horns[0] != horns[1]:
         past = (("left horn", horns[0]), ("right horn", horns[1]))
@@ -171,7 +210,7 @@ def _how(
             "rip_width",
             "jamb depth + apron thickness + nosing - sash clearance",
             (
-                ("jamb depth", max(deepest(readings), least_depth)),
+                ("jamb depth", max(deepest(given), given.least_depth)),
                 ("apron thickness", under.thickness if under else Fraction(0)),
                 ("nosing", stool.nosing),
                 ("sash clearance", stool.sash_clearance),
@@ -180,34 +219,30 @@ def _how(
         Step(
             "notches",
             "depth: jamb depth at that end - sash clearance - scribe; length: reveal + casing width + horn",
-            _notch_inputs(readings, stool),
+            _notch_inputs(given, stool),
         ),
     )
 
 
-def _notch_inputs(readings: Readings, stool: Stool) -> tuple[tuple[str, Real], ...]:
-    assert readings.left_depth is not None
-    assert readings.right_depth is not None
+def _notch_inputs(given: _Given, stool: Stool) -> tuple[tuple[str, Real], ...]:
     inputs: tuple[tuple[str, Real], ...] = (
-        ("left depth", readings.left_depth),
-        ("right depth", readings.right_depth),
+        ("left depth", given.left_depth),
+        ("right depth", given.right_depth),
     )
-    if readings.left_horn_depth is not None:
-        inputs += (("left depth at horn", readings.left_horn_depth),)
-    if readings.right_horn_depth is not None:
-        inputs += (("right depth at horn", readings.right_horn_depth),)
+    if given.left_horn_depth is not None:
+        inputs += (("left depth at horn", given.left_horn_depth),)
+    if given.right_horn_depth is not None:
+        inputs += (("right depth at horn", given.right_horn_depth),)
     return (*inputs, ("scribe", stool.scribe)) if stool.scribe else inputs
 
 
-def _notes(opening: Opening) -> tuple[str, ...]:
-    stool, readings = opening.trim.stool, opening.readings
-    assert stool is not None
+def _notes(stool: Stool, given: _Given) -> tuple[str, ...]:
     notes: list[str] = []
-    left, right = readings.left_depth, readings.right_depth
-    if left is not None and right is not None and left != right:
+    left, right = given.left_depth, given.right_depth
+    if left != right:
         shallow = "left" if left < right else "right"
         notes.append(TWO_DEPTHS.format(shallow=shallow, by=spoken(abs(left - right))))
-    if readings.left_horn_depth is not None or readings.right_horn_depth is not None:
+    if given.left_horn_depth is not None or given.right_horn_depth is not None:
         notes.append(OUT_OF_PLANE)
     if stool.scribe:
         notes.append(SCRIBED)

@@ -143,7 +143,6 @@ def levelling_strip(opening: Opening, frame: Frame) -> Part:
     taper = (sill.by, ZERO) if sill.low is Hand.LEFT else (ZERO, sill.by)
     return Part(
         kind=PartKind.LEVELLING_STRIP,
-        opening=opening.mark,
         side="",
         profile=stool.profile,
         short_point=length,

@@ -7,7 +7,17 @@ from longpoint.lengths.errors import LengthError
 from longpoint.lengths.fraction import Fraction, Real
 from longpoint.lengths.parsing import MAX_TEXT, parse
 from longpoint.lengths.printing import exact, feet_inches, spoken, tape
-from longpoint.lengths.rounding import Mode, Rounded, Rounding, RoundTo, residual, round_to, rounded
+from longpoint.lengths.rounding import (
+    Mode,
+    Rounded,
+    Rounding,
+    RoundTo,
+    mark,
+    residual,
+    round_to,
+    rounded,
+    steps,
+)
 from longpoint.lengths.units import MAX_LENGTH, Unit
 
 __all__ = [
@@ -23,10 +33,12 @@ __all__ = [
     "Unit",
     "exact",
     "feet_inches",
+    "mark",
     "parse",
     "residual",
     "round_to",
     "rounded",
     "spoken",
+    "steps",
     "tape",
 ]

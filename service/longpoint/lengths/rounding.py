@@ -54,6 +54,10 @@ class Mode(StrEnum):
     DOWN = "down"
 
 
+# An enumeration's member costs more to fetch than to compare.
+_NEAREST, _UP, _DOWN = Mode.NEAREST, Mode.UP, Mode.DOWN
+
+
 @dataclass(frozen=True, slots=True)
 class Rounding:
     """How to round.
@@ -88,7 +92,8 @@ def rounded(value: Real, rounding: Rounding) -> Rounded:
         LengthError: not-finite, for a float that is no number.
     """
     if isinstance(value, float):
-        return _rounded_float(value, rounding.to, rounding.mode)
+        number, residual = steps(value, rounding)
+        return Rounded(mark(number, rounding), residual)
     return _rounded_exact(value, rounding.to, rounding.mode)
 
 
@@ -109,45 +114,50 @@ def _rounded_exact(value: Fraction, to: RoundTo, mode: Mode) -> Rounded:
     return Rounded(mark, mark - value)
 
 
-def _rounded_float(value: float, to: RoundTo, mode: Mode) -> Rounded:
+def steps(value: float, rounding: Rounding) -> tuple[int, float]:
+    """Count the steps from nought to the mark a float of inches is rounded to, and say what that added, in inches.
+
+    Raises:
+        LengthError: not-finite, for a float that is no number.
+    """
+    to, mode = rounding.to, rounding.mode
     if not isfinite(value):
         raise LengthError(
             "not-finite", f"A computed length came out as {value}. Check the readings it was computed from."
         )
     scale = _BINARY_SCALES.get(to)
     if scale is not None and abs(value) < _LONGEST_BINARY:
-        return _rounded_binary(value, scale, to, mode)
+        return _binary_steps(value, scale, mode)
     # In whole numbers: the step is rise/run, the length top/bottom, and above/below counts the steps in it.
     rise, run = _STEP_RATIOS[to]
     top, bottom = value.as_integer_ratio()
     above, below = top * run, bottom * rise
-    half_steps = _pick(2 * above, below, Mode.NEAREST)
+    half_steps = _pick(2 * above, below, _NEAREST)
     if abs(2 * above - half_steps * below) * rise * _SLACK_PARTS <= 2 * below * run:
         above, below = half_steps, 2
-    mark = _pick(above, below, mode)
-    return Rounded(_mark(mark, to), (mark * rise * bottom - top * run) / (run * bottom))
+    number = _pick(above, below, mode)
+    return number, (number * rise * bottom - top * run) / (run * bottom)
 
 
-def _rounded_binary(value: float, scale: float, to: RoundTo, mode: Mode) -> Rounded:
-    """Round to a half, a quarter and so on of an inch, where multiplying by the scale loses nothing of a float."""
-    exactly = steps = value * scale
-    half_steps = floor(2 * steps + 0.5)
-    if abs(2 * steps - half_steps) * _SLACK_PARTS <= 2 * scale:
-        steps = half_steps / 2
-    number = ceil(steps) if mode is Mode.UP else floor(steps) if mode is Mode.DOWN else floor(steps + 0.5)
-    return Rounded(_mark(number, to), (number - exactly) / scale)
+def _binary_steps(value: float, scale: float, mode: Mode) -> tuple[int, float]:
+    """Count for a half, a quarter and so on of an inch, where multiplying by the scale loses nothing of a float."""
+    exactly = counted = value * scale
+    half_steps = floor(2 * counted + 0.5)
+    if abs(2 * counted - half_steps) * _SLACK_PARTS <= 2 * scale:
+        counted = half_steps / 2
+    number = ceil(counted) if mode is _UP else floor(counted) if mode is _DOWN else floor(counted + 0.5)
+    return number, (number - exactly) / scale
 
 
-@lru_cache(maxsize=8192)
-def _mark(number: int, to: RoundTo) -> Fraction:
-    """The length at a mark, counted from nought."""
-    return number * _STEPS[to]
+def mark(number: int, rounding: Rounding) -> Fraction:
+    """Return the length at a mark, counted from nought, in inches."""
+    return number * _STEPS[rounding.to]
 
 
 def _pick(above: int, below: int, mode: Mode) -> int:
     """Bring above/below to a whole number."""
-    if mode is Mode.UP:
+    if mode is _UP:
         return -(-above // below)
-    if mode is Mode.DOWN:
+    if mode is _DOWN:
         return above // below
     return (2 * above + below) // (2 * below)

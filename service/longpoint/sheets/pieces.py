@@ -13,6 +13,7 @@ class Piece(Value, frozen=True):
     Attributes:
         label: "K1-7": seventh piece of the opening K1. Openings that are alike have alike pieces.
         number: its number within the opening, the one in the elevation's ring.
+        opening: the opening's mark.
         part: the part.
         count: how many openings are alike, so how many to make.
         room: where it goes.
@@ -20,6 +21,7 @@ class Piece(Value, frozen=True):
 
     label: str
     number: int
+    opening: str
     part: Part
     count: int
     room: str
@@ -33,7 +35,8 @@ def to_cut(cut_list: CutList, key: str, piece: Piece) -> int:
 def pieces_by_key(cut_list: CutList) -> dict[str, Piece]:
     """Every piece of a house by its key in the cutting plans, in the order of the openings."""
     return {
-        piece_key(index, part): Piece(f"{one.built.opening.mark}-{number}", number, part, one.count, one.room)
+        piece_key(index, part): Piece(f"{mark}-{number}", number, mark, part, one.count, one.room)
         for index, one in enumerate(cut_list.openings)
+        for mark in (one.built.opening.mark,)
         for number, part in enumerate(one.built.parts, 1)
     }

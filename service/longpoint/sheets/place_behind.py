@@ -93,7 +93,7 @@ def _past(
     extension = opening.trim.extension
     assert extension is not None
     if theirs.casing is None:
-        reach = stand(opening, at, mine, theirs)
+        reach = stand(opening.foot, at, mine, theirs)
     elif extension.corners is BoxCorners.MITRED:
         reach = mitre(at, mine, theirs)
     elif mine.name in ("left", "right"):

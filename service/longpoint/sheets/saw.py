@@ -55,9 +55,7 @@ def _facts(order: SawOrder) -> tuple[tuple[str, Cell], ...]:
 
 
 def _cuts(job: Job, order: SawOrder) -> Table:
-    labels = {
-        (piece.part.opening, piece.part.key): piece.label for piece in pieces_by_key(job.cut_list).values()
-    }
+    labels = {(piece.opening, piece.part.key): piece.label for piece in pieces_by_key(job.cut_list).values()}
     wording = job.wording
     groups = tuple(
         Rows(

@@ -166,10 +166,13 @@ def cutting_jobs(
     """
     pieces: dict[str, list[Piece]] = {}
     for index, one in enumerate(openings):
+        mark = one.built.opening.mark
         for part in one.built.parts:
             quantity = one.count if left is None else len(left[piece_key(index, part)])
             if quantity:
-                pieces.setdefault(part.profile, []).append(_piece(index, quantity, part, house.rounding))
+                pieces.setdefault(part.profile, []).append(
+                    _piece(index, mark, quantity, part, house.rounding)
+                )
     return tuple(
         Job(
             profile=stock.profile,
@@ -197,13 +200,13 @@ def opening_index(key: str) -> int:
     return int(key.partition(":")[0])
 
 
-def _piece(index: int, quantity: int, part: Part, rounding: Rounding) -> Piece:
+def _piece(index: int, mark: str, quantity: int, part: Part, rounding: Rounding) -> Piece:
     left, right = part.ends
     return Piece(
         key=piece_key(index, part),
         length=round_to(part.overall, rounding),
         quantity=quantity,
-        opening=part.opening,
+        opening=mark,
         left=_run(left, part),
         right=_run(right, part),
     )

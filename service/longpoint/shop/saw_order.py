@@ -44,6 +44,7 @@ def mirrored(openings: Iterable[BuiltOpening], rounding: Rounding) -> dict[tuple
     """By opening and part, the part that is its mirror image: left and right, alike on the tape."""
     found: dict[tuple[str, str], str] = {}
     for one in openings:
+        mark = one.built.opening.mark
         sided: dict[tuple[object, ...], dict[str, Part]] = {}
         for part in one.built.parts:
             if part.side in ("left", "right"):
@@ -51,8 +52,8 @@ def mirrored(openings: Iterable[BuiltOpening], rounding: Rounding) -> dict[tuple
         for pair in sided.values():
             if len(pair) == 2:
                 left, right = pair["left"], pair["right"]
-                found[left.opening, left.key] = right.key
-                found[right.opening, right.key] = left.key
+                found[mark, left.key] = right.key
+                found[mark, right.key] = left.key
     return found
 
 
@@ -129,7 +130,7 @@ class _Numbering:
             mark=step.mark,
             mark_to=step.mark_to,
             held=held,
-            mirror_of=self._mirrors.get((part.opening, part.key), "") if part else "",
+            mirror_of=self._mirrors.get((piece.name.opening, piece.name.part), "") if piece else "",
             cautions=tuple(self._cautions(step, held)),
         )
 

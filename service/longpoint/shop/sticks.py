@@ -113,7 +113,7 @@ def _pieces(cut_list: CutList) -> dict[str, list[Piece]]:
                 taper = round_to(part.taper[0], rounding), round_to(part.taper[1], rounding)
             key = piece_key(index, part)
             pieces[key] = [
-                Piece(PieceName(part.opening, part.key, instance), part, length, rip, taper)
+                Piece(PieceName(one.built.opening.mark, part.key, instance), part, length, rip, taper)
                 for instance in reversed(cut_list.instances(key, one.count))
             ]
     return pieces

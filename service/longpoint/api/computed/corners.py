@@ -76,7 +76,7 @@ def _out(found: Corners, data: CornersRequest) -> CornersOut:
     unit, write = rounding.to.unit, length_writer(rounding)
     return CornersOut(
         corners=[_corner(one, data, unit) for one in found.corners],
-        pieces=[part_out(part, write) for part in found.pieces],
+        pieces=[part_out(part, "", write) for part in found.pieces],
         square=found.square,
         computed_by=found.computed_by,
         checks=[

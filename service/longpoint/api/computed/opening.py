@@ -98,7 +98,7 @@ def drawn(result: Built, drawing: Drawing, piece: str, wording: Wording) -> str:
         keys = ", ".join(part.key for part in result.parts)
         fault = Fault(code="unknown-piece", detail=f"This opening has {keys}.", parameter="piece")
         raise InvalidRequest("The opening has no such piece.", [fault])
-    return piece_drawing(part, wording)
+    return piece_drawing(result.opening.mark, part, wording)
 
 
 _SENT: dict[str | int, str] = {"limits": "wall_limits", "foot": "foot_style"}

@@ -102,4 +102,4 @@ def _parts(
 
     result = built(read, opening, as_sent, wanted)
     write = length_writer(data.rounding.value())
-    return PartsOut([part_out(part, write) for part in result.parts], list(result.notes))
+    return PartsOut([part_out(part, result.opening.mark, write) for part in result.parts], list(result.notes))

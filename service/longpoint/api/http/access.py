@@ -6,15 +6,12 @@ import time
 from dataclasses import dataclass
 from functools import lru_cache
 from ipaddress import ip_address
-from typing import Any
-
-from litestar.connection import ASGIConnection
-from litestar.handlers.base import BaseRouteHandler
 
 from longpoint.api.http.frame import RATE_FIELDS, RAW_HEADERS
 from longpoint.api.http.limits import RateLimit
 from longpoint.api.http.operation import operation_of
 from longpoint.api.http.problems_stored import KeyNeeded, KeyRefused, ScopeMissing
+from longpoint.api.http.request import AnyRequest
 from longpoint.schedules.errors import DatabaseUnavailable
 from longpoint.schedules.keys import (
     LOCAL_ACCOUNT,
@@ -66,13 +63,11 @@ class Access:
         self._noted: dict[str, float] = {}
         self._noting: set[asyncio.Task[None]] = set()
 
-    async def admit(
-        self, connection: ASGIConnection[Any, Any, Any, Any], scope: str, *, fresh: bool
-    ) -> Caller:
+    async def admit(self, request: AnyRequest, scope: str, *, fresh: bool) -> Caller:
         """Who is asking, when they may.
 
         Args:
-            connection: The request.
+            request: The request.
             scope: What they want to do: "read" or "write".
             fresh: Whether keys are looked up, however lately they were.
 
@@ -82,28 +77,26 @@ class Access:
             ScopeMissing: the key may not do this.
             RateExceeded: they did it too often.
         """
-        state = connection.scope["state"]
+        state = request.scope["state"]
         if self._rate is None:
-            return await self._admit(connection, scope, fresh=fresh)
-        address = connection.client.host if connection.client else ""
+            return await self._admit(request, scope, fresh=fresh)
+        address = request.client.host if request.client else ""
         try:
-            if not self._remembers(connection):
+            if not self._remembers(request):
                 # Whoever tries keys that are none is stopped before the database is asked about each.
                 self._rate.refuse_spent(address)
-            caller = await self._admit(connection, scope, fresh=fresh)
+            caller = await self._admit(request, scope, fresh=fresh)
         except (KeyNeeded, KeyRefused):
             state[RATE_FIELDS] = self._rate.take(address)
             raise
         state[RATE_FIELDS] = self._rate.take(caller.key_id or address)
         return caller
 
-    async def _admit(
-        self, connection: ASGIConnection[Any, Any, Any, Any], scope: str, *, fresh: bool
-    ) -> Caller:
-        header = _shown(connection)
+    async def _admit(self, request: AnyRequest, scope: str, *, fresh: bool) -> Caller:
+        header = _shown(request)
         if not header:
             if await self._keyless(fresh=fresh):
-                _refuse_afar(connection)
+                _refuse_afar(request)
                 return self._local
             raise KeyNeeded("There is no key in the Authorization header.", headers=_challenge())
         kind, _, text = header.decode("latin-1").partition(" ")
@@ -128,9 +121,9 @@ class Access:
         """Finish what is under way."""
         await asyncio.gather(*self._noting, return_exceptions=True)
 
-    def _remembers(self, connection: ASGIConnection[Any, Any, Any, Any]) -> bool:
+    def _remembers(self, request: AnyRequest) -> bool:
         """Whether a request shows a key that was taken lately."""
-        return _shown(connection).partition(b" ")[2].decode("latin-1").strip() in self._holders
+        return _shown(request).partition(b" ")[2].decode("latin-1").strip() in self._holders
 
     async def _keyless(self, *, fresh: bool) -> bool:
         if self._store is None or (not fresh and time.monotonic() - self._keyless_at < TRUSTED_SECONDS):
@@ -176,17 +169,17 @@ class Access:
                 await note_use(connection, key_id)
 
 
-async def check_access(connection: ASGIConnection[Any, Any, Any, Any], handler: BaseRouteHandler) -> None:
-    """The guard that every operation shares: finds out who is asking, or refuses."""
-    said = operation_of(handler)
+async def check_access(request: AnyRequest) -> None:
+    """Find out who is asking, or refuse; every operation goes through it before its body is read."""
+    said = operation_of(request.route_handler)
     if said is None or said.access == "open":
         return
-    access: Access = connection.app.state.access
-    connection.scope["state"][CALLER] = await access.admit(connection, said.access, fresh=said.stored)
+    access: Access = request.app.state.access
+    request.scope["state"][CALLER] = await access.admit(request, said.access, fresh=said.stored)
 
 
-def _shown(connection: ASGIConnection[Any, Any, Any, Any]) -> bytes:
-    header: bytes = connection.scope["state"][RAW_HEADERS].get(b"authorization", b"")
+def _shown(request: AnyRequest) -> bytes:
+    header: bytes = request.scope["state"][RAW_HEADERS].get(b"authorization", b"")
     return header
 
 
@@ -194,9 +187,9 @@ def _challenge(error: str = "") -> dict[str, str]:
     return {"www-authenticate": f'Bearer error="{error}"' if error else "Bearer"}
 
 
-def _refuse_afar(connection: ASGIConnection[Any, Any, Any, Any]) -> None:
+def _refuse_afar(request: AnyRequest) -> None:
     """Without keys only this machine is served, even where a server was bound elsewhere by other means."""
-    if connection.client is not None and not _is_here(connection.client.host):
+    if request.client is not None and not _is_here(request.client.host):
         raise KeyNeeded("No keys are made, so only callers on this machine are served.", headers=_challenge())
 
 

@@ -211,12 +211,6 @@ class ApiRequest(Request[Any, Any, Any]):
         return self._json
 
 
-async def negotiate(request: AnyRequest) -> None:
-    """The before_request hook that every handler shares."""
-    if isinstance(request, ApiRequest):
-        request.negotiate()
-
-
 def _either(names: tuple[str, ...]) -> str:
     return f"{', '.join(names[:-1])} or {names[-1]}" if len(names) > 1 else names[0]
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from longpoint.api.read.reader import Path, Reader
 from longpoint.api.wire.trim import (
     ApronIn,
@@ -27,11 +29,23 @@ from longpoint.geometry import (
     Stool,
     Trim,
 )
-from longpoint.lengths import Fraction
+from longpoint.lengths import Fraction, Unit
 
 
 def read_trim(read: Reader, wire: TrimIn, at: Path) -> Trim:
     """A trim spec as the geometry room takes it."""
+    return _known(wire, read.unit) or _trim(read, wire, at)
+
+
+@lru_cache(256)
+def _known(wire: TrimIn, unit: Unit | None) -> Trim | None:
+    """A trim spec without a fault, remembered: all a house's openings share a few. One with faults is None."""
+    read = Reader(unit)
+    trim = _trim(read, wire, ())
+    return None if read.faults else trim
+
+
+def _trim(read: Reader, wire: TrimIn, at: Path) -> Trim:
     return Trim(
         casing=_casing(read, wire.casing, (*at, "casing")),
         reveal=read.length(wire.reveal, at, "reveal"),

@@ -1,7 +1,9 @@
 """Lengths on the wire: read with a fault at their place, written once rounded."""
 
+from collections.abc import Callable
 from functools import lru_cache
-from typing import Annotated
+from math import floor
+from typing import Annotated, Any
 
 from msgspec import Meta
 
@@ -16,12 +18,14 @@ from longpoint.lengths import (
     RoundTo,
     Unit,
     exact,
+    mark,
     parse,
     rounded,
+    steps,
     tape,
 )
 
-_MOST_KEPT = 8192
+_MOST_KEPT, _FEW_KEPT = 8192, 128
 _INCHES_PER = {unit: parse("1", unit) for unit in Unit}
 
 
@@ -41,7 +45,7 @@ class RoundingIn(Wire):
         return Rounding(self.to, self.mode)
 
 
-class LengthOut(WireOut, gc=False):
+class LengthOut(WireOut, gc=False, kw_only=False):
     """A length going out.
 
     Attributes:
@@ -69,7 +73,16 @@ def read_length(text: str, unit: Unit | None, path: Path, faults: Faults) -> Fra
 
 
 class LengthWriter:
-    """Writes lengths with one rounding. Remembers what it wrote: the lengths of trim repeat."""
+    """Writes lengths, given in inches, with one rounding.
+
+    Attributes:
+        rounding: How.
+        unit: The unit written in.
+        size: It, in inches.
+        nothing: A residual of nought, in words.
+        written: For those who write things made of lengths: what they wrote of each, by the thing's identity. The thing
+            stands beside it, so that its identity is not another's.
+    """
 
     def __init__(self, rounding: Rounding) -> None:
         self.rounding = rounding
@@ -77,46 +90,44 @@ class LengthWriter:
         self.size = float(_INCHES_PER[self.unit])
         self._after = f" {self.unit}"
         self.nothing = tape(Fraction(0), self.unit)
+        # Exact lengths and marks come again in opening after opening, irrational lengths within one.
+        self._exact: Callable[[Fraction], LengthOut] = lru_cache(_MOST_KEPT)(self._write_exact)
+        self._at_mark: Callable[[int], str] = lru_cache(_MOST_KEPT)(self._write_mark)
         self._real: dict[float, LengthOut] = {}
-        self._exact: dict[tuple[int, int], LengthOut] = {}
+        self.written: dict[int, tuple[Any, Any]] = {}
 
     def __call__(self, value: Real) -> LengthOut:
-        """Write a length given in inches."""
-        if isinstance(value, float):
-            real = self._real.get(value)
-            if real is None:
-                if len(self._real) >= _MOST_KEPT:
-                    self._real.clear()
-                real = self._real[value] = self._write_real(value)
-            return real
-        ratio = value.as_integer_ratio()
-        known = self._exact.get(ratio)
+        """Write one length."""
+        if not isinstance(value, float):
+            return self._exact(value)
+        known = self._real.get(value)
         if known is None:
-            if len(self._exact) >= _MOST_KEPT:
-                self._exact.clear()
-            known = self._exact[ratio] = self._write_exact(value)
+            if len(self._real) >= _FEW_KEPT:
+                self._real.clear()
+            known = self._real[value] = self._write_real(value)
         return known
 
     def _write_exact(self, value: Fraction) -> LengthOut:
         marked = rounded(value, self.rounding)
-        return LengthOut(
-            exact=exact(value, self.unit),
-            real=None,
-            text=tape(marked.value, self.unit),
-            unit=self.unit,
-            residual=tape(marked.value - value, self.unit),
-        )
+        residual = tape(marked.value - value, self.unit)
+        return LengthOut(exact(value, self.unit), None, tape(marked.value, self.unit), self.unit, residual)
 
     def _write_real(self, value: float) -> LengthOut:
-        marked = rounded(value, self.rounding)
+        number, added = steps(value, self.rounding)
         size = self.size
-        return LengthOut(
-            exact=None,
-            real=round(value / size, 9),
-            text=tape(marked.value, self.unit),
-            unit=self.unit,
-            residual=_decimal(float(marked.residual) / size) + self._after,
-        )
+        real, residual = decimal(value / size, 10**9), self._spelt(added / size)
+        return LengthOut(None, real, self._at_mark(number), self.unit, residual)
+
+    def _write_mark(self, number: int) -> str:
+        return tape(mark(number, self.rounding), self.unit)
+
+    def _spelt(self, residual: float) -> str:
+        text = f"{residual:.6f}"
+        if text[-1] == "0":
+            text = text.rstrip("0").rstrip(".")
+            if text == "-0":
+                text = "0"
+        return text + self._after
 
 
 @lru_cache(maxsize=64)
@@ -130,6 +141,6 @@ def length_out(value: Real, rounding: Rounding) -> LengthOut:
     return length_writer(rounding)(value)
 
 
-def _decimal(value: float) -> str:
-    text = f"{value:.6f}".rstrip("0").rstrip(".")
-    return "0" if text in ("-0", "") else text
+def decimal(value: float, parts: int) -> float:
+    """The value rounded to whole parts of one, such as millionths; quicker than `round`, which goes through text."""
+    return floor(value * parts + 0.5) / parts

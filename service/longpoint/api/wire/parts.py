@@ -6,8 +6,9 @@ import math
 
 import msgspec
 
-from longpoint.api.wire.lengths import LengthOut, LengthWriter
+from longpoint.api.wire.lengths import LengthOut, LengthWriter, decimal
 from longpoint.geometry import CutKind, Cutout, End, Hand, Notch, Part, PartKind, Step
+from longpoint.geometry.value import KEPT
 from longpoint.lengths import Real, Unit, rounded, tape
 
 
@@ -100,44 +101,62 @@ class PartOut(msgspec.Struct, frozen=True, gc=False):
     notes: list[str]
 
 
-def part_out(part: Part, write: LengthWriter, quantity: int = 1) -> PartOut:
-    """The part as the wire carries it."""
-    rip_width = part.rip_width
-    left, right = part.ends
+def part_out(part: Part, opening: str, write: LengthWriter, quantity: int = 1) -> PartOut:
+    """A part of the opening of that mark, as the wire carries it."""
+    if isinstance(part.overall, float):
+        out = _part_out(part, write)
+    else:
+        # Plain parts are kept by the geometry room, and come again and again.
+        known = write.written.get(id(part))
+        if known is None:
+            if len(write.written) >= _MOST_WRITTEN:
+                write.written.clear()
+            known = write.written[id(part)] = part, _part_out(part, write)
+        out = known[1]
+    return msgspec.structs.replace(out, opening=opening, quantity=quantity)
+
+
+_MOST_WRITTEN = 2 * KEPT
+
+
+def _part_out(part: Part, write: LengthWriter) -> PartOut:
+    rip_width, taper = part.rip_width, part.taper
+    left, right = (_end_out(end, write) for end in part.ends)
     long_point = write(part.long_point)
     overall = long_point if part.overall is part.long_point else write(part.overall)
     return PartOut(
         part.key,
         part.kind,
-        part.opening,
+        "",
         part.side,
         part.profile,
-        quantity,
+        1,
         write(part.short_point),
         long_point,
         overall,
         write(part.width),
         write(part.thickness),
         None if rip_width is None else write(rip_width),
-        None if part.taper is None else TaperOut(write(part.taper[0]), write(part.taper[1])),
+        None if taper is None else TaperOut(write(taper[0]), write(taper[1])),
         [_cutout_out(cutout, write) for cutout in part.cutouts],
-        (_end_out(left, write), _end_out(right, write)),
+        (left, right),
         [MarkOut(mark.name, write(mark.at)) for mark in part.marks],
-        overall.residual if overall.residual == write.nothing else joint_error(part, overall, write),
+        overall.residual
+        if overall.residual == write.nothing
+        else joint_error(part, overall, (left, right), write),
         [_step_out(step) for step in part.how],
         list(part.notes),
     )
 
 
-def joint_error(part: Part, overall: LengthOut, write: LengthWriter) -> str:
+def joint_error(part: Part, overall: LengthOut, ends: tuple[EndOut, EndOut], write: LengthWriter) -> str:
     """The gap across a joint, were all that rounding added or took to fall there; as decimal text."""
     if overall.real is None:
         residual = float(rounded(part.overall, write.rounding).residual)
     else:
         # A real length's residual was just written, to a millionth.
         residual = float(overall.residual.partition(" ")[0]) * write.size
-    left, right = part.ends
-    off_square = min(float(left.mitre) + float(left.bevel), float(right.mitre) + float(right.bevel))
+    off_square = min(end.mitre_degrees + end.bevel_degrees for end in ends)
     return gap_out(abs(residual) * math.cos(math.radians(off_square)), write.unit)
 
 
@@ -175,7 +194,7 @@ def _new_end(end: End, notch: NotchOut | None) -> EndOut:
 
 
 def _degrees(angle: Real) -> float:
-    return round(angle, 6) if isinstance(angle, float) else float(angle)
+    return decimal(angle, 10**6) if isinstance(angle, float) else float(angle)
 
 
 def _cutout_out(cutout: Cutout, write: LengthWriter) -> CutoutOut:

@@ -65,12 +65,12 @@ def cut_list_out(
 
 def opening_out(one: BuiltOpening, write: LengthWriter, movement: ConditionsIn | None = None) -> OpeningOut:
     """One opening and its parts."""
-    built = one.built
+    built, mark = one.built, one.built.opening.mark
     return OpeningOut(
-        mark=built.opening.mark,
+        mark=mark,
         room=one.room,
         count=one.count,
-        parts=[part_out(part, write, one.count) for part in built.parts],
+        parts=[part_out(part, mark, write, one.count) for part in built.parts],
         square_gap=gap_out(built.square_gap, write.unit),
         notes=list(built.notes),
         findings=[finding_out(finding, write) for finding in built.findings],

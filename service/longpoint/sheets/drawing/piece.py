@@ -22,7 +22,7 @@ ROW = 13.0
 UPWARD, DOWNWARD, LEFTWARD, RIGHTWARD = (0.0, -1.0), (0.0, 1.0), (-1.0, 0.0), (1.0, 0.0)
 
 
-def piece_drawing(part: Part, wording: Wording, styling: Styling = Styling.THEMED) -> str:
+def piece_drawing(opening: str, part: Part, wording: Wording, styling: Styling = Styling.THEMED) -> str:
     """One part as SVG text, to scale."""
     scale = min(ACROSS / float(part.overall), 90.0 / float(part.width), MOST_SCALE)
     canvas = Canvas()
@@ -49,7 +49,7 @@ def piece_drawing(part: Part, wording: Wording, styling: Styling = Styling.THEME
     bottom = canvas.bounds[3] + 6
     for row, words in enumerate(lines):
         canvas.words(words, -PAST_FENCE, bottom + (row + 0.7) * ROW, size=SMALL_SIZE + 1)
-    return canvas.svg(f"{part.opening} {part.title}, on the saw", _described(part, wording), styling)
+    return canvas.svg(f"{opening} {part.title}, on the saw", _described(part, wording), styling)
 
 
 def end_words(end: End) -> str:
