@@ -103,7 +103,7 @@ HOSTILE_PAGES = {name: html(one, Wording()) for name, one in documents(hostile_j
 DRAWINGS = {
     **{f"elevation {name}": elevation(built, Wording()) for name, built in (EVERY | STYLED).items()},
     **{f"section {name}": section(built, Wording()) for name, built in (EVERY | STYLED).items()},
-    **{f"piece {part.key}": piece_drawing(part, Wording()) for part in STYLED["dressed"].parts},
+    **{f"piece {part.key}": piece_drawing("K1", part, Wording()) for part in STYLED["dressed"].parts},
     "sticks": house_sticks(job(6).cut_list, Wording()),
     "opening key": opening_key(),
     "depth key": depth_key(),
