@@ -8,6 +8,6 @@ class Value(msgspec.Struct, frozen=True, cache_hash=True):
     a frozen dataclass takes ten times as long to make."""
 
 
-KEPT = 2048
+KEPT = 1024
 """How many pieces of a kind are remembered. A house repeats itself: its openings share their trim and many a reading,
 and after every change it is worked out again with all the rest as it was."""

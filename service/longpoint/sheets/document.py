@@ -155,11 +155,11 @@ class LabelGrid(Value, frozen=True):
 
 
 class Label(Value, frozen=True):
-    """One label. Attributes: name, large; figure, what the tape reads; lines, small."""
+    """One label. Attributes: name, large; figure, what the tape reads; lines, small: the piece, its stock, its ends."""
 
     name: str
     figure: str
-    lines: tuple[str, ...]
+    lines: tuple[str, str, str]
 
 
 class Labels(Value, frozen=True):
@@ -168,6 +168,21 @@ class Labels(Value, frozen=True):
     grid: LabelGrid
     labels: tuple[Label, ...]
     skip: int = 0
+
+    @property
+    def table(self) -> Table:
+        """What the labels say, for those who print them by other means."""
+        rows = Rows(tuple((label.name, label.figure, *label.lines) for label in self.labels))
+        return Table("labels", "Piece labels", _LABEL_COLUMNS, (rows,))
+
+
+_LABEL_COLUMNS = (
+    Column("Label", "label"),
+    Column("Length", "length"),
+    Column("Piece", "piece"),
+    Column("Stock", "stock"),
+    Column("Ends", "ends"),
+)
 
 
 Block = Heading | Table | Pictures | Facts | Notes | Labels
@@ -201,11 +216,13 @@ class Document(Value, frozen=True):
 
     @property
     def tables(self) -> dict[str, Table]:
-        """Its tables by key; those of one key become one, each with its rows under what it is about."""
+        """Its tables by key; those of one key become one, each with its rows under what it is about. Labels are one."""
         found: dict[str, Table] = {}
         for block in self.blocks:
             if isinstance(block, Table):
                 groups = tuple(Rows(rows.cells, rows.title or block.about) for rows in block.groups)
                 before = found[block.key].groups if block.key in found else ()
                 found[block.key] = Table(block.key, block.caption, block.columns, (*before, *groups))
+            elif isinstance(block, Labels):
+                found[block.table.key] = block.table
         return found

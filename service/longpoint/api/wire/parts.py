@@ -116,7 +116,7 @@ def part_out(part: Part, opening: str, write: LengthWriter, quantity: int = 1) -
     return msgspec.structs.replace(out, opening=opening, quantity=quantity)
 
 
-_MOST_WRITTEN = 2 * KEPT
+_MOST_WRITTEN = KEPT
 
 
 def _part_out(part: Part, write: LengthWriter) -> PartOut:
