@@ -3,6 +3,7 @@
 import msgspec
 import pytest
 
+from longpoint.api.document.examples import OPENING
 from longpoint.api.http.negotiate import BOTH, choose
 
 JSON, MSGPACK, SHORT = BOTH
@@ -55,3 +56,17 @@ async def test_what_cannot_be_given_is_refused_before_any_work(client):
     assert answer.status_code == 406
     assert answer.json()["type"] == "/problems/not-acceptable"
     assert MSGPACK in answer.json()["detail"]
+
+
+@pytest.mark.parametrize("mark", ["K1", '"opening":"",', 'a "quantity":1 \\', "Küche 7"])
+async def test_json_and_messagepack_say_the_same_of_a_window(client, mark):
+    for width in ("30 5/8 in", "30 5/8 in", "31 in"):  # a piece comes again from what is kept of it
+        body = {**OPENING["window"].request, "mark": mark}
+        body["readings"] = {**body["readings"], "jamb_width": width}
+        json, packed = [
+            await client.post("/v1/opening", json=body, headers={"accept": accept})
+            for accept in (JSON, MSGPACK)
+        ]
+        assert json.status_code == packed.status_code == 200
+        assert json.json() == msgspec.msgpack.decode(packed.content)
+        assert {part["opening"] for part in json.json()["parts"]} == {mark}

@@ -12,7 +12,7 @@ from longpoint.api.document.examples import OPENING
 from longpoint.api.document.examples_shapes import REAL_OPENINGS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.faults import InvalidRequest
-from longpoint.api.http.negotiate import BOTH, SVG
+from longpoint.api.http.negotiate import BOTH, JSON, SVG
 from longpoint.api.http.operation import operation
 from longpoint.api.http.problems import Fault
 from longpoint.api.read.build import built, field_sent
@@ -22,6 +22,7 @@ from longpoint.api.read.trim import read_trim
 from longpoint.api.wire.cut_list import OpeningOut
 from longpoint.api.wire.lengths import length_writer
 from longpoint.api.wire.opening import OpeningFields, OpeningRequest
+from longpoint.api.wire.parts import part_json, part_out
 from longpoint.api.wire.sheets import FeetAsked
 from longpoint.api.write.cut_list import opening_out
 from longpoint.api.write.sheet import FILE_HEADERS, file, wanted_by
@@ -75,10 +76,10 @@ async def compute_opening(
     trim = read_trim(read, data.trim, ("trim",))
     opening = read_opening(read, data, trim, ())
     result = built(read, opening, lambda path: opening_field(data, path))
-    if wanted_by(request) in BOTH:
-        return Reply(
-            opening_out(BuiltOpening("", 1, result), length_writer(data.rounding.value()), data.movement)
-        )
+    wanted = wanted_by(request)
+    if wanted in BOTH:
+        write, spell = length_writer(data.rounding.value()), part_json if wanted == JSON else part_out
+        return Reply(opening_out(BuiltOpening("", 1, result), write, data.movement, spell))
     svg = drawn(result, drawing, piece, Wording(data.rounding.value(), feet))
     return file(svg.encode(), SVG, data.mark, piece if drawing is Drawing.PIECE else drawing)
 

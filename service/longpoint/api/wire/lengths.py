@@ -94,7 +94,7 @@ class LengthWriter:
         self._exact: Callable[[Fraction], LengthOut] = lru_cache(_MOST_KEPT)(self._write_exact)
         self._at_mark: Callable[[int], str] = lru_cache(_MOST_KEPT)(self._write_mark)
         self._real: dict[float, LengthOut] = {}
-        self.written: dict[int, tuple[Any, Any]] = {}
+        self.written: dict[int, Any] = {}
 
     def __call__(self, value: Real) -> LengthOut:
         """Write one length."""

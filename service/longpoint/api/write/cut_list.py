@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Callable
+from typing import Any
 
 from longpoint.api.wire.cut_list import (
     BuyLineOut,
@@ -21,6 +23,7 @@ from longpoint.api.wire.parts import gap_out, part_out
 from longpoint.api.write.open_joints import open_joints_out
 from longpoint.api.write.saw_order import saw_order_out
 from longpoint.api.write.work_sections import caution_out, cost_out, hours_out, materials_out
+from longpoint.geometry import Part
 from longpoint.shop import ShopWork
 from longpoint.shop.house import BuiltOpening, CutList, piece_key
 from longpoint.stock import Layout, Placed, Plan
@@ -63,14 +66,19 @@ def cut_list_out(
     )
 
 
-def opening_out(one: BuiltOpening, write: LengthWriter, movement: ConditionsIn | None = None) -> OpeningOut:
-    """One opening and its parts."""
+def opening_out(
+    one: BuiltOpening,
+    write: LengthWriter,
+    movement: ConditionsIn | None = None,
+    spell: Callable[[Part, str, LengthWriter, int], Any] = part_out,
+) -> OpeningOut:
+    """One opening and its parts, each as `spell` gives it."""
     built, mark = one.built, one.built.opening.mark
     return OpeningOut(
         mark=mark,
         room=one.room,
         count=one.count,
-        parts=[part_out(part, mark, write, one.count) for part in built.parts],
+        parts=[spell(part, mark, write, one.count) for part in built.parts],
         square_gap=gap_out(built.square_gap, write.unit),
         notes=list(built.notes),
         findings=[finding_out(finding, write) for finding in built.findings],
