@@ -49,7 +49,6 @@ def _said(id: str, summary: str) -> dict[str, Any]:
 
 async def _make(request: AnyRequest, data: CutListRequest, sheet: Sheet, asked: Asked) -> Reply[SheetOut]:
     wanted = wanted_by(request)
-
     job = await job_of(request, data, sheet, asked)
     return await apart(lambda: sheet_reply(RECIPES[sheet].make(job), job.wording, wanted, asked.table))
 
