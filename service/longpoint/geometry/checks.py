@@ -5,6 +5,7 @@ from __future__ import annotations
 from longpoint.geometry.checks_style import check_style
 from longpoint.geometry.faults import Faults
 from longpoint.geometry.inputs import (
+    NO_REVEALS,
     Arch,
     Door,
     Foot,
@@ -46,17 +47,20 @@ def _check_reveals(opening: Opening, faults: Faults) -> None:
                 f"The extension would lie past the jamb's edge, which is {spoken(edge)}: take a smaller reveal.",
             )
         edge = extension.thickness
-    named = {"left": own.left, "right": own.right, "head": own.head, "sill": own.sill}
-    paths: list[tuple[tuple[str, ...], Fraction]] = [(("trim", "reveal"), opening.trim.reveal)]
-    paths += [(("reveals", side), value) for side, value in named.items() if value is not None]
-    for path, reveal in paths:
-        if reveal >= edge:
-            faults.add(
-                path,
-                "reveal-too-wide",
-                f"A reveal of {spoken(reveal)} leaves the casing no jamb to lie on: the jamb's edge is {spoken(edge)}. "
-                "Take a smaller reveal, or give the jamb_thickness that was measured.",
-            )
+    _check_reveal(("trim", "reveal"), opening.trim.reveal, edge, faults)
+    if own is not NO_REVEALS:
+        for side in ("left", "right", "head", "sill"):
+            _check_reveal(("reveals", side), getattr(own, side), edge, faults)
+
+
+def _check_reveal(path: tuple[str, ...], reveal: Fraction | None, edge: Fraction, faults: Faults) -> None:
+    if reveal is not None and reveal >= edge:
+        faults.add(
+            path,
+            "reveal-too-wide",
+            f"A reveal of {spoken(reveal)} leaves the casing no jamb to lie on: the jamb's edge is {spoken(edge)}. "
+            "Take a smaller reveal, or give the jamb_thickness that was measured.",
+        )
 
 
 def check_stool(opening: Opening, faults: Faults, least_depth: Fraction = ZERO) -> None:

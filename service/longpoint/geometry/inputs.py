@@ -28,6 +28,9 @@ class Reveals(Value, frozen=True):
     sill: Fraction | None = None
 
 
+NO_REVEALS = Reveals()
+
+
 class PlumbSides(Value, frozen=True):
     """A base and two sides square to it.
 
@@ -246,11 +249,17 @@ class Limits(Value, frozen=True):
     plane: Fraction = Fraction(3, 16)
 
 
+USUAL_LIMITS = Limits()
+
+
 class Horns(Value, frozen=True):
     """A stool's own horns; None takes the trim's."""
 
     left: Fraction | None = None
     right: Fraction | None = None
+
+
+NO_HORNS = Horns()
 
 
 class Widths(Value, frozen=True):
@@ -283,11 +292,11 @@ class Opening(Value, frozen=True):
     readings: Readings
     trim: Trim
     foot: Foot = Foot.STOOL
-    reveals: Reveals = Reveals()
+    reveals: Reveals = NO_REVEALS
     square_gap: Fraction = Fraction(1, 64)
-    horns: Horns = Horns()
+    horns: Horns = NO_HORNS
     widths: Widths = NO_WIDTHS
     without_apron: bool = False
     wall_answer: WallAnswer = WallAnswer.FLAT
-    limits: Limits = Limits()
+    limits: Limits = USUAL_LIMITS
     sill_answer: SillAnswer = SillAnswer.SHIM

@@ -11,6 +11,9 @@ from longpoint.geometry.trim import Casing
 from longpoint.lengths import Fraction, Real
 
 JIG_ANGLE = 50
+ZERO_ANGLE = Fraction(0)
+# An enumeration's member costs more to fetch than to compare.
+_LEFT, _RIGHT, _MITRE = Hand.LEFT, Hand.RIGHT, CutKind.MITRE
 
 # The end a leg starts and finishes at, going anticlockwise round the frame as seen from the room.
 _LEG_ENDS = {"right": ("foot", "head"), "left": ("head", "foot")}
@@ -46,8 +49,8 @@ def frame_piece(
     starts_at, finishes_at = meets if called else _LEG_ENDS.get(me.name, meets)
     # Outer edge against the fence puts the end a side finishes at on the saw's left.
     ends = (
-        _end(finishes_at, Hand.LEFT, finish, stock.width),
-        _end(starts_at, Hand.RIGHT, start, stock.width),
+        _end(finishes_at, _LEFT, finish, stock.width),
+        _end(starts_at, _RIGHT, start, stock.width),
     )
     if start.bevel or finish.bevel:
         over_start += max(0.0, face_run(start.bevel, stock.thickness, ends[1].mitre))
@@ -78,11 +81,11 @@ def _end(at: str, on_saw: Hand, reach: Reach, width: Fraction) -> End:
         return End(at, on_saw)
     outer_long = degrees > 0
     # The table swings so that the cut runs from the long point back into the piece.
-    inward = Hand.RIGHT if on_saw is Hand.LEFT else Hand.LEFT
+    inward = _RIGHT if on_saw is _LEFT else _LEFT
     return End(
         at,
         on_saw,
-        CutKind.COMPOUND if reach.bevel else CutKind.MITRE,
+        CutKind.COMPOUND if reach.bevel else _MITRE,
         mitre=degrees if outer_long else -degrees,
         swing=inward if outer_long else on_saw,
         bevel=abs(reach.bevel) if reach.bevel else ZERO_ANGLE,
@@ -92,16 +95,13 @@ def _end(at: str, on_saw: Hand, reach: Reach, width: Fraction) -> End:
     )
 
 
-ZERO_ANGLE = Fraction(0)
-
-
 def _marks(name: str, jamb: Real, over_finish: Real) -> tuple[Mark, ...]:
     if name == "right":
         return (Mark("underside of head jamb", over_finish),)
     if name == "left":
         return (Mark("underside of head jamb", jamb + over_finish),)
     if name in ("head", "sill"):
-        return (Mark("centre line of opening", over_finish + jamb / 2),)
+        return (Mark("centre line of opening", jamb / 2 + over_finish),)
     return ()
 
 

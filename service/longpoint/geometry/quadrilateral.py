@@ -17,6 +17,7 @@ from longpoint.lengths import Fraction, Real
 TAPE_ERROR = Fraction(1, 32)
 GREATEST_DOUBT = 2.0
 CORNER_NAMES = ("bottom_right", "top_right", "top_left", "bottom_left")
+CORNER_ANGLES = tuple(f"{name}_angle" for name in CORNER_NAMES)
 
 
 def cosine_between(one: Real, other: Real, far_squared: Real) -> Real:
@@ -113,11 +114,12 @@ def _remainder(at: Corner, other: float) -> float:
 
 
 def _positive(shape: Quadrilateral, faults: Faults) -> bool:
-    before = len(faults.found)
+    if min(shape.jamb_width, shape.head_width, shape.left_height, shape.right_height) > 0:
+        return True
     for name in ("jamb_width", "head_width", "left_height", "right_height"):
         if getattr(shape, name) <= 0:
             faults.add(("readings", name), "not-positive", f"The {_words(name)} must be more than nothing.")
-    return len(faults.found) == before
+    return False
 
 
 def _refuse_reflex(corners: tuple[Corner, ...], field: str, faults: Faults) -> None:

@@ -6,7 +6,13 @@ import math
 
 from longpoint.geometry.inputs import Quadrilateral
 from longpoint.geometry.kernel import Corner
-from longpoint.geometry.quadrilateral import CORNER_NAMES, corners_by, cosine_between, determining_field
+from longpoint.geometry.quadrilateral import (
+    CORNER_ANGLES,
+    CORNER_NAMES,
+    corners_by,
+    cosine_between,
+    determining_field,
+)
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
 
@@ -77,8 +83,7 @@ def check_tape(shape: Quadrilateral, corners: tuple[Corner, ...]) -> TapeCheck |
         if name != used and measured is not None:
             computed = math.sqrt(one * one + other * other - 2 * one * other * low.cos)
             checks.append(Check(name, measured, computed, float(measured) - computed))
-    for name, each in zip(CORNER_NAMES, corners, strict=True):
-        field = f"{name}_angle"
+    for field, each in zip(CORNER_ANGLES, corners, strict=True):
         measured = getattr(shape, field)
         if field != used and measured is not None:
             degrees = float(each.degrees)

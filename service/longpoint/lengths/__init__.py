@@ -12,11 +12,11 @@ from longpoint.lengths.rounding import (
     Rounded,
     Rounding,
     RoundTo,
+    counter,
     mark,
     residual,
     round_to,
     rounded,
-    steps,
 )
 from longpoint.lengths.units import MAX_LENGTH, Unit
 
@@ -31,6 +31,7 @@ __all__ = [
     "Rounded",
     "Rounding",
     "Unit",
+    "counter",
     "exact",
     "feet_inches",
     "mark",
@@ -39,6 +40,5 @@ __all__ = [
     "round_to",
     "rounded",
     "spoken",
-    "steps",
     "tape",
 ]

@@ -10,6 +10,7 @@ _FINEST_TAPE_FRACTION: Final = 64
 _FINEST_DECIMAL: Final = 10**9  # enough for a 64th of an inch in metres
 
 
+@lru_cache(maxsize=8192)
 def tape(value: Fraction, unit: Unit = Unit.IN) -> str:
     """Print a length in inches as a tape reads in unit: `37 1/2 in`, `952.5 mm`, `3' 1 1/2"`.
 
@@ -17,12 +18,18 @@ def tape(value: Fraction, unit: Unit = Unit.IN) -> str:
     fraction it is (`17 253/508 in`). `parse` reads it back to the same value, up to its own limits of size
     and digits. A negative value (a residual) carries a leading minus, which `parse` refuses.
     """
-    return _tape(value, unit)
+    sign = "-" if value < 0 else ""
+    size = abs(value) / INCHES_PER[unit]
+    if unit is not Unit.FT:
+        return f"{sign}{_number(size, fractions_first=unit is Unit.IN)} {unit}"
+    feet, rest = divmod(size, 1)
+    inches = _number(rest * INCHES_PER[unit], fractions_first=True)
+    return f"{sign}{feet}' {inches}\"" if feet else f'{sign}{inches}"'
 
 
 def feet_inches(value: Fraction) -> str:
     """Print a length in inches as feet and inches: `3' 1 1/2"`, `5' 0"`, and `10 1/2"` under a foot."""
-    return _tape(value, Unit.FT)
+    return tape(value, Unit.FT)
 
 
 def spoken(value: Real) -> str:
@@ -35,17 +42,6 @@ def spoken(value: Real) -> str:
 def exact(value: Fraction, unit: Unit) -> str:
     """Print a length in inches as one exact fraction of unit, without the unit: `75/2`, `36`."""
     return str(value / INCHES_PER[unit])
-
-
-@lru_cache(maxsize=8192)
-def _tape(value: Fraction, unit: Unit) -> str:
-    sign = "-" if value < 0 else ""
-    size = abs(value) / INCHES_PER[unit]
-    if unit is not Unit.FT:
-        return f"{sign}{_number(size, fractions_first=unit is Unit.IN)} {unit}"
-    feet, rest = divmod(size, 1)
-    inches = _number(rest * INCHES_PER[unit], fractions_first=True)
-    return f"{sign}{feet}' {inches}\"" if feet else f'{sign}{inches}"'
 
 
 def _number(size: Fraction, *, fractions_first: bool) -> str:

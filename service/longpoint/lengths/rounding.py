@@ -1,8 +1,9 @@
 """Rounds a length once, to what a tape shows, and keeps what the rounding did."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import lru_cache
+from functools import lru_cache, partial
 from math import ceil, floor, isfinite
 from typing import Final, NamedTuple
 
@@ -41,7 +42,7 @@ class RoundTo(StrEnum):
 
 
 _STEPS: Final = {to: parse(to.value) for to in RoundTo}
-_LONGEST_BINARY: Final = 1e9
+_LONGEST_BINARY: Final = 1e5
 _BINARY_SCALES: Final = {to: float(1 / step) for to, step in _STEPS.items() if (1 / step).denominator == 1}
 _STEP_RATIOS: Final = {to: step.as_integer_ratio() for to, step in _STEPS.items()}
 
@@ -92,7 +93,7 @@ def rounded(value: Real, rounding: Rounding) -> Rounded:
         LengthError: not-finite, for a float that is no number.
     """
     if isinstance(value, float):
-        number, residual = steps(value, rounding)
+        number, residual = counter(rounding)(value)
         return Rounded(mark(number, rounding), residual)
     return _rounded_exact(value, rounding.to, rounding.mode)
 
@@ -114,20 +115,44 @@ def _rounded_exact(value: Fraction, to: RoundTo, mode: Mode) -> Rounded:
     return Rounded(mark, mark - value)
 
 
-def steps(value: float, rounding: Rounding) -> tuple[int, float]:
-    """Count the steps from nought to the mark a float of inches is rounded to, and say what that added, in inches.
+@lru_cache(maxsize=64)
+def counter(rounding: Rounding) -> Callable[[float], tuple[int, float]]:
+    """What counts the steps from nought to the mark a float of inches is rounded to, and says what that added, in
+    inches; fetch it once for many lengths.
 
-    Raises:
-        LengthError: not-finite, for a float that is no number.
+    It raises LengthError, not-finite, for a float that is no number.
     """
-    to, mode = rounding.to, rounding.mode
+    scale = _BINARY_SCALES.get(rounding.to)
+    slowly = partial(_count, rounding.to, rounding.mode)
+    if scale is None:
+        return slowly
+    # For a half, a quarter and so on of an inch, where multiplying by the scale loses nothing of a float.
+    slack = scale / _SLACK_PARTS
+
+    def up(value: float) -> tuple[int, float]:
+        if not -_LONGEST_BINARY < value < _LONGEST_BINARY:
+            return slowly(value)
+        counted = value * scale
+        number = ceil(counted - slack)
+        return number, (number - counted) / scale
+
+    past = slack if rounding.mode is _DOWN else slack + 0.5
+
+    def down_or_nearest(value: float) -> tuple[int, float]:
+        if not -_LONGEST_BINARY < value < _LONGEST_BINARY:
+            return slowly(value)
+        counted = value * scale
+        number = floor(counted + past)
+        return number, (number - counted) / scale
+
+    return up if rounding.mode is _UP else down_or_nearest
+
+
+def _count(to: RoundTo, mode: Mode, value: float) -> tuple[int, float]:
     if not isfinite(value):
         raise LengthError(
             "not-finite", f"A computed length came out as {value}. Check the readings it was computed from."
         )
-    scale = _BINARY_SCALES.get(to)
-    if scale is not None and abs(value) < _LONGEST_BINARY:
-        return _binary_steps(value, scale, mode)
     # In whole numbers: the step is rise/run, the length top/bottom, and above/below counts the steps in it.
     rise, run = _STEP_RATIOS[to]
     top, bottom = value.as_integer_ratio()
@@ -137,16 +162,6 @@ def steps(value: float, rounding: Rounding) -> tuple[int, float]:
         above, below = half_steps, 2
     number = _pick(above, below, mode)
     return number, (number * rise * bottom - top * run) / (run * bottom)
-
-
-def _binary_steps(value: float, scale: float, mode: Mode) -> tuple[int, float]:
-    """Count for a half, a quarter and so on of an inch, where multiplying by the scale loses nothing of a float."""
-    exactly = counted = value * scale
-    half_steps = floor(2 * counted + 0.5)
-    if abs(2 * counted - half_steps) * _SLACK_PARTS <= 2 * scale:
-        counted = half_steps / 2
-    number = ceil(counted) if mode is _UP else floor(counted) if mode is _DOWN else floor(counted + 0.5)
-    return number, (number - exactly) / scale
 
 
 def mark(number: int, rounding: Rounding) -> Fraction:

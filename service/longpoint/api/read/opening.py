@@ -6,9 +6,10 @@ from longpoint.api.read.reader import Path, Reader
 from longpoint.api.read.readings import read_readings
 from longpoint.api.wire.opening import HornsIn, OpeningFields, RevealsIn, WallLimitsIn, WidthsIn
 from longpoint.geometry import Horns, Limits, Opening, Reveals, Trim, Widths
-from longpoint.geometry.inputs import NO_WIDTHS
+from longpoint.geometry.inputs import NO_HORNS, NO_REVEALS, NO_WIDTHS, USUAL_LIMITS
 
-USUAL_LIMITS, USUAL_HORNS, USUAL_WIDTHS = WallLimitsIn(), HornsIn(), WidthsIn()
+# What an opening is sent as that has nothing of its own.
+_NO_REVEALS, _NO_HORNS, _NO_WIDTHS, _USUAL_LIMITS = RevealsIn(), HornsIn(), WidthsIn(), WallLimitsIn()
 
 
 def read_opening(read: Reader, wire: OpeningFields, trim: Trim, at: Path) -> Opening:
@@ -18,14 +19,14 @@ def read_opening(read: Reader, wire: OpeningFields, trim: Trim, at: Path) -> Ope
         readings=read_readings(read, wire.readings, (*at, "readings")),
         trim=trim,
         foot=wire.foot_style,
-        reveals=_reveals(read, wire.reveals, (*at, "reveals")),
+        reveals=NO_REVEALS if wire.reveals == _NO_REVEALS else _reveals(read, wire.reveals, (*at, "reveals")),
         square_gap=read.length(wire.square_gap, at, "square_gap"),
-        horns=Horns() if wire.horns == USUAL_HORNS else _horns(read, wire.horns, (*at, "horns")),
-        widths=NO_WIDTHS if wire.widths == USUAL_WIDTHS else _widths(read, wire.widths, (*at, "widths")),
+        horns=NO_HORNS if wire.horns == _NO_HORNS else _horns(read, wire.horns, (*at, "horns")),
+        widths=NO_WIDTHS if wire.widths == _NO_WIDTHS else _widths(read, wire.widths, (*at, "widths")),
         without_apron=wire.without_apron,
         wall_answer=wire.wall_answer,
-        limits=Limits()
-        if wire.wall_limits == USUAL_LIMITS
+        limits=USUAL_LIMITS
+        if wire.wall_limits == _USUAL_LIMITS
         else _limits(read, wire.wall_limits, (*at, "wall_limits")),
         sill_answer=wire.sill_answer,
     )

@@ -17,15 +17,15 @@ from longpoint.lengths import (
     Rounding,
     RoundTo,
     Unit,
+    counter,
     exact,
     mark,
     parse,
     rounded,
-    steps,
     tape,
 )
 
-_MOST_KEPT, _FEW_KEPT = 8192, 128
+_MOST_KEPT, _FEW_KEPT = 8192, 32
 _INCHES_PER = {unit: parse("1", unit) for unit in Unit}
 
 
@@ -89,6 +89,7 @@ class LengthWriter:
         self.unit = rounding.to.unit
         self.size = float(_INCHES_PER[self.unit])
         self._after = f" {self.unit}"
+        self._count = counter(rounding)
         self.nothing = tape(Fraction(0), self.unit)
         # Exact lengths and marks come again in opening after opening, irrational lengths within one.
         self._exact: Callable[[Fraction], LengthOut] = lru_cache(_MOST_KEPT)(self._write_exact)
@@ -101,33 +102,34 @@ class LengthWriter:
         if not isinstance(value, float):
             return self._exact(value)
         known = self._real.get(value)
-        if known is None:
-            if len(self._real) >= _FEW_KEPT:
-                self._real.clear()
-            known = self._real[value] = self._write_real(value)
-        return known
+        if known is not None:
+            return known
+        if len(self._real) >= _FEW_KEPT:
+            self._real.clear()
+        number, added = self._count(value)
+        residual = f"{added / self.size:.6f}"
+        out = LengthOut(
+            None,
+            decimal(value / self.size, 10**9),
+            self._at_mark(number),
+            self.unit,
+            (_trimmed(residual) if residual[-1] == "0" else residual) + self._after,
+        )
+        self._real[value] = out
+        return out
 
     def _write_exact(self, value: Fraction) -> LengthOut:
         marked = rounded(value, self.rounding)
         residual = tape(marked.value - value, self.unit)
         return LengthOut(exact(value, self.unit), None, tape(marked.value, self.unit), self.unit, residual)
 
-    def _write_real(self, value: float) -> LengthOut:
-        number, added = steps(value, self.rounding)
-        size = self.size
-        real, residual = decimal(value / size, 10**9), self._spelt(added / size)
-        return LengthOut(None, real, self._at_mark(number), self.unit, residual)
-
     def _write_mark(self, number: int) -> str:
         return tape(mark(number, self.rounding), self.unit)
 
-    def _spelt(self, residual: float) -> str:
-        text = f"{residual:.6f}"
-        if text[-1] == "0":
-            text = text.rstrip("0").rstrip(".")
-            if text == "-0":
-                text = "0"
-        return text + self._after
+
+def _trimmed(decimals: str) -> str:
+    text = decimals.rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
 
 
 @lru_cache(maxsize=64)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 from typing import NamedTuple
 
 import msgspec
@@ -104,14 +105,15 @@ class PartOut(msgspec.Struct, frozen=True, gc=False):
 
 def part_out(part: Part, opening: str, write: LengthWriter, quantity: int = 1) -> PartOut:
     """A part of the opening of that mark, as the wire carries it."""
-    out = _part_out(part, write) if isinstance(part.overall, float) else _kept(part, write).out
-    return msgspec.structs.replace(out, opening=opening, quantity=quantity)
+    if isinstance(part.overall, float):
+        return _part_out(part, opening, write, quantity)
+    return msgspec.structs.replace(_kept(part, write).out, opening=opening, quantity=quantity)
 
 
 def part_json(part: Part, opening: str, write: LengthWriter, quantity: int = 1) -> PartOut | msgspec.Raw:
     """A part as `part_out` gives it, in JSON already where it is kept: a text is sent sooner than a hundred values."""
     if isinstance(part.overall, float):
-        return part_out(part, opening, write, quantity)
+        return _part_out(part, opening, write, quantity)
     to_opening, to_quantity, rest = _kept(part, write).json
     return msgspec.Raw(b"%s%s%s%d%s" % (to_opening, _encode(opening), to_quantity, quantity, rest))
 
@@ -133,7 +135,7 @@ def _kept(part: Part, write: LengthWriter) -> _Written:
     if known is None:
         if len(write.written) >= _MOST_WRITTEN:
             write.written.clear()
-        out = _part_out(part, write)
+        out = _part_out(part, "", write, 1)
         head, _, rest = _encode(out).partition(b'"opening":""')
         middle, _, rest = rest.partition(b'"quantity":1')
         known = _Written(part, out, (head + b'"opening":', middle + b'"quantity":', rest))
@@ -141,18 +143,18 @@ def _kept(part: Part, write: LengthWriter) -> _Written:
     return known
 
 
-def _part_out(part: Part, write: LengthWriter) -> PartOut:
+def _part_out(part: Part, opening: str, write: LengthWriter, quantity: int) -> PartOut:
     rip_width, taper = part.rip_width, part.taper
-    left, right = (_end_out(end, write) for end in part.ends)
+    left, right = _end_out(part.ends[0], write), _end_out(part.ends[1], write)
     long_point = write(part.long_point)
     overall = long_point if part.overall is part.long_point else write(part.overall)
     return PartOut(
         part.key,
         part.kind,
-        "",
+        opening,
         part.side,
         part.profile,
-        1,
+        quantity,
         write(part.short_point),
         long_point,
         overall,
@@ -165,20 +167,20 @@ def _part_out(part: Part, write: LengthWriter) -> PartOut:
         [MarkOut(mark.name, write(mark.at)) for mark in part.marks],
         overall.residual
         if overall.residual == write.nothing
-        else joint_error(part, overall, (left, right), write),
+        else _joint_error(part.overall, overall, left, right, write),
         [_step_out(step) for step in part.how],
         list(part.notes),
     )
 
 
-def joint_error(part: Part, overall: LengthOut, ends: tuple[EndOut, EndOut], write: LengthWriter) -> str:
+def _joint_error(length: Real, written: LengthOut, left: EndOut, right: EndOut, write: LengthWriter) -> str:
     """The gap across a joint, were all that rounding added or took to fall there; as decimal text."""
-    if overall.real is None:
-        residual = float(rounded(part.overall, write.rounding).residual)
-    else:
+    if isinstance(length, float):
         # A real length's residual was just written, to a millionth.
-        residual = float(overall.residual.partition(" ")[0]) * write.size
-    off_square = min(end.mitre_degrees + end.bevel_degrees for end in ends)
+        residual = float(written.residual.partition(" ")[0]) * write.size
+    else:
+        residual = float(rounded(length, write.rounding).residual)
+    off_square = min(left.mitre_degrees + left.bevel_degrees, right.mitre_degrees + right.bevel_degrees)
     return gap_out(abs(residual) * math.cos(math.radians(off_square)), write.unit)
 
 
@@ -188,17 +190,17 @@ def gap_out(gap: float, unit: Unit) -> str:
 
 
 def _end_out(end: End, write: LengthWriter) -> EndOut:
-    notch = end.notch
-    if end.cut is CutKind.SQUARE and notch is None:
-        known = _SQUARE_ENDS.get((end.at, end.on_saw))
-        if known is None:
-            known = _SQUARE_ENDS[end.at, end.on_saw] = _new_end(end, None)
-        return known
-    return _new_end(end, None if notch is None else _notch_out(notch, write))
+    if end.notch is not None:
+        return _new_end(end, _notch_out(end.notch, write))
+    if isinstance(end.mitre, float) or isinstance(end.bevel, float):
+        return _new_end(end, None)
+    return _plain_end(end)
 
 
-# A plain square end says the same on every part, and half of all ends are one.
-_SQUARE_ENDS: dict[tuple[str, Hand], EndOut] = {}
+@lru_cache(KEPT)
+def _plain_end(end: End) -> EndOut:
+    """An end of exact angles, nearly always square or halved: it says the same on part after part."""
+    return _new_end(end, None)
 
 
 def _new_end(end: End, notch: NotchOut | None) -> EndOut:
@@ -230,7 +232,7 @@ def _notch_out(notch: Notch, write: LengthWriter) -> NotchOut:
 
 
 def _step_out(step: Step) -> StepOut:
-    inputs = {
-        name: f"{value:.4f} in" if isinstance(value, float) else tape(value) for name, value in step.inputs
-    }
+    inputs = {}
+    for name, value in step.inputs:
+        inputs[name] = f"{value:.4f} in" if isinstance(value, float) else tape(value)
     return StepOut(step.figure, step.rule, inputs)
