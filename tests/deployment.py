@@ -14,7 +14,7 @@ import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import IO, Any
@@ -39,9 +39,12 @@ class Replica:
         port: Where it listens.
     """
 
-    def __init__(self, database: str, *, output: IO[str] | None = None, **settings: str) -> None:
+    def __init__(
+        self, database: str, *, output: IO[str] | None = None, cores: Collection[int] = (), **settings: str
+    ) -> None:
         self.port = free_port()
         self._output = output
+        self._cores = cores
         self._environment = {
             "PATH": os.environ["PATH"],
             "PYTHONPATH": str(ROOT / "service"),
@@ -61,6 +64,8 @@ class Replica:
         """Start it, and return at once."""
         command = [sys.executable, "-m", "longpoint", "serve", "--port", str(self.port)]
         self.process = subprocess.Popen(command, env=self._environment, stderr=self._output)
+        if self._cores:
+            os.sched_setaffinity(self.process.pid, self._cores)
 
     def await_ready(self) -> None:
         """Wait until it is ready."""
@@ -122,11 +127,12 @@ class Deployment:
 
 
 @contextmanager
-def deployed(server: Any, **settings: str) -> Iterator[Deployment]:
+def deployed(server: Any, cores: Collection[int] = (), **settings: str) -> Iterator[Deployment]:
     """A whole deployment, gone afterwards.
 
     Args:
         server: A PostgreSQL server.
+        cores: The machine's cores that the replicas keep to; none lets them run on any.
         settings: LONGPOINT_* variables of both replicas.
     """
     with tempfile.TemporaryDirectory(prefix="longpoint-deployment-") as name:
@@ -134,7 +140,7 @@ def deployed(server: Any, **settings: str) -> Iterator[Deployment]:
         folder.chmod(0o755)  # the proxy's workers are another user
         database = databases.fresh_postgres(server)
         longpoint("migrate", "--database", database)
-        replicas = [Replica(database, **settings) for _ in range(2)]
+        replicas = [Replica(database, cores=cores, **settings) for _ in range(2)]
         deployment = None
         try:
             for replica in replicas:

@@ -36,7 +36,11 @@ def create_app(settings: Settings | None = None) -> Litestar:
     """
     settings = settings or Settings()
     log = AccessLog(logging.getLogger("longpoint.access")) if settings.access_log else None
-    store = Store(settings.database) if settings.database else None
+    store = (
+        Store(settings.database, connections=settings.database_connections, wait=settings.max_wait_seconds)
+        if settings.database
+        else None
+    )
     rate = RateLimit(settings.rate_limit, settings.rate_seconds) if settings.rate_limit else None
     access = Access(store, rate)
     planning = PlanningPool(settings.planners, settings.planning_queue)

@@ -56,8 +56,16 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
     ] = 200
     max_wait_seconds: Annotated[
         float,
-        Meta(gt=0, le=60, description="How long a request may have waited for its turn; beyond it 503."),
+        Meta(
+            gt=0,
+            le=60,
+            description="How long a request may have waited for its turn, or wait for its turn at the database; "
+            "beyond it 503.",
+        ),
     ] = 1.0
+    database_connections: Annotated[
+        int, Meta(ge=1, le=100, description="Connections to the database that one process has at most.")
+    ] = 10
     rate_limit: Annotated[
         int,
         Meta(

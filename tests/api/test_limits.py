@@ -1,6 +1,7 @@
 """How often a caller may ask, how much is taken on at once, and how long a body may take."""
 
 import asyncio
+import itertools
 import re
 import time
 from time import perf_counter
@@ -112,6 +113,62 @@ async def test_the_proxy_knows_better_how_long_it_waited(ago, status):
         for nonsense in ("t=1", "0", "t=17e8", ""):
             odd = {"x-request-start": nonsense}
             assert (await client.post("/v1/lengths", json=ASK, headers=odd)).status_code == 200
+
+
+def hold_the_loop(seconds):
+    ends = perf_counter() + seconds
+    while perf_counter() < ends:
+        pass
+
+
+async def test_what_waits_for_something_is_not_kept_waiting_by_all_that_came_meanwhile():
+    """Thirty requests come at once, each holding the loop for three milliseconds: turns of the loop stay short."""
+    done = []
+
+    async def compute(_scope, _receive, send):
+        hold_the_loop(0.003)
+        done.append(perf_counter())
+        await send({"type": "http.response.start", "status": 200, "headers": []})
+
+    async def sent(message):
+        assert message["status"] == 200
+
+    gate = Gate(compute, most=100, wait=10)
+    scope = {"type": "http", "path": "/v1/lengths", "state": {}}
+    computing = [asyncio.create_task(gate(scope, None, sent)) for _ in range(30)]
+    seen = []
+    while len(done) < 30:
+        await asyncio.sleep(0)
+        seen.append(len(done))
+    await asyncio.gather(*computing)
+    assert max(later - before for before, later in itertools.pairwise([0, *seen])) <= 2
+    assert gate.under_way == 0
+
+
+async def test_what_waits_in_line_too_long_is_turned_away_and_whoever_left_is_passed_over():
+    statuses = []
+
+    async def compute(_scope, _receive, send):
+        hold_the_loop(0.01)
+        await send({"type": "http.response.start", "status": 200, "headers": []})
+
+    async def sent(message):
+        if message["type"] == "http.response.start":
+            statuses.append(message["status"])
+
+    gate = Gate(compute, most=100, wait=0.025)
+    started = {ARRIVED: perf_counter(), "request_id": "a-request"}
+    scope = {"type": "http", "path": "/v1/lengths", "state": started}
+    asked = [asyncio.create_task(gate(scope, None, sent)) for _ in range(20)]
+    await asyncio.sleep(0)
+    asked[1].cancel()
+    await asyncio.gather(*asked, return_exceptions=True)
+    assert 1 <= statuses.count(200) <= 3
+    assert statuses.count(503) == gate.turned_away["waiting"] == 19 - statuses.count(200)
+    assert gate.under_way == 0
+    late = {"type": "http", "path": "/v1/lengths", "state": {ARRIVED: perf_counter()}}
+    await gate(late, None, sent)
+    assert statuses[-1] == 200
 
 
 async def test_health_is_told_however_much_there_is_to_do():

@@ -4,6 +4,7 @@ import asyncio
 import json
 import random
 import ssl
+import statistics
 import time
 import uuid
 from collections import Counter
@@ -55,7 +56,7 @@ class Caller:
         async with self._room:
             try:
                 async with asyncio.timeout(30):
-                    reader, writer = self._idle.pop() if self._idle else await self._connect()
+                    reader, writer = await self._free()
                     writer.write(head.encode() + body)
                     answer, keep = await _read(reader)
             except (OSError, EOFError, TimeoutError, asyncio.IncompleteReadError, ssl.SSLError):
@@ -65,6 +66,15 @@ class Caller:
             else:
                 writer.close()
             return answer
+
+    async def _free(self) -> tuple[asyncio.StreamReader, asyncio.StreamWriter]:
+        """An idle connection that the proxy has not closed meanwhile, or a new one."""
+        while self._idle:
+            reader, writer = self._idle.pop()
+            if not reader.at_eof():
+                return reader, writer
+            writer.close()
+        return await self._connect()
 
     async def _connect(self) -> tuple[asyncio.StreamReader, asyncio.StreamWriter]:
         return await asyncio.open_connection(
@@ -175,6 +185,15 @@ class Round(NamedTuple):
         """The share that was not done."""
         done = sum(count for status, count in self.statuses.items() if 200 <= status < 300)
         return 1 - done / max(1, self.statuses.total())
+
+
+def middle(rounds: list[Round]) -> Round:
+    """The middle of several rounds at one rate, each figure by itself: one hiccup of the machine is in none of them."""
+    throughput, p50, p99 = (
+        statistics.median(getattr(each, name) for each in rounds) for name in ("throughput", "p50", "p99")
+    )
+    statuses: Counter[int] = sum((each.statuses for each in rounds), Counter())
+    return Round(rounds[0].rate, throughput, p50, p99, statuses)
 
 
 async def drive(mix: Mix, rate: float, seconds: float, *, patient: bool = False) -> Round:

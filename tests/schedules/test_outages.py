@@ -1,12 +1,13 @@
 """The database busy, full, gone and back: a problem each time, nothing half saved, and no restart needed."""
 
+import asyncio
 import sqlite3
 from pathlib import Path
 from typing import Any
 
 import httpx
 import pytest
-from sqlalchemy import event
+from sqlalchemy import event, text
 
 from databases import fresh_postgres, postgres_server
 from longpoint.app import create_app
@@ -108,6 +109,46 @@ async def test_a_server_that_went_and_came_back() -> None:
             server.ensure_postgres_running()
             assert (await service.post(f"{where}/openings", json=opening("K1"))).status_code == 201
             assert (await service.get(where)).json()["revision"] == 2
+
+
+async def test_connections_that_the_server_ended_are_not_asked_again() -> None:
+    """As an operator ends them, or a server that was replaced: whoever comes next never hears of it."""
+    with postgres_server() as server:
+        address = fresh_postgres(server)
+        store = Store(address)
+        await migrate(store)
+        async with serving(address) as service:
+            where = (await made(service)).headers["location"]
+            async with store.looking() as connection:
+                ended = await connection.execute(
+                    text(
+                        "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE pid <> pg_backend_pid()"
+                    )
+                )
+                assert sum(ended.scalars()) >= 1
+            await asyncio.sleep(0.1)
+            assert (await service.get(where)).status_code == 200
+            assert (await service.post(f"{where}/openings", json=opening("K1"))).status_code == 201
+        await store.close()
+
+
+async def test_whoever_gets_no_turn_at_the_database_in_time_is_told_to_come_again(database: str) -> None:
+    settings = Settings(access_log=False, database=database, database_connections=1, max_wait_seconds=0.1)
+    app = create_app(settings)
+    transport = httpx.ASGITransport(app=app)
+    async with httpx.AsyncClient(transport=transport, base_url="http://longpoint") as service:
+        where = (await made(service)).headers["location"]
+        async with app.state.store.reading():
+            for answer in (
+                await service.get(where),
+                await service.post(f"{where}/openings", json=opening("K1")),
+            ):
+                assert told(answer) == (503, "/problems/overloaded")
+            assert (await service.post("/v1/lengths", json={"lengths": ["34 1/2 in"]})).status_code == 200
+        assert (await service.post(f"{where}/openings", json=opening("K1"))).status_code == 201
+        assert (await service.get(where)).json()["revision"] == 2
+    await app.state.access.close()
+    await app.state.store.close()
 
 
 async def test_a_database_of_another_revision_is_not_ready(database: str) -> None:

@@ -47,22 +47,24 @@ def is_sqlite(url: URL) -> bool:
     return url.get_backend_name() == "sqlite"
 
 
-def open_engine(url: URL, *, create: bool = False, pool_size: int = 5) -> AsyncEngine:
+def open_engine(url: URL, *, create: bool = False, connections: int = 10) -> AsyncEngine:
     """An engine; nothing is connected until it is used.
 
     Args:
         url: From `database_url`.
         create: Whether an SQLite file may be made where there is none.
-        pool_size: Connections kept open.
+        connections: How many there are at most.
     """
+    pool: dict[str, Any] = {
+        "pool_size": (connections + 1) // 2,  # the other half is closed again once it is idle
+        "max_overflow": connections // 2,
+        "pool_timeout": BUSY_SECONDS,
+    }
     if is_sqlite(url):
-        return _open_sqlite(url, create=create, pool_size=pool_size)
-    return create_async_engine(
+        return _open_sqlite(url, create=create, pool=pool)
+    engine = create_async_engine(
         url,
-        pool_size=pool_size,
-        max_overflow=5,
-        pool_timeout=BUSY_SECONDS,
-        pool_pre_ping=True,
+        **pool,
         connect_args={
             "timeout": BUSY_SECONDS,
             "command_timeout": 60,
@@ -74,8 +76,16 @@ def open_engine(url: URL, *, create: bool = False, pool_size: int = 5) -> AsyncE
         },
     )
 
+    @event.listens_for(engine.sync_engine, "checkout")
+    def on_checkout(connection: Any, _record: Any, _proxy: Any) -> None:
+        # The driver hears when the server ends a connection: asking the server itself would take two round trips.
+        if connection.driver_connection.is_closed():
+            raise DisconnectionError("the database ended the connection")
 
-def _open_sqlite(url: URL, *, create: bool, pool_size: int) -> AsyncEngine:
+    return engine
+
+
+def _open_sqlite(url: URL, *, create: bool, pool: dict[str, Any]) -> AsyncEngine:
     path = os.path.abspath(str(url.database))
     uri = URL.create(
         "sqlite+aiosqlite",
@@ -84,9 +94,7 @@ def _open_sqlite(url: URL, *, create: bool, pool_size: int) -> AsyncEngine:
     )
     engine = create_async_engine(
         uri,
-        pool_size=pool_size,
-        max_overflow=5,
-        pool_timeout=BUSY_SECONDS,
+        **pool,
         connect_args={"timeout": BUSY_SECONDS},
     )
     sync = engine.sync_engine

@@ -2,6 +2,7 @@
 
 StorageError
 ├── DatabaseUnavailable   locked, full, gone or out of reach: nothing was saved, try again
+│   └── DatabaseBusy      its turn did not come in time: nothing was begun
 ├── WrongDatabase         absent, or not of the revision this service works with
 └── BackupError           a backup that cannot be written or read
 """
@@ -13,6 +14,10 @@ class StorageError(Exception):
 
 class DatabaseUnavailable(StorageError):  # noqa: N818 - a state of things, not a mistake
     """The database cannot be used at the moment; whatever was under way has not been saved."""
+
+
+class DatabaseBusy(DatabaseUnavailable):
+    """The transactions before this one took too long; nothing was begun."""
 
 
 class WrongDatabase(StorageError):  # noqa: N818

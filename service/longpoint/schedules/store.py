@@ -11,8 +11,9 @@ from sqlalchemy.exc import DBAPIError, IntegrityError, ProgrammingError, SQLAlch
 from sqlalchemy.exc import TimeoutError as PoolTimeout
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.schedules.engine import IMMEDIATE, database_url, is_sqlite, open_engine
+from longpoint.schedules.engine import BUSY_SECONDS, IMMEDIATE, database_url, is_sqlite, open_engine
 from longpoint.schedules.errors import DatabaseUnavailable, WrongDatabase
+from longpoint.schedules.turns import Turns
 
 SCHEMA = "0002"
 """The database revision this code works with: the newest in migrations/versions."""
@@ -24,12 +25,17 @@ class Store:
     Args:
         address: sqlite:///file.db or postgresql://...
         create: Whether an SQLite file may be made where there is none.
+        connections: How many there are at most.
+        wait: Seconds to wait for one of them.
     """
 
-    def __init__(self, address: str, *, create: bool = False) -> None:
+    def __init__(
+        self, address: str, *, create: bool = False, connections: int = 10, wait: float = BUSY_SECONDS
+    ) -> None:
         self.url = database_url(address)
-        self.engine = open_engine(self.url, create=create)
+        self.engine = open_engine(self.url, create=create, connections=connections)
         self.sqlite = is_sqlite(self.url)
+        self._turns = Turns(connections, wait)
         # SQLite has one writer at a time: within this process they queue here rather than poll the file.
         self._writing = asyncio.Lock()
 
@@ -45,13 +51,30 @@ class Store:
 
         Raises:
             DatabaseUnavailable: when the database cannot be used.
+            DatabaseBusy: when its turn did not come in time.
         """
         options: dict[str, Any] = {} if self.sqlite else _READ_ONLY
         with _told_apart():
-            async with self.engine.connect() as connection:
+            async with self._turns.take(under_way=True), self.engine.connect() as connection:
                 await connection.execution_options(**options)
                 async with connection.begin():
                     yield connection
+
+    @asynccontextmanager
+    async def looking(self) -> AsyncIterator[AsyncConnection]:
+        """A connection to read by one statement, with no transaction around it: one round trip and not three.
+
+        It is for what a request begins with: transactions of those already under way go first.
+
+        Raises:
+            DatabaseUnavailable: when the database cannot be used.
+            DatabaseBusy: when its turn did not come in time.
+        """
+        with _told_apart():
+            async with self._turns.take(under_way=False), self.engine.connect() as connection:
+                if not self.sqlite:
+                    await connection.execution_options(isolation_level="AUTOCOMMIT")
+                yield connection
 
     @asynccontextmanager
     async def writing(self) -> AsyncIterator[AsyncConnection]:
@@ -59,15 +82,16 @@ class Store:
 
         Raises:
             DatabaseUnavailable: when the database cannot be used; nothing is saved then.
+            DatabaseBusy: when its turn did not come in time.
         """
         if not self.sqlite:
             with _told_apart():
-                async with self.engine.begin() as connection:
+                async with self._turns.take(under_way=True), self.engine.begin() as connection:
                     yield connection
             return
         async with self._writing:
             with _told_apart():
-                async with self.engine.connect() as connection:
+                async with self._turns.take(under_way=True), self.engine.connect() as connection:
                     await connection.execution_options(**{IMMEDIATE: True})
                     async with connection.begin():
                         yield connection

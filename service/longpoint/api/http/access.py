@@ -128,7 +128,7 @@ class Access:
     async def _keyless(self, *, fresh: bool) -> bool:
         if self._store is None or (not fresh and time.monotonic() - self._keyless_at < TRUSTED_SECONDS):
             return True
-        async with self._store.reading() as connection:
+        async with self._store.looking() as connection:
             if await any_key(connection):
                 return False
         if not self._local.account_id:
@@ -144,7 +144,7 @@ class Access:
         when, known = self._holders.get(text, (0.0, None))
         if known is not None and not fresh and time.monotonic() - when < TRUSTED_SECONDS:
             return known
-        async with self._store.reading() as connection:
+        async with self._store.looking() as connection:
             found = await find_holder(connection, text)
         self._holders.pop(text, None)
         if found is not None:

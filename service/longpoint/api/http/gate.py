@@ -1,9 +1,15 @@
 """Turns requests away before any work is done for them, when there is more to do than can be done in time.
 
 What was let in is then answered about as fast as ever, and what was not hears so at once.
+
+A request that computes holds the event loop until it is done, and one that waits for the database needs the loop a
+dozen times: it would wait each time for all that had come meanwhile. So each turn of the loop is short: what comes when
+a turn has lasted long enough stands in line, and goes in by itself on a turn of its own.
 """
 
+import asyncio
 import re
+from collections import deque
 from time import perf_counter, time
 from typing import Any
 
@@ -17,6 +23,8 @@ from longpoint.api.http.problems_limits import Overloaded
 ARRIVED = "arrived"
 """Key in the scope's state of when the head of the request had come, by time.perf_counter; absent when not known."""
 _ALWAYS = "/health/"
+_TURN_SECONDS = 0.002
+"""How long a turn of the event loop may last before what comes stands in line: a few openings' time."""
 _PASSED_ON = re.compile(rb"t=(\d{10}\.\d{3})")
 
 
@@ -54,16 +62,19 @@ class Gate:
         self.most = most
         self.wait = wait
         self.under_way = 0
+        self._turn_began: float | None = None
+        self._line: deque[tuple[asyncio.Future[bool], dict[str, Any]]] = deque()
         self.turned_away = {"under way": 0, "waiting": 0}
 
     async def __call__(self, scope: Any, receive: Receive, send: Send) -> None:
         if scope["type"] != "http" or scope["path"].startswith(_ALWAYS):
             await self.app(scope, receive, send)
             return
+        in_time = self.under_way >= self.most or await self._its_turn_came_in_time(scope["state"])
         if self.under_way >= self.most:
             await self._turn_away("under way", scope, send)
             return
-        if _waited(scope["state"]) > self.wait:
+        if not in_time:
             await self._turn_away("waiting", scope, send)
             return
         self.under_way += 1
@@ -71,6 +82,33 @@ class Gate:
             await self.app(scope, receive, send)
         finally:
             self.under_way -= 1
+
+    async def _its_turn_came_in_time(self, state: dict[str, Any]) -> bool:
+        """Wait for a request's turn, where others are before it; False where it came too late."""
+        loop = asyncio.get_running_loop()
+        now = perf_counter()
+        if self._turn_began is None:
+            self._turn_began = now
+            loop.call_soon(self._next_turn)
+        elif self._line or now - self._turn_began > _TURN_SECONDS:
+            turn: asyncio.Future[bool] = loop.create_future()
+            self._line.append((turn, state))
+            return await turn
+        return _waited(state) <= self.wait
+
+    def _next_turn(self) -> None:
+        """Let the next in line go in, and everyone before it go away who has waited too long."""
+        self._turn_began = None
+        while self._line:
+            turn, state = self._line.popleft()
+            if turn.done():
+                continue
+            in_time = _waited(state) <= self.wait
+            turn.set_result(in_time)
+            if in_time:
+                self._turn_began = perf_counter()
+                asyncio.get_running_loop().call_soon(self._next_turn)
+                return
 
     async def _turn_away(self, reason: str, scope: Any, send: Any) -> None:
         self.turned_away[reason] += 1

@@ -11,10 +11,11 @@ from longpoint.api.http.access import CALLER, Caller
 from longpoint.api.http.errors import on_problem
 from longpoint.api.http.operation import Access, Example, operation
 from longpoint.api.http.problems import NotFound
+from longpoint.api.http.problems_limits import Overloaded
 from longpoint.api.http.problems_stored import Archived, NoStorage, StorageUnavailable
 from longpoint.api.http.request import AnyRequest
 from longpoint.schedules import houses
-from longpoint.schedules.errors import StorageError
+from longpoint.schedules.errors import DatabaseBusy, StorageError
 from longpoint.schedules.store import Store
 from longpoint.schedules.values import Author
 
@@ -147,6 +148,9 @@ def _encodable(text: str) -> bool:
 
 def on_storage_error(request: AnyRequest, failure: StorageError) -> Any:
     """Answer that storage cannot be used: why goes to the log, not to the caller."""
+    if isinstance(failure, DatabaseBusy):
+        busy = "What came before at the database took too long; nothing was done."
+        return on_problem(request, Overloaded(busy, headers={"retry-after": "1"}))
     _log.error("storage: %s", failure)
     return on_problem(
         request,
