@@ -3,7 +3,7 @@ without the other. Another request with the same key waits for that transaction,
 
 from dataclasses import dataclass
 
-from sqlalchemy import delete, select, update
+from sqlalchemy import bindparam, delete, select, update
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.ext.asyncio import AsyncConnection
 
@@ -37,7 +37,6 @@ async def claim(connection: AsyncConnection, account_id: str, key: str, request_
 
     Waits while another transaction that claimed it is under way.
     """
-    await _sweep(connection, account_id, key)
     row = {
         "account_id": account_id,
         "key": key,
@@ -47,16 +46,29 @@ async def claim(connection: AsyncConnection, account_id: str, key: str, request_
         "body": "",
         "expires_at": moment(KEPT_SECONDS),
     }
-    dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
-    made = await connection.execute(dialect.insert(Retry).values(row).on_conflict_do_nothing())
-    if made.rowcount == 1:
+    of_key = {"account": account_id, "of_key": key}
+    if await _first(connection, row) or (
+        (await connection.execute(_FORGET, {**of_key, "now": moment()})).rowcount == 1
+        and await _first(connection, row)
+    ):
+        await _sweep(connection)
         return None
-    found = await connection.execute(
-        select(Retry.request_digest, Retry.status, Retry.headers, Retry.body).where(
-            Retry.account_id == account_id, Retry.key == key
-        )
-    )
-    return Kept(*found.one())
+    return Kept(*(await connection.execute(_KEPT, of_key)).one())
+
+
+_OF_KEY = (Retry.account_id == bindparam("account"), Retry.key == bindparam("of_key"))
+_KEPT = select(Retry.request_digest, Retry.status, Retry.headers, Retry.body).where(*_OF_KEY)
+_FORGET = delete(Retry).where(*_OF_KEY, Retry.expires_at <= bindparam("now"))
+_OLD = select(Retry.account_id, Retry.key).where(Retry.expires_at <= bindparam("now")).limit(_SWEPT_AT_ONCE)
+_CLAIMS = {
+    "sqlite": sqlite.insert(Retry).on_conflict_do_nothing(),
+    "postgresql": postgresql.insert(Retry).on_conflict_do_nothing(),
+}
+
+
+async def _first(connection: AsyncConnection, row: dict[str, object]) -> bool:
+    """Put a row in; False where there is one of that key, once whoever made it is done."""
+    return (await connection.execute(_CLAIMS[connection.dialect.name], row)).rowcount == 1
 
 
 async def keep(connection: AsyncConnection, account_id: str, key: str, kept: Kept) -> None:
@@ -68,14 +80,9 @@ async def keep(connection: AsyncConnection, account_id: str, key: str, kept: Kep
     )
 
 
-async def _sweep(connection: AsyncConnection, account_id: str, key: str) -> None:
-    """Forget this key once its time is over, and a few others with it."""
-    now = moment()
-    await connection.execute(
-        delete(Retry).where(Retry.account_id == account_id, Retry.key == key, Retry.expires_at <= now)
-    )
-    old = select(Retry.account_id, Retry.key).where(Retry.expires_at <= now).limit(_SWEPT_AT_ONCE)
-    for other in list(await connection.execute(old)):
+async def _sweep(connection: AsyncConnection) -> None:
+    """Forget a few whose time is over."""
+    for old in list(await connection.execute(_OLD, {"now": moment()})):
         await connection.execute(
-            delete(Retry).where(Retry.account_id == other.account_id, Retry.key == other.key)
+            delete(Retry).where(Retry.account_id == old.account_id, Retry.key == old.key)
         )

@@ -25,6 +25,8 @@ ARRIVED = "arrived"
 _ALWAYS = "/health/"
 _TURN_SECONDS = 0.002
 """How long a turn of the event loop may last before what comes stands in line: a few openings' time."""
+_TOGETHER = 8
+"""How many go in on one turn where nobody under way waits for it."""
 _PASSED_ON = re.compile(rb"t=(\d{10}\.\d{3})")
 
 
@@ -70,7 +72,9 @@ class Gate:
         if scope["type"] != "http" or scope["path"].startswith(_ALWAYS):
             await self.app(scope, receive, send)
             return
-        in_time = self.under_way >= self.most or await self._its_turn_came_in_time(scope["state"])
+        in_time = _waited(scope["state"]) <= self.wait
+        if in_time and (self._line or (self.under_way and self._turn_is_long())):
+            in_time = await self._stand_in_line(scope["state"])
         if self.under_way >= self.most:
             await self._turn_away("under way", scope, send)
             return
@@ -83,32 +87,36 @@ class Gate:
         finally:
             self.under_way -= 1
 
-    async def _its_turn_came_in_time(self, state: dict[str, Any]) -> bool:
-        """Wait for a request's turn, where others are before it; False where it came too late."""
-        loop = asyncio.get_running_loop()
-        now = perf_counter()
+    def _turn_is_long(self) -> bool:
+        """Whether this turn of the loop has lasted long enough for those under way, who wait for the next."""
         if self._turn_began is None:
-            self._turn_began = now
-            loop.call_soon(self._next_turn)
-        elif self._line or now - self._turn_began > _TURN_SECONDS:
-            turn: asyncio.Future[bool] = loop.create_future()
-            self._line.append((turn, state))
-            return await turn
-        return _waited(state) <= self.wait
+            self._begin_turn()
+            return False
+        return perf_counter() - self._turn_began > _TURN_SECONDS
+
+    def _begin_turn(self) -> None:
+        self._turn_began = perf_counter()
+        asyncio.get_running_loop().call_soon(self._next_turn)
+
+    async def _stand_in_line(self, state: dict[str, Any]) -> bool:
+        """Wait for a request's turn; False where it came too late."""
+        turn: asyncio.Future[bool] = asyncio.get_running_loop().create_future()
+        self._line.append((turn, state))
+        return await turn
 
     def _next_turn(self) -> None:
-        """Let the next in line go in, and everyone before it go away who has waited too long."""
+        """Let the next in line go in, a few where nobody waits for them, and away whoever has waited too long."""
         self._turn_began = None
-        while self._line:
+        places = 1 if self.under_way else _TOGETHER
+        while self._line and places:
             turn, state = self._line.popleft()
             if turn.done():
                 continue
             in_time = _waited(state) <= self.wait
             turn.set_result(in_time)
-            if in_time:
-                self._turn_began = perf_counter()
-                asyncio.get_running_loop().call_soon(self._next_turn)
-                return
+            places -= in_time
+        if self._line or not places:
+            self._begin_turn()
 
     async def _turn_away(self, reason: str, scope: Any, send: Any) -> None:
         self.turned_away[reason] += 1
