@@ -123,7 +123,7 @@ RETURNS = (PartKind.APRON_RETURN, PartKind.STOOL_RETURN, PartKind.FILLET_RETURN,
 def check_lengths(opening: Opening, parts: list[Part], faults: Faults) -> None:
     """Pieces whose edges would have no length left."""
     for part in parts:
-        if part.kind in RETURNS or (part.short_point > 0 and part.long_point > 0):
+        if (part.short_point > 0 and part.long_point > 0) or part.kind in RETURNS:
             continue
         faults.add(
             ("readings", *_reading(opening.readings.shape, part.side)),

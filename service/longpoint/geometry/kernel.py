@@ -56,7 +56,8 @@ class Frame(Value, frozen=True):
     @property
     def square(self) -> bool:
         """Whether every corner is exactly square."""
-        return len(self.corners) == 4 and all(each is SQUARE for each in self.corners)
+        corners = self.corners
+        return len(corners) == 4 and corners[0] is SQUARE and all(each is SQUARE for each in corners)
 
     @property
     def vertices(self) -> tuple[tuple[Real, Real], ...]:

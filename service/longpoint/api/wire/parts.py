@@ -162,9 +162,9 @@ def _part_out(part: Part, opening: str, write: LengthWriter, quantity: int) -> P
         write(part.thickness),
         None if rip_width is None else write(rip_width),
         None if taper is None else TaperOut(write(taper[0]), write(taper[1])),
-        [_cutout_out(cutout, write) for cutout in part.cutouts],
+        [_cutout_out(cutout, write) for cutout in part.cutouts] if part.cutouts else [],
         (left, right),
-        [MarkOut(mark.name, write(mark.at)) for mark in part.marks],
+        [MarkOut(mark.name, write(mark.at)) for mark in part.marks] if part.marks else [],
         overall.residual
         if overall.residual == write.nothing
         else _joint_error(part.overall, overall, left, right, write),
