@@ -6,7 +6,7 @@ import re
 
 from generator.document import Document, Operation, Parameter, module_name
 from generator.prose import docstring
-from generator.signatures import NOTE, Written, homes, overloads, sentence, written
+from generator.signatures import NOTE, Written, homes, overloads, read_before, sentence, written
 
 
 def calls(document: Document) -> dict[str, str]:
@@ -106,13 +106,8 @@ def _repeat(operation: Operation) -> str:
 
 
 def _current(document: Document, operation: Operation) -> str:
-    """The call that reads what a conditional operation would change: a GET of its path, or of one above it."""
+    """The call that reads what a conditional operation would change."""
     if not operation.header("If-Match"):
         return ""
-    path = operation.path
-    while path:
-        for other in document.operations:
-            if other.path == path and other.method == "GET" and other.versioned and not other.page_of:
-                return f"{other.id}({', '.join(re.findall(r'{([^}]+)}', path))})"
-        path = path.rpartition("/")[0]
-    return ""
+    read = read_before(document, operation)
+    return f"{read.id}({', '.join(re.findall(r'{([^}]+)}', read.path))})" if read else ""

@@ -3,9 +3,24 @@
 from __future__ import annotations
 
 from generator.document import Document, Operation, module_name
+from generator.examples import example
 from generator.problems import class_name
 from generator.prose import docstring, one_line
 from generator.signatures import NOTE, Written, homes, overloads, qualified, sentence, written
+
+_UNANSWERED = (
+    "NotReached: There was no way to the service; nothing was done.",
+    "TimedOut: No answer came in time; a ConnectionFailed.",
+    "ConnectionFailed: No answer came; what was asked may or may not have been done.",
+    "UnreadableAnswer: The answer is not of the form the document promises.",
+)
+_WHEN = {
+    "precondition-required": "No version was named to change: give `if_match`.",
+    "precondition-failed": "It was changed since it was read. The VersionConflict holds `mine` and `current`.",
+}
+"""When a problem is raised, where its title says rather what to do, or the SDK adds to it."""
+_ONLY = {"schedule-not-archived": "delete_schedule"}
+"""Kinds that share their status with another, and the one operation that answers so."""
 
 
 def clients(document: Document, *, asynchronous: bool) -> dict[str, str]:
@@ -40,16 +55,17 @@ def _client(document: Document, package: str, parts: dict[str, str], *, asynchro
     name = "AsyncClient" if asynchronous else "Client"
     use = "async code. Use it in an `async with`" if asynchronous else "code that waits. Use it in a `with`"
     imports = "".join(f"from longpoint_sdk.{package}.{home} import {each}\n" for home, each in parts.items())
-    titles = {slug: title for _, slug, title in document.problems}
     raised = [
-        f"{class_name(slug)}: {one_line(titles[slug])}."
-        for slug in titles
-        if slug in document.common_problems
+        f"{class_name(kind.slug)}: {one_line(kind.title)}."
+        for kind in document.problems
+        if kind.slug in document.common_problems
     ]
     text = docstring(
         f"The service, for {use}, or close it. Each operation is a method.",
-        "Nearly every operation may raise these, from `longpoint_sdk.problems`; others stand with the operation.",
-        "\n".join(["Raises:", *raised]),
+        "Nearly every operation may raise these; those from NotReached to UnreadableAnswer are of `longpoint_sdk`, "
+        "the others of `longpoint_sdk.problems`. What else an operation may raise stands with it. Each is a "
+        "LongpointError.",
+        "\n".join(["Raises:", *_UNANSWERED, *raised]),
         indent=4,
     )
     return (
@@ -68,7 +84,9 @@ def _method(document: Document, operation: Operation, *, asynchronous: bool) -> 
         sentence(operation.summary),
         operation.description,
         _args(said),
+        _returns(said),
         _raises(document, operation),
+        example(operation.id, asynchronous=asynchronous),
         indent=8,
     )
     if operation.page_of:
@@ -85,16 +103,38 @@ def _method(document: Document, operation: Operation, *, asynchronous: bool) -> 
 
 def _args(said: Written) -> str:
     lines = [f"{one.name}: {one.says}" for one in (*said.positional, *said.named) if one.says]
-    if said.operation.formats:
-        lines.append("accept: The media type to have it in; its bytes are then given as they come.")
+    formats = ", ".join(said.operation.formats)
+    if formats and said.result:
+        lines.append(f"accept: The media type of a file to have instead of data: {formats}.")
+    elif formats:
+        lines.append(f"accept: The media type of the file; {formats} is the only one.")
     return "\n".join(["Args:", *lines]) if lines else ""
 
 
+def _returns(said: Written) -> str:
+    """What it gives, where its annotation does not say it all."""
+    operation = said.operation
+    if operation.page_of:
+        return "Returns:\nThe list, to iterate over: each page is fetched when it is reached."
+    files = "the bytes of a file"
+    given = (
+        f"`{said.result}`, or {files} where `accept` asks for one"
+        if operation.formats
+        else f"`{said.result}`"
+    )
+    given = given if said.result else files
+    if said.versioned:
+        return f"Returns:\nA `Versioned`: its `value` is {given}; its `etag` is the version."
+    return f"Returns:\n{given[0].upper()}{given[1:]}." if operation.formats else ""
+
+
 def _raises(document: Document, operation: Operation) -> str:
-    titles = {slug: title for _, slug, title in document.problems}
+    titles = {kind.slug: f"{one_line(kind.title)}." for kind in document.problems}
     lines = [
-        f"{class_name(slug)}: {one_line(titles[slug])}."
+        f"{class_name(slug)}: {_WHEN.get(slug, titles[slug])}"
         for slug in operation.problems
-        if slug in titles and slug not in document.common_problems
+        if slug in titles
+        and slug not in document.common_problems
+        and _ONLY.get(slug, operation.id) == operation.id
     ]
     return "\n".join(["Raises:", *lines]) if lines else ""

@@ -16,7 +16,7 @@ Schema = dict[str, Any]
 JSON = "application/json"
 EVENT_STREAM = "text/event-stream"
 _SAME_AS_JSON = ("application/msgpack", "application/vnd.msgpack")
-_KEPT_TO_THE_TYPE = 4
+_KEPT_TO_THE_TYPE = 6
 """A description that this many fields share says what their type is, not what they are."""
 
 
@@ -77,6 +77,16 @@ class Operation:
         return next((one for one in self.takes("header") if one.name.lower() == name.lower()), None)
 
 
+@dataclass(frozen=True, order=True)
+class Kind:
+    """A kind of problem: its status, its slug, its title, and what to do about it."""
+
+    status: int
+    slug: str
+    title: str
+    advice: str
+
+
 @dataclass
 class Document:
     """All that is read."""
@@ -84,8 +94,7 @@ class Document:
     version: str
     operations: list[Operation]
     schemas: dict[str, Schema]
-    problems: list[tuple[int, str, str]]
-    """Each kind of problem: status, slug, title."""
+    problems: list[Kind]
     homes: dict[str, str] = field(default_factory=dict)
     """The module each schema is written to."""
     asked: set[str] = field(default_factory=set)
@@ -118,7 +127,7 @@ def load(path: Path) -> Document:
             raise ValueError(f"the schema {name} needs a name of its own")
     _place(document)
     descriptions = Counter(
-        str(inner.get("description"))
+        description_of(inner)
         for schema in document.schemas.values()
         for inner in schema.get("properties", {}).values()
     )
@@ -130,6 +139,12 @@ def name_of(schema: Schema) -> str | None:
     """The component a schema refers to, if it does nothing but that."""
     reference = schema.get("$ref")
     return reference.rpartition("/")[2] if reference else None
+
+
+def description_of(schema: Schema) -> str:
+    """What is said of a field; of one that may be null it is said of what it is otherwise."""
+    said = (one["description"] for one in (schema, *schema.get("anyOf", [])) if "description" in one)
+    return str(next(said, ""))
 
 
 def page_item(name: str) -> str | None:
@@ -199,21 +214,21 @@ def _parameter(raw: dict[str, Any], said: dict[str, Any]) -> Parameter:
     )
 
 
-_KIND = re.compile(r"`/problems/([a-z0-9-]+)`: ([^`]*?)\.(?= `|$)")
+_KIND = re.compile(r"^`/problems/([a-z0-9-]+)`: (.+?)\.(?: (.+))?$", re.MULTILINE)
 
 
 def _slugs(raw: dict[str, Any], answer: dict[str, Any]) -> list[str]:
     if "$ref" in answer:
         answer = raw["components"]["responses"][answer["$ref"].rpartition("/")[2]]
-    return [slug for slug, _ in _KIND.findall(answer["description"])]
+    return [slug for slug, _, _ in _KIND.findall(answer["description"])]
 
 
-def _problems(raw: dict[str, Any]) -> list[tuple[int, str, str]]:
+def _problems(raw: dict[str, Any]) -> list[Kind]:
     return sorted(
-        (int(name.removeprefix("Problem")), slug, title)
+        Kind(int(name.removeprefix("Problem")), slug, title, advice)
         for name, answer in raw["components"]["responses"].items()
         if name.startswith("Problem")
-        for slug, title in _KIND.findall(answer["description"])
+        for slug, title, advice in _KIND.findall(answer["description"])
     )
 
 

@@ -3,19 +3,41 @@
 from __future__ import annotations
 
 from generator.document import Document
+from generator.prose import docstring
 from generator.signatures import NOTE
+
+_HERE = {
+    "key-needed": "Here the key is the client's `api_key`, or LONGPOINT_API_KEY.",
+    "key-refused": "Here the key is the client's `api_key`, or LONGPOINT_API_KEY.",
+    "not-acceptable": "Here the Accept header is `accept`.",
+    "precondition-failed": "`mine` is what was sent, `current` a `Versioned` of what stands: change that, and send it "
+    "with `if_match=current`.",
+    "precondition-required": "Here the If-Match header is `if_match`, which takes the `Versioned` that was read.",
+    "idempotency-key-reused": "Here the key is `idempotency_key`; one is made for each call that is not given any.",
+    "invalid-request": "`errors` holds a `Fault` for each; `pointers` their JSON pointers.",
+}
+"""What the SDK adds: where what is spoken of is found in it."""
 
 
 def problems(document: Document) -> str:
     """The module `problems`."""
     classes = [
-        f"class {class_name(slug)}({'VersionConflict' if status == 412 else 'Problem'}):\n"
-        f'    """{title} ({status})."""\n\n    type_uri = "/problems/{slug}"'
-        for status, slug, title in document.problems
+        f"class {class_name(kind.slug)}({'VersionConflict' if kind.status == 412 else 'Problem'}):\n"
+        f"{docstring(f'{kind.title} ({kind.status}).', kind.advice, _HERE.get(kind.slug, ''), indent=4)}\n\n"
+        f'    type_uri = "/problems/{kind.slug}"'
+        for kind in document.problems
     ]
-    names = ", ".join(class_name(slug) for _, slug, _ in document.problems)
+    names = ", ".join(class_name(slug) for slug in (kind.slug for kind in document.problems))
     return (
-        f'"""An exception for each kind of problem the service answers with. {NOTE}"""\n\n'
+        f'"""An exception for each kind of problem the service answers with. {NOTE}\n\n'
+        "Each is a `longpoint_sdk.Problem`, which says what they all carry: `status`, `detail`, `errors`, "
+        "`request_id`.\n\n"
+        "    try:\n"
+        '        client.read_lengths({"lengths": ["34 1/2"]})\n'
+        "    except problems.InvalidRequest as refusal:\n"
+        "        for fault in refusal.errors:\n"
+        "            print(fault.pointer, fault.code, fault.detail)\n"
+        '"""\n\n'
         "from __future__ import annotations\n\n"
         "from longpoint_sdk._errors import Problem, VersionConflict\n\n\n"
         + "\n\n\n".join(classes)

@@ -18,12 +18,14 @@ def docstring(first: str, *rest: str, indent: int = 0) -> str:
 
 
 def wrapped(text: str, indent: int) -> str:
-    """Paragraphs filled to the width; a paragraph whose first line ends in a colon keeps its lines."""
+    """Paragraphs filled to the width; `Args:` and the like keep their lines, `Example:` every space."""
     margin = " " * indent
     done = []
     for paragraph in text.strip().split("\n\n"):
         lines = [line.strip() for line in paragraph.strip().splitlines()]
-        if lines[0] in ("Attributes:", "Args:", "Raises:"):
+        if lines[0] == "Example:":
+            done.append(textwrap.indent(paragraph.replace("\n", "\n    "), margin))
+        elif lines[0] in ("Attributes:", "Args:", "Returns:", "Raises:"):
             done.append(
                 "\n".join(
                     [f"{margin}{lines[0]}"]
@@ -32,7 +34,7 @@ def wrapped(text: str, indent: int) -> str:
                             line,
                             WIDTH,
                             initial_indent=f"{margin}    ",
-                            subsequent_indent=f"{margin}        ",
+                            subsequent_indent=margin + " " * (4 if lines[0] == "Returns:" else 8),
                             break_long_words=False,
                             break_on_hyphens=False,
                         )

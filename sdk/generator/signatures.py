@@ -14,17 +14,19 @@ from generator.types import annotation
 NOTE = "Generated; do not edit."
 
 _CONDITIONS = {
-    "if-match": ("Versioned[Any] | str", "What was read, to change that and nothing newer."),
+    "if-match": ("Versioned[Any] | str", ""),
     "if-none-match": (
         "Versioned[{result}] | None = None",
-        "What was read before; given back when it still stands.",
+        "What was read before: it comes back itself while it still stands, and is not sent again.",
     ),
     "idempotency-key": (
         "str | None = None",
-        "Names this request, so that sent again it is done once; made when not given.",
+        "Names this request, so that sent again it is done once; one is made when left out.",
     ),
 }
 """Header fields that the SDK knows: how each is passed, and why."""
+_MADE_FROM = {"cut_sticks": "compute_schedule_cut_list"}
+"""Where a change is made from something else than a read of what it changes."""
 
 
 @dataclass(frozen=True)
@@ -100,17 +102,19 @@ def written(document: Document, operation: Operation) -> Written:
         result = qualified(document, annotation(document, operation.result, open=True))
     in_path = {one.name: one for one in operation.takes("path")}
     positional = [
-        _argument(document, in_path[name], result) for name in re.findall(r"\{([^}]+)\}", operation.path)
+        _argument(document, operation, in_path[name], result)
+        for name in re.findall(r"\{([^}]+)\}", operation.path)
     ]
     if taken := _taken(document, operation):
-        says = (
-            f"A struct, a mapping of its shape, or text as {operation.raw_bodies[0]}."
-            if operation.raw_bodies
-            else ""
-        )
+        struct = qualified(document, annotation(document, operation.body or {}, open=False))
+        says = f"A `{struct}`, or a mapping of its shape."
+        if operation.raw_bodies:
+            says = (
+                f"A `{struct}`, a mapping of its shape, or the text of a file, as {operation.raw_bodies[0]}."
+            )
         positional.append(Argument("request", f"request: {taken}", says))
     named = [
-        _argument(document, one, result or "bytes")
+        _argument(document, operation, one, result or "bytes")
         for one in operation.takes("query") + operation.takes("header")
         if not (operation.page_of and one.name.lower() in ("if-none-match", "cursor"))
         # A link's way to say what a caller says with `accept`, which decides how an answer is read.
@@ -128,11 +132,13 @@ def _taken(document: Document, operation: Operation) -> str:
     return " | ".join(kinds)
 
 
-def _argument(document: Document, parameter: Parameter, result: str) -> Argument:
+def _argument(document: Document, operation: Operation, parameter: Parameter, result: str) -> Argument:
     name = parameter.python_name
     if name_known := _CONDITIONS.get(parameter.name.lower()):
         type_, says = name_known[0].format(result=result), name_known[1]
         optional = "" if parameter.required or "= None" in type_ else " | None = None"
+        if name == "if_match":
+            says = _what_to_match(document, operation, required=parameter.required)
         return Argument(name, f"{name}: {type_}{optional}", says)
     type_ = _options(parameter.schema) or qualified(
         document, annotation(document, parameter.schema, open=False)
@@ -141,8 +147,41 @@ def _argument(document: Document, parameter: Parameter, result: str) -> Argument
     return Argument(
         name,
         f"{name}: {type_}" + ("" if parameter.required else " | None = None"),
-        one_line(parameter.description),
+        _says(operation, parameter),
     )
+
+
+def _what_to_match(document: Document, operation: Operation, *, required: bool) -> str:
+    """What an `if_match` is taken from."""
+    read = read_before(document, operation)
+    source = _MADE_FROM.get(operation.id) or (read.id if read else "")
+    says = (
+        f"The `Versioned` of `{source}` that this is made from, or its `etag`: a newer one is left as it is."
+    )
+    return says if required else f"{says} Left out, whatever stands is changed."
+
+
+def read_before(document: Document, operation: Operation) -> Operation | None:
+    """The operation that reads what this one would change: a GET of its path, or of one above it."""
+    path = operation.path
+    while path:
+        for other in document.operations:
+            if other.path == path and other.method == "GET" and other.versioned and not other.page_of:
+                return other
+        path = path.rpartition("/")[0]
+    return None
+
+
+def _says(operation: Operation, parameter: Parameter) -> str:
+    """What a parameter is, and what it is when left out."""
+    schema, says = parameter.schema, one_line(parameter.description)
+    default = schema.get("default")
+    if operation.page_of and parameter.name == "limit":
+        most = int(schema["maximum"])
+        return f"How many to fetch at a time, at most {most}; {default} when left out. The list goes on to its end."
+    if parameter.required or not default or "left out" in says:
+        return says
+    return f"{says.removesuffix('.')}; {default} when left out."
 
 
 def _options(schema: Schema) -> str:

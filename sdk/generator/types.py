@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from keyword import iskeyword
 
-from generator.document import Document, Schema, name_of, page_item, references
+from generator.document import Document, Schema, description_of, name_of, page_item, references
 from generator.prose import docstring, one_line
 
 _MEASURED = {"exact", "real", "text", "unit", "residual"}
@@ -116,7 +116,7 @@ def _struct(document: Document, name: str) -> str:
     base = "Request" if asked else "Result"
     bases = ["Measured", base] if properties.keys() >= _MEASURED else [base]
     described = [
-        f"{field}: {one_line(properties[field]['description'])}"
+        f"{field}: {one_line(description_of(properties[field]))}"
         for field in (*required, *optional)
         if _says_something(document, properties[field])
     ]
@@ -132,7 +132,9 @@ def _struct(document: Document, name: str) -> str:
     if sent := _sent_as(document, name):
         lines.append(
             f"\n    def changed(self, **fields: Any) -> {sent}:\n"
-            f'        """What is sent to change it: it as it stands, with other values for some fields."""\n'
+            f'        """The request that changes it: all as it was read, with other values for these fields.\n\n'
+            f"        Raises:\n            TypeError: for a field that {sent} does not have.\n"
+            f'        """\n'
             f"        return request_from({sent}, self, fields)"
         )
     return "\n".join(lines)
@@ -162,7 +164,8 @@ def _sent_as(document: Document, name: str) -> str | None:
 
 
 def _says_something(document: Document, schema: Schema) -> bool:
-    return "description" in schema and schema["description"] not in document.commonplace
+    said = description_of(schema)
+    return bool(said) and said not in document.commonplace
 
 
 def annotation(document: Document, schema: Schema, *, open: bool) -> str:
@@ -188,7 +191,8 @@ def annotation(document: Document, schema: Schema, *, open: bool) -> str:
     if schema.get("format") in ("decimal", "money"):
         return "Decimal"
     if "enum" in schema or "const" in schema:
-        return "str"
+        options = schema.get("enum", [schema.get("const")])
+        return "int" if all(isinstance(option, int) for option in options) else "str"
     kind = schema.get("type")
     if kind == "array":
         if "prefixItems" in schema:

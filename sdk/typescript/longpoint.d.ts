@@ -220,6 +220,7 @@ export interface CostOut {
   unpriced: UnpricedOut[];
 }
 
+/** An end's cut: square; a mitre, the table turned; a bevel, the blade tilted; compound, both. */
 export type CutKind = "bevel" | "compound" | "mitre" | "square";
 
 /** A cut list: every opening's parts, the sticks they come from, what to buy and what is left over. `cost` is the sticks'. The sections that `include` did not name are null. */
@@ -243,6 +244,7 @@ export interface CutListOut {
 export interface CutListRequest {
   openings: OpeningIn[];
   trim_specs: Record<string, TrimIn>;
+  /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
   end_trim?: LengthText;
   groups?: GroupIn[];
@@ -388,6 +390,7 @@ export interface GroupIn {
   stock_length?: LengthText | null;
 }
 
+/** A side, as seen from the room or, at the saw, by whoever stands at it. */
 export type Hand = "left" | "right";
 
 /** A fillet under a butted head, or a cap over it: its height as seen, its depth off the wall, and how far it runs past the legs' outside edges. */
@@ -426,6 +429,7 @@ export interface HoursOut {
 /** What is said of a house as a whole. */
 export interface HouseIn {
   name: string;
+  /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
   end_trim?: LengthText;
   /** Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed. */
@@ -438,6 +442,7 @@ export interface HouseIn {
   rounding?: RoundingIn;
   /** How the shop works: its rates, wages, packages and saw. */
   shop?: ShopIn | null;
+  /** Free text; may have several lines. */
   site_note?: string;
   /** What the yard sells. */
   stock?: StockForSaleIn[];
@@ -499,6 +504,7 @@ export interface LabelGridIn {
 export interface LabelsRequest {
   openings: OpeningIn[];
   trim_specs: Record<string, TrimIn>;
+  /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
   end_trim?: LengthText;
   /** Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on A4. */
@@ -672,6 +678,7 @@ export interface OffcutIn {
   length: LengthText;
   /** Stretches no piece may touch. */
   defects?: DefectIn[];
+  /** Free text; may have several lines. */
   note?: string;
   /** An amount of money as decimal text, at most two places. */
   price?: string;
@@ -868,6 +875,7 @@ export interface PartChange {
   quantity_after: number;
 }
 
+/** What a part is. Legs stand at the sides; a return takes an end back to the wall. */
 export type PartKind = "apron" | "apron_return" | "back_band" | "cap" | "cap_return" | "casing_head" | "casing_leg" | "casing_sill" | "corner_block" | "door_stop" | "fillet" | "fillet_return" | "head_jamb" | "jamb_extension" | "jamb_leg" | "levelling_strip" | "mull_casing" | "plinth_block" | "stool" | "stool_return";
 
 /** One piece of trim. `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of a stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of this part can open or bind because `overall` was rounded, were all of the residual to fall on one joint. */
@@ -902,12 +910,13 @@ export interface PartsOut {
 /** What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled. */
 export interface PieceIn {
   opening: string;
-  /** The part's `key` in the cut list. */
+  /** The part's `key` in the cut list, as `casing_leg/left`. */
   part: string;
   /** What was done. */
   state: Done;
   /** Which of several alike, counted from 1. */
   instance?: number;
+  /** Free text; may have several lines. */
   note?: string;
   /** The id of the piece it was cut again from, where it was. */
   recut_from?: string | null;
@@ -1201,6 +1210,7 @@ export interface SawOrderOut {
   operations: OperationOut[];
 }
 
+/** The thermometer's scale: what temperatures are in. */
 export type Scale = "celsius" | "fahrenheit";
 
 /** What is still to be cut of a house, and what became of what was cut before. */
@@ -1222,6 +1232,7 @@ export interface ScheduleCutListOut {
 /** A house's schedule, with its openings and its rack where they are known already; an export looks the same. */
 export interface ScheduleIn {
   name: string;
+  /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
   end_trim?: LengthText;
   /** Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed. */
@@ -1238,6 +1249,7 @@ export interface ScheduleIn {
   rounding?: RoundingIn;
   /** How the shop works: its rates, wages, packages and saw. */
   shop?: ShopIn | null;
+  /** Free text; may have several lines. */
   site_note?: string;
   /** What the yard sells. */
   stock?: StockForSaleIn[];
@@ -1354,6 +1366,7 @@ export interface SillIn {
   by: LengthText;
 }
 
+/** The wood, by its common name. */
 export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "douglas_fir" | "eastern_white_pine" | "mdf" | "ponderosa_pine" | "red_alder" | "red_maple" | "red_oak" | "sugar_maple" | "white_ash" | "white_oak" | "yellow_birch" | "yellow_poplar";
 
 /** How a figure was computed: the rule in words and the readings it used, exact. */
@@ -1492,6 +1505,7 @@ export interface TaperOut {
 /** What hands-on time goes to. */
 export type Task = "caulk" | "cut" | "fill" | "final_coat" | "fit" | "measure" | "nail" | "paint" | "rip" | "rout" | "set_up";
 
+/** What a cut is made with. */
 export type Tool = "hand_saw" | "mitre_saw" | "table_saw";
 
 /** The trim chosen for one opening or for many. `casing` is that of the legs, and of head and sill unless they have their own; null leaves the opening uncased, the wall returning to the jamb. `reveal` is the jamb left showing; `overhang` is how far a butted head runs past the legs' outside edges; `floor_clearance` is left under a door's legs. A `fillet` and a `cap` go with a butted head, a `corner_block` with a head of corner blocks, a `back_band` with a mitred one. `mull_casing` covers the joints between units. */
@@ -1587,7 +1601,7 @@ export interface WrongPiece {
 
 /** Every operation, by its id: where it is, what it takes and what it gives. */
 export interface Operations {
-  /** A house */
+  /** Work out a house's cut list */
   compute_cut_list: {
     method: "POST";
     path: "/v1/cut-list";
@@ -1595,7 +1609,7 @@ export interface Operations {
     request: CutListRequest;
     response: CutListOut;
   };
-  /** Materials */
+  /** Work out a house's materials */
   compute_materials: {
     method: "POST";
     path: "/v1/materials";
@@ -1614,7 +1628,7 @@ export interface Operations {
     path: "/health/ready";
     response: Health;
   };
-  /** Take a house out */
+  /** Export a schedule */
   export_schedule: {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/export";
@@ -1623,7 +1637,7 @@ export interface Operations {
     header: { "If-None-Match"?: string };
     response: ScheduleIn;
   };
-  /** Bring a house's openings in */
+  /** Import openings */
   import_openings: {
     method: "POST";
     path: "/v1/schedules/{schedule_id}/import";
@@ -1640,35 +1654,35 @@ export interface Operations {
     request: LengthsIn;
     response: LengthsOut;
   };
-  /** An apron */
+  /** Work out an apron */
   compute_apron: {
     method: "POST";
     path: "/v1/apron";
     request: ApronRequest;
     response: PartsOut;
   };
-  /** Casing */
+  /** Work out casing */
   compute_casing: {
     method: "POST";
     path: "/v1/casing";
     request: CasingRequest;
     response: PartsOut;
   };
-  /** Corners out of square */
+  /** Work out corners out of square */
   compute_corners: {
     method: "POST";
     path: "/v1/corners";
     request: CornersRequest;
     response: CornersOut;
   };
-  /** How wood moves */
+  /** Work out how wood moves */
   compute_movement: {
     method: "POST";
     path: "/v1/movement";
     request: MovementRequest;
     response: MovementOut;
   };
-  /** One opening */
+  /** Work out one opening */
   compute_opening: {
     method: "POST";
     path: "/v1/opening";
@@ -1676,7 +1690,7 @@ export interface Operations {
     request: OpeningRequest;
     response: OpeningOut;
   };
-  /** A stool */
+  /** Work out a stool */
   compute_stool: {
     method: "POST";
     path: "/v1/stool";
@@ -1914,7 +1928,7 @@ export interface Operations {
     request: CutListRequest;
     response: SheetOut;
   };
-  /** What is still to be cut */
+  /** Work out what is still to be cut */
   compute_schedule_cut_list: {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/cut-list";
@@ -1933,7 +1947,7 @@ export interface Operations {
     request: SticksIn;
     response: WorkMade;
   };
-  /** The sticks drawn to scale */
+  /** Draw the sticks to scale */
   get_sticks_drawing: {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/drawings/sticks";
@@ -1941,7 +1955,7 @@ export interface Operations {
     query: { "feet"?: boolean };
     header: { "If-None-Match"?: string };
   };
-  /** An opening drawn to scale */
+  /** Draw an opening to scale */
   get_opening_drawing: {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/openings/{opening}/drawing";
@@ -1949,7 +1963,7 @@ export interface Operations {
     query: { "drawing"?: "elevation" | "section" | "piece"; "piece"?: string; "feet"?: boolean };
     header: { "If-None-Match"?: string };
   };
-  /** A sheet of a schedule */
+  /** Make a sheet of a schedule */
   get_schedule_sheet: {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/sheets/{sheet}";

@@ -58,7 +58,8 @@ def test_the_twins_take_the_same(name: str) -> None:
     assert sync.parameters == twin.parameters
     assert sync.return_annotation == twin.return_annotation.removeprefix("Async")
     assert list(sync.parameters.values())[1:] == list(call.parameters.values())
-    assert inspect.getdoc(getattr(Client, name)) == inspect.getdoc(getattr(AsyncClient, name))
+    told, twins = (inspect.getdoc(getattr(one, name)) or "" for one in (Client, AsyncClient))
+    assert told == twins.replace("await ", "").replace("async for", "for")
 
 
 def test_an_exception_for_each_kind_of_problem() -> None:

@@ -239,3 +239,11 @@ def test_every_wrong_cell_of_a_csv_is_told(client: Client) -> None:
     assert {(2, "jamb width"), (3, "trim"), (3, "leg height")} <= cells
     assert "row 2, jamb width" in str(caught.value)
     assert list(client.list_openings(id)) == []
+
+
+def test_a_shops_own_rates_come_back_as_they_were_sent(client: Client) -> None:
+    rates = types.RatesIn(outer_nail=8, caulk_fillet="1/4 in", glue_waste=12.5)
+    kept = client.create_schedule(types.ScheduleIn(name="Nails", shop=types.ShopIn(rates=rates)))
+    shop = client.get_schedule(kept.value.id).value.house.shop
+    assert shop is not None
+    assert shop.rates == rates

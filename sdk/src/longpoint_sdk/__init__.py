@@ -3,10 +3,16 @@
     from longpoint_sdk import Client, types
 
     with Client() as client:
-        stool = client.compute_stool(types.StoolRequest(jamb_width="34 1/2 in", ...))
+        request = types.ApronRequest(
+            jamb_width="34 1/2 in", reveal="1/4 in", casing_width="3 1/4 in", thickness="3/4 in"
+        )
+        for part in client.compute_apron(request).parts:
+            print(part.key, part.overall)
 
 `Client` and `AsyncClient` have a method for each operation of the service. `types` holds what they take and give,
-`problems` what they raise when the service refuses, `calls` the same operations as values to send.
+`problems` what they raise when the service refuses, `calls` the same operations as values to send. Lengths go in as
+text with a unit or as a `Length`, and come back as lengths to reckon with; money is a `Decimal`; what is stored comes
+as a `Versioned`. All that is raised about a call is a `LongpointError`.
 """
 
 from longpoint_sdk import calls, problems, types

@@ -22,7 +22,7 @@ Self = TypeVar("Self", bound="BaseAsyncClient")
 
 
 class BaseAsyncClient:
-    """Sends calls and waits for their answers."""
+    """What a client does besides its operations: sends calls made by `longpoint_sdk.calls`, and awaits answers."""
 
     def __init__(
         self,
@@ -41,7 +41,7 @@ class BaseAsyncClient:
             url: The service's address; LONGPOINT_URL, or else http://127.0.0.1:8000.
             api_key: The key to call it with; LONGPOINT_API_KEY, or else none.
             timeout: Seconds to wait to connect, and then for each part of an answer; None waits for ever.
-            retry: How what is safe to repeat is repeated.
+            retry: How what is safe to repeat is repeated; `Retry()` when left out, `Retry(times=0)` never does.
             proxy: A proxy's address. HTTP_PROXY, HTTPS_PROXY and NO_PROXY are heeded without it.
             transport: A httpx transport to send through.
             http_client: A httpx client to send through; yours to close, and it brings its own proxy and transport.
@@ -62,14 +62,22 @@ class BaseAsyncClient:
     async def send(self, call: Call[T]) -> T:
         """Send a call and give what it answers.
 
+        `await client.send(calls.check_ready())` is `await client.check_ready()`.
+
         Raises:
             Problem: the service refused.
             ConnectionFailed: no answer came.
+            UnreadableAnswer: one came that is not of the form the document promises.
         """
         return (await self.send_raw(call)).value
 
     async def send_raw(self, call: Call[T]) -> Reply[T]:
-        """Send a call and give the whole reply: status, header fields, bytes, and what they say."""
+        """Send a call and give the whole reply: status, header fields, bytes, and what they say.
+
+        Raises:
+            Problem: the service refused.
+            ConnectionFailed: no answer came.
+        """
         steps = exchange(call, self._settings.retry)
         came: Came = None
         try:
@@ -94,9 +102,10 @@ class BaseAsyncClient:
         await asyncio.sleep(step.seconds)
 
     async def stream(self, call: Call[Any]) -> AsyncGenerator[Event, None]:
-        """Send a call and give its events as they come; `follow` makes more of them.
+        """Send a call and give its events as they come: `async for` over it; `follow` makes more of them.
 
-        What fails before the first event is sent again like any other call; after it, nothing is.
+        What fails before the first event is sent again like any other call; after it, nothing is. Only
+        `calls.compute_cut_list` answers with events: `progress`, then `answer` or `problem`.
 
         Raises:
             Problem: the service refused.
@@ -113,11 +122,16 @@ class BaseAsyncClient:
 
         Args:
             call: A call of an operation that can answer with events: `calls.compute_cut_list(...)`.
-            progress: Is given each step.
+            progress: Is called with each step; a plain function, not awaited.
 
         Raises:
-            Problem: the service refused.
+            Problem: the service refused, or could not go on.
             ConnectionFailed: no answer came, or it broke off.
+            UnreadableAnswer: the events ended without an answer.
+
+        Example:
+            house = types.CutListRequest(openings=[window], trim_specs={"plain": trim}, stock=[yard])
+            cut_list = await client.follow(calls.compute_cut_list(house), lambda step: print(step.cost))
         """
         async with aclosing(self.stream(call)) as events:
             async for event in events:
@@ -147,7 +161,15 @@ class BaseAsyncClient:
     def with_options(
         self: Self, *, timeout: float | EllipsisType | None = ..., retry: Retry | None = None
     ) -> Self:
-        """This client, over the same connections, with another timeout or other retries."""
+        """This client, over the same connections, with another timeout or other retries.
+
+        Args:
+            timeout: Seconds, as in `AsyncClient`; None waits for ever, left out it stays as it is.
+            retry: Other retries; left out they stay as they are.
+
+        Example:
+            await client.with_options(timeout=1.0, retry=Retry(times=0)).check_ready()
+        """
         twin = object.__new__(type(self))
         twin._wire = self._wire
         twin._settings = self._settings.changed(timeout, retry)

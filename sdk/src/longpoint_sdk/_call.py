@@ -23,7 +23,9 @@ JSON = "application/json"
 
 
 class Call(msgspec.Struct, Generic[T], frozen=True, kw_only=True):
-    """One call of an operation. `longpoint_sdk.calls` has a function for each; a client sends it.
+    """One call of an operation, not yet sent. `longpoint_sdk.calls` has a function that makes each.
+
+    A client sends it: `send` for what it answers, `send_raw` for the whole reply, `follow` to hear how it comes along.
 
     Attributes:
         operation: The operation's id.
@@ -57,7 +59,7 @@ class Call(msgspec.Struct, Generic[T], frozen=True, kw_only=True):
 
 
 class Reply(Generic[T]):
-    """An answer as it came, and what it says.
+    """An answer as it came, from a client's `send_raw`; `value` is what it says.
 
     Attributes:
         status: The HTTP status.

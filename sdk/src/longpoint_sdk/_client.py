@@ -23,7 +23,7 @@ Self = TypeVar("Self", bound="BaseClient")
 
 
 class BaseClient:
-    """Sends calls and waits for their answers."""
+    """What a client does besides its operations: sends calls made by `longpoint_sdk.calls`, and waits for answers."""
 
     def __init__(
         self,
@@ -42,7 +42,7 @@ class BaseClient:
             url: The service's address; LONGPOINT_URL, or else http://127.0.0.1:8000.
             api_key: The key to call it with; LONGPOINT_API_KEY, or else none.
             timeout: Seconds to wait to connect, and then for each part of an answer; None waits for ever.
-            retry: How what is safe to repeat is repeated.
+            retry: How what is safe to repeat is repeated; `Retry()` when left out, `Retry(times=0)` never does.
             proxy: A proxy's address. HTTP_PROXY, HTTPS_PROXY and NO_PROXY are heeded without it.
             transport: A httpx transport to send through.
             http_client: A httpx client to send through; yours to close, and it brings its own proxy and transport.
@@ -61,16 +61,22 @@ class BaseClient:
         return self._settings.url
 
     def send(self, call: Call[T]) -> T:
-        """Send a call and give what it answers.
+        """Send a call and give what it answers: `client.send(calls.check_ready())` is `client.check_ready()`.
+
+        Raises:
+            Problem: the service refused.
+            ConnectionFailed: no answer came.
+            UnreadableAnswer: one came that is not of the form the document promises.
+        """
+        return self.send_raw(call).value
+
+    def send_raw(self, call: Call[T]) -> Reply[T]:
+        """Send a call and give the whole reply: status, header fields, bytes, and what they say.
 
         Raises:
             Problem: the service refused.
             ConnectionFailed: no answer came.
         """
-        return self.send_raw(call).value
-
-    def send_raw(self, call: Call[T]) -> Reply[T]:
-        """Send a call and give the whole reply: status, header fields, bytes, and what they say."""
         steps = exchange(call, self._settings.retry)
         came: Came = None
         try:
@@ -95,7 +101,8 @@ class BaseClient:
     def stream(self, call: Call[Any]) -> Generator[Event, None, None]:
         """Send a call and give its events as they come; `follow` makes more of them.
 
-        What fails before the first event is sent again like any other call; after it, nothing is.
+        What fails before the first event is sent again like any other call; after it, nothing is. Only
+        `calls.compute_cut_list` answers with events: `progress`, then `answer` or `problem`.
 
         Raises:
             Problem: the service refused.
@@ -111,11 +118,16 @@ class BaseClient:
 
         Args:
             call: A call of an operation that can answer with events: `calls.compute_cut_list(...)`.
-            progress: Is given each step.
+            progress: Is called with each step.
 
         Raises:
-            Problem: the service refused.
+            Problem: the service refused, or could not go on.
             ConnectionFailed: no answer came, or it broke off.
+            UnreadableAnswer: the events ended without an answer.
+
+        Example:
+            house = types.CutListRequest(openings=[window], trim_specs={"plain": trim}, stock=[yard])
+            cut_list = client.follow(calls.compute_cut_list(house), lambda step: print(step.profile, step.cost))
         """
         with closing(self.stream(call)) as events:
             for event in events:
@@ -145,7 +157,15 @@ class BaseClient:
     def with_options(
         self: Self, *, timeout: float | EllipsisType | None = ..., retry: Retry | None = None
     ) -> Self:
-        """This client, over the same connections, with another timeout or other retries."""
+        """This client, over the same connections, with another timeout or other retries.
+
+        Args:
+            timeout: Seconds, as in `Client`; None waits for ever, left out it stays as it is.
+            retry: Other retries; left out they stay as they are.
+
+        Example:
+            client.with_options(timeout=1.0, retry=Retry(times=0)).check_ready()
+        """
         twin = object.__new__(type(self))
         twin._wire = self._wire
         twin._settings = self._settings.changed(timeout, retry)

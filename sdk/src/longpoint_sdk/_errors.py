@@ -4,6 +4,7 @@ LongpointError
 ├── ConfigError          the client was set up in a way that cannot work
 ├── LengthError          text that is no length
 ├── ConnectionFailed     no answer came
+│   ├── NotReached       there was no way to the service, so nothing was done
 │   └── TimedOut         none came in time
 ├── UnreadableAnswer     an answer came, but not of the form the document promises
 └── Problem              the service refused; a class for each kind in `longpoint_sdk.problems`
@@ -19,7 +20,7 @@ import msgspec
 
 
 class LongpointError(Exception):
-    """Anything this SDK raises."""
+    """Anything this SDK raises about a call, a length or its set-up: catch it to catch them all."""
 
 
 class ConfigError(LongpointError, ValueError):
@@ -80,7 +81,8 @@ class Fault(msgspec.Struct, frozen=True, kw_only=True):
     Attributes:
         code: A short stable name for the kind of fault.
         detail: What was wrong and what to send instead.
-        pointer: RFC 6901 JSON pointer into the body that was sent; None when the fault is not in the body.
+        pointer: RFC 6901 JSON pointer into the body that was sent, as "/lengths/0"; None when the fault is not in the
+            body.
         parameter: The query or path parameter at fault, when it is one.
         header: The header field at fault, when it is one.
         row: The row of a CSV body, the first being 1.
@@ -119,6 +121,7 @@ class Problem(LongpointError):
     """
 
     type_uri: ClassVar[str] = "about:blank"
+    """The `type` of this kind of problem."""
 
     def __init__(
         self,
@@ -148,7 +151,7 @@ class Problem(LongpointError):
 
     @property
     def pointers(self) -> tuple[str, ...]:
-        """JSON pointers to everything in the body that was wrong."""
+        """JSON pointers to everything in the body that was wrong: `("/openings/0/readings/jamb_width",)`."""
         return tuple(fault.pointer for fault in self.errors if fault.pointer is not None)
 
     def __str__(self) -> str:

@@ -29,6 +29,11 @@ class Length:
     a unit; a float is refused, since 0.1 is not a tenth. Sums and differences of lengths, and products and
     quotients with whole numbers and fractions, are exact; a length divided by a length is a `Fraction`. A result
     prints in the unit of the length on the left.
+
+    Example:
+        stool = Length("30 5/8 in") + 2 * (Length("3/16 in") + Length("2 1/2 in"))
+        print(stool, stool.to("mm"), stool.round("1/8 in", "up"))  # 36 in 914.4 mm 36 in
+        print(Length("8 ft") // stool, Length("8 ft") % stool)  # 2 2'
     """
 
     __slots__ = ("_inches", "_is_exact", "_unit")

@@ -10,7 +10,7 @@ from typing import Literal, get_args
 from longpoint_sdk._errors import LengthError
 
 Unit = Literal["in", "ft", "mm", "cm", "m"]
-"""A unit a tape carries."""
+"""A unit a tape carries; `ft` prints feet and inches."""
 
 INCHES_PER: dict[Unit, Fraction] = {
     "in": Fraction(1),

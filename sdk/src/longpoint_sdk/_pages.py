@@ -18,7 +18,15 @@ T = TypeVar("T")
 
 
 class Pages(Generic[T]):
-    """A list that comes in pages: iterate over it, or over its `pages()`. Each page is fetched when it is reached."""
+    """A list that comes in pages: iterate over it, or over its `pages()`. Each page is fetched when it is reached.
+
+    So a problem is raised while iterating, not when the list is asked for; iterating anew reads it anew.
+
+    Example:
+        for opening in client.list_openings(schedule_id):
+            print(opening.mark)
+        everything = list(client.list_openings(schedule_id, room="Kitchen"))
+    """
 
     def __init__(self, client: BaseClient, first: Call[Page[T]]) -> None:
         self._client = client
@@ -29,7 +37,7 @@ class Pages(Generic[T]):
             yield from page.items
 
     def pages(self) -> Iterator[Page[T]]:
-        """The pages."""
+        """The list page by page: `page.items` has what is on each."""
         call: Call[Page[T]] | None = self._first
         while call is not None:
             page = self._client.send(call)
@@ -38,7 +46,13 @@ class Pages(Generic[T]):
 
 
 class AsyncPages(Generic[T]):
-    """The async twin of `Pages`: `async for` over it, or over its `pages()`."""
+    """The async twin of `Pages`: `async for` over it, or over its `pages()`; it is not awaited itself.
+
+    Example:
+        async for opening in client.list_openings(schedule_id):
+            print(opening.mark)
+        everything = [one async for one in client.list_openings(schedule_id, room="Kitchen")]
+    """
 
     def __init__(self, client: BaseAsyncClient, first: Call[Page[T]]) -> None:
         self._client = client
@@ -50,7 +64,7 @@ class AsyncPages(Generic[T]):
                 yield item
 
     async def pages(self) -> AsyncIterator[Page[T]]:
-        """The pages."""
+        """The list page by page: `page.items` has what is on each."""
         call: Call[Page[T]] | None = self._first
         while call is not None:
             page = await self._client.send(call)

@@ -13,6 +13,8 @@ _ALWAYS_WORTH_IT = frozenset({408, 429})
 class Retry(msgspec.Struct, frozen=True, kw_only=True):
     """How a request that failed is sent again; only ever one that is safe to send again.
 
+    It failed for a passing reason: no answer came, or one of 408, 429, 5xx, or 409 with Retry-After.
+
     Attributes:
         times: How often it is sent again at most; 0 never.
         first: Seconds before the first time, doubled each time after, less up to a quarter at random.

@@ -11,7 +11,7 @@ class Versioned(Generic[T]):
     """Something stored, as it stood when it was read.
 
     Pass it as `if_match` to change what was read and nothing newer, as `if_none_match` to read it again only if it
-    changed (it comes back itself when it did not).
+    changed (it comes back itself when it did not). A change gives the next one, to change again.
 
     Attributes:
         value: What was read.

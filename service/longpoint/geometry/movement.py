@@ -20,6 +20,8 @@ DRIEST, WETTEST = 6.0, 14.0
 
 
 class Species(StrEnum):
+    """The wood, by its common name."""
+
     BASSWOOD = "basswood"
     BEECH = "beech"
     BLACK_CHERRY = "black_cherry"

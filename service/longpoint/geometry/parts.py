@@ -13,6 +13,8 @@ from longpoint.lengths import Fraction, Real
 
 
 class PartKind(StrEnum):
+    """What a part is. Legs stand at the sides; a return takes an end back to the wall."""
+
     STOOL = "stool"
     APRON = "apron"
     APRON_RETURN = "apron_return"
@@ -36,11 +38,15 @@ class PartKind(StrEnum):
 
 
 class Hand(StrEnum):
+    """A side, as seen from the room or, at the saw, by whoever stands at it."""
+
     LEFT = "left"
     RIGHT = "right"
 
 
 class CutKind(StrEnum):
+    """An end's cut: square; a mitre, the table turned; a bevel, the blade tilted; compound, both."""
+
     SQUARE = "square"
     MITRE = "mitre"
     BEVEL = "bevel"

@@ -16,6 +16,8 @@ SQUARE_ANGLE = Fraction(0)
 
 
 class Tool(StrEnum):
+    """What a cut is made with."""
+
     MITRE_SAW = "mitre_saw"
     TABLE_SAW = "table_saw"
     HAND_SAW = "hand_saw"

@@ -20,9 +20,15 @@ class AsyncClient(
 ):
     """The service, for async code. Use it in an `async with`, or close it. Each operation is a method.
 
-    Nearly every operation may raise these, from `longpoint_sdk.problems`; others stand with the operation.
+    Nearly every operation may raise these; those from NotReached to UnreadableAnswer are of `longpoint_sdk`,
+    the others of `longpoint_sdk.problems`. What else an operation may raise stands with it. Each is a
+    LongpointError.
 
     Raises:
+        NotReached: There was no way to the service; nothing was done.
+        TimedOut: No answer came in time; a ConnectionFailed.
+        ConnectionFailed: No answer came; what was asked may or may not have been done.
+        UnreadableAnswer: The answer is not of the form the document promises.
         BadRequest: The request could not be read.
         MalformedBody: The body could not be read.
         KeyNeeded: A key is needed.

@@ -20,9 +20,16 @@ class Lengths(BaseAsyncClient):
         What cannot be read one way only is refused, never guessed: when any of them is wrong, all that are
         wrong are listed and none is answered.
 
+        Args:
+            request: A `types.LengthsIn`, or a mapping of its shape.
+
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            answer = await client.read_lengths(types.LengthsIn(lengths=["34 1/2 in", "876 mm"]))
+            print(answer.lengths[1], answer.lengths[1].to("mm"))
         """
         return await self.send(calls.read_lengths(request))

@@ -23,8 +23,11 @@ class Rack(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            limit: How many to give at most.
+            limit: How many to fetch at a time, at most 500; 50 when left out. The list goes on to its end.
             profile: Only those of a profile.
+
+        Returns:
+            The list, to iterate over: each page is fetched when it is reached.
         """
         return AsyncPages(self, calls.list_offcuts(schedule_id, limit=limit, profile=profile))
 
@@ -43,15 +46,21 @@ class Rack(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
+            request: A `types.OffcutIn`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
-            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is. Left out, whatever stands is changed.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
+
+        Returns:
+            A `Versioned`: its `value` is `types.OffcutStored`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -72,13 +81,14 @@ class Rack(BaseAsyncClient):
             schedule_id: The id of a schedule.
             offcut_id: The id of an offcut.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
+            if_match: The `Versioned` of `get_offcut` that this is made from, or its `etag`: a newer one is
+                left as it is.
 
         Raises:
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
+            PreconditionRequired: No version was named to change: give `if_match`.
         """
         return await self.send(calls.remove_offcut(schedule_id, offcut_id, why=why, if_match=if_match))
 
@@ -92,6 +102,10 @@ class Rack(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             offcut_id: The id of an offcut.
-            if_none_match: What was read before; given back when it still stands.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+
+        Returns:
+            A `Versioned`: its `value` is `types.OffcutStored`; its `etag` is the version.
         """
         return await self.send(calls.get_offcut(schedule_id, offcut_id, if_none_match=if_none_match))

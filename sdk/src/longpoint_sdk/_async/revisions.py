@@ -32,7 +32,11 @@ class Revisions(BaseAsyncClient):
             schedule_id: The id of a schedule.
             from_: The earlier revision.
             to: The later revision; the latest when left out.
-            if_none_match: What was read before; given back when it still stands.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ChangesOut`; its `etag` is the version.
         """
         return await self.send(
             calls.compare_revisions(schedule_id, from_=from_, to=to, if_none_match=if_none_match)
@@ -56,18 +60,28 @@ class Revisions(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
+            request: A `types.RestoreIn`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
-            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionRequired: No version was named to change: give `if_match`.
+
+        Example:
+            house = await client.get_schedule(schedule_id)
+            await client.restore_revision(schedule_id, {"revision": 1}, if_match=house)
         """
         return await self.send(
             calls.restore_revision(
@@ -82,7 +96,10 @@ class Revisions(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            limit: How many to give at most.
+            limit: How many to fetch at a time, at most 500; 50 when left out. The list goes on to its end.
+
+        Returns:
+            The list, to iterate over: each page is fetched when it is reached.
         """
         return AsyncPages(self, calls.list_revisions(schedule_id, limit=limit))
 
@@ -96,6 +113,10 @@ class Revisions(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             number: The number of a revision.
-            if_none_match: What was read before; given back when it still stands.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+
+        Returns:
+            A `Versioned`: its `value` is `types.RevisionDetail`; its `etag` is the version.
         """
         return await self.send(calls.get_revision(schedule_id, number, if_none_match=if_none_match))

@@ -22,9 +22,16 @@ class Schedules(BaseAsyncClient):
         The account's schedules, the latest made first.
 
         Args:
-            limit: How many to give at most.
+            limit: How many to fetch at a time, at most 500; 50 when left out. The list goes on to its end.
             name: Part of the name, in capitals or not.
             archived: Only those archived, or only those not; both when left out.
+
+        Returns:
+            The list, to iterate over: each page is fetched when it is reached.
+
+        Example:
+            async for line in client.list_schedules(name="heron"):
+                print(line.id, line.name, line.opening_count)
         """
         return AsyncPages(self, calls.list_schedules(limit=limit, name=name, archived=archived))
 
@@ -42,13 +49,23 @@ class Schedules(BaseAsyncClient):
         An export of a schedule is a body for this. All of it is kept or, when anything is wrong, none.
 
         Args:
+            request: A `types.ScheduleIn`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
-            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            # The key is one of your own: sent again, even from another process, the house is kept once.
+            house = await client.create_schedule(types.ScheduleIn(name="Heron Cottage"), idempotency_key="order-1041")
+            print(house.value.id, house.etag)
         """
         return await self.send(calls.create_schedule(request, why=why, idempotency_key=idempotency_key))
 
@@ -59,13 +76,15 @@ class Schedules(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            if_match: What was read, to change that and nothing newer.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is.
 
         Raises:
             ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
+            PreconditionRequired: No version was named to change: give `if_match`.
         """
         return await self.send(calls.delete_schedule(schedule_id, if_match=if_match))
 
@@ -78,7 +97,11 @@ class Schedules(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            if_none_match: What was read before; given back when it still stands.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
         """
         return await self.send(calls.get_schedule(schedule_id, if_none_match=if_none_match))
 
@@ -99,17 +122,27 @@ class Schedules(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
+            request: A `types.HouseIn`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionRequired: No version was named to change: give `if_match`.
+
+        Example:
+            house = await client.get_schedule(schedule_id)
+            thinner = house.value.house.changed(kerf="3/32 in")
+            house = await client.replace_schedule(schedule_id, thinner, if_match=house, why="another blade")
         """
         return await self.send(calls.replace_schedule(schedule_id, request, why=why, if_match=if_match))
 
@@ -128,14 +161,19 @@ class Schedules(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
-            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
 
         Raises:
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
+            PreconditionRequired: No version was named to change: give `if_match`.
         """
         return await self.send(
             calls.archive_schedule(schedule_id, why=why, if_match=if_match, idempotency_key=idempotency_key)
@@ -156,14 +194,19 @@ class Schedules(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
-            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
 
         Raises:
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
+            PreconditionRequired: No version was named to change: give `if_match`.
         """
         return await self.send(
             calls.unarchive_schedule(schedule_id, why=why, if_match=if_match, idempotency_key=idempotency_key)

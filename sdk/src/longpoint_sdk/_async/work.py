@@ -21,7 +21,7 @@ class Work(BaseAsyncClient):
         include: list[types.Section] | None = None,
         if_none_match: Versioned[types.ScheduleCutListOut] | None = None,
     ) -> Versioned[types.ScheduleCutListOut]:
-        """What is still to be cut.
+        """Work out what is still to be cut.
 
         The cut list of what is not cut yet, from the stock at the yard and the rack.
 
@@ -31,7 +31,16 @@ class Work(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             include: Sections to work out, too; materials, hours and cost are the whole house's.
-            if_none_match: What was read before; given back when it still stands.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ScheduleCutListOut`; its `etag` is the version.
+
+        Example:
+            work = await client.compute_schedule_cut_list(schedule_id, include=["saw_order"])
+            for line in work.value.cut_list.buy:
+                print(line.quantity, "x", line.length, line.profile, line.cost)
         """
         return await self.send(
             calls.compute_schedule_cut_list(schedule_id, include=include, if_none_match=if_none_match)
@@ -55,18 +64,27 @@ class Work(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
+            request: A `types.SticksIn`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
-            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+            if_match: The `Versioned` of `compute_schedule_cut_list` that this is made from, or its `etag`: a
+                newer one is left as it is.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionRequired: No version was named to change: give `if_match`.
+
+        Example:
+            work = await client.compute_schedule_cut_list(schedule_id)
+            plan = work.value.cut_list.plans[0]
+            first = types.SticksIn(profile=plan.profile, sticks=[plan.sticks[0].number])
+            made = await client.cut_sticks(schedule_id, first, if_match=work)
         """
         return await self.send(
             calls.cut_sticks(
@@ -82,15 +100,19 @@ class Work(BaseAsyncClient):
         if_none_match: Versioned[bytes] | None = None,
         accept: Literal["image/svg+xml"] = "image/svg+xml",
     ) -> Versioned[bytes]:
-        """The sticks drawn to scale.
+        """Draw the sticks to scale.
 
         Every stick that is still to be cut, with its pieces and what is left of it, as SVG.
 
         Args:
             schedule_id: The id of a schedule.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
-            if_none_match: What was read before; given back when it still stands.
-            accept: The media type to have it in; its bytes are then given as they come.
+            feet: Write lengths in drawings that are in inches in feet and inches.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+            accept: The media type of the file; image/svg+xml is the only one.
+
+        Returns:
+            A `Versioned`: its `value` is the bytes of a file; its `etag` is the version.
         """
         return await self.send(
             calls.get_sticks_drawing(schedule_id, feet=feet, if_none_match=if_none_match, accept=accept)
@@ -107,7 +129,7 @@ class Work(BaseAsyncClient):
         if_none_match: Versioned[bytes] | None = None,
         accept: Literal["image/svg+xml"] = "image/svg+xml",
     ) -> Versioned[bytes]:
-        """An opening drawn to scale.
+        """Draw an opening to scale.
 
         The elevation, the section, or one piece as it lies on the saw, as SVG.
 
@@ -116,11 +138,19 @@ class Work(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
-            drawing: Which drawing an SVG answer is.
+            drawing: Which drawing an SVG answer is; the elevation when left out.
             piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
-            if_none_match: What was read before; given back when it still stands.
-            accept: The media type to have it in; its bytes are then given as they come.
+            feet: Write lengths in drawings that are in inches in feet and inches.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+            accept: The media type of the file; image/svg+xml is the only one.
+
+        Returns:
+            A `Versioned`: its `value` is the bytes of a file; its `etag` is the version.
+
+        Example:
+            drawing = await client.get_opening_drawing(schedule_id, "K1", drawing="piece", piece="casing_head/head")
+            Path("head.svg").write_bytes(drawing.value)
         """
         return await self.send(
             calls.get_opening_drawing(
@@ -223,7 +253,7 @@ class Work(BaseAsyncClient):
         if_none_match: Versioned[types.SheetOut] | None = None,
         accept: str = "application/json",
     ) -> Any:
-        """A sheet of a schedule.
+        """Make a sheet of a schedule.
 
         A sheet to print, with the schedule's shop settings and rack.
 
@@ -233,13 +263,22 @@ class Work(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             sheet: Which sheet.
-            paper: What a sheet is printed on.
+            paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
+            feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
             skip: Places used up on the first sheet of piece labels.
-            if_none_match: What was read before; given back when it still stands.
-            accept: The media type to have it in; its bytes are then given as they come.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
+
+        Returns:
+            A `Versioned`: its `value` is `types.SheetOut`, or the bytes of a file where `accept` asks for
+            one; its `etag` is the version.
+
+        Example:
+            sheet = await client.get_schedule_sheet(schedule_id, "saw-sheet", accept="application/pdf")
+            Path("saw-sheet.pdf").write_bytes(sheet.value)
         """
         return await self.send(
             calls.get_schedule_sheet(
@@ -269,9 +308,12 @@ class Work(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            limit: How many to give at most.
+            limit: How many to fetch at a time, at most 500; 50 when left out. The list goes on to its end.
             opening: Only those of an opening, or of a group, by its mark or id.
             state: Only those in a state.
+
+        Returns:
+            The list, to iterate over: each page is fetched when it is reached.
         """
         return AsyncPages(self, calls.list_pieces(schedule_id, limit=limit, opening=opening, state=state))
 
@@ -291,17 +333,24 @@ class Work(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
+            request: A `types.WorkIn`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
-            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is. Left out, whatever stands is changed.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            head = types.PieceIn(opening="K1", part="casing_head/head", state="cut")
+            made = await client.record_work(schedule_id, types.WorkIn(pieces=[head]))
         """
         return await self.send(
             calls.record_work(
@@ -320,13 +369,14 @@ class Work(BaseAsyncClient):
             schedule_id: The id of a schedule.
             piece_id: The id of a piece.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
+            if_match: The `Versioned` of `get_piece` that this is made from, or its `etag`: a newer one is
+                left as it is.
 
         Raises:
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
+            PreconditionRequired: No version was named to change: give `if_match`.
         """
         return await self.send(calls.remove_piece(schedule_id, piece_id, why=why, if_match=if_match))
 
@@ -340,6 +390,10 @@ class Work(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             piece_id: The id of a piece.
-            if_none_match: What was read before; given back when it still stands.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+
+        Returns:
+            A `Versioned`: its `value` is `types.PieceStored`; its `etag` is the version.
         """
         return await self.send(calls.get_piece(schedule_id, piece_id, if_none_match=if_none_match))

@@ -57,7 +57,7 @@ class AHouse(BaseClient):
         table: str | None = None,
         accept: str = "application/json",
     ) -> Any:
-        """A house.
+        """Work out a house's cut list.
 
         Every part of every opening, the sticks they come from, what to buy and what is left over.
 
@@ -68,26 +68,45 @@ class AHouse(BaseClient):
         it is a sheet to print, as CSV one of its tables, as SVG the sticks drawn to scale.
 
         Args:
-            paper: What a sheet is printed on.
+            request: A `types.CutListRequest`, or a mapping of its shape.
+            paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
+            feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            accept: The media type to have it in; its bytes are then given as they come.
+            accept: The media type of a file to have instead of data: application/pdf, image/svg+xml,
+                text/csv, text/html.
+
+        Returns:
+            `types.CutListOut`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            trim = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+            readings = types.ReadingsIn(jamb_width="24 in", leg_height="46 1/4 in")
+            window = types.OpeningIn(mark="P1", trim="plain", foot_style="picture_frame", readings=readings)
+            yard = types.StockIn(profile="casing", sticks=[types.StickIn(length="8 ft", price="9.20")])
+            house = types.CutListRequest(openings=[window], trim_specs={"plain": trim}, stock=[yard])
+            cut_list = client.compute_cut_list(house)
+            pdf = client.compute_cut_list(house, accept="application/pdf")
+            # `print` is told of each better plan on the way.
+            cut_list = client.follow(calls.compute_cut_list(house), print)
         """
         return self.send(
             calls.compute_cut_list(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
         )
 
     def compute_materials(self, request: types.MaterialsRequest | Mapping[str, Any]) -> types.MaterialsAnswer:
-        """Materials.
+        """Work out a house's materials.
 
         Nails, glue, caulk, filler, paint and the rest, each with what it was computed from, in packages as
         sold.
+
+        Args:
+            request: A `types.MaterialsRequest`, or a mapping of its shape.
 
         Raises:
             BodyTooSlow: The body did not come in time.

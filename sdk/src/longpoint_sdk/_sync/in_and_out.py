@@ -50,7 +50,7 @@ class InAndOut(BaseClient):
         if_none_match: Versioned[types.ScheduleIn] | None = None,
         accept: str = "application/json",
     ) -> Any:
-        """Take a house out.
+        """Export a schedule.
 
         The whole house as it was sent: a body that starts a schedule just like it. As CSV, its openings
         alone.
@@ -58,8 +58,19 @@ class InAndOut(BaseClient):
         Args:
             schedule_id: The id of a schedule.
             revision: As of this revision; the latest when left out.
-            if_none_match: What was read before; given back when it still stands.
-            accept: The media type to have it in; its bytes are then given as they come.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+            accept: The media type of a file to have instead of data: text/csv.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ScheduleIn`, or the bytes of a file where `accept` asks for
+            one; its `etag` is the version.
+
+        Example:
+            house = client.export_schedule(schedule_id)
+            copy = client.create_schedule(house.value.changed(name="Heron Cottage, again"))
+            table = client.export_schedule(schedule_id, accept="text/csv")
+            Path("openings.csv").write_bytes(table.value)
         """
         return self.send(
             calls.export_schedule(schedule_id, revision=revision, if_none_match=if_none_match, accept=accept)
@@ -76,7 +87,7 @@ class InAndOut(BaseClient):
         if_match: Versioned[Any] | str | None = None,
         idempotency_key: str | None = None,
     ) -> Versioned[types.ImportOut]:
-        """Bring a house's openings in.
+        """Import openings.
 
         All of it is kept, as one revision, or when anything is wrong none; then every fault is told.
 
@@ -86,22 +97,36 @@ class InAndOut(BaseClient):
 
         Args:
             schedule_id: The id of a schedule.
-            request: A struct, a mapping of its shape, or text as text/csv.
-            existing: What to do about marks that are there already: refuse them all, update them, or replace
-                the schedule's openings by these. If-Match is needed unless they are refused.
+            request: A `types.ImportIn`, a mapping of its shape, or the text of a file, as text/csv.
+            existing: What to do about marks that are there already: refuse them all (when left out), update
+                them, or replace the schedule's openings by these. If-Match is needed unless they are refused.
             dry_run: Only try it: keep nothing.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
-            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is. Left out, whatever stands is changed.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
+
+        Returns:
+            A `Versioned`: its `value` is `types.ImportOut`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionRequired: No version was named to change: give `if_match`.
+
+        Example:
+            table = Path("openings.csv").read_text(encoding="utf-8")
+            try:
+                tried = client.import_openings(schedule_id, table, dry_run=True)
+                print(tried.value.added)
+            except problems.InvalidRequest as refusal:
+                for fault in refusal.errors:
+                    print(fault.row, fault.column, fault.detail)
         """
         return self.send(
             calls.import_openings(

@@ -13,9 +13,12 @@ class OneOpening(BaseClient):
     """Operations as methods."""
 
     def compute_apron(self, request: types.ApronRequest | Mapping[str, Any]) -> types.PartsOut:
-        """An apron.
+        """Work out an apron.
 
         Its length, flush with the casing's outside edges, and its returns where its ends are returned.
+
+        Args:
+            request: A `types.ApronRequest`, or a mapping of its shape.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -25,10 +28,13 @@ class OneOpening(BaseClient):
         return self.send(calls.compute_apron(request))
 
     def compute_casing(self, request: types.CasingRequest | Mapping[str, Any]) -> types.PartsOut:
-        """Casing.
+        """Work out casing.
 
         Legs and head, and in a picture frame the sill piece, each with its mitres and its short and long
         points.
+
+        Args:
+            request: A `types.CasingRequest`, or a mapping of its shape.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -38,10 +44,13 @@ class OneOpening(BaseClient):
         return self.send(calls.compute_casing(request))
 
     def compute_corners(self, request: types.CornersRequest | Mapping[str, Any]) -> types.CornersOut:
-        """Corners out of square.
+        """Work out corners out of square.
 
         Each corner's angle and the casing cut to it, as read: never squared up, and answered even where the
         readings disagree, with what the tape most likely got wrong.
+
+        Args:
+            request: A `types.CornersRequest`, or a mapping of its shape.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -51,9 +60,12 @@ class OneOpening(BaseClient):
         return self.send(calls.compute_corners(request))
 
     def compute_movement(self, request: types.MovementRequest | Mapping[str, Any]) -> types.MovementOut:
-        """How wood moves.
+        """Work out how wood moves.
 
         Moisture content from the air, change across the grain, and how far a mitre opens, season by season.
+
+        Args:
+            request: A `types.MovementRequest`, or a mapping of its shape.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -103,7 +115,7 @@ class OneOpening(BaseClient):
         feet: bool | None = None,
         accept: str = "application/json",
     ) -> Any:
-        """One opening.
+        """Work out one opening.
 
         Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was
         computed.
@@ -111,24 +123,40 @@ class OneOpening(BaseClient):
         As SVG it is drawn to scale: the elevation, the section, or one piece as it lies on the saw.
 
         Args:
-            drawing: Which drawing an SVG answer is.
+            request: A `types.OpeningRequest`, or a mapping of its shape.
+            drawing: Which drawing an SVG answer is; the elevation when left out.
             piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
-            accept: The media type to have it in; its bytes are then given as they come.
+            feet: Write lengths in drawings that are in inches in feet and inches.
+            accept: The media type of a file to have instead of data: image/svg+xml.
+
+        Returns:
+            `types.OpeningOut`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            trim = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+            readings = types.ReadingsIn(jamb_width="24 in", leg_height="46 1/4 in")
+            window = types.OpeningRequest(mark="P1", trim=trim, foot_style="picture_frame", readings=readings)
+            worked_out = client.compute_opening(window)
+            for part in worked_out.parts:
+                print(part.quantity, part.key, part.overall)
+            svg = client.compute_opening(window, accept="image/svg+xml", drawing="elevation")
         """
         return self.send(
             calls.compute_opening(request, drawing=drawing, piece=piece, feet=feet, accept=accept)
         )
 
     def compute_stool(self, request: types.StoolRequest | Mapping[str, Any]) -> types.PartsOut:
-        """A stool.
+        """Work out a stool.
 
         Its length with both horns, its ripped width and its notches, from the jamb and the casing.
+
+        Args:
+            request: A `types.StoolRequest`, or a mapping of its shape.
 
         Raises:
             BodyTooSlow: The body did not come in time.

@@ -29,10 +29,13 @@ class Openings(BaseClient):
 
         Args:
             schedule_id: The id of a schedule.
-            limit: How many to give at most.
+            limit: How many to fetch at a time, at most 500; 50 when left out. The list goes on to its end.
             room: Only those of a room.
             trim: Only those with a trim spec.
             foot_style: Only those whose trim stands on this.
+
+        Returns:
+            The list, to iterate over: each page is fetched when it is reached.
         """
         return Pages(
             self, calls.list_openings(schedule_id, limit=limit, room=room, trim=trim, foot_style=foot_style)
@@ -53,15 +56,21 @@ class Openings(BaseClient):
 
         Args:
             schedule_id: The id of a schedule.
+            request: A `types.OpeningIn`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
-            idempotency_key: Names this request, so that sent again it is done once; made when not given.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is. Left out, whatever stands is changed.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
+
+        Returns:
+            A `Versioned`: its `value` is `types.OpeningStored`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
         """
@@ -84,13 +93,14 @@ class Openings(BaseClient):
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
+            if_match: The `Versioned` of `get_opening` that this is made from, or its `etag`: a newer one is
+                left as it is.
 
         Raises:
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
+            PreconditionRequired: No version was named to change: give `if_match`.
         """
         return self.send(calls.remove_opening(schedule_id, opening, why=why, if_match=if_match))
 
@@ -104,7 +114,16 @@ class Openings(BaseClient):
         Args:
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
-            if_none_match: What was read before; given back when it still stands.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+
+        Returns:
+            A `Versioned`: its `value` is `types.OpeningStored`; its `etag` is the version.
+
+        Example:
+            k1 = client.get_opening(schedule_id, "K1")
+            print(k1.value.readings.jamb_width)
+            k1 = client.get_opening(schedule_id, "K1", if_none_match=k1)
         """
         return self.send(calls.get_opening(schedule_id, opening, if_none_match=if_none_match))
 
@@ -128,16 +147,29 @@ class Openings(BaseClient):
         Args:
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
+            request: A `types.OpeningIn`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
-            if_match: What was read, to change that and nothing newer.
+            if_match: The `Versioned` of `get_opening` that this is made from, or its `etag`: a newer one is
+                left as it is.
+
+        Returns:
+            A `Versioned`: its `value` is `types.OpeningStored`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
-            ScheduleNotArchived: The schedule is not archived.
-            PreconditionFailed: It was changed in the meantime.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            PreconditionRequired: Say which version is to be changed.
+            PreconditionRequired: No version was named to change: give `if_match`.
+
+        Example:
+            k1 = client.get_opening(schedule_id, "K1")
+            readings = k1.value.readings.changed(jamb_width="30 3/4 in")
+            try:
+                k1 = client.replace_opening(schedule_id, "K1", k1.value.changed(readings=readings), if_match=k1)
+            except VersionConflict as conflict:
+                print(conflict.current.value.readings, "stands by now")
         """
         return self.send(calls.replace_opening(schedule_id, opening, request, why=why, if_match=if_match))

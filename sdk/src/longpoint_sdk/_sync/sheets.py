@@ -63,12 +63,17 @@ class Sheets(BaseClient):
         Rows to fill in by hand at the openings, with a key to where each reading is taken.
 
         Args:
-            paper: What a sheet is printed on.
+            paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
+            feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            if_none_match: What was read before; given back when it still stands.
-            accept: The media type to have it in; its bytes are then given as they come.
+            if_none_match: What was read before: it comes back itself while it still stands, and is not sent
+                again.
+            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
+
+        Returns:
+            A `Versioned`: its `value` is `types.SheetOut`, or the bytes of a file where `accept` asks for
+            one; its `etag` is the version.
         """
         return self.send(
             calls.get_blank_measure_sheet(
@@ -126,16 +131,25 @@ class Sheets(BaseClient):
         The money by line, by room and by opening, and the hours behind it.
 
         Args:
-            paper: What a sheet is printed on.
+            request: A `types.CutListRequest`, or a mapping of its shape.
+            paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
+            feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            accept: The media type to have it in; its bytes are then given as they come.
+            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
+
+        Returns:
+            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            # `house` is a types.CutListRequest.
+            pdf = client.make_cost_sheet(house, accept="application/pdf", paper="a4")
+            Path("cost-sheet.pdf").write_bytes(pdf)
         """
         return self.send(
             calls.make_cost_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -191,16 +205,25 @@ class Sheets(BaseClient):
         A page for each opening: its elevation and section to scale, its pieces, their ends and marks.
 
         Args:
-            paper: What a sheet is printed on.
+            request: A `types.CutListRequest`, or a mapping of its shape.
+            paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
+            feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            accept: The media type to have it in; its bytes are then given as they come.
+            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
+
+        Returns:
+            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            # `house` is a types.CutListRequest.
+            pdf = client.make_fitting_sheet(house, accept="application/pdf", paper="a4")
+            Path("fitting-sheet.pdf").write_bytes(pdf)
         """
         return self.send(
             calls.make_fitting_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -256,16 +279,25 @@ class Sheets(BaseClient):
         The readings a house was worked out from, to check against the tape.
 
         Args:
-            paper: What a sheet is printed on.
+            request: A `types.CutListRequest`, or a mapping of its shape.
+            paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
+            feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            accept: The media type to have it in; its bytes are then given as they come.
+            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
+
+        Returns:
+            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            # `house` is a types.CutListRequest.
+            pdf = client.make_measure_sheet(house, accept="application/pdf", paper="a4")
+            Path("measure-sheet.pdf").write_bytes(pdf)
         """
         return self.send(
             calls.make_measure_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -321,16 +353,25 @@ class Sheets(BaseClient):
         A label for every single piece: its name, length, ends and the stick it comes from.
 
         Args:
-            paper: What a sheet is printed on.
+            request: A `types.LabelsRequest`, or a mapping of its shape.
+            paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
+            feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            accept: The media type to have it in; its bytes are then given as they come.
+            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
+
+        Returns:
+            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            # `labels` is a types.LabelsRequest: a house and, where the paper is not a common one, its grid.
+            pdf = client.make_piece_labels(labels, accept="application/pdf")
+            Path("labels.pdf").write_bytes(pdf)
         """
         return self.send(
             calls.make_piece_labels(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -386,16 +427,25 @@ class Sheets(BaseClient):
         Each setting of the saw and the cuts made at it, in the order to make them, then the sticks to scale.
 
         Args:
-            paper: What a sheet is printed on.
+            request: A `types.CutListRequest`, or a mapping of its shape.
+            paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
+            feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            accept: The media type to have it in; its bytes are then given as they come.
+            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
+
+        Returns:
+            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            # `house` is a types.CutListRequest.
+            pdf = client.make_saw_sheet(house, accept="application/pdf", paper="a4")
+            Path("saw-sheet.pdf").write_bytes(pdf)
         """
         return self.send(
             calls.make_saw_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
@@ -451,16 +501,25 @@ class Sheets(BaseClient):
         Sticks and packages to buy, and what to take from the rack.
 
         Args:
-            paper: What a sheet is printed on.
+            request: A `types.CutListRequest`, or a mapping of its shape.
+            paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
-            feet: Lengths in drawings in feet and inches, where they are in inches.
+            feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            accept: The media type to have it in; its bytes are then given as they come.
+            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
+
+        Returns:
+            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            # `house` is a types.CutListRequest.
+            pdf = client.make_yard_list(house, accept="application/pdf", paper="a4")
+            Path("yard-list.pdf").write_bytes(pdf)
         """
         return self.send(
             calls.make_yard_list(request, paper=paper, title=title, feet=feet, table=table, accept=accept)

@@ -53,7 +53,7 @@ def compute_cut_list(
     table: str | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
-    """`POST /v1/cut-list`: A house."""
+    """`POST /v1/cut-list`: Work out a house's cut list."""
     return Call(
         operation="compute_cut_list",
         method="POST",
@@ -66,7 +66,7 @@ def compute_cut_list(
 
 
 def compute_materials(request: types.MaterialsRequest | Mapping[str, Any]) -> Call[types.MaterialsAnswer]:
-    """`POST /v1/materials`: Materials."""
+    """`POST /v1/materials`: Work out a house's materials."""
     return Call(
         operation="compute_materials",
         method="POST",

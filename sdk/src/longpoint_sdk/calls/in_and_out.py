@@ -44,7 +44,7 @@ def export_schedule(
     if_none_match: Versioned[types.ScheduleIn] | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
-    """`GET /v1/schedules/{schedule_id}/export`: Take a house out."""
+    """`GET /v1/schedules/{schedule_id}/export`: Export a schedule."""
     return Call(
         operation="export_schedule",
         method="GET",
@@ -68,7 +68,7 @@ def import_openings(
     if_match: Versioned[Any] | str | None = None,
     idempotency_key: str | None = None,
 ) -> Call[Versioned[types.ImportOut]]:
-    """`POST /v1/schedules/{schedule_id}/import`: Bring a house's openings in."""
+    """`POST /v1/schedules/{schedule_id}/import`: Import openings."""
     return Call(
         operation="import_openings",
         method="POST",

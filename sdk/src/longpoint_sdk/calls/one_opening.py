@@ -10,28 +10,28 @@ from longpoint_sdk._call import Call, query_fields
 
 
 def compute_apron(request: types.ApronRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
-    """`POST /v1/apron`: An apron."""
+    """`POST /v1/apron`: Work out an apron."""
     return Call(
         operation="compute_apron", method="POST", path="/v1/apron", result=types.PartsOut, body=request
     )
 
 
 def compute_casing(request: types.CasingRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
-    """`POST /v1/casing`: Casing."""
+    """`POST /v1/casing`: Work out casing."""
     return Call(
         operation="compute_casing", method="POST", path="/v1/casing", result=types.PartsOut, body=request
     )
 
 
 def compute_corners(request: types.CornersRequest | Mapping[str, Any]) -> Call[types.CornersOut]:
-    """`POST /v1/corners`: Corners out of square."""
+    """`POST /v1/corners`: Work out corners out of square."""
     return Call(
         operation="compute_corners", method="POST", path="/v1/corners", result=types.CornersOut, body=request
     )
 
 
 def compute_movement(request: types.MovementRequest | Mapping[str, Any]) -> Call[types.MovementOut]:
-    """`POST /v1/movement`: How wood moves."""
+    """`POST /v1/movement`: Work out how wood moves."""
     return Call(
         operation="compute_movement",
         method="POST",
@@ -81,7 +81,7 @@ def compute_opening(
     feet: bool | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
-    """`POST /v1/opening`: One opening."""
+    """`POST /v1/opening`: Work out one opening."""
     return Call(
         operation="compute_opening",
         method="POST",
@@ -94,7 +94,7 @@ def compute_opening(
 
 
 def compute_stool(request: types.StoolRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
-    """`POST /v1/stool`: A stool."""
+    """`POST /v1/stool`: Work out a stool."""
     return Call(
         operation="compute_stool", method="POST", path="/v1/stool", result=types.PartsOut, body=request
     )

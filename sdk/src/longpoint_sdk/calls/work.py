@@ -17,7 +17,7 @@ def compute_schedule_cut_list(
     include: list[types.Section] | None = None,
     if_none_match: Versioned[types.ScheduleCutListOut] | None = None,
 ) -> Call[Versioned[types.ScheduleCutListOut]]:
-    """`GET /v1/schedules/{schedule_id}/cut-list`: What is still to be cut."""
+    """`GET /v1/schedules/{schedule_id}/cut-list`: Work out what is still to be cut."""
     return Call(
         operation="compute_schedule_cut_list",
         method="GET",
@@ -59,7 +59,7 @@ def get_sticks_drawing(
     if_none_match: Versioned[bytes] | None = None,
     accept: Literal["image/svg+xml"] = "image/svg+xml",
 ) -> Call[Versioned[bytes]]:
-    """`GET /v1/schedules/{schedule_id}/drawings/sticks`: The sticks drawn to scale."""
+    """`GET /v1/schedules/{schedule_id}/drawings/sticks`: Draw the sticks to scale."""
     return Call(
         operation="get_sticks_drawing",
         method="GET",
@@ -83,7 +83,7 @@ def get_opening_drawing(
     if_none_match: Versioned[bytes] | None = None,
     accept: Literal["image/svg+xml"] = "image/svg+xml",
 ) -> Call[Versioned[bytes]]:
-    """`GET /v1/schedules/{schedule_id}/openings/{opening}/drawing`: An opening drawn to scale."""
+    """`GET /v1/schedules/{schedule_id}/openings/{opening}/drawing`: Draw an opening to scale."""
     return Call(
         operation="get_opening_drawing",
         method="GET",
@@ -161,7 +161,7 @@ def get_schedule_sheet(
     if_none_match: Versioned[types.SheetOut] | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
-    """`GET /v1/schedules/{schedule_id}/sheets/{sheet}`: A sheet of a schedule."""
+    """`GET /v1/schedules/{schedule_id}/sheets/{sheet}`: Make a sheet of a schedule."""
     return Call(
         operation="get_schedule_sheet",
         method="GET",

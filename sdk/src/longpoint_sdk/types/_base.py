@@ -29,6 +29,8 @@ class Request(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
     def changed(self: RequestT, **fields: Any) -> RequestT:
         """The same with other values for some fields.
 
+        Checked by nothing until it is sent: a type checker does not know the fields either.
+
         Raises:
             TypeError: for a field it does not have.
         """

@@ -16,11 +16,13 @@ if TYPE_CHECKING:
     BoxCorners = Literal["butted", "mitred"]
     """How the boards of a jamb extension meet: head over the legs, or mitred."""
     CutKind = Literal["bevel", "compound", "mitre", "square"]
+    """An end's cut: square; a mitre, the table turned; a bevel, the blade tilted; compound, both."""
     Foot = Literal["floor", "picture_frame", "plinth", "stool"]
     """What the trim stands on."""
     Grain = Literal["flat_sawn", "quarter_sawn"]
     """How the board was sawn: its face shows flat (tangential) or quartered (radial) grain."""
     Hand = Literal["left", "right"]
+    """A side, as seen from the room or, at the saw, by whoever stands at it."""
     HeadStyle = Literal["butted", "corner_blocks", "mitred"]
     """How casing meets at the head: mitred, head over the legs, or both against a block."""
     MaterialCode = Literal[
@@ -90,9 +92,11 @@ if TYPE_CHECKING:
         "stool",
         "stool_return",
     ]
+    """What a part is. Legs stand at the sides; a return takes an end back to the wall."""
     RoundTo = Literal["0.5 mm", "1 mm", "1/16 in", "1/32 in", "1/64 in", "1/8 in"]
     """The fineness of the marks a length is rounded to."""
     Scale = Literal["celsius", "fahrenheit"]
+    """The thermometer's scale: what temperatures are in."""
     Section = Literal["cost", "hours", "materials", "saw_order"]
     """A part of the shop's answer."""
     SillAnswer = Literal["shim", "tapered_strip"]
@@ -115,6 +119,7 @@ if TYPE_CHECKING:
         "yellow_birch",
         "yellow_poplar",
     ]
+    """The wood, by its common name."""
     StoolEnds = Literal["eased", "mitred_return", "square"]
     """A horn's end: cut square, square with its edges eased, or its nosing returned to the wall."""
     StripEnds = Literal["mitred_return", "square"]
@@ -124,6 +129,7 @@ if TYPE_CHECKING:
     ]
     """What hands-on time goes to."""
     Tool = Literal["hand_saw", "mitre_saw", "table_saw"]
+    """What a cut is made with."""
     Unit = Literal["cm", "ft", "in", "m", "mm"]
     """A unit of length, named as it is written after a number."""
     WallAnswer = Literal["extend", "flat", "lean"]
@@ -816,6 +822,12 @@ class ReadingsIn(Request, frozen=True, kw_only=True):
     A stool needs `jamb_depth`, wall face back to the sash stop, or `left_depth` and `right_depth`; where the
     wall is out of plane, the same depth at each horn's end too. `wall` tells at every corner, in the order of
     `angles`, how the wall lies to the jamb's edge.
+
+    Attributes:
+        bottom_left_angle: Degrees, inside the opening.
+        bottom_right_angle: Degrees, inside the opening.
+        top_left_angle: Degrees, inside the opening.
+        top_right_angle: Degrees, inside the opening.
     """
 
     angles: list[float] | None = None
@@ -911,6 +923,9 @@ class PackageIn(Request, frozen=True, kw_only=True):
     """Something sold: its size in the material's unit (nails by the piece; glue, caulk, filler, primer and paint
     in fluid ounces; tape in feet; abrasive in sheets). Without a price it is bought and costs nothing in the
     answer.
+
+    Attributes:
+        price: An amount of money as decimal text, at most two places.
     """
 
     material: MaterialCode
@@ -920,7 +935,81 @@ class PackageIn(Request, frozen=True, kw_only=True):
 
 
 class RatesIn(Request, frozen=True, kw_only=True):
-    """The shop's own rates; the answer names the source of each rate it used."""
+    """The shop's own rates; the answer names the source of each rate it used.
+
+    Attributes:
+        block_nails: Nails in a plinth or corner block; 4 when left out (common practice, no source).
+        caulk_depth: How deep the bead goes into that gap; 1/8 in when left out (common practice, no source).
+        caulk_fillet: Leg of the triangular bead in the corner of casing and wall; 3/16 in when left out
+            (common practice, no source).
+        caulk_gap: Width of the gap behind it that the bead fills; 1/16 in when left out (common practice, no
+            source).
+        caulk_minutes: To caulk 1 ft; 0.3 min when left out (common practice, no source).
+        caulk_wait: Until caulk can be painted; 1 h when left out (common practice, no source; the label
+            rules).
+        caulk_waste: Left in tube and nozzle; 10% when left out (common practice, no source).
+        corner_nails: Nails across a mitred corner; 2 when left out (common practice, no source).
+        cut_minutes: To make a cut; 1 min when left out (common practice, no source).
+        drywall: Thickness of the wall's face over the studs; 1/2 in when left out (common practice, no
+            source).
+        fill_minutes: To fill and sand a hole; 0.15 min when left out (common practice, no source).
+        filler_wait: Until filler can be sanded; 1 h when left out (common practice, no source; the label
+            rules).
+        filler_waste: Left proud, sanded off and dried up; 100% when left out (common practice, no source).
+        final_coat_minutes: To put the last coat on 1 ft2, at the wall; 1.5 min when left out (common
+            practice, no source).
+        fit_minutes: To fit a piece at the wall; 5 min when left out (common practice, no source).
+        glue_film: Wet film on mitred joints and returns; 6 mil when left out (common practice, no source).
+        glue_waste: Squeezed out and wiped off; 50% when left out (common practice, no source).
+        hole_depth: Depth of the hole over a set nail; 1/8 in when left out (common practice, no source).
+        hole_width: Across the hole over a set nail; 1/8 in when left out (common practice, no source).
+        inner_nail: Size for what goes into the jamb; 0 takes the shortest that reaches; 0 penny when left out
+            (common practice, no source).
+        jamb_penetration: Least that a nail goes into the jamb's edge; 3/4 in when left out (common practice,
+            no source; gives casing of 5/8 to 3/4 in the 4d nails of NAVEDTRA 14044).
+        measure_minutes: To measure an opening; 10 min when left out (common practice, no source).
+        nail_end_distance: From a piece's end to its first nail; 3 in when left out (common practice, no
+            source).
+        nail_minutes: To drive and set a nail; 0.2 min when left out (common practice, no source).
+        nail_spacing: From nail to nail along casing and apron; 16 in when left out (NAVEDTRA 14044: casing
+            nailed in pairs about 16 in apart).
+        nail_waste: Bent and dropped; 10% when left out (common practice, no source).
+        outer_nail: Size for what goes into studs; 0 takes the shortest that reaches; 0 penny when left out
+            (common practice, no source).
+        paint_coats: Coats of paint on faces and edges; 2 when left out (common practice, no source).
+        paint_film: Dry film of one coat of paint; 1.4 mil when left out (common practice, no source; the
+            label rules).
+        paint_minutes: To put one coat on 1 ft2, bundled on the bench; 1 min when left out (common practice,
+            no source).
+        paint_solids: Solids of the paint by volume; 35% when left out (common practice, no source; the label
+            rules).
+        paint_wait: Between coats of paint, and after the last; 4 h when left out (common practice, no source;
+            the label rules).
+        paint_waste: Left in brush, roller and can; 15% when left out (common practice, no source).
+        painted_backs: Coats of primer on the backs; 0 when left out (common practice, no source).
+        primer_coats: Coats of primer on faces and edges; 1 when left out (common practice, no source).
+        primer_film: Dry film of one coat of primer; 1.5 mil when left out (common practice, no source; the
+            label rules).
+        primer_solids: Solids of the primer by volume; 35% when left out (common practice, no source; the
+            label rules).
+        primer_wait: Until primer can be sanded; 2 h when left out (common practice, no source; the label
+            rules).
+        profile_girth: A moulded face's developed width, of its flat width; 110% when left out (common
+            practice, no source).
+        rip_minutes: To rip 1 ft; 0.5 min when left out (common practice, no source).
+        rout_minutes: To rout 1 ft of a stool's nosing; 1 min when left out (common practice, no source).
+        sandings: Before the first coat and between coats; 2 when left out (common practice, no source).
+        setup_minutes: To set a saw; 2 min when left out (common practice, no source).
+        sheet_area: Sanded with one sheet; 40 ft2 when left out (common practice, no source).
+        shim_space: Between a door's jamb and the stud, packed with shims; 1/2 in when left out (common
+            practice, no source).
+        shims_per_opening: Tapered shims under stool and jamb; 4 when left out (common practice, no source).
+        stool_nail_spacing: From nail to nail along the stool; 12 in when left out (common practice, no
+            source).
+        stud_penetration: Least that a nail goes into stud or sill; 3/4 in when left out (common practice, no
+            source; gives casing of 5/8 to 3/4 in the 6d nails of NAVEDTRA 14044).
+        tape_waste: Overlap and corners; 10% when left out (common practice, no source).
+    """
 
     block_nails: int | None = None
     caulk_depth: LengthText | None = None
@@ -941,14 +1030,14 @@ class RatesIn(Request, frozen=True, kw_only=True):
     glue_waste: float | None = None
     hole_depth: LengthText | None = None
     hole_width: LengthText | None = None
-    inner_nail: str | None = None
+    inner_nail: int | None = None
     jamb_penetration: LengthText | None = None
     measure_minutes: float | None = None
     nail_end_distance: LengthText | None = None
     nail_minutes: float | None = None
     nail_spacing: LengthText | None = None
     nail_waste: float | None = None
-    outer_nail: str | None = None
+    outer_nail: int | None = None
     paint_coats: int | None = None
     paint_film: float | None = None
     paint_minutes: float | None = None
@@ -987,6 +1076,9 @@ class SawIn(Request, frozen=True, kw_only=True):
 class WagesIn(Request, frozen=True, kw_only=True):
     """What an hour of hands-on work costs: `hour`, and `tasks` that cost otherwise. Without either, labour has
     its hours and no money.
+
+    Attributes:
+        hour: An amount of money as decimal text, at most two places.
     """
 
     hour: MoneyText | None = None
@@ -1148,6 +1240,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     names the sections of the answer that are only worked out when asked for; `shop` is how that shop works.
 
     Attributes:
+        currency: ISO 4217 code; only repeated in the answer.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.
     """
@@ -1186,11 +1279,13 @@ class HouseIn(Request, frozen=True, kw_only=True):
     """What is said of a house as a whole.
 
     Attributes:
+        currency: ISO 4217 code; only repeated in the answer.
         groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be
             renamed.
         movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
         shop: How the shop works: its rates, wages, packages and saw.
+        site_note: Free text; may have several lines.
         stock: What the yard sells.
         trim_specs: Trim chosen for many openings, by name.
         unit: The unit of lengths written without one, here and in the openings.
@@ -1226,6 +1321,7 @@ class OffcutIn(Request, frozen=True, kw_only=True):
 
     Attributes:
         defects: Stretches no piece may touch.
+        note: Free text; may have several lines.
         price: An amount of money as decimal text, at most two places.
     """
 
@@ -1240,6 +1336,7 @@ class ScheduleIn(Request, frozen=True, kw_only=True):
     """A house's schedule, with its openings and its rack where they are known already; an export looks the same.
 
     Attributes:
+        currency: ISO 4217 code; only repeated in the answer.
         groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be
             renamed.
         movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.
@@ -1247,6 +1344,7 @@ class ScheduleIn(Request, frozen=True, kw_only=True):
         rack: Offcuts on hand.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
         shop: How the shop works: its rates, wages, packages and saw.
+        site_note: Free text; may have several lines.
         stock: What the yard sells.
         trim_specs: Trim chosen for many openings, by name.
         unit: The unit of lengths written without one, here and in the openings.

@@ -47,5 +47,9 @@ class OpeningStored(Result, frozen=True, kw_only=True):
     exact: dict[str, str]
 
     def changed(self, **fields: Any) -> OpeningIn:
-        """What is sent to change it: it as it stands, with other values for some fields."""
+        """The request that changes it: all as it was read, with other values for these fields.
+
+        Raises:
+            TypeError: for a field that OpeningIn does not have.
+        """
         return request_from(OpeningIn, self, fields)

@@ -38,6 +38,7 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
     """A house, and the labels its pieces are to have.
 
     Attributes:
+        currency: ISO 4217 code; only repeated in the answer.
         grid: Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on
             A4.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not

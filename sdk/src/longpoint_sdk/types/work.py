@@ -21,9 +21,10 @@ class PieceIn(Request, frozen=True, kw_only=True):
     """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
 
     Attributes:
-        part: The part's `key` in the cut list.
+        part: The part's `key` in the cut list, as `casing_leg/left`.
         state: What was done.
         instance: Which of several alike, counted from 1.
+        note: Free text; may have several lines.
         recut_from: The id of the piece it was cut again from, where it was.
     """
 

@@ -36,7 +36,9 @@ from longpoint.lengths import Real, Unit
 
 @post(
     "/v1/corners",
-    **operation("compute_corners", summary="Corners out of square", tag="One opening", examples=CORNERS),
+    **operation(
+        "compute_corners", summary="Work out corners out of square", tag="One opening", examples=CORNERS
+    ),
 )
 async def compute_corners(data: JSONBody[CornersRequest]) -> CornersOut:
     """Each corner's angle and the casing cut to it, as read: never squared up, and answered even where the

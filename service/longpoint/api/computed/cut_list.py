@@ -37,7 +37,7 @@ from longpoint.sheets import RECIPES, Job, Sheet, house_sticks
     "/v1/cut-list",
     **operation(
         "compute_cut_list",
-        summary="A house",
+        summary="Work out a house's cut list",
         tag="A house",
         examples={**CUT_LIST, **GROUPED},
         offers=(*SHEET_OFFERS, SVG, EVENTS),

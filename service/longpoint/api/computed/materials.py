@@ -16,7 +16,9 @@ from longpoint.shop import Section
 
 @post(
     "/v1/materials",
-    **operation("compute_materials", summary="Materials", tag="A house", examples=MATERIALS),
+    **operation(
+        "compute_materials", summary="Work out a house's materials", tag="A house", examples=MATERIALS
+    ),
 )
 async def compute_materials(data: JSONBody[MaterialsRequest]) -> MaterialsAnswer:
     """Nails, glue, caulk, filler, paint and the rest, each with what it was computed from, in packages as sold."""

@@ -25,7 +25,7 @@ OUTSIDE = "Some moisture contents lie outside 6 to 14 percent, where the coeffic
 
 @post(
     "/v1/movement",
-    **operation("compute_movement", summary="How wood moves", tag="One opening", examples=MOVEMENT),
+    **operation("compute_movement", summary="Work out how wood moves", tag="One opening", examples=MOVEMENT),
 )
 async def compute_movement(data: JSONBody[MovementRequest]) -> MovementOut:
     """Moisture content from the air, change across the grain, and how far a mitre opens, season by season."""

@@ -39,7 +39,9 @@ class Drawing(StrEnum):
     PIECE = "piece"
 
 
-DrawingAsked = Annotated[Drawing, QueryParameter(description="Which drawing an SVG answer is.")]
+DrawingAsked = Annotated[
+    Drawing, QueryParameter(description="Which drawing an SVG answer is; the elevation when left out.")
+]
 PieceAsked = Annotated[
     str,
     QueryParameter(
@@ -54,7 +56,7 @@ PieceAsked = Annotated[
     "/v1/opening",
     **operation(
         "compute_opening",
-        summary="One opening",
+        summary="Work out one opening",
         tag="One opening",
         examples={**OPENING, **REAL_OPENINGS},
         offers=(*BOTH, SVG),

@@ -30,7 +30,9 @@ from longpoint.lengths import Fraction
 ANY = PLACEHOLDER
 
 
-@post("/v1/stool", **operation("compute_stool", summary="A stool", tag="One opening", examples=STOOL))
+@post(
+    "/v1/stool", **operation("compute_stool", summary="Work out a stool", tag="One opening", examples=STOOL)
+)
 async def compute_stool(data: JSONBody[StoolRequest]) -> PartsOut:
     """Its length with both horns, its ripped width and its notches, from the jamb and the casing."""
     read = Reader(data.unit)
@@ -52,7 +54,9 @@ async def compute_stool(data: JSONBody[StoolRequest]) -> PartsOut:
     return _parts(read, data, opening, Pieces.STOOL)
 
 
-@post("/v1/apron", **operation("compute_apron", summary="An apron", tag="One opening", examples=APRON))
+@post(
+    "/v1/apron", **operation("compute_apron", summary="Work out an apron", tag="One opening", examples=APRON)
+)
 async def compute_apron(data: JSONBody[ApronRequest]) -> PartsOut:
     """Its length, flush with the casing's outside edges, and its returns where its ends are returned."""
     read = Reader(data.unit)
@@ -67,7 +71,9 @@ async def compute_apron(data: JSONBody[ApronRequest]) -> PartsOut:
     return _parts(read, data, Opening("", Readings(PlumbSides(width, ANY, ANY)), trim), Pieces.APRON)
 
 
-@post("/v1/casing", **operation("compute_casing", summary="Casing", tag="One opening", examples=CASING))
+@post(
+    "/v1/casing", **operation("compute_casing", summary="Work out casing", tag="One opening", examples=CASING)
+)
 async def compute_casing(data: JSONBody[CasingRequest]) -> PartsOut:
     """Legs and head, and in a picture frame the sill piece, each with its mitres and its short and long points."""
     read = Reader(data.unit)

@@ -289,7 +289,7 @@ def _shared_responses() -> dict[str, Any]:
         by_status.setdefault(kind.status, []).append(kind)
     return {
         f"Problem{status}": {
-            "description": " ".join(f"`{kind.type_uri()}`: {kind.title}." for kind in kinds),
+            "description": "\n\n".join(f"`{kind.type_uri()}`: {kind.title}. {kind.advice}" for kind in kinds),
             "headers": _headers(Operation()),
             "content": {PROBLEM_JSON: {"schema": {"$ref": _REF.format(name=ProblemBody.__name__)}}},
         }

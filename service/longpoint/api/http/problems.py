@@ -114,7 +114,8 @@ class NotFound(Problem):
     slug = "not-found"
     title = "Nothing is here"
     advice = (
-        "No resource answers at this address. Compare the path with the list in /openapi.json or at /docs."
+        "There is no address of this path, or nothing of that id or mark any more: the detail says which. Compare "
+        "the path with the list in /openapi.json or at /docs."
     )
 
 

@@ -71,7 +71,7 @@ _worked: Recent[str, WorkedOut] = Recent(most=4)
     "/v1/schedules/{schedule_id:str}/cut-list",
     **stored(
         "compute_schedule_cut_list",
-        summary="What is still to be cut",
+        summary="Work out what is still to be cut",
         tag="Work",
         headers=ETAG,
     ),

@@ -66,7 +66,11 @@ SkipAsked = Annotated[
     "/v1/schedules/{schedule_id:str}/sheets/{sheet:str}",
     dependencies=ASKED,
     **stored(
-        "get_schedule_sheet", summary="A sheet of a schedule", tag=_TAG, offers=SHEET_OFFERS, headers=_HEADERS
+        "get_schedule_sheet",
+        summary="Make a sheet of a schedule",
+        tag=_TAG,
+        offers=SHEET_OFFERS,
+        headers=_HEADERS,
     ),
 )
 async def get_schedule_sheet(
@@ -103,7 +107,7 @@ async def get_schedule_sheet(
 @get(
     "/v1/schedules/{schedule_id:str}/drawings/sticks",
     **stored(
-        "get_sticks_drawing", summary="The sticks drawn to scale", tag=_TAG, offers=(SVG,), headers=_HEADERS
+        "get_sticks_drawing", summary="Draw the sticks to scale", tag=_TAG, offers=(SVG,), headers=_HEADERS
     ),
 )
 async def get_sticks_drawing(
@@ -124,7 +128,7 @@ async def get_sticks_drawing(
 @get(
     "/v1/schedules/{schedule_id:str}/openings/{opening:str}/drawing",
     **stored(
-        "get_opening_drawing", summary="An opening drawn to scale", tag=_TAG, offers=(SVG,), headers=_HEADERS
+        "get_opening_drawing", summary="Draw an opening to scale", tag=_TAG, offers=(SVG,), headers=_HEADERS
     ),
 )
 async def get_opening_drawing(

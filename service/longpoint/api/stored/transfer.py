@@ -55,7 +55,7 @@ _TAG = "In and out"
     request_max_body_size=8 * 1024 * 1024,
     **stored(
         "import_openings",
-        summary="Bring a house's openings in",
+        summary="Import openings",
         tag=_TAG,
         access="write",
         examples=IMPORT,
@@ -72,8 +72,8 @@ async def import_openings(
     existing: Annotated[
         Existing,
         QueryParameter(
-            description="What to do about marks that are there already: refuse them all, update them, or replace the "
-            "schedule's openings by these. If-Match is needed unless they are refused."
+            description="What to do about marks that are there already: refuse them all (when left out), update them, "
+            "or replace the schedule's openings by these. If-Match is needed unless they are refused."
         ),
     ] = "refuse",
     dry_run: Annotated[bool, QueryParameter(description="Only try it: keep nothing.")] = False,
@@ -114,7 +114,7 @@ async def import_openings(
 
 @get(
     "/v1/schedules/{schedule_id:str}/export",
-    **stored("export_schedule", summary="Take a house out", tag=_TAG, headers=ETAG, offers=(*BOTH, CSV)),
+    **stored("export_schedule", summary="Export a schedule", tag=_TAG, headers=ETAG, offers=(*BOTH, CSV)),
 )
 async def export_schedule(
     request: AnyRequest,

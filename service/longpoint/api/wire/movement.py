@@ -14,6 +14,8 @@ from longpoint.lengths import Unit
 
 
 class Scale(StrEnum):
+    """The thermometer's scale: what temperatures are in."""
+
     FAHRENHEIT = "fahrenheit"
     CELSIUS = "celsius"
 

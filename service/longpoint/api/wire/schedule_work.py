@@ -18,7 +18,7 @@ PartKey = Annotated[
         min_length=1,
         max_length=60,
         pattern=r"^[^\x00]*$",
-        description="The part's `key` in the cut list.",
+        description="The part's `key` in the cut list, as `casing_leg/left`.",
         examples=["casing_leg/left"],
     ),
 ]

@@ -13,7 +13,7 @@ from longpoint.api.wire.cut_list import CutListRequest
 from longpoint.geometry.value import Value
 from longpoint.sheets import Paper
 
-PaperAsked = Annotated[Paper, QueryParameter(description="What a sheet is printed on.")]
+PaperAsked = Annotated[Paper, QueryParameter(description="What a sheet is printed on; letter when left out.")]
 # The limits stand in QueryParameter: the framework leaves out those of a Meta beside it.
 TitleAsked = Annotated[
     str,
@@ -24,7 +24,7 @@ TitleAsked = Annotated[
     ),
 ]
 FeetAsked = Annotated[
-    bool, QueryParameter(description="Lengths in drawings in feet and inches, where they are in inches.")
+    bool, QueryParameter(description="Write lengths in drawings that are in inches in feet and inches.")
 ]
 TableAsked = Annotated[
     str,

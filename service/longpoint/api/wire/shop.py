@@ -19,9 +19,27 @@ _PENNY = Literal[0, 2, 3, 4, 5, 6, 7, 8, 9, 10]
 _MOST = {"percent": 1000, "mil": 100, "each": 100, "ft2": 10_000, "min": 1440, "h": 720}
 
 
+_UNITS = {
+    "percent": "%",
+    "mil": " mil",
+    "ft2": " ft2",
+    "min": " min",
+    "h": " h",
+    "in": " in",
+    "penny": " penny",
+}
+
+
+def _says(rate: Rate) -> str:
+    """What a rate is, and how much it is in its unit when it is left out, by which source."""
+    number = str(rate.value) if rate.unit == "in" else f"{float(rate.value):g}"
+    words = f"{rate.says[0].upper()}{rate.says[1:]}"
+    return f"{words}; {number}{_UNITS.get(rate.unit, '')} when left out ({rate.source})."
+
+
 def _rate_type(rate: Rate) -> Any:
     """What a rate may be on the wire: a length is text with its unit, a count whole, the rest numbers."""
-    says = f"{rate.says}; {rate.unit}. {rate.value} unless given ({rate.source})."
+    says = _says(rate)
     if rate.unit == "in":
         return Annotated[LengthText, Meta(description=says)] | None
     if rate.unit == "penny":
