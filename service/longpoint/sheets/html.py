@@ -12,6 +12,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined, Template
 from markupsafe import Markup, escape
 
 from longpoint.sheets.document import Document
+from longpoint.sheets.drawing.lettering import unturned
 from longpoint.sheets.drawing.style import Styling, rules
 from longpoint.sheets.view import View, view
 from longpoint.sheets.wording import Wording
@@ -28,7 +29,7 @@ def html(document: Document, wording: Wording) -> str:
             for group in block["groups"]:
                 group["rows"] = _rows(group["rows"], block["columns"])
             block["total"] = _rows([block["total"]] if block["total"] else [], block["columns"])
-    return _template().render(shown, drawing_rules=Markup(rules(Styling.THEMED)))
+    return unturned(_template().render(shown, drawing_rules=Markup(rules(Styling.THEMED))))
 
 
 def _rows(rows: list[list[str]], columns: list[View]) -> Markup:

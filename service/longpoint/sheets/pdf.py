@@ -20,6 +20,7 @@ import msgspec
 import typst
 
 from longpoint.sheets.document import Document
+from longpoint.sheets.drawing.lettering import unturned
 from longpoint.sheets.drawing.style import Styling, stylesheet
 from longpoint.sheets.view import view
 from longpoint.sheets.wording import Wording
@@ -33,7 +34,7 @@ def pdf(document: Document, wording: Wording) -> bytes:
         if block["kind"] == "pictures":
             for picture in block["pictures"]:
                 picture["svg"] = _styled(picture["svg"], plain)
-    said = msgspec.json.encode(shown).decode()
+    said = unturned(msgspec.json.encode(shown).decode())
     try:
         return _set(said, tagged="ua-1")
     except typst.TypstError:

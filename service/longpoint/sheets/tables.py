@@ -9,7 +9,7 @@ from longpoint.lengths import round_to
 from longpoint.sheets.document import Cell, Length, Money, Number, Table, Tick
 from longpoint.sheets.wording import Wording, number, tape_text
 
-_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+_FORMULA = ("=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠")
 
 
 def csv_text(table: Table, wording: Wording) -> str:

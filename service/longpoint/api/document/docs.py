@@ -3,19 +3,22 @@
 Nothing on a page is fetched from anywhere but this service.
 """
 
+from errno import ENAMETOOLONG
 from functools import lru_cache
 from html import escape
 from pathlib import Path
 from typing import Any
 
 import litestar_offline_docs
-from litestar import Response, get
+from litestar import Request, Response, get
 from litestar.datastructures import CacheControlHeader
+from litestar.exceptions import InternalServerException
 from litestar.params import FromPath
 from litestar.response import Redirect
 from litestar.static_files import create_static_files_router
 
 from longpoint.api.document.openapi import document_bytes
+from longpoint.api.http.errors import on_failure, on_problem
 from longpoint.api.http.problems import NotFound, Problem
 
 ASSETS = "/docs/assets"
@@ -100,11 +103,19 @@ def _fill(name: str, **values: str) -> str:
     return page
 
 
+def _no_such_name(request: Request[Any, Any, Any], error: Exception) -> Response[bytes]:
+    """A name that no file can have, too long or with a NUL in it, is looked for all the same."""
+    if isinstance(error, ValueError) or getattr(error.__cause__, "errno", None) == ENAMETOOLONG:
+        return on_problem(request, NotFound("There is no file of this name."))
+    return on_failure(request, error)
+
+
 assets = create_static_files_router(
     ASSETS,
     [_PAGES / "assets", _LIBRARY],
     name="assets",
     cache_control=CacheControlHeader(public=True, max_age=3600),
+    exception_handlers={ValueError: _no_such_name, InternalServerException: _no_such_name},
 )
 
 PAGES: list[Any] = [show_front, show_document, show_docs, show_problems, show_problem, assets]

@@ -12,11 +12,13 @@ import msgspec
 
 from longpoint.api.http.explain import explain, find_nul
 from longpoint.api.http.faults import Faults
+from longpoint.api.http.msgpack_keys import key_given_twice
 from longpoint.api.http.negotiate import Encoding
 from longpoint.api.http.problems import MalformedBody
 
 T = TypeVar("T")
 _encode = msgspec.json.Encoder().encode
+_pack = msgspec.msgpack.Encoder().encode
 _NAMES: dict[Encoding, str] = {"json": "JSON", "msgpack": "MessagePack"}
 _UNTYPED: dict[Encoding, Callable[[bytes], Any]] = {
     "json": msgspec.json.Decoder().decode,
@@ -50,6 +52,7 @@ class BodyReader(Generic[T]):
                 suspicious = b"\\u0000" in body
             else:
                 value = self._msgpack.decode(body)
+                _refuse_duplicate_packed_keys(body)
                 suspicious = b"\0" in body
         except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError, _DuplicateKeyError) as refusal:
             self._refuse(body, encoding, refusal)
@@ -93,6 +96,14 @@ def _refuse_duplicate_keys(body: bytes) -> None:
     """
     if _encode(_UNTYPED["json"](body)) != body:
         _scan_pairs(body.decode())
+
+
+def _refuse_duplicate_packed_keys(body: bytes) -> None:
+    """The same for MessagePack."""
+    if _pack(_UNTYPED["msgpack"](body)) != body:
+        key = key_given_twice(body)
+        if key is not None:
+            raise _DuplicateKeyError(json.dumps(key))
 
 
 def _refuse_duplicates(pairs: list[tuple[str, Any]]) -> None:

@@ -3,6 +3,7 @@
 import itertools
 import re
 import secrets
+from collections.abc import Iterable
 from time import perf_counter
 from typing import Any, Protocol
 
@@ -55,6 +56,8 @@ class Frame:
             return
         started = perf_counter()
         headers = dict(scope["headers"])
+        if len(headers) != len(scope["headers"]):
+            headers = _joined(scope["headers"])
         given = headers.get(b"x-request-id", b"")
         request_id = given if _SANE_ID.fullmatch(given) else b"%s%08x" % (self._prefix, next(self._count))
         state = scope.setdefault("state", {})
@@ -94,6 +97,17 @@ class Frame:
                 self.log.note(request_id, method, scope["path"], status, seconds)
             if self.meter:
                 self.meter.note(scope.get("route_handler"), status, seconds)
+
+
+def _joined(fields: Iterable[tuple[bytes, bytes]]) -> dict[bytes, bytes]:
+    """Header fields, those on several lines as the one list they are (RFC 9110, section 5.3).
+
+    A field that is no list, a key or a content type, then has a value that is none, and is refused.
+    """
+    found: dict[bytes, bytes] = {}
+    for name, value in fields:
+        found[name] = b"%s, %s" % (found[name], value) if name in found else value
+    return found
 
 
 def _allow_head(field: tuple[bytes, bytes]) -> tuple[bytes, bytes]:

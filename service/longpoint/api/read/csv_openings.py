@@ -20,6 +20,9 @@ from longpoint.api.wire.transfer import ImportIn
 
 _YES = {"yes": True, "true": True, "1": True, "no": False, "false": False, "0": False}
 _LARGEST_CELL = 20_000
+_MOST_COLUMNS = 500
+_FORMULA = re.compile(r"'*[=+\-@\t\r＝＋－＠]")
+"""How a text begins that a spreadsheet would take for a formula, or that was kept from it."""
 
 
 class Places(NamedTuple):
@@ -46,19 +49,24 @@ def read_csv(body: bytes) -> tuple[ImportIn, Places]:
     header = next(rows, None)
     if header is None:
         raise MalformedBody("The file is empty; its first row must name the columns.")
+    if len(header[1]) > _MOST_COLUMNS:
+        raise MalformedBody(f"The first row has {len(header[1])} columns; at most {_MOST_COLUMNS} are read.")
     used = _header(header[1], faults)
-    openings, numbers = [], []
+    openings, numbers, count = [], [], 0
     for number, cells in rows:
         if not any(cell.strip() for cell in cells):
             continue
+        count += 1
+        if count > MOST_OPENINGS:
+            continue  # only counted, to say how many there are
         opening = _opening(number, cells, used, header[1], faults)
         if opening is not None:
             openings.append(opening)
             numbers.append(number)
     if not openings and not faults:
         faults.append(Fault(code="too-few", detail="There is no opening below the columns' names.", row=1))
-    if len(openings) > MOST_OPENINGS:
-        detail = f"At most {MOST_OPENINGS} openings are taken; there are {len(openings)}."
+    if count > MOST_OPENINGS:
+        detail = f"At most {MOST_OPENINGS} openings are taken; there are {count}."
         faults.append(Fault(code="too-many", detail=detail))
     if faults:
         raise InvalidRequest(_summary(faults), faults[:500])
@@ -71,7 +79,10 @@ def read_csv(body: bytes) -> tuple[ImportIn, Places]:
 
 
 def write_csv(openings: Iterable[OpeningIn]) -> str:
-    """The openings as CSV, with the columns any of them needs; importing it gives the same openings."""
+    """The openings as CSV, with the columns any of them needs; importing it gives the same openings.
+
+    A text that a spreadsheet would take for a formula gets an apostrophe before it, which an import takes off.
+    """
     known = list(columns().values())
     rows = [[_cell(column, opening) for column in known] for opening in openings]
     kept = [
@@ -186,7 +197,7 @@ def _read(text: str, column: Column, row: int, name: str, faults: list[Fault]) -
     try:
         match column.kind:
             case "text":
-                return text
+                return text[1:] if text.startswith("'") and _FORMULA.match(text) else text
             case "texts":
                 return [part.strip() for part in text.split(BETWEEN.strip())]
             case "whole":
@@ -230,6 +241,8 @@ def _shown(column: Column, value: Any) -> str:
             return "yes" if value else "no"
         case "json":
             return msgspec.json.encode(value).decode()
+        case "text":
+            return f"'{value}" if _FORMULA.match(value) else str(value)
     return str(value)
 
 

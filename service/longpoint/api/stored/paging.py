@@ -48,8 +48,12 @@ def read_cursor(cursor: str | None) -> str | None:
     return place
 
 
-def read_number_cursor(cursor: str | None) -> int | None:
+def read_number_cursor(cursor: str | None, most: int = 10**15) -> int | None:
     """The same, where pages end at a number.
+
+    Args:
+        cursor: As it was sent.
+        most: The greatest number that the column can be compared with.
 
     Raises:
         InvalidRequest: when it is no cursor of this service.
@@ -57,7 +61,7 @@ def read_number_cursor(cursor: str | None) -> int | None:
     place = read_cursor(cursor)
     if place is None:
         return None
-    if not place.isdigit() or len(place) > 15:
+    if not place.isdigit() or len(place) > 15 or int(place) > most:
         fault = Fault(
             code="wrong-cursor", detail="Send `next` of the page before, as it came.", parameter="cursor"
         )

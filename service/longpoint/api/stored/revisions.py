@@ -40,8 +40,9 @@ from longpoint.schedules import history, houses
 from longpoint.schedules.values import Change, Kind, OpeningIndex
 
 _TAG = "Revisions"
+_MOST_REVISIONS = 2_000_000_000
 RevisionNumber = Annotated[
-    int, PathParameter(ge=1, le=2_000_000_000, description="The number of a revision.")
+    int, PathParameter(ge=1, le=_MOST_REVISIONS, description="The number of a revision.")
 ]
 INPUTS = (Kind.SCHEDULE, Kind.OPENING)
 """What going back brings back: what was said and measured. Pieces stay cut, and the rack holds what it holds."""
@@ -58,7 +59,7 @@ async def list_revisions(
     request: AnyRequest, schedule_id: ScheduleId, limit: Limit = 50, cursor: Cursor = None
 ) -> Reply[Page[RevisionOut]]:
     """Every write to the schedule, the latest first. None is ever changed or taken away."""
-    before = read_number_cursor(cursor)
+    before = read_number_cursor(cursor, _MOST_REVISIONS)
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
         rows = await history.list_revisions(connection, schedule.id, before, limit + 1)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from xml.sax.saxutils import escape
 
-from longpoint.sheets.drawing.lettering import ASCENT, DESCENT, width
+from longpoint.sheets.drawing.lettering import ASCENT, DESCENT, unturned, width
 from longpoint.sheets.drawing.shapes import Convex, Point, box, convex, segment, touches_any, turned_box
 from longpoint.sheets.drawing.style import Styling, stylesheet
 
@@ -148,4 +148,4 @@ def _safe(text: str) -> str:
     """Escaped, and free of the control characters that no XML document may hold."""
     if text.isalnum():
         return text
-    return escape(text.translate(_FORBIDDEN), {'"': "&quot;"})
+    return escape(unturned(text).translate(_FORBIDDEN), {'"': "&quot;"})

@@ -6,11 +6,18 @@ one (DejaVu Sans Mono, Liberation Mono, Menlo, Courier, Consolas) advances 0.55 
 
 from __future__ import annotations
 
+import re
 import unicodedata
 
 FAMILY = "'DejaVu Sans Mono', Menlo, 'Liberation Mono', Consolas, monospace"
 ADVANCE = 0.61
 ASCENT, DESCENT = 0.95, 0.27
+_TURNING = re.compile("[\u202a-\u202e\u2066-\u2069]")
+
+
+def unturned(text: str) -> str:
+    """The text without the characters that turn what follows around: 43 1/2 must not read 2/1 34."""
+    return text if text.isascii() else _TURNING.sub("", text)
 
 
 def width(text: str, size: float) -> float:
