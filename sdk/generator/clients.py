@@ -19,8 +19,8 @@ _WHEN = {
     "precondition-failed": "It was changed since it was read. The VersionConflict holds `mine` and `current`.",
 }
 """When a problem is raised, where its title says rather what to do, or the SDK adds to it."""
-_ONLY = {"schedule-not-archived": "delete_schedule"}
-"""Kinds that share their status with another, and the one operation that answers so."""
+_ARCHIVED_TOO = ("archive_schedule", "unarchive_schedule", "delete_schedule")
+"""Operations that an archived schedule bears."""
 
 
 def clients(document: Document, *, asynchronous: bool) -> dict[str, str]:
@@ -135,6 +135,7 @@ def _raises(document: Document, operation: Operation) -> str:
         for slug in operation.problems
         if slug in titles
         and slug not in document.common_problems
-        and _ONLY.get(slug, operation.id) == operation.id
+        and (slug != "schedule-archived" or operation.id not in _ARCHIVED_TOO)
+        and (slug != "schedule-not-archived" or operation.id == "delete_schedule")
     ]
     return "\n".join(["Raises:", *lines]) if lines else ""

@@ -16,8 +16,8 @@ Schema = dict[str, Any]
 JSON = "application/json"
 EVENT_STREAM = "text/event-stream"
 _SAME_AS_JSON = ("application/msgpack", "application/vnd.msgpack")
-_KEPT_TO_THE_TYPE = 6
-"""A description that this many fields share says what their type is, not what they are."""
+_KEPT_TO_THE_TYPE = 12
+"""A description that this many texts share says what their type is, not what they are."""
 
 
 @dataclass(frozen=True)
@@ -127,9 +127,11 @@ def load(path: Path) -> Document:
             raise ValueError(f"the schema {name} needs a name of its own")
     _place(document)
     descriptions = Counter(
-        description_of(inner)
+        said["description"]
         for schema in document.schemas.values()
         for inner in schema.get("properties", {}).values()
+        for said in (inner, *inner.get("anyOf", []))
+        if "description" in said and said.get("type") == "string"
     )
     document.commonplace = {text for text, count in descriptions.items() if count >= _KEPT_TO_THE_TYPE}
     return document

@@ -116,9 +116,9 @@ def _struct(document: Document, name: str) -> str:
     base = "Request" if asked else "Result"
     bases = ["Measured", base] if properties.keys() >= _MEASURED else [base]
     described = [
-        f"{field}: {one_line(description_of(properties[field]))}"
+        f"{field}: {one_line(says)}"
         for field in (*required, *optional)
-        if _says_something(document, properties[field])
+        if (says := _own_words(document, properties[field]))
     ]
     says = schema.get("description") or f"{name}."
     lines = [f"class {name}({', '.join(bases)}, frozen=True, kw_only=True):"]
@@ -163,9 +163,12 @@ def _sent_as(document: Document, name: str) -> str | None:
     return None
 
 
-def _says_something(document: Document, schema: Schema) -> bool:
+def _own_words(document: Document, schema: Schema) -> str:
+    """What is said of a field itself, without what is said of all of its type."""
     said = description_of(schema)
-    return bool(said) and said not in document.commonplace
+    for text in document.commonplace:
+        said = said.removesuffix(text).strip()
+    return said
 
 
 def annotation(document: Document, schema: Schema, *, open: bool) -> str:

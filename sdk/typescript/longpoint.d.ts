@@ -22,8 +22,11 @@ export interface AmountsOut {
   stock: string;
   waste: string;
   kept_offcut: string;
+  /** Materials beside the sticks. */
   consumable: string;
+  /** Hands-on hours at the wages given. */
   labour: string;
+  /** All of them. */
   total: string;
 }
 
@@ -49,6 +52,7 @@ export interface ApronRequest {
   ends?: ApronEnds;
   profile?: string;
   rounding?: RoundingIn;
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
   width?: LengthText;
 }
@@ -79,9 +83,13 @@ export type BoxCorners = "butted" | "mitred";
 /** A line for the yard. */
 export interface BuyLineOut {
   profile: string;
+  /** Of each stick. */
   length: LengthOut;
+  /** How many of them. */
   quantity: number;
+  /** Of one. */
   price: string;
+  /** Of them all. */
   cost: string;
 }
 
@@ -108,6 +116,7 @@ export interface CasingRequest {
   profile?: string;
   right_height?: LengthText | null;
   rounding?: RoundingIn;
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
@@ -155,6 +164,7 @@ export interface CompoundOut {
 export interface ConditionsIn {
   species: Species;
   installed: AirIn;
+  /** Each set of conditions they will live through. */
   seasons: AirIn[];
   grain?: Grain;
   scale?: Scale;
@@ -180,9 +190,11 @@ export interface CornerOut {
 /** Every corner, the base's right-hand one first, and the casing cut to them. `square` says that no joint would open by more than `square_gap` were all corners taken as square. `computed_by` is the diagonal or angle that decided the shape. `suspects` are told where readings disagree, the likeliest wrong one first: one reading too many shows that something is wrong, not for certain which. */
 export interface CornersOut {
   corners: CornerOut[];
+  /** The casing. */
   pieces: PartOut[];
   square: boolean;
   computed_by: string | null;
+  /** Readings that the shape did not need, against it. */
   checks: TapeCheckOut[];
   suspects: SuspectOut[];
 }
@@ -199,6 +211,7 @@ export interface CornersRequest {
   rounding?: RoundingIn;
   spring_degrees?: number | null;
   square_gap?: LengthText;
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
@@ -214,9 +227,13 @@ export interface CostLineOut {
 export interface CostOut {
   currency: string;
   total: AmountsOut;
+  /** By what it is spent on. */
   lines: CostLineOut[];
+  /** By opening. */
   openings: OpeningCostOut[];
+  /** By room. */
   rooms: RoomCostOut[];
+  /** What had no price and so is not in the sum. */
   unpriced: UnpricedOut[];
 }
 
@@ -226,17 +243,27 @@ export type CutKind = "bevel" | "compound" | "mitre" | "square";
 /** A cut list: every opening's parts, the sticks they come from, what to buy and what is left over. `cost` is the sticks'. The sections that `include` did not name are null. */
 export interface CutListOut {
   openings: OpeningOut[];
+  /** The sticks of each profile and what is cut from each. */
   plans: ProfilePlanOut[];
+  /** What to buy, a line for each profile and length. */
   buy: BuyLineOut[];
   cost: string;
   currency: string;
+  /** Whether no plan of any profile can be cheaper. */
   proven: boolean;
+  /** What goes back on the rack. */
   offcuts: OffcutOut[];
+  /** What was assumed or left out. */
   notes: string[];
+  /** What to know before starting. */
   cautions: CautionOut[];
+  /** The money by line, by opening and by room. */
   cost_sheet: CostOut | null;
+  /** Hands-on time, and drying waits. */
   hours: HoursOut | null;
+  /** What to buy beside the sticks. */
   materials: MaterialsOut | null;
+  /** The cuts in the order to make them. */
   saw_order: SawOrderOut | null;
 }
 
@@ -247,16 +274,19 @@ export interface CutListRequest {
   /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
   end_trim?: LengthText;
+  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
   groups?: GroupIn[];
   include?: Section[];
   keep_length?: LengthText;
   kerf?: LengthText;
+  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
   movement?: ConditionsIn | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
   rounding?: RoundingIn;
   shop?: ShopIn | null;
   stock?: StockIn[];
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
@@ -310,6 +340,7 @@ export interface EndOut {
   bevel_degrees: number;
   tilt: Hand | (string & {}) | null;
   long_edge: string | null;
+  /** What is sawn out of a stool's back corner at this end; null for none. */
   notch: NotchOut | null;
 }
 
@@ -358,10 +389,15 @@ export interface FigureOut {
 
 /** Something found. It has changed no size: an answer that is taken up is sent back in its field. */
 export interface FindingOut {
+  /** A stable name for the kind of finding. */
   code: string;
+  /** Where: left, right, head, sill, base, above or below; empty for a group's. */
   side: string;
+  /** What was found, in words. */
   detail: string;
+  /** How much it is. */
   amount: LengthOut;
+  /** What can be done about it, the least work first. */
   offers: OfferOut[];
 }
 
@@ -383,6 +419,7 @@ export interface GroupChange {
 /** Openings trimmed together, left to right by their marks; or one of joined units, its `gaps` an empty list, whose stool is too long for a stick. `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's left jamb face, or over the middles of the gaps. */
 export interface GroupIn {
   mark: string;
+  /** Their marks, left to right. */
   openings: string[];
   gaps?: LengthText[] | null;
   heads?: LengthText[] | null;
@@ -420,21 +457,27 @@ export interface HornsIn {
 /** Hands-on hours by task, and drying waits, which are nobody's work, apart from them. */
 export interface HoursOut {
   hands_on_hours: number;
+  /** Minutes by task. */
   tasks: LabourOut[];
   wait_hours: number;
   waits: WaitOut[];
+  /** Every rate that was used. */
   rates: RateOut[];
 }
 
 /** What is said of a house as a whole. */
 export interface HouseIn {
+  /** What the house is called. A name on one line, not starting with a space. */
   name: string;
   /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
+  /** What is squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
   /** Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed. */
   groups?: GroupIn[];
+  /** An offcut this long or longer goes on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
+  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: cut lists then tell how far mitres open. */
   movement?: ConditionsIn | null;
@@ -442,7 +485,7 @@ export interface HouseIn {
   rounding?: RoundingIn;
   /** How the shop works: its rates, wages, packages and saw. */
   shop?: ShopIn | null;
-  /** Free text; may have several lines. */
+  /** Anything about the site. Free text; may have several lines. */
   site_note?: string;
   /** What the yard sells. */
   stock?: StockForSaleIn[];
@@ -492,11 +535,17 @@ export interface LabelGridIn {
   across: number;
   /** Labels under one another. */
   down: number;
+  /** Of one label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
+  /** Of one label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   height: LengthText;
+  /** From the sheet's left edge to the first label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left: LengthText;
+  /** From the sheet's top edge to the first label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   top: LengthText;
+  /** Between labels side by side. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   gap_across?: LengthText;
+  /** Between labels under one another. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   gap_down?: LengthText;
 }
 
@@ -509,10 +558,12 @@ export interface LabelsRequest {
   end_trim?: LengthText;
   /** Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on A4. */
   grid?: LabelGridIn | null;
+  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
   groups?: GroupIn[];
   include?: Section[];
   keep_length?: LengthText;
   kerf?: LengthText;
+  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
   movement?: ConditionsIn | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
@@ -521,6 +572,7 @@ export interface LabelsRequest {
   /** Places on the first sheet that are used up. */
   skip?: number;
   stock?: StockIn[];
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
@@ -532,6 +584,7 @@ export interface LabourOut {
   minutes: number;
   rule: string;
   rates: string[];
+  /** Minutes of each opening. */
   by_opening: ShareOut[];
 }
 
@@ -591,6 +644,7 @@ export interface Made {
 
 /** A layout mark: `at` from the part's left end as it lies on the saw. */
 export interface MarkOut {
+  /** What it marks. */
   name: string;
   at: LengthOut;
 }
@@ -631,6 +685,7 @@ export interface MaterialsRequest {
   groups?: GroupIn[];
   rounding?: RoundingIn;
   shop?: ShopIn | null;
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
@@ -639,10 +694,13 @@ export type Mode = "down" | "nearest" | "up";
 
 /** How the piece moves. Coefficients are averages of clear wood: one board may move half as much again. `coefficient` is the change per unit of width and per percent of moisture content. */
 export interface MovementOut {
+  /** When the joint was made, in percent. */
   installed_moisture_content: number;
   coefficient: number;
   seasons: SeasonOut[];
+  /** The widest of all seasons. */
   widest_gap: string;
+  /** Where formulas and coefficients come from. */
   source: string;
   notes: string[];
 }
@@ -651,11 +709,13 @@ export interface MovementOut {
 export interface MovementRequest {
   species: Species;
   installed: AirIn;
+  /** Each set of conditions they will live through. */
   seasons: AirIn[];
   width: LengthText;
   grain?: Grain;
   mitre_degrees?: number;
   scale?: Scale;
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
@@ -674,13 +734,15 @@ export interface OffPlaneIn {
 
 /** A length of stock on the rack. */
 export interface OffcutIn {
+  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
   profile: string;
+  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
   /** Stretches no piece may touch. */
   defects?: DefectIn[];
-  /** Free text; may have several lines. */
+  /** Where it came from, or stands. Free text; may have several lines. */
   note?: string;
-  /** An amount of money as decimal text, at most two places. */
+  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
   price?: string;
 }
 
@@ -721,11 +783,14 @@ export interface OfferOut {
 
 /** The joint of an opening that stands open the widest in one set of conditions: the `part` on one side of it, empty where none is mitred; `gap` at its open end, the short or the long point. */
 export interface OpenJointOut {
+  /** The conditions, as they were named. */
   name: string;
+  /** What the wood comes to in them, in percent. */
   moisture_content: number;
   part: string;
   gap: string;
   opens_at: string;
+  /** Whether the moisture contents lie where the coefficients hold. */
   within_table: boolean;
 }
 
@@ -753,19 +818,30 @@ export interface OpeningCostOut {
 
 /** One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike. */
 export interface OpeningIn {
+  /** What it is called in the house; part of each piece's name. A name on one line, not starting with a space. */
   mark: string;
   readings: ReadingsIn;
   trim: string;
   count?: number;
+  /** What the trim stands on. */
   foot_style?: Foot;
+  /** Its own, where they are not the trim's. */
   horns?: HornsIn;
+  /** Its own, where they are not the trim's. */
   reveals?: RevealsIn;
+  /** Where it is; money is told by room, too. */
   room?: string;
+  /** What is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
+  /** The joint gap below which an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
+  /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
   wall_answer?: WallAnswer;
+  /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits?: WallLimitsIn;
+  /** Its own, where pieces are ripped. */
   widths?: WidthsIn;
+  /** Leaves the trim's apron out. */
   without_apron?: boolean;
 }
 
@@ -773,9 +849,12 @@ export interface OpeningIn {
 export interface OpeningOut {
   mark: string;
   room: string;
+  /** How many are alike; each part's `quantity` is of them all together. */
   count: number;
+  /** Every piece of its trim. */
   parts: PartOut[];
   square_gap: string;
+  /** What was assumed. */
   notes: string[];
   findings: FindingOut[];
   movement: OpenJointOut[] | null;
@@ -783,20 +862,31 @@ export interface OpeningOut {
 
 /** One opening with its trim; answered with all of its parts. With `movement`, the answer also says how far its mitres will open as the wood moves. */
 export interface OpeningRequest {
+  /** What it is called in the house; part of each piece's name. A name on one line, not starting with a space. */
   mark: string;
   readings: ReadingsIn;
   trim: TrimIn;
+  /** What the trim stands on. */
   foot_style?: Foot;
+  /** Its own, where they are not the trim's. */
   horns?: HornsIn;
   movement?: ConditionsIn | null;
+  /** Its own, where they are not the trim's. */
   reveals?: RevealsIn;
   rounding?: RoundingIn;
+  /** What is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
+  /** The joint gap below which an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
+  /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
   wall_answer?: WallAnswer;
+  /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits?: WallLimitsIn;
+  /** Its own, where pieces are ripped. */
   widths?: WidthsIn;
+  /** Leaves the trim's apron out. */
   without_apron?: boolean;
 }
 
@@ -880,11 +970,16 @@ export type PartKind = "apron" | "apron_return" | "back_band" | "cap" | "cap_ret
 
 /** One piece of trim. `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of a stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of this part can open or bind because `overall` was rounded, were all of the residual to fall on one joint. */
 export interface PartOut {
+  /** Its name in its opening, as `casing_leg/left`: what `part` and `piece` are elsewhere. */
   key: string;
   kind: PartKind | (string & {});
+  /** Its opening's mark. */
   opening: string;
+  /** Where it goes at the opening: left, right, head and so on. */
   side: string;
+  /** The stock it is cut from. */
   profile: string;
+  /** How many there are, alike openings' taken together. */
   quantity: number;
   short_point: LengthOut;
   long_point: LengthOut;
@@ -892,12 +987,17 @@ export interface PartOut {
   width: LengthOut;
   thickness: LengthOut;
   rip_width: LengthOut | null;
+  /** Rip widths at its two ends, where they differ; else null. */
   taper: TaperOut | null;
   cutouts: CutoutOut[];
+  /** Its left and its right end as it lies on the saw. */
   ends: [EndOut];
+  /** What to mark along it before it is cut or fitted. */
   marks: MarkOut[];
   joint_error: string;
+  /** How each of its figures was computed. */
   how: StepOut[];
+  /** What was assumed of it. */
   notes: string[];
 }
 
@@ -909,14 +1009,15 @@ export interface PartsOut {
 
 /** What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled. */
 export interface PieceIn {
+  /** The opening's mark or id. A name on one line, not starting with a space. */
   opening: string;
-  /** The part's `key` in the cut list, as `casing_leg/left`. */
+  /** Which part of it. The part's `key` in the cut list, as `casing_leg/left`. */
   part: string;
   /** What was done. */
   state: Done;
   /** Which of several alike, counted from 1. */
   instance?: number;
-  /** Free text; may have several lines. */
+  /** Anything worth knowing. Free text; may have several lines. */
   note?: string;
   /** The id of the piece it was cut again from, where it was. */
   recut_from?: string | null;
@@ -968,8 +1069,11 @@ export interface Place {
 
 /** A piece's place on a stick: `start` from the stick's left end to the piece's left-most point. `turned` lies turned over; `reversed` lies end for end; `shares_cut` shares its left cut with the piece before. */
 export interface PlacedOut {
+  /** The mark of the piece's opening. */
   opening: string;
+  /** The part's `key` there. */
   part: string;
+  /** Which of several alike, counted from 1. */
   instance: number;
   start: LengthOut;
   length: LengthOut;
@@ -1016,9 +1120,12 @@ export interface ProfilePlanOut {
   sticks: StickOut[];
   cost: string;
   bound: string;
+  /** How far `cost` may be from the cheapest, as a share of it; 0 is proven. */
   gap: number;
   proven: boolean;
+  /** What found it: first_fit, columns or branching. */
   method: string;
+  /** How long the search took. */
   seconds: number;
   split_openings: string[];
 }
@@ -1120,7 +1227,9 @@ export interface ReadingsIn {
 /** A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost. */
 export interface RemnantIn {
   length: LengthText;
+  /** How many there are just so. */
   count?: number;
+  /** Stretches no piece may touch, on each of them. */
   defects?: DefectIn[];
   /** An amount of money as decimal text, at most two places. */
   price?: string;
@@ -1144,6 +1253,7 @@ export interface RevealsIn {
 export interface RevisionDetail {
   /** Counts from 1; the latest is the schedule as it stands. */
   number: number;
+  /** RFC 3339, in UTC. */
   at: string;
   /** The name of the key that wrote. */
   who: string;
@@ -1163,6 +1273,7 @@ export interface RevisionDetail {
 export interface RevisionOut {
   /** Counts from 1; the latest is the schedule as it stands. */
   number: number;
+  /** RFC 3339, in UTC. */
   at: string;
   /** The name of the key that wrote. */
   who: string;
@@ -1231,13 +1342,17 @@ export interface ScheduleCutListOut {
 
 /** A house's schedule, with its openings and its rack where they are known already; an export looks the same. */
 export interface ScheduleIn {
+  /** What the house is called. A name on one line, not starting with a space. */
   name: string;
   /** ISO 4217 code; only repeated in the answer. */
   currency?: string;
+  /** What is squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
   /** Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed. */
   groups?: GroupIn[];
+  /** An offcut this long or longer goes on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
+  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: cut lists then tell how far mitres open. */
   movement?: ConditionsIn | null;
@@ -1249,7 +1364,7 @@ export interface ScheduleIn {
   rounding?: RoundingIn;
   /** How the shop works: its rates, wages, packages and saw. */
   shop?: ShopIn | null;
-  /** Free text; may have several lines. */
+  /** Anything about the site. Free text; may have several lines. */
   site_note?: string;
   /** What the yard sells. */
   stock?: StockForSaleIn[];
@@ -1267,7 +1382,9 @@ export interface ScheduleLine {
   revision: number;
   /** How many openings it has; alike ones under one mark are one. */
   opening_count: number;
+  /** RFC 3339, in UTC. */
   created_at: string;
+  /** RFC 3339, in UTC. */
   updated_at: string;
   /** When it was archived; null when it is not. */
   archived_at: string | null;
@@ -1280,7 +1397,9 @@ export interface ScheduleOut {
   revision: number;
   /** How many openings it has; alike ones under one mark are one. */
   opening_count: number;
+  /** RFC 3339, in UTC. */
   created_at: string;
+  /** RFC 3339, in UTC. */
   updated_at: string;
   /** When it was archived; null when it is not. */
   archived_at: string | null;
@@ -1292,12 +1411,16 @@ export interface ScheduleOut {
 
 /** The piece in one set of conditions. `change` is of its width, negative where it shrank; `gap` is the mitre's opening at its open end, `opens_at` the short or the long point, empty where nothing moved. */
 export interface SeasonOut {
+  /** The conditions, as they were named. */
   name: string;
+  /** What the wood comes to in them, in percent. */
   moisture_content: number;
   change: string;
+  /** By how much the joint opens. */
   opens_degrees: number;
   gap: string;
   opens_at: string;
+  /** Whether the moisture contents lie where the coefficients hold. */
   within_table: boolean;
 }
 
@@ -1371,8 +1494,11 @@ export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "
 
 /** How a figure was computed: the rule in words and the readings it used, exact. */
 export interface StepOut {
+  /** What it is of, as `length`. */
   figure: string;
+  /** The rule in words. */
   rule: string;
+  /** Each reading or choice by its name, exact. */
   inputs: Record<string, string>;
 }
 
@@ -1381,16 +1507,21 @@ export interface StickIn {
   length: LengthText;
   /** An amount of money as decimal text, at most two places. */
   price: string;
+  /** How many the yard has; as many as are needed when left out. */
   available?: number | null;
+  /** Stretches no piece may touch, on each of them. */
   defects?: DefectIn[];
 }
 
 /** One stick as it is cut. `offcut` is what remains; `kept` says whether it goes back on the rack. */
 export interface StickOut {
+  /** Its number in the plan, counted from 1. */
   number: number;
   length: LengthOut;
+  /** Whether it is a remnant on hand and not one to buy. */
   remnant: boolean;
   price: string;
+  /** From its left end to its right. */
   pieces: PlacedOut[];
   offcut: LengthOut;
   kept: boolean;
@@ -1398,6 +1529,7 @@ export interface StickOut {
 
 /** Sticks of the schedule's cut list that were cut just as it has them. */
 export interface SticksIn {
+  /** Whose sticks. A name on one line, not starting with a space. */
   profile: string;
   /** Their numbers in the cut list. */
   sticks: number[];
@@ -1405,6 +1537,7 @@ export interface SticksIn {
 
 /** One profile's sticks at the yard. `turnable` stock is flat and square-edged, so mitred ends may share a cut. */
 export interface StockForSaleIn {
+  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
   profile: string;
   /** The lengths to be had. */
   sticks: StickIn[];
@@ -1414,9 +1547,12 @@ export interface StockForSaleIn {
 
 /** One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut. `one_stick_each` asks that each opening's pieces come side by side from one stick, so that their grain and colour agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
 export interface StockIn {
+  /** Its name, as the trim's pieces name theirs. A name on one line, not starting with a space. */
   profile: string;
+  /** The lengths the yard sells. */
   sticks: StickIn[];
   one_stick_each?: boolean;
+  /** What is on hand already. */
   remnants?: RemnantIn[];
   turnable?: boolean;
 }
@@ -1452,6 +1588,7 @@ export interface StoolRequest {
   rounding?: RoundingIn;
   sash_clearance?: LengthText;
   thickness?: LengthText;
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
@@ -1546,8 +1683,10 @@ export interface WagesIn {
 
 /** A drying wait, the whole job's together. */
 export interface WaitOut {
+  /** What has to dry. */
   after: string;
   hours: number;
+  /** The rate it is taken from. */
   rate: string;
 }
 

@@ -247,3 +247,7 @@ def test_a_shops_own_rates_come_back_as_they_were_sent(client: Client) -> None:
     shop = client.get_schedule(kept.value.id).value.house.shop
     assert shop is not None
     assert shop.rates == rates
+
+
+def test_a_list_says_what_it_lists(client: Client) -> None:
+    assert repr(client.list_schedules()) == "<Pages of list_schedules>"

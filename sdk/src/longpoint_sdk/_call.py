@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from functools import lru_cache
 from http import HTTPStatus
+from pathlib import PurePath
 from typing import Any, Generic, Literal, TypeVar, cast
 from urllib.parse import quote
 
@@ -141,7 +142,16 @@ def _decoder(type_: Any) -> msgspec.json.Decoder[Any]:
 def _encode_other(value: Any) -> Any:
     if isinstance(value, Length):
         return str(value)
-    raise TypeError(f"{type(value).__name__} cannot be sent; a length is text or a Length.")
+    kind = type(value).__name__
+    if isinstance(value, Versioned):
+        raise TypeError(f"A {kind} cannot be sent as it is: send its `value`, or `value.changed(...)`.")
+    if isinstance(value, PurePath):
+        raise TypeError(
+            f"A path cannot be sent: send what is in the file, as Path({str(value)!r}).read_text()."
+        )
+    raise TypeError(
+        f"{kind} cannot be sent: give a struct of `types`, a mapping or text; a length is text or a Length."
+    )
 
 
 encode = msgspec.json.Encoder(enc_hook=_encode_other).encode

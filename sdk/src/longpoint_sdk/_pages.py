@@ -32,6 +32,9 @@ class Pages(Generic[T]):
         self._client = client
         self._first = first
 
+    def __repr__(self) -> str:
+        return f"<{type(self).__name__} of {self._first.operation}>"
+
     def __iter__(self) -> Iterator[T]:
         for page in self.pages():
             yield from page.items
@@ -57,6 +60,9 @@ class AsyncPages(Generic[T]):
     def __init__(self, client: BaseAsyncClient, first: Call[Page[T]]) -> None:
         self._client = client
         self._first = first
+
+    def __repr__(self) -> str:
+        return f"<{type(self).__name__} of {self._first.operation}>"
 
     async def __aiter__(self) -> AsyncIterator[T]:
         async for page in self.pages():

@@ -80,7 +80,6 @@ class Schedules(BaseAsyncClient):
                 left as it is.
 
         Raises:
-            ScheduleArchived: The schedule is archived.
             ScheduleNotArchived: The schedule is not archived.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
@@ -170,7 +169,6 @@ class Schedules(BaseAsyncClient):
             A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
 
         Raises:
-            ScheduleArchived: The schedule is archived.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             PreconditionRequired: No version was named to change: give `if_match`.
@@ -203,7 +201,6 @@ class Schedules(BaseAsyncClient):
             A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
 
         Raises:
-            ScheduleArchived: The schedule is archived.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             PreconditionRequired: No version was named to change: give `if_match`.

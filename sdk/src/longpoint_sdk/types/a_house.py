@@ -23,7 +23,11 @@ class MaterialsAnswer(Result, frozen=True, kw_only=True):
 
 
 class MaterialsRequest(Request, frozen=True, kw_only=True):
-    """Openings, the trim specs they name, the groups that some of them form, and how the shop works."""
+    """Openings, the trim specs they name, the groups that some of them form, and how the shop works.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+    """
 
     openings: list[OpeningIn]
     trim_specs: dict[str, TrimIn]

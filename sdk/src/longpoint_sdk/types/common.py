@@ -175,6 +175,11 @@ class AirIn(Request, frozen=True, kw_only=True):
 class AmountsOut(Result, frozen=True, kw_only=True):
     """Amounts by category. `stock` is what is in pieces, `waste` kerfs, trims and short offcuts, `kept_offcut`
     what goes back on the rack.
+
+    Attributes:
+        consumable: Materials beside the sticks.
+        labour: Hands-on hours at the wages given.
+        total: All of them.
     """
 
     stock: Decimal
@@ -241,7 +246,14 @@ class LengthOut(Measured, Result, frozen=True, kw_only=True):
 
 
 class BuyLineOut(Result, frozen=True, kw_only=True):
-    """A line for the yard."""
+    """A line for the yard.
+
+    Attributes:
+        length: Of each stick.
+        quantity: How many of them.
+        price: Of one.
+        cost: Of them all.
+    """
 
     profile: str
     length: LengthOut
@@ -286,6 +298,9 @@ class ClearancesIn(Request, frozen=True, kw_only=True):
 class ConditionsIn(Request, frozen=True, kw_only=True):
     """The wood, the conditions its joints are made in, and those they will live through. `scale` is the
     thermometer's.
+
+    Attributes:
+        seasons: Each set of conditions they will live through.
     """
 
     species: Species
@@ -338,7 +353,14 @@ class UnpricedOut(Result, frozen=True, kw_only=True):
 
 
 class CostOut(Result, frozen=True, kw_only=True):
-    """The same money by line, by opening and by room: each view adds up to the same cent."""
+    """The same money by line, by opening and by room: each view adds up to the same cent.
+
+    Attributes:
+        lines: By what it is spent on.
+        openings: By opening.
+        rooms: By room.
+        unpriced: What had no price and so is not in the sum.
+    """
 
     currency: str
     total: AmountsOut
@@ -356,7 +378,11 @@ class ShareOut(Result, frozen=True, kw_only=True):
 
 
 class LabourOut(Result, frozen=True, kw_only=True):
-    """Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named."""
+    """Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named.
+
+    Attributes:
+        by_opening: Minutes of each opening.
+    """
 
     task: Task | str
     quantity: float
@@ -378,7 +404,12 @@ class RateOut(Result, frozen=True, kw_only=True):
 
 
 class WaitOut(Result, frozen=True, kw_only=True):
-    """A drying wait, the whole job's together."""
+    """A drying wait, the whole job's together.
+
+    Attributes:
+        after: What has to dry.
+        rate: The rate it is taken from.
+    """
 
     after: str
     hours: float
@@ -386,7 +417,12 @@ class WaitOut(Result, frozen=True, kw_only=True):
 
 
 class HoursOut(Result, frozen=True, kw_only=True):
-    """Hands-on hours by task, and drying waits, which are nobody's work, apart from them."""
+    """Hands-on hours by task, and drying waits, which are nobody's work, apart from them.
+
+    Attributes:
+        tasks: Minutes by task.
+        rates: Every rate that was used.
+    """
 
     hands_on_hours: float
     tasks: list[LabourOut]
@@ -458,7 +494,15 @@ class OfferOut(Result, frozen=True, kw_only=True):
 
 
 class FindingOut(Result, frozen=True, kw_only=True):
-    """Something found. It has changed no size: an answer that is taken up is sent back in its field."""
+    """Something found. It has changed no size: an answer that is taken up is sent back in its field.
+
+    Attributes:
+        code: A stable name for the kind of finding.
+        side: Where: left, right, head, sill, base, above or below; empty for a group's.
+        detail: What was found, in words.
+        amount: How much it is.
+        offers: What can be done about it, the least work first.
+    """
 
     code: str
     side: str
@@ -470,6 +514,11 @@ class FindingOut(Result, frozen=True, kw_only=True):
 class OpenJointOut(Result, frozen=True, kw_only=True):
     """The joint of an opening that stands open the widest in one set of conditions: the `part` on one side of
     it, empty where none is mitred; `gap` at its open end, the short or the long point.
+
+    Attributes:
+        name: The conditions, as they were named.
+        moisture_content: What the wood comes to in them, in percent.
+        within_table: Whether the moisture contents lie where the coefficients hold.
     """
 
     name: str
@@ -507,6 +556,9 @@ class EndOut(Result, frozen=True, kw_only=True):
     `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies.
     `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt
     from upright towards `tilt`. `long_edge` is the edge or face that keeps the long point.
+
+    Attributes:
+        notch: What is sawn out of a stool's back corner at this end; null for none.
     """
 
     at: str
@@ -521,14 +573,24 @@ class EndOut(Result, frozen=True, kw_only=True):
 
 
 class MarkOut(Result, frozen=True, kw_only=True):
-    """A layout mark: `at` from the part's left end as it lies on the saw."""
+    """A layout mark: `at` from the part's left end as it lies on the saw.
+
+    Attributes:
+        name: What it marks.
+    """
 
     name: str
     at: LengthOut
 
 
 class StepOut(Result, frozen=True, kw_only=True):
-    """How a figure was computed: the rule in words and the readings it used, exact."""
+    """How a figure was computed: the rule in words and the readings it used, exact.
+
+    Attributes:
+        figure: What it is of, as `length`.
+        rule: The rule in words.
+        inputs: Each reading or choice by its name, exact.
+    """
 
     figure: str
     rule: str
@@ -548,6 +610,18 @@ class PartOut(Result, frozen=True, kw_only=True):
     `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of
     a stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of
     this part can open or bind because `overall` was rounded, were all of the residual to fall on one joint.
+
+    Attributes:
+        key: Its name in its opening, as `casing_leg/left`: what `part` and `piece` are elsewhere.
+        opening: Its opening's mark.
+        side: Where it goes at the opening: left, right, head and so on.
+        profile: The stock it is cut from.
+        quantity: How many there are, alike openings' taken together.
+        taper: Rip widths at its two ends, where they differ; else null.
+        ends: Its left and its right end as it lies on the saw.
+        marks: What to mark along it before it is cut or fitted.
+        how: How each of its figures was computed.
+        notes: What was assumed of it.
     """
 
     key: str
@@ -577,6 +651,11 @@ class OpeningOut(Result, frozen=True, kw_only=True):
     `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their
     own angles were cut. `findings` are what is in the way, out of plane or out of level, and none of them has
     changed a size. `movement` is the widest mitre season by season, null where no conditions were given.
+
+    Attributes:
+        count: How many are alike; each part's `quantity` is of them all together.
+        parts: Every piece of its trim.
+        notes: What was assumed.
     """
 
     mark: str
@@ -594,6 +673,11 @@ class PlacedOut(Result, frozen=True, kw_only=True):
 
     `turned` lies turned over; `reversed` lies end for end; `shares_cut` shares its left cut with the piece
     before.
+
+    Attributes:
+        opening: The mark of the piece's opening.
+        part: The part's `key` there.
+        instance: Which of several alike, counted from 1.
     """
 
     opening: str
@@ -607,7 +691,13 @@ class PlacedOut(Result, frozen=True, kw_only=True):
 
 
 class StickOut(Result, frozen=True, kw_only=True):
-    """One stick as it is cut. `offcut` is what remains; `kept` says whether it goes back on the rack."""
+    """One stick as it is cut. `offcut` is what remains; `kept` says whether it goes back on the rack.
+
+    Attributes:
+        number: Its number in the plan, counted from 1.
+        remnant: Whether it is a remnant on hand and not one to buy.
+        pieces: From its left end to its right.
+    """
 
     number: int
     length: LengthOut
@@ -622,6 +712,11 @@ class ProfilePlanOut(Result, frozen=True, kw_only=True):
     """One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one.
 
     `split_openings` are those that were to come from one stick each and that no stick can hold.
+
+    Attributes:
+        gap: How far `cost` may be from the cheapest, as a share of it; 0 is proven.
+        method: What found it: first_fit, columns or branching.
+        seconds: How long the search took.
     """
 
     profile: str
@@ -718,6 +813,18 @@ class CutListOut(Result, frozen=True, kw_only=True):
     """A cut list: every opening's parts, the sticks they come from, what to buy and what is left over.
 
     `cost` is the sticks'. The sections that `include` did not name are null.
+
+    Attributes:
+        plans: The sticks of each profile and what is cut from each.
+        buy: What to buy, a line for each profile and length.
+        proven: Whether no plan of any profile can be cheaper.
+        offcuts: What goes back on the rack.
+        notes: What was assumed or left out.
+        cautions: What to know before starting.
+        cost_sheet: The money by line, by opening and by room.
+        hours: Hands-on time, and drying waits.
+        materials: What to buy beside the sticks.
+        saw_order: The cuts in the order to make them.
     """
 
     openings: list[OpeningOut]
@@ -743,6 +850,9 @@ class GroupIn(Request, frozen=True, kw_only=True):
     line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and
     apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's
     left jamb face, or over the middles of the gaps.
+
+    Attributes:
+        openings: Their marks, left to right.
     """
 
     mark: str
@@ -889,7 +999,23 @@ class WidthsIn(Request, frozen=True, kw_only=True):
 
 
 class OpeningIn(Request, frozen=True, kw_only=True):
-    """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike."""
+    """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike.
+
+    Attributes:
+        mark: What it is called in the house; part of each piece's name.
+        foot_style: What the trim stands on.
+        horns: Its own, where they are not the trim's.
+        reveals: Its own, where they are not the trim's.
+        room: Where it is; money is told by room, too.
+        sill_answer: What is done under a stool on a sill out of level.
+        square_gap: The joint gap below which an opening that is out of square is treated as square.
+        wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
+            it.
+        wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb
+            extended.
+        widths: Its own, where pieces are ripped.
+        without_apron: Leaves the trim's apron out.
+    """
 
     mark: str
     readings: ReadingsIn
@@ -1108,6 +1234,8 @@ class RemnantIn(Request, frozen=True, kw_only=True):
     """A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost.
 
     Attributes:
+        count: How many there are just so.
+        defects: Stretches no piece may touch, on each of them.
         price: An amount of money as decimal text, at most two places.
     """
 
@@ -1122,6 +1250,8 @@ class StickIn(Request, frozen=True, kw_only=True):
 
     Attributes:
         price: An amount of money as decimal text, at most two places.
+        available: How many the yard has; as many as are needed when left out.
+        defects: Stretches no piece may touch, on each of them.
     """
 
     length: LengthText
@@ -1136,6 +1266,11 @@ class StockIn(Request, frozen=True, kw_only=True):
     `one_stick_each` asks that each opening's pieces come side by side from one stick, so that their grain and
     colour agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one
     mark count as one: give each its own mark where each is to have its own stick.
+
+    Attributes:
+        profile: Its name, as the trim's pieces name theirs.
+        sticks: The lengths the yard sells.
+        remnants: What is on hand already.
     """
 
     profile: str
@@ -1241,8 +1376,12 @@ class CutListRequest(Request, frozen=True, kw_only=True):
 
     Attributes:
         currency: ISO 4217 code; only repeated in the answer.
+        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+            open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     openings: list[OpeningIn]
@@ -1266,6 +1405,7 @@ class StockForSaleIn(Request, frozen=True, kw_only=True):
     cut.
 
     Attributes:
+        profile: The profile's name, as the trim specs have it.
         sticks: The lengths to be had.
         turnable: Whether it is flat, square-edged stock.
     """
@@ -1279,13 +1419,17 @@ class HouseIn(Request, frozen=True, kw_only=True):
     """What is said of a house as a whole.
 
     Attributes:
+        name: What the house is called.
         currency: ISO 4217 code; only repeated in the answer.
+        end_trim: What is squared off each factory end.
         groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be
             renamed.
+        keep_length: An offcut this long or longer goes on the rack.
+        kerf: What one cut eats.
         movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
         shop: How the shop works: its rates, wages, packages and saw.
-        site_note: Free text; may have several lines.
+        site_note: Anything about the site. Free text; may have several lines.
         stock: What the yard sells.
         trim_specs: Trim chosen for many openings, by name.
         unit: The unit of lengths written without one, here and in the openings.
@@ -1320,9 +1464,11 @@ class OffcutIn(Request, frozen=True, kw_only=True):
     """A length of stock on the rack.
 
     Attributes:
+        profile: The profile's name, as the trim specs have it.
+        length: From end to end.
         defects: Stretches no piece may touch.
-        note: Free text; may have several lines.
-        price: An amount of money as decimal text, at most two places.
+        note: Where it came from, or stands. Free text; may have several lines.
+        price: What using it is taken to cost. An amount of money as decimal text, at most two places.
     """
 
     profile: str
@@ -1336,15 +1482,19 @@ class ScheduleIn(Request, frozen=True, kw_only=True):
     """A house's schedule, with its openings and its rack where they are known already; an export looks the same.
 
     Attributes:
+        name: What the house is called.
         currency: ISO 4217 code; only repeated in the answer.
+        end_trim: What is squared off each factory end.
         groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be
             renamed.
+        keep_length: An offcut this long or longer goes on the rack.
+        kerf: What one cut eats.
         movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.
         openings: In the order they are to be listed.
         rack: Offcuts on hand.
         rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
         shop: How the shop works: its rates, wages, packages and saw.
-        site_note: Free text; may have several lines.
+        site_note: Anything about the site. Free text; may have several lines.
         stock: What the yard sells.
         trim_specs: Trim chosen for many openings, by name.
         unit: The unit of lengths written without one, here and in the openings.
@@ -1373,6 +1523,8 @@ class ScheduleOut(Result, frozen=True, kw_only=True):
     Attributes:
         revision: The number of its latest revision.
         opening_count: How many openings it has; alike ones under one mark are one.
+        created_at: RFC 3339, in UTC.
+        updated_at: RFC 3339, in UTC.
         archived_at: When it was archived; null when it is not.
         house: What is said of the house as a whole, as it was sent.
         exact: Every length exactly, by its JSON pointer, as a fraction of an inch.

@@ -27,7 +27,11 @@ from longpoint_sdk.types.common import (
 
 
 class ApronRequest(Request, frozen=True, kw_only=True):
-    """An apron's readings and choices: it ends flush with the casing's outside edges."""
+    """An apron's readings and choices: it ends flush with the casing's outside edges.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+    """
 
     jamb_width: LengthText
     reveal: LengthText
@@ -41,7 +45,11 @@ class ApronRequest(Request, frozen=True, kw_only=True):
 
 
 class CasingRequest(Request, frozen=True, kw_only=True):
-    """Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`."""
+    """Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+    """
 
     jamb_width: LengthText
     reveal: LengthText
@@ -118,6 +126,10 @@ class CornersOut(Result, frozen=True, kw_only=True):
     `computed_by` is the diagonal or angle that decided the shape. `suspects` are told where readings
     disagree, the likeliest wrong one first: one reading too many shows that something is wrong, not for
     certain which.
+
+    Attributes:
+        pieces: The casing.
+        checks: Readings that the shape did not need, against it.
     """
 
     corners: list[CornerOut]
@@ -133,6 +145,9 @@ class CornersRequest(Request, frozen=True, kw_only=True):
 
     `square_gap` is the joint gap below which the opening is called square. `spring_degrees` is the angle
     between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and gives no bevel.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     readings: ReadingsIn
@@ -151,6 +166,12 @@ class CornersRequest(Request, frozen=True, kw_only=True):
 class SeasonOut(Result, frozen=True, kw_only=True):
     """The piece in one set of conditions. `change` is of its width, negative where it shrank; `gap` is the
     mitre's opening at its open end, `opens_at` the short or the long point, empty where nothing moved.
+
+    Attributes:
+        name: The conditions, as they were named.
+        moisture_content: What the wood comes to in them, in percent.
+        opens_degrees: By how much the joint opens.
+        within_table: Whether the moisture contents lie where the coefficients hold.
     """
 
     name: str
@@ -166,6 +187,11 @@ class MovementOut(Result, frozen=True, kw_only=True):
     """How the piece moves. Coefficients are averages of clear wood: one board may move half as much again.
 
     `coefficient` is the change per unit of width and per percent of moisture content.
+
+    Attributes:
+        installed_moisture_content: When the joint was made, in percent.
+        widest_gap: The widest of all seasons.
+        source: Where formulas and coefficients come from.
     """
 
     installed_moisture_content: float
@@ -180,6 +206,10 @@ class MovementRequest(Request, frozen=True, kw_only=True):
     """A mitred piece, the conditions its joint was made in, and those it will live through.
 
     `mitre_degrees` is off a square cut.
+
+    Attributes:
+        seasons: Each set of conditions they will live through.
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     species: Species
@@ -196,6 +226,21 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
     """One opening with its trim; answered with all of its parts.
 
     With `movement`, the answer also says how far its mitres will open as the wood moves.
+
+    Attributes:
+        mark: What it is called in the house; part of each piece's name.
+        foot_style: What the trim stands on.
+        horns: Its own, where they are not the trim's.
+        reveals: Its own, where they are not the trim's.
+        sill_answer: What is done under a stool on a sill out of level.
+        square_gap: The joint gap below which an opening that is out of square is treated as square.
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+        wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
+            it.
+        wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb
+            extended.
+        widths: Its own, where pieces are ripped.
+        without_apron: Leaves the trim's apron out.
     """
 
     mark: str
@@ -223,7 +268,11 @@ class PartsOut(Result, frozen=True, kw_only=True):
 
 
 class StoolRequest(Request, frozen=True, kw_only=True):
-    """A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ."""
+    """A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+    """
 
     jamb_width: LengthText
     reveal: LengthText

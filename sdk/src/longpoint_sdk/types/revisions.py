@@ -137,6 +137,7 @@ class RevisionDetail(Result, frozen=True, kw_only=True):
 
     Attributes:
         number: Counts from 1; the latest is the schedule as it stands.
+        at: RFC 3339, in UTC.
         who: The name of the key that wrote.
         key_id: The id of that key; null where no keys are made.
         action: What was done.
@@ -160,6 +161,7 @@ class RevisionOut(Result, frozen=True, kw_only=True):
 
     Attributes:
         number: Counts from 1; the latest is the schedule as it stands.
+        at: RFC 3339, in UTC.
         who: The name of the key that wrote.
         key_id: The id of that key; null where no keys are made.
         action: What was done.

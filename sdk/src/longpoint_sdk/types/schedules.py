@@ -11,6 +11,8 @@ class ScheduleLine(Result, frozen=True, kw_only=True):
     Attributes:
         revision: The number of its latest revision.
         opening_count: How many openings it has; alike ones under one mark are one.
+        created_at: RFC 3339, in UTC.
+        updated_at: RFC 3339, in UTC.
         archived_at: When it was archived; null when it is not.
     """
 

@@ -22,6 +22,12 @@ class LabelGridIn(Request, frozen=True, kw_only=True):
     Attributes:
         across: Labels side by side.
         down: Labels under one another.
+        width: Of one label.
+        height: Of one label.
+        left: From the sheet's left edge to the first label.
+        top: From the sheet's top edge to the first label.
+        gap_across: Between labels side by side.
+        gap_down: Between labels under one another.
     """
 
     across: int
@@ -41,9 +47,13 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
         currency: ISO 4217 code; only repeated in the answer.
         grid: Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on
             A4.
+        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+            open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.
         skip: Places on the first sheet that are used up.
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     openings: list[OpeningIn]

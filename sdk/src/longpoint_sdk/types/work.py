@@ -21,10 +21,11 @@ class PieceIn(Request, frozen=True, kw_only=True):
     """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
 
     Attributes:
-        part: The part's `key` in the cut list, as `casing_leg/left`.
+        opening: The opening's mark or id.
+        part: Which part of it. The part's `key` in the cut list, as `casing_leg/left`.
         state: What was done.
         instance: Which of several alike, counted from 1.
-        note: Free text; may have several lines.
+        note: Anything worth knowing. Free text; may have several lines.
         recut_from: The id of the piece it was cut again from, where it was.
     """
 
@@ -117,6 +118,7 @@ class SticksIn(Request, frozen=True, kw_only=True):
     """Sticks of the schedule's cut list that were cut just as it has them.
 
     Attributes:
+        profile: Whose sticks.
         sticks: Their numbers in the cut list.
     """
 

@@ -130,13 +130,14 @@ def _schemas(handlers: list[HTTPRouteHandler]) -> tuple[dict[Any, dict[str, Any]
 
 
 def _described(schema: dict[str, Any]) -> dict[str, Any]:
-    """A schema whose docstring is shared out: each line under "Attributes:" goes to the property it speaks of."""
+    """A schema whose docstring is shared out: a line under "Attributes:" goes before what its property's type says."""
     head, attributes = _read_doc(schema.get("description", ""))
     for base in _wire_types().get(schema["title"].partition("[")[0], type).__mro__:
         attributes = {**_read_doc(base.__doc__ or "")[1], **attributes}
     for name, property_ in schema.get("properties", {}).items():
         if name in attributes:
-            property_.setdefault("description", attributes[name])
+            of_its_type = property_.get("description", "")
+            property_["description"] = f"{attributes[name]} {of_its_type}".strip()
     return {**schema, "description": head} if head else schema
 
 

@@ -20,6 +20,9 @@ class CornersRequest(Wire, kw_only=True):
 
     `square_gap` is the joint gap below which the opening is called square. `spring_degrees` is the angle between a
     leaning casing's back and the upright of the wall's plane: 90 lies flat, and gives no bevel.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     readings: ReadingsIn
@@ -92,6 +95,10 @@ class CornersOut(msgspec.Struct, frozen=True):
     `square` says that no joint would open by more than `square_gap` were all corners taken as square.
     `computed_by` is the diagonal or angle that decided the shape. `suspects` are told where readings disagree, the
     likeliest wrong one first: one reading too many shows that something is wrong, not for certain which.
+
+    Attributes:
+        pieces: The casing.
+        checks: Readings that the shape did not need, against it.
     """
 
     corners: list[CornerOut]

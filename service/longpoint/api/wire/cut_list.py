@@ -36,7 +36,12 @@ Defects = Annotated[list[DefectIn], Meta(max_length=20)]
 
 
 class StickIn(Wire):
-    """A length the yard sells, its price, and how many there are where that is limited."""
+    """A length the yard sells, its price, and how many there are where that is limited.
+
+    Attributes:
+        available: How many the yard has; as many as are needed when left out.
+        defects: Stretches no piece may touch, on each of them.
+    """
 
     length: LengthText
     price: MoneyText
@@ -45,7 +50,12 @@ class StickIn(Wire):
 
 
 class RemnantIn(Wire):
-    """A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost."""
+    """A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost.
+
+    Attributes:
+        count: How many there are just so.
+        defects: Stretches no piece may touch, on each of them.
+    """
 
     length: LengthText
     price: MoneyText = "0"
@@ -59,6 +69,11 @@ class StockIn(Wire):
     `one_stick_each` asks that each opening's pieces come side by side from one stick, so that their grain and colour
     agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one:
     give each its own mark where each is to have its own stick.
+
+    Attributes:
+        profile: Its name, as the trim's pieces name theirs.
+        sticks: The lengths the yard sells.
+        remnants: What is on hand already.
     """
 
     profile: Name
@@ -80,6 +95,9 @@ class GroupIn(Wire):
     `gaps`, from each opening's right jamb face to the next one's left, they share one stool and apron; a stool longer
     than `stock_length` is scarfed over one of `solid`, places from the first opening's left jamb face, or over the
     middles of the gaps.
+
+    Attributes:
+        openings: Their marks, left to right.
     """
 
     mark: Name
@@ -108,6 +126,11 @@ class CutListRequest(Wire):
     `kerf` is what one cut eats, `end_trim` what is squared off each factory end, and an offcut of `keep_length` or
     more goes back on the rack. With no stock, parts are computed and no sticks. `include` names the sections of the
     answer that are only worked out when asked for; `shop` is how that shop works.
+
+    Attributes:
+        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        movement: The wood, and the air its joints will live through: the answer then tells how far mitres open.
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     openings: Openings
@@ -132,6 +155,11 @@ class OpeningOut(msgspec.Struct, frozen=True):
     `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their own
     angles were cut. `findings` are what is in the way, out of plane or out of level, and none of them has changed a
     size. `movement` is the widest mitre season by season, null where no conditions were given.
+
+    Attributes:
+        count: How many are alike; each part's `quantity` is of them all together.
+        parts: Every piece of its trim.
+        notes: What was assumed.
     """
 
     mark: str
@@ -148,6 +176,11 @@ class PlacedOut(msgspec.Struct, frozen=True):
     """A piece's place on a stick: `start` from the stick's left end to the piece's left-most point.
 
     `turned` lies turned over; `reversed` lies end for end; `shares_cut` shares its left cut with the piece before.
+
+    Attributes:
+        opening: The mark of the piece's opening.
+        part: The part's `key` there.
+        instance: Which of several alike, counted from 1.
     """
 
     opening: str
@@ -161,7 +194,13 @@ class PlacedOut(msgspec.Struct, frozen=True):
 
 
 class StickOut(msgspec.Struct, frozen=True):
-    """One stick as it is cut. `offcut` is what remains; `kept` says whether it goes back on the rack."""
+    """One stick as it is cut. `offcut` is what remains; `kept` says whether it goes back on the rack.
+
+    Attributes:
+        number: Its number in the plan, counted from 1.
+        remnant: Whether it is a remnant on hand and not one to buy.
+        pieces: From its left end to its right.
+    """
 
     number: int
     length: LengthOut
@@ -176,6 +215,11 @@ class ProfilePlanOut(msgspec.Struct, frozen=True):
     """One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one.
 
     `split_openings` are those that were to come from one stick each and that no stick can hold.
+
+    Attributes:
+        gap: How far `cost` may be from the cheapest, as a share of it; 0 is proven.
+        method: What found it: first_fit, columns or branching.
+        seconds: How long the search took.
     """
 
     profile: str
@@ -190,7 +234,14 @@ class ProfilePlanOut(msgspec.Struct, frozen=True):
 
 
 class BuyLineOut(msgspec.Struct, frozen=True):
-    """A line for the yard."""
+    """A line for the yard.
+
+    Attributes:
+        length: Of each stick.
+        quantity: How many of them.
+        price: Of one.
+        cost: Of them all.
+    """
 
     profile: str
     length: LengthOut
@@ -211,6 +262,18 @@ class CutListOut(msgspec.Struct, frozen=True):
     """A cut list: every opening's parts, the sticks they come from, what to buy and what is left over.
 
     `cost` is the sticks'. The sections that `include` did not name are null.
+
+    Attributes:
+        plans: The sticks of each profile and what is cut from each.
+        buy: What to buy, a line for each profile and length.
+        proven: Whether no plan of any profile can be cheaper.
+        offcuts: What goes back on the rack.
+        notes: What was assumed or left out.
+        cautions: What to know before starting.
+        saw_order: The cuts in the order to make them.
+        materials: What to buy beside the sticks.
+        hours: Hands-on time, and drying waits.
+        cost_sheet: The money by line, by opening and by room.
     """
 
     openings: list[OpeningOut]

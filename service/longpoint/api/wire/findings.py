@@ -31,7 +31,15 @@ class OfferOut(msgspec.Struct, frozen=True):
 
 
 class FindingOut(msgspec.Struct, frozen=True):
-    """Something found. It has changed no size: an answer that is taken up is sent back in its field."""
+    """Something found. It has changed no size: an answer that is taken up is sent back in its field.
+
+    Attributes:
+        code: A stable name for the kind of finding.
+        side: Where: left, right, head, sill, base, above or below; empty for a group's.
+        detail: What was found, in words.
+        amount: How much it is.
+        offers: What can be done about it, the least work first.
+    """
 
     code: str
     side: str

@@ -13,7 +13,11 @@ from longpoint.lengths import Unit
 
 
 class MaterialsRequest(Wire):
-    """Openings, the trim specs they name, the groups that some of them form, and how the shop works."""
+    """Openings, the trim specs they name, the groups that some of them form, and how the shop works.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+    """
 
     openings: Openings
     trim_specs: TrimSpecs

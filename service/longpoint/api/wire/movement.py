@@ -32,7 +32,11 @@ class AirIn(Wire):
 
 class ConditionsIn(Wire, kw_only=True):
     """The wood, the conditions its joints are made in, and those they will live through. `scale` is the
-    thermometer's."""
+    thermometer's.
+
+    Attributes:
+        seasons: Each set of conditions they will live through.
+    """
 
     species: Species
     grain: Grain = Grain.FLAT_SAWN
@@ -45,6 +49,9 @@ class MovementRequest(ConditionsIn, kw_only=True):
     """A mitred piece, the conditions its joint was made in, and those it will live through.
 
     `mitre_degrees` is off a square cut.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     width: LengthText
@@ -54,7 +61,13 @@ class MovementRequest(ConditionsIn, kw_only=True):
 
 class OpenJointOut(msgspec.Struct, frozen=True):
     """The joint of an opening that stands open the widest in one set of conditions: the `part` on one side of it,
-    empty where none is mitred; `gap` at its open end, the short or the long point."""
+    empty where none is mitred; `gap` at its open end, the short or the long point.
+
+    Attributes:
+        name: The conditions, as they were named.
+        moisture_content: What the wood comes to in them, in percent.
+        within_table: Whether the moisture contents lie where the coefficients hold.
+    """
 
     name: str
     moisture_content: float
@@ -66,7 +79,14 @@ class OpenJointOut(msgspec.Struct, frozen=True):
 
 class SeasonOut(msgspec.Struct, frozen=True):
     """The piece in one set of conditions. `change` is of its width, negative where it shrank; `gap` is the mitre's
-    opening at its open end, `opens_at` the short or the long point, empty where nothing moved."""
+    opening at its open end, `opens_at` the short or the long point, empty where nothing moved.
+
+    Attributes:
+        name: The conditions, as they were named.
+        moisture_content: What the wood comes to in them, in percent.
+        opens_degrees: By how much the joint opens.
+        within_table: Whether the moisture contents lie where the coefficients hold.
+    """
 
     name: str
     moisture_content: float
@@ -81,6 +101,11 @@ class MovementOut(msgspec.Struct, frozen=True):
     """How the piece moves. Coefficients are averages of clear wood: one board may move half as much again.
 
     `coefficient` is the change per unit of width and per percent of moisture content.
+
+    Attributes:
+        installed_moisture_content: When the joint was made, in percent.
+        widest_gap: The widest of all seasons.
+        source: Where formulas and coefficients come from.
     """
 
     installed_moisture_content: float

@@ -54,11 +54,17 @@ class WallLimitsIn(Wire):
 class OpeningFields(Wire):
     """What every opening says of itself.
 
-    `foot_style` is what the trim stands on. `square_gap` is the joint gap below which an opening that is out of
-    square is treated as square. `horns` and `widths` are this opening's own, where they are not the trim's;
-    `without_apron` leaves the trim's apron out. `wall_answer` and `sill_answer` take up what was found of a wall out
-    of plane or a sill out of level; until one is chosen no size changes for it. `wall_limits` are those of caulk and
-    of planing.
+    Attributes:
+        mark: What it is called in the house; part of each piece's name.
+        foot_style: What the trim stands on.
+        reveals: Its own, where they are not the trim's.
+        square_gap: The joint gap below which an opening that is out of square is treated as square.
+        horns: Its own, where they are not the trim's.
+        widths: Its own, where pieces are ripped.
+        without_apron: Leaves the trim's apron out.
+        wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for it.
+        wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended.
+        sill_answer: What is done under a stool on a sill out of level.
     """
 
     mark: Name
@@ -75,7 +81,11 @@ class OpeningFields(Wire):
 
 
 class OpeningIn(OpeningFields, kw_only=True):
-    """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike."""
+    """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike.
+
+    Attributes:
+        room: Where it is; money is told by room, too.
+    """
 
     unit_is_stored: ClassVar[bool] = True
 
@@ -88,6 +98,9 @@ class OpeningRequest(OpeningFields, kw_only=True):
     """One opening with its trim; answered with all of its parts.
 
     With `movement`, the answer also says how far its mitres will open as the wood moves.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     trim: TrimIn

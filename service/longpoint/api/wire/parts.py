@@ -29,6 +29,9 @@ class EndOut(msgspec.Struct, frozen=True, gc=False):
     `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies.
     `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt from
     upright towards `tilt`. `long_edge` is the edge or face that keeps the long point.
+
+    Attributes:
+        notch: What is sawn out of a stool's back corner at this end; null for none.
     """
 
     at: str
@@ -43,14 +46,24 @@ class EndOut(msgspec.Struct, frozen=True, gc=False):
 
 
 class MarkOut(msgspec.Struct, frozen=True, gc=False):
-    """A layout mark: `at` from the part's left end as it lies on the saw."""
+    """A layout mark: `at` from the part's left end as it lies on the saw.
+
+    Attributes:
+        name: What it marks.
+    """
 
     name: str
     at: LengthOut
 
 
 class StepOut(msgspec.Struct, frozen=True, gc=False):
-    """How a figure was computed: the rule in words and the readings it used, exact."""
+    """How a figure was computed: the rule in words and the readings it used, exact.
+
+    Attributes:
+        figure: What it is of, as `length`.
+        rule: The rule in words.
+        inputs: Each reading or choice by its name, exact.
+    """
 
     figure: str
     rule: str
@@ -80,6 +93,18 @@ class PartOut(msgspec.Struct, frozen=True, gc=False):
     `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of a
     stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of this
     part can open or bind because `overall` was rounded, were all of the residual to fall on one joint.
+
+    Attributes:
+        key: Its name in its opening, as `casing_leg/left`: what `part` and `piece` are elsewhere.
+        opening: Its opening's mark.
+        side: Where it goes at the opening: left, right, head and so on.
+        profile: The stock it is cut from.
+        quantity: How many there are, alike openings' taken together.
+        taper: Rip widths at its two ends, where they differ; else null.
+        ends: Its left and its right end as it lies on the saw.
+        marks: What to mark along it before it is cut or fitted.
+        how: How each of its figures was computed.
+        notes: What was assumed of it.
     """
 
     key: str

@@ -12,7 +12,11 @@ from longpoint.lengths import Unit
 
 
 class StoolRequest(Wire, kw_only=True):
-    """A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ."""
+    """A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+    """
 
     jamb_width: LengthText
     jamb_depth: LengthText | None = None
@@ -31,7 +35,11 @@ class StoolRequest(Wire, kw_only=True):
 
 
 class ApronRequest(Wire, kw_only=True):
-    """An apron's readings and choices: it ends flush with the casing's outside edges."""
+    """An apron's readings and choices: it ends flush with the casing's outside edges.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+    """
 
     jamb_width: LengthText
     reveal: LengthText
@@ -45,7 +53,11 @@ class ApronRequest(Wire, kw_only=True):
 
 
 class CasingRequest(Wire, kw_only=True):
-    """Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`."""
+    """Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`.
+
+    Attributes:
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+    """
 
     jamb_width: LengthText
     leg_height: LengthText | None = None

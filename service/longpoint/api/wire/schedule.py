@@ -78,7 +78,6 @@ class HouseIn(Wire):
         kerf: What one cut eats.
         end_trim: What is squared off each factory end.
         keep_length: An offcut this long or longer goes on the rack.
-        currency: ISO 4217; only repeated in answers.
         shop: How the shop works: its rates, wages, packages and saw.
         groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed.
         movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.

@@ -79,7 +79,11 @@ class MaterialsOut(msgspec.Struct, frozen=True):
 
 
 class LabourOut(msgspec.Struct, frozen=True):
-    """Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named."""
+    """Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named.
+
+    Attributes:
+        by_opening: Minutes of each opening.
+    """
 
     task: Task
     quantity: float
@@ -91,7 +95,12 @@ class LabourOut(msgspec.Struct, frozen=True):
 
 
 class WaitOut(msgspec.Struct, frozen=True):
-    """A drying wait, the whole job's together."""
+    """A drying wait, the whole job's together.
+
+    Attributes:
+        after: What has to dry.
+        rate: The rate it is taken from.
+    """
 
     after: str
     hours: float
@@ -99,7 +108,12 @@ class WaitOut(msgspec.Struct, frozen=True):
 
 
 class HoursOut(msgspec.Struct, frozen=True):
-    """Hands-on hours by task, and drying waits, which are nobody's work, apart from them."""
+    """Hands-on hours by task, and drying waits, which are nobody's work, apart from them.
+
+    Attributes:
+        tasks: Minutes by task.
+        rates: Every rate that was used.
+    """
 
     hands_on_hours: float
     tasks: list[LabourOut]
@@ -120,7 +134,13 @@ class CostLineOut(msgspec.Struct, frozen=True):
 
 class AmountsOut(msgspec.Struct, frozen=True):
     """Amounts by category. `stock` is what is in pieces, `waste` kerfs, trims and short offcuts, `kept_offcut` what
-    goes back on the rack."""
+    goes back on the rack.
+
+    Attributes:
+        consumable: Materials beside the sticks.
+        labour: Hands-on hours at the wages given.
+        total: All of them.
+    """
 
     stock: MoneyOut
     waste: MoneyOut
@@ -154,7 +174,14 @@ class UnpricedOut(msgspec.Struct, frozen=True):
 
 
 class CostOut(msgspec.Struct, frozen=True):
-    """The same money by line, by opening and by room: each view adds up to the same cent."""
+    """The same money by line, by opening and by room: each view adds up to the same cent.
+
+    Attributes:
+        lines: By what it is spent on.
+        openings: By opening.
+        rooms: By room.
+        unpriced: What had no price and so is not in the sum.
+    """
 
     currency: str
     total: AmountsOut
