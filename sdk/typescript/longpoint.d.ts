@@ -70,10 +70,13 @@ export type Became = "changed" | "gone" | "group_changed" | "new" | "trim_change
 
 /** Packages of one size; `price` is of each, null where none was given. */
 export interface BoughtOut {
+  /** Its name. */
   package: string;
   size: number;
+  /** How many to buy. */
   count: number;
   price: string | null;
+  /** Of them all. */
   cost: string | null;
 }
 
@@ -122,7 +125,9 @@ export interface CasingRequest {
 
 /** What to know before starting: it informs and defers, and approves nothing. `applies_to` names openings; empty for the whole job. `source` is what it leans on. */
 export interface CautionOut {
+  /** A stable name for it. */
   code: string;
+  /** The caution, in words. */
   text: string;
   source: string;
   applies_to: string[];
@@ -180,7 +185,9 @@ export interface CornerBlockIn {
 /** One inside corner of the jamb. `sides` meet there. `gap_if_square` is the joint gap that cutting for a square corner would leave, null where the corner is far from square. `compound` is the saw's setting where `spring_degrees` was given. */
 export interface CornerOut {
   sides: [string];
+  /** The inside angle. */
   degrees: number;
+  /** How far that is from 90; positive where it is wider. */
   off_square_degrees: number;
   gap_if_square: string | null;
   at: PointOut;
@@ -382,7 +389,9 @@ export interface FieldChange {
 
 /** A number that something was computed from. */
 export interface FigureOut {
+  /** What it is. */
   name: string;
+  /** How much, in `unit`. */
   value: number;
   unit: string;
 }
@@ -459,6 +468,7 @@ export interface HoursOut {
   hands_on_hours: number;
   /** Minutes by task. */
   tasks: LabourOut[];
+  /** All waits together. */
   wait_hours: number;
   waits: WaitOut[];
   /** Every rate that was used. */
@@ -654,15 +664,21 @@ export type MaterialCode = "abrasive" | "caulk" | "filler" | "glue" | "nails_10d
 
 /** What is used of a material, waste included, and the packages that cover it. `rule` says how it was computed, `from` from which figures, `rates` at which rates. */
 export interface MaterialOut {
+  /** A stable name, as in `packages`. */
   code: string;
+  /** Its name in words. */
   name: string;
+  /** How much is used, in `unit`. */
   quantity: number;
   unit: string;
+  /** The packages to buy. */
   bought: BoughtOut[];
   rule: string;
   from: FigureOut[];
   rates: string[];
+  /** How much of it is for each opening. */
   by_opening: ShareOut[];
+  /** What was assumed. */
   notes: string[];
 }
 
@@ -925,7 +941,9 @@ export interface OperationOut {
   kind: OperationKind | (string & {});
   profile: string;
   stick: number | null;
+  /** What it makes or cuts. */
   pieces: PieceOut[];
+  /** The step in words. */
   title: string;
   end: string;
   on_saw: Hand | (string & {}) | null;
@@ -1132,10 +1150,15 @@ export interface ProfilePlanOut {
 
 /** A rate that was reckoned with, and where it comes from. */
 export interface RateOut {
+  /** Its field in the shop's `rates`. */
   name: string;
+  /** How much, in `unit`. */
   value: number;
+  /** in, mil, percent, each, ft2, min, h or penny. */
   unit: string;
+  /** Where it comes from: a published source, common practice, or the caller. */
   source: string;
+  /** What it is, in words. */
   says: string;
 }
 
@@ -1307,9 +1330,13 @@ export interface RoundingIn {
 
 /** The shop's limits at the saw: the shortest workpiece held by hand, the shortest pushed through the table saw, the sharpest mitre the table turns to, and how finely its scale can be set, in degrees. */
 export interface SawIn {
+  /** In degrees. */
   angle_step?: number;
+  /** In degrees off a square cut. */
   sharpest_mitre?: number;
+  /** The shortest workpiece held by hand. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   smallest_held?: LengthText;
+  /** The shortest pushed through the table saw. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   smallest_ripped?: LengthText;
 }
 
@@ -1317,7 +1344,9 @@ export interface SawIn {
 export interface SawOrderOut {
   setup_count: number;
   setup_count_by_opening: number;
+  /** Each tool setting, in order. */
   setups: SetupOut[];
+  /** Each step, in order. */
   operations: OperationOut[];
 }
 
@@ -1477,6 +1506,7 @@ export interface ShopIn {
   packages?: PackageIn[];
   rates?: RatesIn;
   saw?: SawIn;
+  /** What an hour of work costs. */
   wages?: WagesIn | null;
 }
 
@@ -1649,20 +1679,27 @@ export type Tool = "hand_saw" | "mitre_saw" | "table_saw";
 export interface TrimIn {
   casing: CasingIn | null;
   reveal: LengthText;
+  /** Null for none. */
   apron?: ApronIn | null;
   back_band?: BackBandIn | null;
   cap?: HeadStripIn | null;
   corner_block?: CornerBlockIn | null;
+  /** Boards that bring the jamb out to the wall. */
   extension?: ExtensionIn | null;
   fillet?: HeadStripIn | null;
   floor_clearance?: LengthText;
+  /** The head's own, where it is not that of the legs. */
   head_casing?: CasingIn | null;
   head_style?: HeadStyle;
   mull_casing?: CasingIn | null;
   overhang?: LengthText;
+  /** Blocks under a door's legs. */
   plinth?: PlinthIn | null;
+  /** A picture frame's sill's own, where it is not that of the legs. */
   sill_casing?: CasingIn | null;
+  /** Null for none. */
   stool?: StoolIn | null;
+  /** A door's stop, for a door to be hung. */
   stop?: StopIn | null;
 }
 
@@ -1671,7 +1708,9 @@ export type Unit = "cm" | "ft" | "in" | "m" | "mm";
 
 /** A material or a task that no price was given for: it costs nothing here. */
 export interface UnpricedOut {
+  /** consumable for a material, labour for a task. */
   category: string;
+  /** The material's code, or the task. */
   name: string;
 }
 

@@ -30,8 +30,8 @@ class Openings(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             limit: How many to fetch at a time, at most 500; 50 when left out. The list goes on to its end.
-            room: Only those of a room.
-            trim: Only those with a trim spec.
+            room: Only those in this room.
+            trim: Only those that name this trim spec.
             foot_style: Only those whose trim stands on this.
 
         Returns:

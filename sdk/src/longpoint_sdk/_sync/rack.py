@@ -24,7 +24,7 @@ class Rack(BaseClient):
         Args:
             schedule_id: The id of a schedule.
             limit: How many to fetch at a time, at most 500; 50 when left out. The list goes on to its end.
-            profile: Only those of a profile.
+            profile: Only those of this profile.
 
         Returns:
             The list, to iterate over: each page is fetched when it is reached.

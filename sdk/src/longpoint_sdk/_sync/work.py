@@ -309,8 +309,8 @@ class Work(BaseClient):
         Args:
             schedule_id: The id of a schedule.
             limit: How many to fetch at a time, at most 500; 50 when left out. The list goes on to its end.
-            opening: Only those of an opening, or of a group, by its mark or id.
-            state: Only those in a state.
+            opening: Only those of this opening or group, by its mark or id.
+            state: Only those in this state.
 
         Returns:
             The list, to iterate over: each page is fetched when it is reached.

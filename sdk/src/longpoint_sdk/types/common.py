@@ -218,7 +218,13 @@ class BackBandIn(Request, frozen=True, kw_only=True):
 
 
 class BoughtOut(Result, frozen=True, kw_only=True):
-    """Packages of one size; `price` is of each, null where none was given."""
+    """Packages of one size; `price` is of each, null where none was given.
+
+    Attributes:
+        package: Its name.
+        count: How many to buy.
+        cost: Of them all.
+    """
 
     package: str
     size: float
@@ -273,6 +279,10 @@ class CasingIn(Request, frozen=True, kw_only=True):
 class CautionOut(Result, frozen=True, kw_only=True):
     """What to know before starting: it informs and defers, and approves nothing. `applies_to` names openings;
     empty for the whole job. `source` is what it leans on.
+
+    Attributes:
+        code: A stable name for it.
+        text: The caution, in words.
     """
 
     code: str
@@ -346,7 +356,12 @@ class RoomCostOut(Result, frozen=True, kw_only=True):
 
 
 class UnpricedOut(Result, frozen=True, kw_only=True):
-    """A material or a task that no price was given for: it costs nothing here."""
+    """A material or a task that no price was given for: it costs nothing here.
+
+    Attributes:
+        category: consumable for a material, labour for a task.
+        name: The material's code, or the task.
+    """
 
     category: str
     name: str
@@ -394,7 +409,15 @@ class LabourOut(Result, frozen=True, kw_only=True):
 
 
 class RateOut(Result, frozen=True, kw_only=True):
-    """A rate that was reckoned with, and where it comes from."""
+    """A rate that was reckoned with, and where it comes from.
+
+    Attributes:
+        name: Its field in the shop's `rates`.
+        value: How much, in `unit`.
+        unit: in, mil, percent, each, ft2, min, h or penny.
+        source: Where it comes from: a published source, common practice, or the caller.
+        says: What it is, in words.
+    """
 
     name: str
     value: float
@@ -421,6 +444,7 @@ class HoursOut(Result, frozen=True, kw_only=True):
 
     Attributes:
         tasks: Minutes by task.
+        wait_hours: All waits together.
         rates: Every rate that was used.
     """
 
@@ -432,7 +456,12 @@ class HoursOut(Result, frozen=True, kw_only=True):
 
 
 class FigureOut(Result, frozen=True, kw_only=True):
-    """A number that something was computed from."""
+    """A number that something was computed from.
+
+    Attributes:
+        name: What it is.
+        value: How much, in `unit`.
+    """
 
     name: str
     value: float
@@ -443,6 +472,14 @@ class MaterialOut(Result, frozen=True, kw_only=True):
     """What is used of a material, waste included, and the packages that cover it.
 
     `rule` says how it was computed, `from` from which figures, `rates` at which rates.
+
+    Attributes:
+        code: A stable name, as in `packages`.
+        name: Its name in words.
+        quantity: How much is used, in `unit`.
+        bought: The packages to buy.
+        by_opening: How much of it is for each opening.
+        notes: What was assumed.
     """
 
     code: str
@@ -747,6 +784,10 @@ class OperationOut(Result, frozen=True, kw_only=True):
     square_ends takes off), or along the fence from the left end of the row (shared_cut). `held` is the length
     of the workpiece in hand. `mirror_of` is the part that this one is the mirror image of; `cautions` are
     codes of the answer's cautions.
+
+    Attributes:
+        pieces: What it makes or cuts.
+        title: The step in words.
     """
 
     number: int
@@ -801,6 +842,10 @@ class SawOrderOut(Result, frozen=True, kw_only=True):
 
     `setup_count` is how often a tool is set, `setup_count_by_opening` how often it would be, cutting one
     opening after the other.
+
+    Attributes:
+        setups: Each tool setting, in order.
+        operations: Each step, in order.
     """
 
     setup_count: int
@@ -1191,6 +1236,12 @@ class RatesIn(Request, frozen=True, kw_only=True):
 class SawIn(Request, frozen=True, kw_only=True):
     """The shop's limits at the saw: the shortest workpiece held by hand, the shortest pushed through the table
     saw, the sharpest mitre the table turns to, and how finely its scale can be set, in degrees.
+
+    Attributes:
+        angle_step: In degrees.
+        sharpest_mitre: In degrees off a square cut.
+        smallest_held: The shortest workpiece held by hand.
+        smallest_ripped: The shortest pushed through the table saw.
     """
 
     angle_step: float = 0.1
@@ -1214,6 +1265,9 @@ class WagesIn(Request, frozen=True, kw_only=True):
 class ShopIn(Request, frozen=True, kw_only=True):
     """How the shop works. A material named in `packages` is bought in these alone, up to four of each.
     `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead.
+
+    Attributes:
+        wages: What an hour of work costs.
     """
 
     build_year: int | None = None
@@ -1346,6 +1400,15 @@ class TrimIn(Request, frozen=True, kw_only=True):
     head runs past the legs' outside edges; `floor_clearance` is left under a door's legs. A `fillet` and a
     `cap` go with a butted head, a `corner_block` with a head of corner blocks, a `back_band` with a mitred
     one. `mull_casing` covers the joints between units.
+
+    Attributes:
+        apron: Null for none.
+        extension: Boards that bring the jamb out to the wall.
+        head_casing: The head's own, where it is not that of the legs.
+        plinth: Blocks under a door's legs.
+        sill_casing: A picture frame's sill's own, where it is not that of the legs.
+        stool: Null for none.
+        stop: A door's stop, for a door to be hung.
     """
 
     casing: CasingIn | None

@@ -55,7 +55,7 @@ async def list_offcuts(
     cursor: Cursor = None,
     profile: Annotated[
         str | None,
-        by_name("Only those of a profile."),
+        by_name("Only those of this profile."),
     ] = None,
 ) -> Reply[Page[OffcutStored]]:
     """Lengths on hand, which cut lists use before they buy where that is cheaper."""

@@ -64,10 +64,10 @@ async def list_openings(
     schedule_id: ScheduleId,
     limit: Limit = 50,
     cursor: Cursor = None,
-    room: Annotated[str | None, by_name("Only those of a room.")] = None,
+    room: Annotated[str | None, by_name("Only those in this room.")] = None,
     trim: Annotated[
         str | None,
-        by_name("Only those with a trim spec."),
+        by_name("Only those that name this trim spec."),
     ] = None,
     foot_style: Annotated[
         Foot | None, QueryParameter(description="Only those whose trim stands on this.")

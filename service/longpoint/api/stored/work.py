@@ -127,10 +127,10 @@ async def list_pieces(
     cursor: Cursor = None,
     opening: Annotated[
         str | None,
-        by_name("Only those of an opening, or of a group, by its mark or id."),
+        by_name("Only those of this opening or group, by its mark or id."),
     ] = None,
     in_state: Annotated[
-        PieceState | None, QueryParameter(name="state", description="Only those in a state.")
+        PieceState | None, QueryParameter(name="state", description="Only those in this state.")
     ] = None,
 ) -> Reply[Page[PieceStored]]:
     """Every piece that is in the shop, on the wall, or was spoiled; the first recorded first."""

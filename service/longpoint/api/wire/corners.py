@@ -51,6 +51,10 @@ class CornerOut(msgspec.Struct, frozen=True):
     `sides` meet there. `gap_if_square` is the joint gap that cutting for a square corner would leave, null where
     the corner is far from square.
     `compound` is the saw's setting where `spring_degrees` was given.
+
+    Attributes:
+        degrees: The inside angle.
+        off_square_degrees: How far that is from 90; positive where it is wider.
     """
 
     sides: tuple[str, str]

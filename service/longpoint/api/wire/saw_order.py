@@ -56,6 +56,10 @@ class OperationOut(msgspec.Struct, frozen=True, gc=False):
     stick's left end (cut_out, to `mark_to`), from its free end (part_off, and what square_ends takes off), or along
     the fence from the left end of the row (shared_cut). `held` is the length of the workpiece in hand. `mirror_of` is
     the part that this one is the mirror image of; `cautions` are codes of the answer's cautions.
+
+    Attributes:
+        title: The step in words.
+        pieces: What it makes or cuts.
     """
 
     number: int
@@ -79,6 +83,10 @@ class SawOrderOut(msgspec.Struct, frozen=True):
 
     `setup_count` is how often a tool is set, `setup_count_by_opening` how often it would be, cutting one opening after
     the other.
+
+    Attributes:
+        setups: Each tool setting, in order.
+        operations: Each step, in order.
     """
 
     setup_count: int

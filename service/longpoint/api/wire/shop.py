@@ -90,7 +90,14 @@ class WagesIn(Wire):
 
 class SawIn(Wire):
     """The shop's limits at the saw: the shortest workpiece held by hand, the shortest pushed through the table saw, the
-    sharpest mitre the table turns to, and how finely its scale can be set, in degrees."""
+    sharpest mitre the table turns to, and how finely its scale can be set, in degrees.
+
+    Attributes:
+        angle_step: In degrees.
+        sharpest_mitre: In degrees off a square cut.
+        smallest_held: The shortest workpiece held by hand.
+        smallest_ripped: The shortest pushed through the table saw.
+    """
 
     smallest_held: LengthText = "6 in"
     smallest_ripped: LengthText = "12 in"
@@ -100,7 +107,11 @@ class SawIn(Wire):
 
 class ShopIn(Wire):
     """How the shop works. A material named in `packages` is bought in these alone, up to four of each. `build_year` is
-    the house's: paint of before 1978, or of unknown age, may hold lead."""
+    the house's: paint of before 1978, or of unknown age, may hold lead.
+
+    Attributes:
+        wages: What an hour of work costs.
+    """
 
     rates: RatesIn = RatesIn()
     packages: Annotated[list[PackageIn], Meta(max_length=100)] = []

@@ -115,6 +115,15 @@ class TrimIn(Wire):
     the legs' outside edges; `floor_clearance` is left under a door's legs. A `fillet` and a `cap` go with a butted
     head, a `corner_block` with a head of corner blocks, a `back_band` with a mitred one. `mull_casing` covers the
     joints between units.
+
+    Attributes:
+        apron: Null for none.
+        stool: Null for none.
+        extension: Boards that bring the jamb out to the wall.
+        head_casing: The head's own, where it is not that of the legs.
+        sill_casing: A picture frame's sill's own, where it is not that of the legs.
+        plinth: Blocks under a door's legs.
+        stop: A door's stop, for a door to be hung.
     """
 
     casing: CasingIn | None

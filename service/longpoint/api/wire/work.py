@@ -10,7 +10,12 @@ from longpoint.shop import Task
 
 class CautionOut(msgspec.Struct, frozen=True):
     """What to know before starting: it informs and defers, and approves nothing. `applies_to` names openings; empty
-    for the whole job. `source` is what it leans on."""
+    for the whole job. `source` is what it leans on.
+
+    Attributes:
+        code: A stable name for it.
+        text: The caution, in words.
+    """
 
     code: str
     text: str
@@ -19,7 +24,15 @@ class CautionOut(msgspec.Struct, frozen=True):
 
 
 class RateOut(msgspec.Struct, frozen=True):
-    """A rate that was reckoned with, and where it comes from."""
+    """A rate that was reckoned with, and where it comes from.
+
+    Attributes:
+        name: Its field in the shop's `rates`.
+        value: How much, in `unit`.
+        unit: in, mil, percent, each, ft2, min, h or penny.
+        source: Where it comes from: a published source, common practice, or the caller.
+        says: What it is, in words.
+    """
 
     name: str
     value: float
@@ -29,7 +42,12 @@ class RateOut(msgspec.Struct, frozen=True):
 
 
 class FigureOut(msgspec.Struct, frozen=True):
-    """A number that something was computed from."""
+    """A number that something was computed from.
+
+    Attributes:
+        name: What it is.
+        value: How much, in `unit`.
+    """
 
     name: str
     value: float
@@ -44,7 +62,13 @@ class ShareOut(msgspec.Struct, frozen=True):
 
 
 class BoughtOut(msgspec.Struct, frozen=True):
-    """Packages of one size; `price` is of each, null where none was given."""
+    """Packages of one size; `price` is of each, null where none was given.
+
+    Attributes:
+        package: Its name.
+        count: How many to buy.
+        cost: Of them all.
+    """
 
     package: str
     size: float
@@ -57,6 +81,14 @@ class MaterialOut(msgspec.Struct, frozen=True):
     """What is used of a material, waste included, and the packages that cover it.
 
     `rule` says how it was computed, `from` from which figures, `rates` at which rates.
+
+    Attributes:
+        code: A stable name, as in `packages`.
+        name: Its name in words.
+        quantity: How much is used, in `unit`.
+        bought: The packages to buy.
+        by_opening: How much of it is for each opening.
+        notes: What was assumed.
     """
 
     code: str
@@ -113,6 +145,7 @@ class HoursOut(msgspec.Struct, frozen=True):
     Attributes:
         tasks: Minutes by task.
         rates: Every rate that was used.
+        wait_hours: All waits together.
     """
 
     hands_on_hours: float
@@ -167,7 +200,12 @@ class RoomCostOut(msgspec.Struct, frozen=True):
 
 
 class UnpricedOut(msgspec.Struct, frozen=True):
-    """A material or a task that no price was given for: it costs nothing here."""
+    """A material or a task that no price was given for: it costs nothing here.
+
+    Attributes:
+        category: consumable for a material, labour for a task.
+        name: The material's code, or the task.
+    """
 
     category: str
     name: str
