@@ -18,6 +18,20 @@ EVENT_STREAM = "text/event-stream"
 _SAME_AS_JSON = ("application/msgpack", "application/vnd.msgpack")
 _KEPT_TO_THE_TYPE = 12
 """A description that this many texts share says what their type is, not what they are."""
+_SUBJECTS = {
+    "trim": "TrimIn",
+    "readings": "ReadingsIn",
+    "shop": "ShopIn",
+    "parts": "PartOut",
+    "saw_order": "SawOrderOut",
+    "materials": "MaterialsOut",
+    "hours": "HoursOut",
+    "costs": "CostOut",
+    "stock": "StockIn",
+    "plans": "ProfilePlanOut",
+    "movement": "ConditionsIn",
+}
+"""Modules that what several tags use is shared out to, each with the schema that it is all for."""
 
 
 @dataclass(frozen=True)
@@ -235,7 +249,7 @@ def _problems(raw: dict[str, Any]) -> list[Kind]:
 
 
 def _place(document: Document) -> None:
-    """Give each schema a module: its tag's when one tag alone uses it, else the common one."""
+    """Give each schema a module: its tag's when one tag alone uses it, else its subject's, else the common one."""
     tags: dict[str, set[str]] = {}
     for operation in document.operations:
         taken = [operation.body, *(parameter.schema for parameter in operation.parameters)]
@@ -243,11 +257,22 @@ def _place(document: Document) -> None:
             for name in _closure(document.schemas, schemas):
                 side.add(name)
                 tags.setdefault(name, set()).add(operation.tag)
+    subjects: dict[str, set[str]] = {}
+    for subject, root in _SUBJECTS.items():
+        for name in _closure(document.schemas, [{"$ref": f"#/components/schemas/{root}"}]):
+            subjects.setdefault(name, set()).add(subject)
     document.homes = {
-        name: module_name(next(iter(used))) if len(used) == 1 else "common"
+        name: module_name(next(iter(used))) if len(used) == 1 else _common_home(subjects.get(name, set()))
         for name, used in tags.items()
         if not page_item(name)
     }
+
+
+def _common_home(subjects: set[str]) -> str:
+    """The module of a schema that several tags use: what several subjects are made of is theirs in common."""
+    if not subjects:
+        return "common"
+    return next(iter(subjects)) if len(subjects) == 1 else "basics"
 
 
 def _closure(schemas: dict[str, Schema], roots: list[Schema | None]) -> set[str]:

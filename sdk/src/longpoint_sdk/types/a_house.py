@@ -3,16 +3,11 @@
 from __future__ import annotations
 
 from longpoint_sdk.types._base import Request, Result
-from longpoint_sdk.types.common import (
-    CautionOut,
-    GroupIn,
-    MaterialsOut,
-    OpeningIn,
-    RoundingIn,
-    ShopIn,
-    TrimIn,
-    Unit,
-)
+from longpoint_sdk.types.basics import Unit
+from longpoint_sdk.types.common import CautionOut, GroupIn, OpeningIn, RoundingIn
+from longpoint_sdk.types.materials import MaterialsOut
+from longpoint_sdk.types.shop import ShopIn
+from longpoint_sdk.types.trim import TrimIn
 
 
 class MaterialsAnswer(Result, frozen=True, kw_only=True):

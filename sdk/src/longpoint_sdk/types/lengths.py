@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from longpoint_sdk._measured import Measured
 from longpoint_sdk.types._base import LengthText, Request, Result
-from longpoint_sdk.types.common import RoundingIn, Unit
+from longpoint_sdk.types.basics import Unit
+from longpoint_sdk.types.common import RoundingIn
 
 
 class LengthRead(Measured, Result, frozen=True, kw_only=True):

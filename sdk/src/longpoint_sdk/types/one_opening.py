@@ -3,27 +3,21 @@
 from __future__ import annotations
 
 from longpoint_sdk.types._base import LengthText, Request, Result
+from longpoint_sdk.types.basics import Unit
 from longpoint_sdk.types.common import (
-    AirIn,
-    ApronEnds,
-    ConditionsIn,
     Foot,
-    Grain,
-    HeadStyle,
     HornsIn,
-    PartOut,
-    ReadingsIn,
     RevealsIn,
     RoundingIn,
-    Scale,
     SillAnswer,
-    Species,
-    TrimIn,
-    Unit,
     WallAnswer,
     WallLimitsIn,
     WidthsIn,
 )
+from longpoint_sdk.types.movement import AirIn, ConditionsIn, Grain, Scale, Species
+from longpoint_sdk.types.parts import PartOut
+from longpoint_sdk.types.readings import ReadingsIn
+from longpoint_sdk.types.trim import ApronEnds, HeadStyle, TrimIn
 
 
 class ApronRequest(Request, frozen=True, kw_only=True):

@@ -9,13 +9,13 @@ from longpoint_sdk.types.common import (
     Foot,
     HornsIn,
     OpeningIn,
-    ReadingsIn,
     RevealsIn,
     SillAnswer,
     WallAnswer,
     WallLimitsIn,
     WidthsIn,
 )
+from longpoint_sdk.types.readings import ReadingsIn
 
 
 class OpeningStored(Result, frozen=True, kw_only=True):

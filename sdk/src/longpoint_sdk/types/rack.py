@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from longpoint_sdk.types._base import Result
-from longpoint_sdk.types.common import DefectIn
+from longpoint_sdk.types.stock import DefectIn
 
 
 class OffcutStored(Result, frozen=True, kw_only=True):

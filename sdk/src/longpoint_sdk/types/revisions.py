@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import Request, Result
-from longpoint_sdk.types.common import LengthOut
+from longpoint_sdk.types.basics import LengthOut
 
 if TYPE_CHECKING:
     Became = Literal["changed", "gone", "group_changed", "new", "trim_changed"]

@@ -3,17 +3,12 @@
 from __future__ import annotations
 
 from longpoint_sdk.types._base import LengthText, Request
-from longpoint_sdk.types.common import (
-    ConditionsIn,
-    GroupIn,
-    OpeningIn,
-    RoundingIn,
-    Section,
-    ShopIn,
-    StockIn,
-    TrimIn,
-    Unit,
-)
+from longpoint_sdk.types.basics import Unit
+from longpoint_sdk.types.common import GroupIn, OpeningIn, RoundingIn, Section
+from longpoint_sdk.types.movement import ConditionsIn
+from longpoint_sdk.types.shop import ShopIn
+from longpoint_sdk.types.stock import StockIn
+from longpoint_sdk.types.trim import TrimIn
 
 
 class LabelGridIn(Request, frozen=True, kw_only=True):

@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import Request, Result
-from longpoint_sdk.types.common import CutListOut, LengthOut, OffcutIn
+from longpoint_sdk.types.basics import LengthOut
+from longpoint_sdk.types.common import CutListOut, OffcutIn
 
 if TYPE_CHECKING:
     Done = Literal["cut", "fitted", "spoiled"]

@@ -1,0 +1,60 @@
+"""Types of the document's part "basics". Generated; do not edit."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Literal
+
+from longpoint_sdk._measured import Measured
+from longpoint_sdk.types._base import Result
+
+if TYPE_CHECKING:
+    Hand = Literal["left", "right"]
+    """A side, as seen from the room or, at the saw, by whoever stands at it."""
+    Unit = Literal["cm", "ft", "in", "m", "mm"]
+    """A unit of length, named as it is written after a number."""
+else:
+    Hand = str
+    Unit = str
+
+
+class LengthOut(Measured, Result, frozen=True, kw_only=True):
+    """A length going out.
+
+    Attributes:
+        exact: The exact length in `unit`, as a fraction or whole number; null when it is irrational.
+        real: When it is irrational, the length in `unit` before rounding, to nine decimals; else null.
+        text: The length rounded as asked, as a tape reads.
+        unit: The unit of all of these.
+        residual: What rounding added: positive when the piece is long.
+    """
+
+    exact: str | None
+    real: float | None
+    text: str
+    unit: Unit | str
+    residual: str
+
+
+class RateOut(Result, frozen=True, kw_only=True):
+    """A rate that was reckoned with, and where it comes from.
+
+    Attributes:
+        name: Its field in the shop's `rates`.
+        value: How much, in `unit`.
+        unit: in, mil, percent, each, ft2, min, h or penny.
+        source: Where it comes from: a published source, common practice, or the caller.
+        says: What it is, in words.
+    """
+
+    name: str
+    value: float
+    unit: str
+    source: str
+    says: str
+
+
+class ShareOut(Result, frozen=True, kw_only=True):
+    """One opening's part of a quantity, all of its count together."""
+
+    opening: str
+    quantity: float

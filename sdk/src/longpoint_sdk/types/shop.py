@@ -1,0 +1,220 @@
+"""Types of the document's part "shop". Generated; do not edit."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Literal
+
+from longpoint_sdk.types._base import LengthText, MoneyText, Request
+
+if TYPE_CHECKING:
+    MaterialCode = Literal[
+        "abrasive",
+        "caulk",
+        "filler",
+        "glue",
+        "nails_10d",
+        "nails_2d",
+        "nails_3d",
+        "nails_4d",
+        "nails_5d",
+        "nails_6d",
+        "nails_7d",
+        "nails_8d",
+        "nails_9d",
+        "paint",
+        "primer",
+        "shims",
+        "tape",
+    ]
+    """What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint
+    in fluid ounces; shims; tape in feet; abrasive in sheets.
+    """
+else:
+    MaterialCode = str
+
+
+class PackageIn(Request, frozen=True, kw_only=True):
+    """Something sold: its size in the material's unit (nails by the piece; glue, caulk, filler, primer and paint
+    in fluid ounces; tape in feet; abrasive in sheets). Without a price it is bought and costs nothing in the
+    answer.
+
+    Attributes:
+        price: An amount of money as decimal text, at most two places.
+    """
+
+    material: MaterialCode
+    name: str
+    size: float
+    price: MoneyText | None = None
+
+
+class RatesIn(Request, frozen=True, kw_only=True):
+    """The shop's own rates; the answer names the source of each rate it used.
+
+    Attributes:
+        block_nails: Nails in a plinth or corner block; 4 when left out (common practice, no source).
+        caulk_depth: How deep the bead goes into that gap; 1/8 in when left out (common practice, no source).
+        caulk_fillet: Leg of the triangular bead in the corner of casing and wall; 3/16 in when left out
+            (common practice, no source).
+        caulk_gap: Width of the gap behind it that the bead fills; 1/16 in when left out (common practice, no
+            source).
+        caulk_minutes: To caulk 1 ft; 0.3 min when left out (common practice, no source).
+        caulk_wait: Until caulk can be painted; 1 h when left out (common practice, no source; the label
+            rules).
+        caulk_waste: Left in tube and nozzle; 10% when left out (common practice, no source).
+        corner_nails: Nails across a mitred corner; 2 when left out (common practice, no source).
+        cut_minutes: To make a cut; 1 min when left out (common practice, no source).
+        drywall: Thickness of the wall's face over the studs; 1/2 in when left out (common practice, no
+            source).
+        fill_minutes: To fill and sand a hole; 0.15 min when left out (common practice, no source).
+        filler_wait: Until filler can be sanded; 1 h when left out (common practice, no source; the label
+            rules).
+        filler_waste: Left proud, sanded off and dried up; 100% when left out (common practice, no source).
+        final_coat_minutes: To put the last coat on 1 ft2, at the wall; 1.5 min when left out (common
+            practice, no source).
+        fit_minutes: To fit a piece at the wall; 5 min when left out (common practice, no source).
+        glue_film: Wet film on mitred joints and returns; 6 mil when left out (common practice, no source).
+        glue_waste: Squeezed out and wiped off; 50% when left out (common practice, no source).
+        hole_depth: Depth of the hole over a set nail; 1/8 in when left out (common practice, no source).
+        hole_width: Across the hole over a set nail; 1/8 in when left out (common practice, no source).
+        inner_nail: Size for what goes into the jamb; 0 takes the shortest that reaches; 0 penny when left out
+            (common practice, no source).
+        jamb_penetration: Least that a nail goes into the jamb's edge; 3/4 in when left out (common practice,
+            no source; gives casing of 5/8 to 3/4 in the 4d nails of NAVEDTRA 14044).
+        measure_minutes: To measure an opening; 10 min when left out (common practice, no source).
+        nail_end_distance: From a piece's end to its first nail; 3 in when left out (common practice, no
+            source).
+        nail_minutes: To drive and set a nail; 0.2 min when left out (common practice, no source).
+        nail_spacing: From nail to nail along casing and apron; 16 in when left out (NAVEDTRA 14044: casing
+            nailed in pairs about 16 in apart).
+        nail_waste: Bent and dropped; 10% when left out (common practice, no source).
+        outer_nail: Size for what goes into studs; 0 takes the shortest that reaches; 0 penny when left out
+            (common practice, no source).
+        paint_coats: Coats of paint on faces and edges; 2 when left out (common practice, no source).
+        paint_film: Dry film of one coat of paint; 1.4 mil when left out (common practice, no source; the
+            label rules).
+        paint_minutes: To put one coat on 1 ft2, bundled on the bench; 1 min when left out (common practice,
+            no source).
+        paint_solids: Solids of the paint by volume; 35% when left out (common practice, no source; the label
+            rules).
+        paint_wait: Between coats of paint, and after the last; 4 h when left out (common practice, no source;
+            the label rules).
+        paint_waste: Left in brush, roller and can; 15% when left out (common practice, no source).
+        painted_backs: Coats of primer on the backs; 0 when left out (common practice, no source).
+        primer_coats: Coats of primer on faces and edges; 1 when left out (common practice, no source).
+        primer_film: Dry film of one coat of primer; 1.5 mil when left out (common practice, no source; the
+            label rules).
+        primer_solids: Solids of the primer by volume; 35% when left out (common practice, no source; the
+            label rules).
+        primer_wait: Until primer can be sanded; 2 h when left out (common practice, no source; the label
+            rules).
+        profile_girth: A moulded face's developed width, of its flat width; 110% when left out (common
+            practice, no source).
+        rip_minutes: To rip 1 ft; 0.5 min when left out (common practice, no source).
+        rout_minutes: To rout 1 ft of a stool's nosing; 1 min when left out (common practice, no source).
+        sandings: Before the first coat and between coats; 2 when left out (common practice, no source).
+        setup_minutes: To set a saw; 2 min when left out (common practice, no source).
+        sheet_area: Sanded with one sheet; 40 ft2 when left out (common practice, no source).
+        shim_space: Between a door's jamb and the stud, packed with shims; 1/2 in when left out (common
+            practice, no source).
+        shims_per_opening: Tapered shims under stool and jamb; 4 when left out (common practice, no source).
+        stool_nail_spacing: From nail to nail along the stool; 12 in when left out (common practice, no
+            source).
+        stud_penetration: Least that a nail goes into stud or sill; 3/4 in when left out (common practice, no
+            source; gives casing of 5/8 to 3/4 in the 6d nails of NAVEDTRA 14044).
+        tape_waste: Overlap and corners; 10% when left out (common practice, no source).
+    """
+
+    block_nails: int | None = None
+    caulk_depth: LengthText | None = None
+    caulk_fillet: LengthText | None = None
+    caulk_gap: LengthText | None = None
+    caulk_minutes: float | None = None
+    caulk_wait: float | None = None
+    caulk_waste: float | None = None
+    corner_nails: int | None = None
+    cut_minutes: float | None = None
+    drywall: LengthText | None = None
+    fill_minutes: float | None = None
+    filler_wait: float | None = None
+    filler_waste: float | None = None
+    final_coat_minutes: float | None = None
+    fit_minutes: float | None = None
+    glue_film: float | None = None
+    glue_waste: float | None = None
+    hole_depth: LengthText | None = None
+    hole_width: LengthText | None = None
+    inner_nail: int | None = None
+    jamb_penetration: LengthText | None = None
+    measure_minutes: float | None = None
+    nail_end_distance: LengthText | None = None
+    nail_minutes: float | None = None
+    nail_spacing: LengthText | None = None
+    nail_waste: float | None = None
+    outer_nail: int | None = None
+    paint_coats: int | None = None
+    paint_film: float | None = None
+    paint_minutes: float | None = None
+    paint_solids: float | None = None
+    paint_wait: float | None = None
+    paint_waste: float | None = None
+    painted_backs: int | None = None
+    primer_coats: int | None = None
+    primer_film: float | None = None
+    primer_solids: float | None = None
+    primer_wait: float | None = None
+    profile_girth: float | None = None
+    rip_minutes: float | None = None
+    rout_minutes: float | None = None
+    sandings: int | None = None
+    setup_minutes: float | None = None
+    sheet_area: float | None = None
+    shim_space: LengthText | None = None
+    shims_per_opening: int | None = None
+    stool_nail_spacing: LengthText | None = None
+    stud_penetration: LengthText | None = None
+    tape_waste: float | None = None
+
+
+class SawIn(Request, frozen=True, kw_only=True):
+    """The shop's limits at the saw: the shortest workpiece held by hand, the shortest pushed through the table
+    saw, the sharpest mitre the table turns to, and how finely its scale can be set, in degrees.
+
+    Attributes:
+        angle_step: In degrees.
+        sharpest_mitre: In degrees off a square cut.
+        smallest_held: The shortest workpiece held by hand.
+        smallest_ripped: The shortest pushed through the table saw.
+    """
+
+    angle_step: float = 0.1
+    sharpest_mitre: float = 50.0
+    smallest_held: LengthText = "6 in"
+    smallest_ripped: LengthText = "12 in"
+
+
+class WagesIn(Request, frozen=True, kw_only=True):
+    """What an hour of hands-on work costs: `hour`, and `tasks` that cost otherwise. Without either, labour has
+    its hours and no money.
+
+    Attributes:
+        hour: An amount of money as decimal text, at most two places.
+    """
+
+    hour: MoneyText | None = None
+    tasks: dict[str, MoneyText] = {}
+
+
+class ShopIn(Request, frozen=True, kw_only=True):
+    """How the shop works. A material named in `packages` is bought in these alone, up to four of each.
+    `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead.
+
+    Attributes:
+        wages: What an hour of work costs.
+    """
+
+    build_year: int | None = None
+    packages: list[PackageIn] = []
+    rates: RatesIn = RatesIn()
+    saw: SawIn = SawIn()
+    wages: WagesIn | None = None
