@@ -23,8 +23,6 @@ SCHEMA = schemathesis.openapi.from_dict(
     json.loads(document_bytes()),
     config=fuzzing.configuration(),
 ).exclude(path_regex=_NOT_HERE)
-# One process runs them all: the last looks at what the others saw.
-pytestmark = pytest.mark.xdist_group("fuzz stored")
 ran: Counter[tuple[str, int]] = Counter()
 
 
