@@ -10,6 +10,8 @@ from longpoint.sheets.drawing.shapes import Convex, Point, along, box, shifted
 
 RADIUS = 8.0
 _SHARES = (0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9, 0.03, 0.97)
+_LEAST_APART = 3.0
+"""Leaders nearer to one another than this fare alike: of a short edge, not every share is tried."""
 _DISTANCES = tuple(RADIUS + 10 + 7 * step for step in range(40))
 _ALL_ROUND = tuple((math.cos(math.tau * n / 24), math.sin(math.tau * n / 24)) for n in range(24))
 
@@ -40,8 +42,9 @@ def number_beside(canvas: Canvas, number: int, ways: Iterable[tuple[Edge, Point,
         Whether room was found.
     """
     options = tuple(ways)
+    tried = max((_shares(math.dist(*edge)) for edge, _, _ in options), key=len, default=())
     for distance in _DISTANCES:
-        for share in _SHARES:
+        for share in tried:
             for edge, away, inside in options:
                 if _lead(canvas, number, along(*edge, share), away, inside, distance):
                     return True
@@ -52,6 +55,15 @@ def number_beside(canvas: Canvas, number: int, ways: Iterable[tuple[Edge, Point,
                 if _lead(canvas, number, along(*edge, 0.5), away, inside, distance):
                     return True
     return False
+
+
+def _shares(length: float) -> tuple[float, ...]:
+    """Where along an edge to try, its middle first."""
+    kept: list[float] = []
+    for share in _SHARES:
+        if all(abs(share - other) * length >= _LEAST_APART for other in kept):
+            kept.append(share)
+    return tuple(kept)
 
 
 def _lead(canvas: Canvas, number: int, start: Point, away: Point, inside: Point, distance: float) -> bool:

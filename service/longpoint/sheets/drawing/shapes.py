@@ -11,13 +11,17 @@ Point = tuple[float, float]
 
 
 class Convex(Value, frozen=True):
-    """A convex outline: a text's box, a line, a piece. Attributes: points, and the bounds around them."""
+    """A convex outline: a text's box, a line, a piece.
+
+    Attributes: points, the bounds around them, and whether those bounds are the outline itself.
+    """
 
     points: tuple[Point, ...]
     left: float
     top: float
     right: float
     bottom: float
+    upright: bool = False
 
 
 def convex(*points: Point) -> Convex:
@@ -35,7 +39,9 @@ def segment(start: Point, end: Point) -> Convex:
 
 
 def box(left: float, top: float, right: float, bottom: float) -> Convex:
-    return Convex(((left, top), (right, top), (right, bottom), (left, bottom)), left, top, right, bottom)
+    return Convex(
+        ((left, top), (right, top), (right, bottom), (left, bottom)), left, top, right, bottom, True
+    )
 
 
 def turned_box(centre: Point, width: float, height: float, degrees: float) -> Convex:
@@ -60,7 +66,11 @@ def touches_any(one: Convex, others: Iterable[Convex]) -> bool:
     for other in others:
         if right <= other.left or other.right <= left or bottom <= other.top or other.bottom <= top:
             continue
-        if not (_apart(one.points, other.points) or _apart(other.points, one.points)):
+        # Of an upright one, the edges were compared with the bounds.
+        if not (
+            (not other.upright and _apart(other.points, one.points))
+            or (not one.upright and _apart(one.points, other.points))
+        ):
             return True
     return False
 
@@ -68,7 +78,7 @@ def touches_any(one: Convex, others: Iterable[Convex]) -> bool:
 def _apart(one: tuple[Point, ...], other: tuple[Point, ...]) -> bool:
     """Whether an edge of `one` has all of `other` on its far side."""
     before = one[-1]
-    for point in one:
+    for point in one if len(one) > 2 else one[:1]:
         nx, ny = point[1] - before[1], before[0] - point[0]
         mine = [nx * x + ny * y for x, y in one]
         theirs = [nx * x + ny * y for x, y in other]
