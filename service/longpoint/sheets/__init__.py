@@ -1,6 +1,6 @@
 """Drawings and sheets of what the other rooms worked out, as SVG, HTML, PDF and CSV. Values in, text or bytes out."""
 
-from longpoint.sheets.catalogue import RECIPES, Recipe, Sheet
+from longpoint.sheets.catalogue import MOST_PRINTED, RECIPES, Recipe, Sheet
 from longpoint.sheets.document import Document, LabelGrid, Paper
 from longpoint.sheets.drawing.elevation import elevation
 from longpoint.sheets.drawing.piece import piece_drawing
@@ -10,7 +10,7 @@ from longpoint.sheets.html import html
 from longpoint.sheets.job import Job
 from longpoint.sheets.labels import GRIDS, grid_faults, label_sheet
 from longpoint.sheets.measure import blank_measure_sheet
-from longpoint.sheets.pdf import pdf
+from longpoint.sheets.pdf import UnsetError, pdf
 from longpoint.sheets.tables import csv_text
 from longpoint.sheets.view import view
 from longpoint.sheets.whole import house_sticks
@@ -18,6 +18,7 @@ from longpoint.sheets.wording import Wording
 
 __all__ = [
     "GRIDS",
+    "MOST_PRINTED",
     "RECIPES",
     "Document",
     "Job",
@@ -26,6 +27,7 @@ __all__ = [
     "Recipe",
     "Sheet",
     "Styling",
+    "UnsetError",
     "Wording",
     "blank_measure_sheet",
     "csv_text",

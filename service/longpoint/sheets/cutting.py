@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
+from functools import partial
 
 from longpoint.sheets.document import (
     Block,
@@ -111,8 +112,8 @@ def stick_pictures(job: Job, across: float) -> Iterator[Block]:
         for start in range(0, len(rows), STICKS_TO_A_PICTURE):
             some: list[StickRow] = rows[start : start + STICKS_TO_A_PICTURE]
             alt = f"{plan.profile}, {some[0].name.lower()} to {some[-1].name.lower()}"
-            svg = sticks_drawing(plan.profile, [("", some)], job.wording, Styling.NONE, across)
-            yield Pictures((Picture(svg, alt),))
+            draw = partial(sticks_drawing, plan.profile, [("", some)], job.wording, Styling.NONE, across)
+            yield Pictures((Picture(draw, alt),))
 
 
 def pieces_table(cut_list: CutList) -> Table:

@@ -6,6 +6,7 @@ that a page can write a length as a tape reads it and a CSV file can give the nu
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from enum import StrEnum
 
 from longpoint.geometry.value import Value
@@ -107,9 +108,9 @@ class Heading(Value, frozen=True):
 
 
 class Picture(Value, frozen=True):
-    """A drawing. Attributes: svg, its text, with no style sheet of its own; alt, what it shows, in words."""
+    """A drawing. Attributes: draw, gives it as SVG with no style sheet of its own; alt, what it shows, in words."""
 
-    svg: str
+    draw: Callable[[], str]
     alt: str
 
 

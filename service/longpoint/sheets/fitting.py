@@ -67,17 +67,18 @@ def fitting_sheet(job: Job) -> Document:
 def _opening(one: BuiltOpening, wording: Wording) -> Iterator[Block]:
     built = one.built
     opening = built.opening
+    room = HIGH if len(built.parts) <= FEW else LOW
     yield Heading(opening.mark, where(one), new_page=True)
     yield Facts(_facts(built, wording))
     yield Pictures(
         (
             Picture(
-                elevation(
-                    built, wording, Styling.NONE, HIGH if len(built.parts) <= FEW else LOW, legend=False
-                ),
+                lambda: elevation(built, wording, Styling.NONE, room, legend=False),
                 f"Elevation of {opening.mark}, seen from the room",
             ),
-            Picture(section(built, wording, Styling.NONE, legend=False), f"Section of {opening.mark}"),
+            Picture(
+                lambda: section(built, wording, Styling.NONE, legend=False), f"Section of {opening.mark}"
+            ),
         )
     )
     yield Table(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 
 from longpoint.geometry import Foot, Opening, PlumbSides, Quadrilateral
 from longpoint.lengths import Fraction
@@ -80,8 +81,10 @@ def measure_sheet(job: Job) -> Document:
 
 def _key() -> tuple[Block, ...]:
     pictures = (
-        Picture(opening_key(Styling.NONE), "Where W, T, L, R and the diagonals X and Y are measured"),
-        Picture(depth_key(Styling.NONE), "Where the jamb's depth D is measured"),
+        Picture(
+            partial(opening_key, Styling.NONE), "Where W, T, L, R and the diagonals X and Y are measured"
+        ),
+        Picture(partial(depth_key, Styling.NONE), "Where the jamb's depth D is measured"),
     )
     return (Pictures(pictures, Notes("How to measure", HOW)),)
 

@@ -136,10 +136,11 @@ _SIZE = re.compile(r'width="([0-9.]+)" height="([0-9.]+)"')
 
 
 def _picture(picture: Picture) -> View:
-    size = _SIZE.search(picture.svg)
+    svg = picture.draw()
+    size = _SIZE.search(svg)
     assert size is not None
     return {
-        "svg": picture.svg,
+        "svg": svg,
         "alt": picture.alt,
         "width": float(size.group(1)),
         "height": float(size.group(2)),

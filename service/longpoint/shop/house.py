@@ -27,6 +27,8 @@ from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.stock import Job, Piece, Plan, Remnant, StickKind
 
 ZERO = Fraction(0)
+MOST_PIECES = 50_000
+"""Pieces worked out together, each of those alike counted: 5,000 openings of ten pieces."""
 # A run along the stick that is irrational is kept to a millionth of an inch, far below a saw's kerf.
 RUN_DENOMINATOR = 1_000_000
 
@@ -103,13 +105,20 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
     """
     built: list[BuiltOpening] = []
     faults: list[Fault] = []
+    pieces = 0
     shares = {index for one in house.groups if one.group.stool is not None for index in one.members}
     for index, one in enumerate(house.openings):
         wanted = Pieces.CASING if index in shares else Pieces.ALL
         try:
-            built.append(BuiltOpening(one.room, one.count, build_opening(one.opening, wanted)))
+            found = build_opening(one.opening, wanted)
         except GeometryError as error:
             faults.extend(fault.under("openings", index) for fault in error.faults)
+            continue
+        built.append(BuiltOpening(one.room, one.count, found))
+        pieces += one.count * len(found.parts)
+        if pieces > MOST_PIECES:
+            faults.append(_too_many(index, pieces))
+            break
     if not faults:
         for number, group in enumerate(house.groups):
             try:
@@ -119,6 +128,15 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
     if faults:
         raise GeometryError(tuple(faults))
     return tuple(built)
+
+
+def _too_many(index: int, pieces: int) -> Fault:
+    return Fault(
+        ("openings", index, "count"),
+        "too-many-pieces",
+        f"With this opening there are {pieces} pieces, and at most {MOST_PIECES} are worked out together: take the "
+        "house in parts.",
+    )
 
 
 def _add_group(house: House, one: HouseGroup, built: list[BuiltOpening]) -> None:

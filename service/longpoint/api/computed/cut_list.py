@@ -62,7 +62,7 @@ async def compute_cut_list(
         job = await job_of(request, data, Sheet.CUT_LIST, asked)
         return await apart(lambda: _drawn(job, asked, wanted))
     pool: PlanningPool = request.app.state.planning
-    size = len(data.openings)
+    size = sum(one.count for one in data.openings)
     found = await apart_if_long(size, lambda: CutListWork(data))
     if isinstance(request, ApiRequest) and request.wanted == EVENTS:
         answer: Any = cut_list_events(found, pool, data, request)

@@ -49,6 +49,13 @@ class CutListWork:
         refused.raise_any()
 
     @property
+    def cut_list(self) -> CutList:
+        """The openings with the best plans there are so far."""
+        return CutList(
+            self._house, self._openings, tuple(self._plans[index] for index in range(len(self.jobs)))
+        )
+
+    @property
     def open(self) -> tuple[int, ...]:
         """Which jobs a search may better; none when no time is given."""
         if not self._data.planning_seconds:
@@ -79,8 +86,7 @@ class CutListWork:
 
     def done(self) -> tuple[CutList, ShopWork]:
         """The house worked out, and the sections of the shop's work that were asked for."""
-        plans = tuple(self._plans[index] for index in range(len(self.jobs)))
-        cut_list = CutList(self._house, self._openings, plans)
+        cut_list = self.cut_list
         return cut_list, work(cut_list, frozenset(self._data.include), self._settings)
 
     def answer(self) -> CutListOut:

@@ -12,7 +12,7 @@ from longpoint.api.computed.planning_pool import PlanningPool
 from longpoint.api.http.disconnect import unless_gone
 from longpoint.api.wire.cut_list import CutListRequest
 from longpoint.api.wire.sheets import Asked
-from longpoint.api.write.sheet import apart
+from longpoint.api.write.sheet import apart, check_printed, wanted_by
 from longpoint.sheets import RECIPES, Job, Sheet
 
 
@@ -20,11 +20,12 @@ async def job_of(request: Request[Any, Any, Any], data: CutListRequest, sheet: S
     """The house worked out as far as a sheet needs it, its sticks searched for as long as the request says.
 
     Raises:
-        InvalidRequest: with every fault of the house.
+        InvalidRequest: with every fault of the house; when it has more pieces than the sheet shows.
         PlanningBusy: when too many requests wait already.
     """
     needed = msgspec.structs.replace(data, include=sorted(RECIPES[sheet].needs))
     found = await apart(lambda: CutListWork(needed))
+    check_printed(found.cut_list, sheet, wanted_by(request))
     if found.open:
         pool: PlanningPool = request.app.state.planning
         await unless_gone(request, found.better(pool, lambda _index, _step: None))

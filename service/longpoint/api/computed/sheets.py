@@ -106,11 +106,11 @@ async def make_measure_sheet(
 )
 async def get_blank_measure_sheet(request: AnyRequest, asked: NamedDependency[Asked]) -> Reply[SheetOut]:
     """Rows to fill in by hand at the openings, with a key to where each reading is taken."""
-    document = blank_measure_sheet(asked.paper, asked.title)
     # What it holds follows from the release and from what was asked; both are in its name.
-    tag = sha256(repr((__version__, document)).encode()).hexdigest()[:16]
+    tag = sha256(repr((__version__, asked)).encode()).hexdigest()[:16]
     check_news(request, tag, _KEPT)
     wanted = wanted_by(request)
+    document = blank_measure_sheet(asked.paper, asked.title)
     reply = await apart(lambda: sheet_reply(document, Wording(), wanted, asked.table))
     reply.headers.update({"cache-control": _KEPT, "etag": etag(request, tag)})
     return reply

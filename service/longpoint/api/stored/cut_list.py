@@ -31,7 +31,7 @@ from longpoint.api.write.cut_list import cut_list_out
 from longpoint.api.write.sheet import apart
 from longpoint.schedules import items
 from longpoint.shop import Section, ShopSettings, work
-from longpoint.shop.house import CutList, cutting_jobs, piece_key
+from longpoint.shop.house import MOST_PIECES, CutList, cutting_jobs, piece_key
 from longpoint.shop.remaining import CutPiece, Need, Remaining, remaining
 
 
@@ -62,9 +62,14 @@ class WorkedOut(msgspec.Struct, frozen=True):
     remaining: Remaining
     settings: ShopSettings
 
+    @property
+    def pieces(self) -> int:
+        """How many the whole house has."""
+        return sum(one.count * len(one.built.parts) for one in self.cut_list.openings)
 
-_recent: Recent[tuple[str, tuple[str, ...]], ScheduleCutListOut] = Recent(most=16)
-_worked: Recent[str, WorkedOut] = Recent(most=4)
+
+_recent: Recent[tuple[str, tuple[str, ...]], ScheduleCutListOut] = Recent(most=16, heaviest=MOST_PIECES)
+_worked: Recent[str, WorkedOut] = Recent(most=4, heaviest=MOST_PIECES)
 
 
 @get(
@@ -101,7 +106,7 @@ async def compute_schedule_cut_list(
     if out is None and house is not None:
         done = await worked_out(house)
         out = await apart(lambda: schedule_cut_list_out(house, done, sections))
-        _recent.put((house.digest, sections), out)
+        _recent.put((house.digest, sections), out, out.needed)
     return Reply(out, status_code=200, headers={"etag": etag(request, tag)})  # type: ignore[arg-type]
 
 
@@ -146,7 +151,7 @@ async def worked_out(house: StoredHouse) -> WorkedOut:
     done = _worked.get(house.digest)
     if done is None:
         done = await apart(lambda: work_out_stored(house))
-        _worked.put(house.digest, done)
+        _worked.put(house.digest, done, done.pieces)
     return done
 
 
@@ -180,7 +185,7 @@ def schedule_cut_list_out(
     marks = {id: one.built.opening.mark for id, one in zip(house.opening_ids, cut_list.openings, strict=True)}
     return ScheduleCutListOut(
         revision=house.revision,
-        needed=sum(one.count * len(one.built.parts) for one in cut_list.openings),
+        needed=done.pieces,
         right=len(rest.right),
         wrong=[
             WrongPiece(

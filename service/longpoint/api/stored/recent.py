@@ -13,22 +13,27 @@ class Recent(Generic[K, V]):
 
     Args:
         most: How many.
+        heaviest: How much they may weigh together; the newest is kept whatever it weighs.
     """
 
-    def __init__(self, most: int) -> None:
+    def __init__(self, most: int, heaviest: int) -> None:
         self._most = most
-        self._kept: OrderedDict[K, V] = OrderedDict()
+        self._heaviest = heaviest
+        self._weight = 0
+        self._kept: OrderedDict[K, tuple[V, int]] = OrderedDict()
 
     def get(self, key: K) -> V | None:
         """An answer; None when it is not kept."""
         if key in self._kept:
             self._kept.move_to_end(key)
-            return self._kept[key]
+            return self._kept[key][0]
         return None
 
-    def put(self, key: K, value: V) -> None:
-        """Keep an answer; the one not used the longest goes when there are too many."""
-        self._kept[key] = value
-        self._kept.move_to_end(key)
-        while len(self._kept) > self._most:
-            self._kept.popitem(last=False)
+    def put(self, key: K, value: V, weight: int) -> None:
+        """Keep an answer; those not used the longest go when there are too many or they weigh too much."""
+        self._weight -= self._kept.pop(key, (None, 0))[1]
+        self._kept[key] = value, weight
+        self._weight += weight
+        while len(self._kept) > self._most or (self._weight > self._heaviest and len(self._kept) > 1):
+            _, (_, gone) = self._kept.popitem(last=False)
+            self._weight -= gone

@@ -28,7 +28,15 @@ from longpoint.api.wire.cut_list import GroupIn
 from longpoint.api.wire.opening import OpeningIn
 from longpoint.api.wire.schedule import HouseIn
 from longpoint.api.wire.sheets import ASKED, Asked, FeetAsked, SheetOut
-from longpoint.api.write.sheet import FILE_HEADERS, SHEET_OFFERS, apart, file, sheet_reply, wanted_by
+from longpoint.api.write.sheet import (
+    FILE_HEADERS,
+    SHEET_OFFERS,
+    apart,
+    check_printed,
+    file,
+    sheet_reply,
+    wanted_by,
+)
 from longpoint.sheets import RECIPES, Document, Job, Sheet, Wording, house_sticks, label_sheet
 from longpoint.shop import work
 
@@ -95,6 +103,7 @@ async def get_schedule_sheet(
         check_news(request, tag, KEPT)
         house = await load_house(connection, schedule)
     done = await worked_out(house)
+    check_printed(done.cut_list, sheet, wanted)
     look = asked if asked.title else msgspec.structs.replace(asked, title=schedule.name)
 
     def make() -> Reply[SheetOut]:
@@ -121,6 +130,7 @@ async def get_sticks_drawing(
         house = await load_house(connection, schedule)
 
     cut_list = (await worked_out(house)).cut_list
+    check_printed(cut_list, Sheet.CUT_LIST, SVG)
     svg = await apart(lambda: house_sticks(cut_list, Wording(cut_list.house.rounding, feet)))
     return _kept(request, file(svg.encode(), SVG, schedule.name, "sticks"), tag)
 

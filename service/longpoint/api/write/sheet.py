@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import logging
 import re
 import unicodedata
 from collections.abc import Callable
 from typing import Any, TypeVar
 
+import msgspec
 from anyio import CapacityLimiter, to_thread
 from litestar import Request
 
@@ -15,7 +17,20 @@ from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.negotiate import BOTH, CSV, HTML, JSON, PDF, SVG
 from longpoint.api.http.problems import Fault
 from longpoint.api.wire.sheets import SheetOut, TableOut
-from longpoint.sheets import Document, Wording, csv_text, html, pdf, view
+from longpoint.sheets import (
+    MOST_PRINTED,
+    RECIPES,
+    Document,
+    Sheet,
+    UnsetError,
+    Wording,
+    csv_text,
+    html,
+    pdf,
+    view,
+)
+from longpoint.sheets.document import Pictures
+from longpoint.shop.house import CutList
 
 SHEET_OFFERS = (*BOTH, HTML, PDF, CSV)
 FILE_HEADERS = {"Content-Disposition": "The file's name, where the answer is a file."}
@@ -30,6 +45,7 @@ _SOON_DONE = 12
 """Openings that take about as many milliseconds, with every section of the shop's work."""
 
 T = TypeVar("T")
+_log = logging.getLogger(__name__)
 _limiters: list[CapacityLimiter] = []
 
 
@@ -51,6 +67,21 @@ async def apart_if_long(openings: int, work: Callable[[], T]) -> T:
     return work() if openings <= _SOON_DONE else await apart(work)
 
 
+def check_printed(cut_list: CutList, sheet: Sheet, wanted: str) -> None:
+    """Refuse a sheet of more pieces than are printed together; as data and as CSV they may all be had.
+
+    Raises:
+        InvalidRequest: saying how many there are.
+    """
+    count = RECIPES[sheet].pieces
+    if count is not None and wanted in (HTML, PDF, SVG) and (pieces := count(cut_list)) > MOST_PRINTED:
+        detail = (
+            f"This would show {pieces} pieces, and a sheet shows at most {MOST_PRINTED}: ask for some of the openings "
+            "at a time, or for CSV or JSON."
+        )
+        raise InvalidRequest(detail, [Fault(code="too-many-pieces", detail=detail, header="accept")])
+
+
 def sheet_reply(document: Document, wording: Wording, wanted: str, table: str = "") -> Reply[Any]:
     """A sheet in the format wanted.
 
@@ -65,7 +96,12 @@ def sheet_reply(document: Document, wording: Wording, wanted: str, table: str = 
 def sheet_bytes(document: Document, wording: Wording, wanted: str, table: str = "") -> bytes:
     """A sheet as a file's bytes."""
     if wanted == PDF:
-        return pdf(document, wording)
+        try:
+            return pdf(document, wording)
+        except UnsetError as error:
+            _log.error("a sheet was not set: %s", error)
+            detail = "This sheet takes too long to set as PDF: ask for some of the openings at a time, or for HTML."
+            raise InvalidRequest(detail, [Fault(code="too-long", detail=detail, header="accept")]) from error
     if wanted == HTML:
         return html(document, wording).encode()
     tables = document.tables
@@ -94,8 +130,8 @@ def _slug(text: str) -> str:
 
 def sheet_out(document: Document, wording: Wording) -> SheetOut:
     """A sheet's contents as data."""
-    shown = view(document, wording)
-    blocks = shown["blocks"]
+    worded = tuple(block for block in document.blocks if not isinstance(block, Pictures))
+    blocks = view(msgspec.structs.replace(document, blocks=worded), wording)["blocks"]
     tables = [
         TableOut(
             key=block["key"],

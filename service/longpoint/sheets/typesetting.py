@@ -1,0 +1,42 @@
+"""A process that sets one sheet: data as JSON on its input, the PDF on its output. `pdf.py` starts it.
+
+Its argument is the memory it may take, in bytes.
+
+Typst remembers what it set, ten documents back, and gives none of it away: a server that set sheets itself would hold
+two gigabytes after a few long ones. This process ends with its sheet, and takes no more memory than it is allowed.
+"""
+
+import resource
+import sys
+from contextlib import suppress
+from pathlib import Path
+from typing import Literal
+
+import typst
+
+
+def _set(sheet: str, *, tagged: Literal["ua-1"] | None) -> bytes:
+    template = Path(__file__).parent / "pages" / "sheet.typ"
+    made = typst.compile(
+        template.read_bytes(), sys_inputs={"sheet": sheet}, timestamp=0, pdf_standards=tagged
+    )
+    assert isinstance(made, bytes)
+    return made
+
+
+def main() -> None:
+    """Set the sheet."""
+    most = int(sys.argv[1])
+    with suppress(ValueError, OSError):  # where the system keeps its own bounds
+        resource.setrlimit(resource.RLIMIT_DATA, (most, most))
+    sheet = sys.stdin.buffer.read().decode()
+    try:
+        made = _set(sheet, tagged="ua-1")
+    except typst.TypstError:
+        # A text with a character that no font here has cannot be read aloud by rule: a box stands for it then.
+        made = _set(sheet, tagged=None)
+    sys.stdout.buffer.write(made)
+
+
+if __name__ == "__main__":
+    main()
