@@ -7,9 +7,8 @@ import io
 
 from longpoint.lengths import round_to
 from longpoint.sheets.document import Cell, Length, Money, Number, Table, Tick
+from longpoint.sheets.formulas import kept_as_text
 from longpoint.sheets.wording import Wording, number, tape_text
-
-_FORMULA = ("=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠")
 
 
 def csv_text(table: Table, wording: Wording) -> str:
@@ -37,7 +36,7 @@ def csv_text(table: Table, wording: Wording) -> str:
     writer.writerow(heads)
     for group in table.groups:
         for row in group.cells:
-            cells = [_text(group.title)] if grouped else []
+            cells = [kept_as_text(group.title)] if grouped else []
             for cell, length, tick in zip(row, lengths, ticks, strict=True):
                 if length:
                     cells += _both(cell, wording)
@@ -65,9 +64,5 @@ def _one(cell: Cell) -> str:
         case int():
             return str(cell)
         case str():
-            return _text(cell)
+            return kept_as_text(cell)
     return ""
-
-
-def _text(text: str) -> str:
-    return f"'{text}" if text.startswith(_FORMULA) else text

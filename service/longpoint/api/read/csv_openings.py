@@ -17,12 +17,11 @@ from longpoint.api.read.csv_columns import BETWEEN, FIRST, Column, columns
 from longpoint.api.wire.opening import OpeningIn
 from longpoint.api.wire.schedule import MOST_OPENINGS
 from longpoint.api.wire.transfer import ImportIn
+from longpoint.sheets.formulas import as_it_was, kept_as_text
 
 _YES = {"yes": True, "true": True, "1": True, "no": False, "false": False, "0": False}
 _LARGEST_CELL = 20_000
 _MOST_COLUMNS = 500
-_FORMULA = re.compile(r"'*[=+\-@\t\r＝＋－＠]")
-"""How a text begins that a spreadsheet would take for a formula, or that was kept from it."""
 
 
 class Places(NamedTuple):
@@ -197,7 +196,7 @@ def _read(text: str, column: Column, row: int, name: str, faults: list[Fault]) -
     try:
         match column.kind:
             case "text":
-                return text[1:] if text.startswith("'") and _FORMULA.match(text) else text
+                return as_it_was(text)
             case "texts":
                 return [part.strip() for part in text.split(BETWEEN.strip())]
             case "whole":
@@ -242,7 +241,7 @@ def _shown(column: Column, value: Any) -> str:
         case "json":
             return msgspec.json.encode(value).decode()
         case "text":
-            return f"'{value}" if _FORMULA.match(value) else str(value)
+            return kept_as_text(value)
     return str(value)
 
 
