@@ -128,24 +128,20 @@ def counter(rounding: Rounding) -> Callable[[float], tuple[int, float]]:
         return slowly
     # For a half, a quarter and so on of an inch, where multiplying by the scale loses nothing of a float.
     slack = scale / _SLACK_PARTS
+    pick, past = {
+        _UP: (ceil, -slack),
+        _DOWN: (floor, slack),
+        _NEAREST: (floor, slack + 0.5),
+    }[rounding.mode]
 
-    def up(value: float) -> tuple[int, float]:
+    def quickly(value: float) -> tuple[int, float]:
         if not -_LONGEST_BINARY < value < _LONGEST_BINARY:
             return slowly(value)
         counted = value * scale
-        number = ceil(counted - slack)
+        number = pick(counted + past)
         return number, (number - counted) / scale
 
-    past = slack if rounding.mode is _DOWN else slack + 0.5
-
-    def down_or_nearest(value: float) -> tuple[int, float]:
-        if not -_LONGEST_BINARY < value < _LONGEST_BINARY:
-            return slowly(value)
-        counted = value * scale
-        number = floor(counted + past)
-        return number, (number - counted) / scale
-
-    return up if rounding.mode is _UP else down_or_nearest
+    return quickly
 
 
 def _count(to: RoundTo, mode: Mode, value: float) -> tuple[int, float]:
