@@ -12,7 +12,7 @@ import msgspec
 
 from longpoint.api.http.explain import explain, find_nul
 from longpoint.api.http.faults import Faults
-from longpoint.api.http.msgpack_keys import key_given_twice
+from longpoint.api.http.msgpack_keys import KeyTwiceError, refuse_keys_twice
 from longpoint.api.http.negotiate import Encoding
 from longpoint.api.http.problems import MalformedBody
 
@@ -54,7 +54,7 @@ class BodyReader(Generic[T]):
                 value = self._msgpack.decode(body)
                 _refuse_duplicate_packed_keys(body)
                 suspicious = b"\0" in body
-        except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError, _DuplicateKeyError) as refusal:
+        except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError, KeyTwiceError) as refusal:
             self._refuse(body, encoding, refusal)
         if suspicious:
             faults = Faults()
@@ -65,7 +65,7 @@ class BodyReader(Generic[T]):
     def _refuse(self, body: bytes, encoding: Encoding, refusal: Exception) -> NoReturn:
         if not body:
             raise MalformedBody(f"The body is empty; send {_NAMES[encoding]}.")
-        if isinstance(refusal, _DuplicateKeyError):
+        if isinstance(refusal, KeyTwiceError):
             raise MalformedBody(f"The body gives {refusal} twice in one object; send each key once.")
         try:
             value = _read_untyped(body, encoding)
@@ -85,10 +85,6 @@ class BodyReader(Generic[T]):
         raise AssertionError("unreachable") from refusal
 
 
-class _DuplicateKeyError(ValueError):
-    """A key given twice in one JSON object."""
-
-
 def _refuse_duplicate_keys(body: bytes) -> None:
     """Refuse an object with one key twice, of which the decoder would keep the last.
 
@@ -101,9 +97,7 @@ def _refuse_duplicate_keys(body: bytes) -> None:
 def _refuse_duplicate_packed_keys(body: bytes) -> None:
     """The same for MessagePack."""
     if _pack(_UNTYPED["msgpack"](body)) != body:
-        key = key_given_twice(body)
-        if key is not None:
-            raise _DuplicateKeyError(json.dumps(key))
+        refuse_keys_twice(body)
 
 
 def _refuse_duplicates(pairs: list[tuple[str, Any]]) -> None:
@@ -111,7 +105,7 @@ def _refuse_duplicates(pairs: list[tuple[str, Any]]) -> None:
         seen: set[str] = set()
         for key, _ in pairs:
             if key in seen:
-                raise _DuplicateKeyError(json.dumps(key))
+                raise KeyTwiceError(key)
             seen.add(key)
 
 

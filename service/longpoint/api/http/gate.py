@@ -3,8 +3,8 @@
 What was let in is then answered about as fast as ever, and what was not hears so at once.
 
 A request that computes holds the event loop until it is done, and one that waits for the database needs the loop a
-dozen times: it would wait each time for all that had come meanwhile. So each turn of the loop is short: what comes when
-a turn has lasted long enough stands in line, and goes in by itself on a turn of its own.
+dozen times: it would wait each time for all that had come meanwhile. So while such a one is under way each turn of the
+loop is short: what comes when a turn has lasted long enough stands in line, and goes in by itself on a turn of its own.
 """
 
 import asyncio

@@ -1,5 +1,7 @@
 """Keys given twice in a MessagePack map, of which a decoder keeps the last and tells nobody."""
 
+import json
+
 import msgspec
 
 _FIXED = {0xCA: 4, 0xCB: 8, 0xCC: 1, 0xCD: 2, 0xCE: 4, 0xCF: 8, 0xD0: 1, 0xD1: 2, 0xD2: 4, 0xD3: 8}
@@ -10,21 +12,23 @@ _MANY = {0xDC: (2, False), 0xDD: (4, False), 0xDE: (2, True), 0xDF: (4, True)}
 _decode = msgspec.msgpack.Decoder().decode
 
 
-def key_given_twice(body: bytes) -> object | None:
-    """The first key that is there twice in one map; None when none is.
+class KeyTwiceError(ValueError):
+    """A key given twice in one map or object. Its text is the key as JSON writes it."""
+
+    def __init__(self, key: object) -> None:
+        super().__init__(json.dumps(key, default=str))
+
+
+def refuse_keys_twice(body: bytes) -> None:
+    """Refuse a body in which a map has one key twice.
 
     Args:
         body: One value, which was decoded already: well-formed, and no deeper than a decoder goes.
+
+    Raises:
+        KeyTwiceError: for the first such key.
     """
-    try:
-        _end(body, 0)
-    except _TwiceError as found:
-        return found.args[0]  # type: ignore[no-any-return]
-    return None
-
-
-class _TwiceError(Exception):
-    """Carries the key."""
+    _end(body, 0)
 
 
 def _end(body: bytes, at: int) -> int:
@@ -53,7 +57,7 @@ def _end_of_many(body: bytes, at: int, count: int, is_map: bool) -> int:
             end = _end(body, at)
             key = _decode(body[at:end])
             if key in seen:
-                raise _TwiceError(key)
+                raise KeyTwiceError(key)
             seen.add(key)
             at = end
         at = _end(body, at)
