@@ -9,6 +9,7 @@ from typing import Any
 import msgspec
 import schemathesis
 import uvicorn
+from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 
 from longpoint.api.http.negotiate import MSGPACK, MSGPACK_SHORT
@@ -29,6 +30,12 @@ schemathesis.openapi.format(
     ),
 )
 schemathesis.openapi.format("retry-key", st.one_of(st.uuids().map(str), st.uuids().map('"{}"'.format)))
+
+# Made from the default and not from the suite's profile, whose own values would go before the configuration's.
+GATHERING = settings(
+    settings.get_profile("default"), suppress_health_check=[HealthCheck.function_scoped_fixture]
+)
+"""For a test that gathers in a fixture what all its cases were answered."""
 
 
 def configuration() -> schemathesis.Config:
