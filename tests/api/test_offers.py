@@ -15,6 +15,7 @@ from asking import Service
 CASING = {"width": "2 1/2 in", "thickness": "5/8 in"}
 STOOL = {"thickness": "3/4 in", "horn": "3/4 in", "nosing": "7/8 in"}
 APRON = {"width": "2 1/2 in", "thickness": "5/8 in"}
+PLINTH = {"profile": "plinth", "width": "3 in", "height": "6 in", "thickness": "1 in"}
 EXTENSION = {"thickness": "3/4 in"}
 Draw = st.DrawFn
 
@@ -30,6 +31,7 @@ DONE_BY_HAND = {
     "fur_head",
     "shim",
     "stop_head_short",
+    "rip_block",
     "share_mull_casing",
 }
 """Answers that no field takes up: they are work on the wall, the framing or the trim, or a matter of two openings."""
@@ -37,6 +39,7 @@ ANSWERS = {
     "casing-collides": {"rip_casing", "rip_and_return_casing", "share_mull_casing"},
     "horn-collides": {"shorten_horn", "butt_stool"},
     "head-collides": {"rip_casing"},
+    "plinth-collides": {"rip_block"},
     "head-overhang-collides": {"stop_head_short"},
     "sill-collides": {"rip_casing"},
     "stool-collides": {"thin_stool"},
@@ -66,7 +69,7 @@ def inches(least: int, most: int) -> st.SearchStrategy[str]:
 @st.composite
 def crowded(draw: Draw) -> dict[str, Any]:
     """An opening with things in the way, a wall out of plane, a sill out of level, or several of these."""
-    foot = draw(st.sampled_from(("stool", "stool", "floor", "picture_frame")))
+    foot = draw(st.sampled_from(("stool", "stool", "floor", "plinth", "picture_frame")))
     style = draw(st.sampled_from(("mitred", "mitred", "butted", "corner_blocks", "banded")))
     if foot == "picture_frame" and style == "butted":
         style = "mitred"
@@ -81,6 +84,8 @@ def crowded(draw: Draw) -> dict[str, Any]:
         trim["back_band"] = {"width": "1 in", "thickness": "1 in", "lap": "1/4 in"}
     if foot == "stool":
         trim |= {"stool": STOOL} | ({"apron": APRON} if draw(st.booleans()) else {})
+    if foot == "plinth":
+        trim["plinth"] = PLINTH
     if draw(st.booleans()):
         trim["extension"] = EXTENSION | {"corners": draw(st.sampled_from(("butted", "mitred")))}
     readings: dict[str, Any] = {"jamb_width": draw(inches(20, 50)), "jamb_depth": "3 1/8 in"}
@@ -195,7 +200,13 @@ def butted(overhang: str, **clear: str) -> dict[str, Any]:
     return asked | {"trim": asked["trim"] | {"head_style": "butted", "overhang": overhang}}
 
 
+def on_blocks(**clear: str) -> dict[str, Any]:
+    asked = among("plinth", **clear)
+    return asked | {"trim": asked["trim"] | {"plinth": PLINTH}}
+
+
 OPENINGS = [
+    on_blocks(left="2 1/2 in", right_neighbour="5 in"),
     among(left="2 1/2 in"),
     among(right="3 in", left_neighbour="4 in"),
     among("floor", above="2 in"),

@@ -19,6 +19,7 @@ from longpoint.geometry import (
     HeadStyle,
     Horns,
     Opening,
+    Plinth,
     PlumbSides,
     Trim,
     Widths,
@@ -97,6 +98,27 @@ def test_neighbours_share_one_mull_casing() -> None:
     assert shared.answer == "share_mull_casing"
     assert dict(shared.figures)["mull casing width"] == F("3.625")
     assert finding.offers[1].value == F("1.8125")
+
+
+BLOCKS = Trim(CASING, F(3, 16), plinth=Plinth("plinth", F(3), F(6), F(1)))
+
+
+def test_a_plinth_block_is_wider_than_its_leg() -> None:
+    # The leg reaches 3/16 + 2 1/2 = 2 11/16 past the jamb, the block 3 3/16.
+    on_blocks = {"foot": Foot.PLINTH}
+    assert found(among(BLOCKS, on_blocks, left="3.1875", right="3.1875")) == ()
+    (finding,) = found(among(BLOCKS, on_blocks, left="3"))
+    assert (finding.code, finding.side, finding.amount) == ("plinth-collides", "left", F(3, 16))
+    assert finding.offers[0].figures == (("rip width", F(45, 16)),)
+    assert found(among(BLOCKS, {"foot": Foot.FLOOR}, left="3")) == (), "without blocks the leg stands clear"
+
+
+def test_plinth_blocks_of_neighbours_meet() -> None:
+    on_blocks = {"foot": Foot.PLINTH}
+    assert found(among(BLOCKS, on_blocks, right_neighbour="6.375")) == ()
+    (finding,) = found(among(BLOCKS, on_blocks, right_neighbour="6"))
+    assert (finding.code, finding.by, finding.amount) == ("plinth-collides", "neighbour", F(3, 8))
+    assert finding.offers[0].figures == (("rip width", F(45, 16)),)
 
 
 def test_nothing_is_taken_up_by_itself() -> None:

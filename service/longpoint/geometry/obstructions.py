@@ -25,12 +25,14 @@ def obstruction_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide,
         if room is not None:
             found += _beside(opening, name, side, room, at_base)
             found += _head_beside(opening, name, side, room)
+            found += _block_beside(opening, name, side, room)
     for name, side, gap in (
         ("left", sides[-1], clear.left_neighbour),
         ("right", sides[1], clear.right_neighbour),
     ):
         if gap is not None:
             found += _neighbour(name, side, gap)
+            found += _blocks_meet(opening, name, side, gap)
     if clear.above is not None and len(sides) == 4:
         found += _above(opening, sides[2], clear.above)
     if clear.below is not None:
@@ -104,6 +106,41 @@ def _head_beside(opening: Opening, name: str, side: CasedSide, room: Fraction) -
         "smaller block: a matter of the trim.",
     )
     return [Finding("head-overhang-collides", name, detail, over, (stop,))]
+
+
+def _block_beside(opening: Opening, name: str, side: CasedSide, room: Fraction) -> list[Finding]:
+    over = _plinth_edge(opening, side) - room
+    if over <= 0:
+        return []
+    detail = (
+        f"The {name} plinth block would run {spoken(over)} into what stands {spoken(room)} from the jamb."
+    )
+    to_do = f"Rip the {name} plinth block and butt or scribe its outside edge to what is there."
+    return [Finding("plinth-collides", name, detail, over, _rip_block(opening, over, to_do))]
+
+
+def _blocks_meet(opening: Opening, name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
+    over = 2 * _plinth_edge(opening, side) - gap
+    if over <= 0:
+        return []
+    detail = f"The {name} plinth block and the neighbour's would overlap by {spoken(over)}."
+    to_do = f"Rip the {name} plinth block, and the neighbour's alike, so that their edges meet."
+    return [
+        Finding("plinth-collides", name, detail, over, _rip_block(opening, over / 2, to_do), by="neighbour")
+    ]
+
+
+def _plinth_edge(opening: Opening, side: CasedSide) -> Fraction:
+    """Where a plinth block ends, whose inner edge is flush with its leg's; nought without one."""
+    plinth = opening.trim.plinth
+    return side.reveal + plinth.width if opening.foot is Foot.PLINTH and plinth is not None else ZERO
+
+
+def _rip_block(opening: Opening, over: Fraction, to_do: str) -> tuple[Offer, ...]:
+    plinth = opening.trim.plinth
+    assert plinth is not None
+    width = plinth.width - over
+    return (Offer("rip_block", to_do, (), None, (("rip width", width),)),) if width > 0 else ()
 
 
 def _rip(name: str, side: CasedSide, room: Fraction) -> tuple[Offer, ...]:
