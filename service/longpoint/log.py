@@ -1,5 +1,6 @@
 """Logging: one JSON object a line, on standard error."""
 
+import json
 import logging
 from datetime import UTC, datetime
 from time import monotonic
@@ -10,6 +11,18 @@ import msgspec
 _REPEAT_SECONDS = 10.0
 _MOST_TEXTS = 100
 _encode = msgspec.json.Encoder().encode
+
+
+def json_line(entry: dict[str, Any]) -> str:
+    """An entry of the log as one line of JSON, which does nothing to a terminal that shows it.
+
+    Plain JSON may hold what starts a new line or a terminal's command beyond ASCII, or turns the text after it around.
+    """
+    try:
+        line = _encode(entry).decode()
+    except UnicodeEncodeError:  # half a character
+        line = ""
+    return line if line and line.isprintable() else json.dumps(entry).replace("\x7f", "\\u007f")
 
 
 class JsonFormatter(logging.Formatter):
@@ -24,7 +37,7 @@ class JsonFormatter(logging.Formatter):
         }
         if record.exc_info:
             line["trace"] = self.formatException(record.exc_info)
-        return _encode(line).decode("utf-8", "replace")
+        return json_line(line)
 
 
 class Repeats(logging.Filter):

@@ -5,12 +5,10 @@ import logging
 from datetime import UTC, datetime
 from time import time
 
-import msgspec
+from longpoint.log import json_line
 
 _EVERY_SECONDS = 0.25
 _MOST_WAITING = 500
-
-_encode = msgspec.json.Encoder().encode
 
 
 class AccessLog:
@@ -43,7 +41,7 @@ class AccessLog:
 
 
 def _line(when: float, request_id: bytes, method: str, path: str, status: int, seconds: float) -> str:
-    return _encode(
+    return json_line(
         {
             "time": datetime.fromtimestamp(when, UTC).isoformat(timespec="milliseconds"),
             "level": "info",
@@ -54,4 +52,4 @@ def _line(when: float, request_id: bytes, method: str, path: str, status: int, s
             "status": status,
             "ms": round(seconds * 1000, 3),
         }
-    ).decode()
+    )
