@@ -1,16 +1,410 @@
 """What an attacker tried by hand on what is stored: another's things, retries, races, keys, origins and the log."""
 
+import asyncio
 import json
 import logging
-from collections.abc import AsyncIterator
+import secrets
+from collections import Counter
+from collections.abc import AsyncIterator, Awaitable, Iterable
+from contextlib import asynccontextmanager
+from typing import Any, NamedTuple
 from urllib.parse import quote
 
 import httpx
+import msgspec
 import pytest
+from sqlalchemy import insert
 
+import databases
 from longpoint.app import create_app
 from longpoint.log import JsonFormatter
+from longpoint.schedules import houses, keys, retries
+from longpoint.schedules.basics import moment
+from longpoint.schedules.check import check_store
+from longpoint.schedules.migrate import migrate
+from longpoint.schedules.models import Retry
+from longpoint.schedules.store import Store
 from longpoint.settings import Settings
+from stored import TRIM, house, made, opening, serving
+
+LEG = {"opening": "K1", "part": "casing_leg/left", "state": "cut"}
+OFFCUT = {"profile": "casing", "length": "60 in"}
+
+
+class World(NamedTuple):
+    """A database, and a key of each of two accounts."""
+
+    address: str
+    ann: str
+    bob: str
+    ann_id: str
+
+
+@pytest.fixture(scope="module", params=["sqlite", "postgresql"])
+def world(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> World:
+    """One of each kind: what tests keep in it does not meet."""
+    if request.param == "sqlite":
+        return asyncio.run(furnish(databases.fresh_sqlite(tmp_path_factory.mktemp("attacks"))))
+    return asyncio.run(furnish(databases.fresh_postgres(request.getfixturevalue("postgres"))))
+
+
+async def furnish(address: str) -> World:
+    store = Store(address, create=True)
+    await migrate(store)
+    async with store.writing() as connection:
+        ann, bob = [await keys.account_named(connection, name) for name in ("ann", "bob")]
+        shown = [
+            await keys.make_key(connection, id, "key", frozenset(keys.SCOPES), None) for id in (ann, bob)
+        ]
+    await store.close()
+    return World(address, *shown, ann)
+
+
+class Pair(NamedTuple):
+    """Two accounts at one service."""
+
+    ann: httpx.AsyncClient
+    bob: httpx.AsyncClient
+
+
+@pytest.fixture
+async def pair(world: World) -> AsyncIterator[Pair]:
+    async with (
+        serving(world.address) as anyone,
+        calling(anyone, world.ann) as ann,
+        calling(anyone, world.bob) as bob,
+    ):
+        yield Pair(ann, bob)
+
+
+@asynccontextmanager
+async def calling(service: httpx.AsyncClient, key: str) -> AsyncIterator[httpx.AsyncClient]:
+    """A caller of a service, with a key."""
+    # Not closed: that would close the transport that is shared.
+    yield httpx.AsyncClient(
+        transport=service._transport, base_url="http://longpoint", headers={"authorization": f"Bearer {key}"}
+    )
+
+
+@asynccontextmanager
+async def storing(address: str) -> AsyncIterator[Store]:
+    store = Store(address)
+    try:
+        yield store
+    finally:
+        await store.close()
+
+
+@pytest.fixture(autouse=True)
+async def sound(request: pytest.FixtureRequest) -> AsyncIterator[None]:
+    """Whatever was tried, the history hangs together and what stands repeats it."""
+    yield
+    if "world" in request.fixturenames:
+        async with storing(request.getfixturevalue("world").address) as store:
+            assert await check_store(store) == []
+
+
+async def at_once(requests: Iterable[Awaitable[httpx.Response]]) -> tuple[Counter[int], list[httpx.Response]]:
+    """What each is answered, and how often each status is."""
+    answers = await asyncio.gather(*requests)
+    return Counter(answer.status_code for answer in answers), answers
+
+
+def unlike(id: str) -> str:
+    """An id of the same form that nothing has."""
+    return id[:-8] + "00000000"
+
+
+def items_of(answer: httpx.Response) -> set[Any]:
+    """What is on a page."""
+    return {one.get("id", one.get("number")) for one in answer.json().get("items", [])}
+
+
+async def furnished(owner: httpx.AsyncClient, **changed: Any) -> tuple[str, dict[str, str]]:
+    """A house with an opening, a piece cut, an offcut; where it is, and their ids."""
+    where = (await made(owner, **{"openings": [opening("K1")], "rack": [OFFCUT], **changed})).headers[
+        "location"
+    ]
+    done = await owner.post(f"{where}/work", json={"pieces": [LEG]})
+    assert done.status_code == 201, done.text
+    one = (await owner.get(f"{where}/openings")).json()["items"][0]
+    offcut = (await owner.get(f"{where}/offcuts")).json()["items"][0]
+    return where, {"opening": one["id"], "piece": done.json()["pieces"][0]["id"], "offcut": offcut["id"]}
+
+
+class TestAnotherAccount:
+    """Nothing of another's can be read, changed, counted or known of."""
+
+    async def test_parts_of_anothers_house_are_in_no_house_of_ones_own(self, pair: Pair) -> None:
+        """The house is one's own, what is asked of it another's: as if it had been made up."""
+        hers, ids = await furnished(pair.ann)
+        his = (await made(pair.bob, openings=[opening("K2")])).headers["location"]
+        before = [
+            (await pair.ann.get(f"{hers}{rest}")).text for rest in ("", "/openings", "/work", "/offcuts")
+        ]
+
+        async def asked(ids: dict[str, str]) -> list[tuple[int, str]]:
+            any_state = {"if-match": "*"}
+            one, piece, offcut = ids["opening"], ids["piece"], ids["offcut"]
+            cut = {"opening": "K2", "part": "casing_leg/left", "state": "cut"}
+            works = [
+                {"pieces": [{**LEG, "opening": one}]},
+                {"pieces": [{**cut, "recut_from": piece}]},
+                {"pieces": [cut], "used_offcuts": [offcut]},
+            ]
+            answers = [
+                await pair.bob.get(f"{his}/openings/{one}"),
+                await pair.bob.get(f"{his}/openings/{one}/drawing"),
+                await pair.bob.put(f"{his}/openings/{one}", json=opening("K1"), headers=any_state),
+                await pair.bob.delete(f"{his}/openings/{one}", headers=any_state),
+                await pair.bob.get(f"{his}/offcuts/{offcut}"),
+                await pair.bob.delete(f"{his}/offcuts/{offcut}", headers=any_state),
+                await pair.bob.get(f"{his}/work/{piece}"),
+                await pair.bob.delete(f"{his}/work/{piece}", headers=any_state),
+                await pair.bob.get(f"{his}/work", params={"opening": one}),
+                *[await pair.bob.post(f"{his}/work", json=work) for work in works],
+            ]
+            said = []
+            for answer in answers:
+                text = answer.text.replace(answer.headers["x-request-id"], "")
+                for name, id in ids.items():
+                    text = text.replace(id, name)
+                said.append((answer.status_code, text))
+            return said
+
+        theirs = await asked(ids)
+        assert {status for status, _ in theirs} == {404, 422}
+        assert theirs == await asked({name: unlike(id) for name, id in ids.items()})
+        assert (await pair.bob.get(his)).json()["revision"] == 1
+        after = [
+            (await pair.ann.get(f"{hers}{rest}")).text for rest in ("", "/openings", "/work", "/offcuts")
+        ]
+        assert after == before
+
+    @pytest.mark.parametrize(
+        "rest",
+        [
+            "/export",
+            "/cut-list",
+            "/sheets/piece-labels",
+            "/drawings/sticks",
+            "/changes?from=1",
+            "/revisions/2",
+            "/openings/K1/drawing",
+            "/openings/{opening}",
+            "/offcuts/{offcut}",
+            "/work/{piece}",
+        ],
+    )
+    async def test_anothers_tag_and_address_tell_nothing(self, pair: Pair, rest: str) -> None:
+        """Who knows the address and the state is answered as who knows neither."""
+        hers, ids = await furnished(pair.ann)
+        address = hers + rest.format(**ids)
+        tag = (await pair.ann.get(address)).headers["etag"]
+        assert (await pair.ann.get(address, headers={"if-none-match": tag})).status_code == 304
+        for headers in ({"if-none-match": tag}, {"if-none-match": "*"}, {"if-match": tag}, {}):
+            answer = await pair.bob.get(address, headers=headers)
+            assert answer.status_code == 404
+            assert "etag" not in answer.headers
+        for method in ("PUT", "DELETE"):
+            for headers in ({"if-match": tag}, {"if-match": '"another"'}, {}):
+                answer = await pair.bob.request(method, address, headers=headers, json=opening("K1"))
+                assert answer.status_code in (404, 405), "neither 412 nor 428, which tell that it is there"
+
+    async def test_two_houses_alike_share_no_answer(self, pair: Pair) -> None:
+        """Answers worked out lately are kept: never for whoever sent the same."""
+        (hers, her_ids), (his, his_ids) = await furnished(pair.ann), await furnished(pair.bob)
+        for rest in (
+            "",
+            "/cut-list",
+            "/export",
+            "/sheets/saw-sheet",
+            "/drawings/sticks",
+            "/openings/K1/drawing",
+        ):
+            own, other = await pair.ann.get(hers + rest), await pair.bob.get(his + rest)
+            assert own.status_code == other.status_code == 200
+            assert own.headers["etag"] != other.headers["etag"], rest
+            tagged = {"if-none-match": own.headers["etag"]}
+            assert (await pair.bob.get(his + rest, headers=tagged)).status_code == 200
+            for id in (hers.rpartition("/")[2], *her_ids.values()):
+                assert id not in other.text, rest
+        tag = (await pair.ann.get(f"{hers}/openings/K1")).headers["etag"]
+        stale = await pair.bob.put(f"{his}/openings/K1", json=opening("K1", "31"), headers={"if-match": tag})
+        assert stale.status_code == 412
+        mine = await pair.bob.get(f"{his}/openings/{his_ids['opening']}")
+        assert stale.headers["etag"] == mine.headers["etag"]
+
+    async def test_a_cursor_leads_into_no_other_list(self, pair: Pair) -> None:
+        lists = ("openings", "offcuts", "revisions", "work")
+        hers, _ = await furnished(pair.ann, openings=[opening("K1"), opening("K2")], rack=[OFFCUT] * 2)
+        his, _ = await furnished(pair.bob, openings=[opening("K1"), opening("K2")], rack=[OFFCUT] * 2)
+        await pair.ann.post(f"{hers}/work", json={"pieces": [{**LEG, "opening": "K2"}]})
+        cursors = [
+            (await pair.ann.get(address, params={"limit": 1})).json()["next"]
+            for address in ("/v1/schedules", *(f"{hers}/{rest}" for rest in lists))
+        ]
+        for address in ("/v1/schedules", *(f"{his}/{rest}" for rest in lists)):
+            own = items_of(await pair.bob.get(address, params={"limit": 500}))
+            for cursor in cursors:
+                answer = await pair.bob.get(address, params={"cursor": cursor, "limit": 500})
+                assert answer.status_code in (200, 422), answer.text
+                assert items_of(answer) <= own
+
+    async def test_anothers_retry_key_is_a_new_one(self, pair: Pair) -> None:
+        """On every operation that takes one: never another's answer, and never word that it was used."""
+        hers, _ = await furnished(pair.ann)
+        his, _ = await furnished(pair.bob)
+        imported = {"openings": [opening("I1")]}
+        tries: list[tuple[str, Any]] = [
+            ("/openings", opening("K9")),
+            ("/offcuts", OFFCUT),
+            ("/work", {"pieces": [{**LEG, "part": "stool"}]}),
+            ("/import", imported),
+            ("/cut-sticks", {"profile": "casing", "sticks": [1]}),
+            ("/restore", {"revision": 1}),
+            ("/archive", None),
+            ("/unarchive", None),
+        ]
+        for rest, body in tries:
+            headers = {"idempotency-key": f"{hers}{rest}", "if-match": "*"}
+            first = await pair.ann.post(hers + rest, json=body, headers=headers)
+            assert first.status_code in (200, 201), first.text
+            again = await pair.ann.post(hers + rest, json=body, headers=headers)
+            assert again.headers["idempotency-replayed"] == "true"
+            stranger = await pair.bob.post(hers + rest, json=body, headers=headers)
+            assert stranger.status_code == 404, rest
+            own = await pair.bob.post(his + rest, json=body, headers=headers)
+            assert own.status_code == first.status_code, own.text
+            assert "idempotency-replayed" not in own.headers
+            assert hers.rpartition("/")[2] not in own.text + str(own.headers)
+
+
+class TestRetries:
+    """A key sent again while the first is under way, by the same or another, with the same or another body."""
+
+    async def test_of_twenty_at_once_one_does_it(self, pair: Pair) -> None:
+        key = {"idempotency-key": secrets.token_hex(8)}
+        statuses, answers = await at_once(
+            [
+                *(pair.ann.post("/v1/schedules", json=house(), headers=key) for _ in range(20)),
+                pair.bob.post("/v1/schedules", json=house(name=key["idempotency-key"]), headers=key),
+            ]
+        )
+        assert statuses == {201: 21}
+        assert len({answer.content for answer in answers[:20]}) == 1
+        assert sum("idempotency-replayed" not in answer.headers for answer in answers) == 2
+        named = await pair.bob.get("/v1/schedules", params={"name": key["idempotency-key"]})
+        assert len(named.json()["items"]) == 1
+
+    async def test_of_twenty_different_at_once_one_is_done(self, pair: Pair) -> None:
+        where = (await made(pair.ann)).headers["location"]
+        key = {"idempotency-key": secrets.token_hex(8)}
+        statuses, answers = await at_once(
+            [*(pair.ann.post(f"{where}/openings", json=opening(f"K{n}"), headers=key) for n in range(10))]
+            + [
+                pair.ann.post(f"{where}/offcuts", json={**OFFCUT, "note": f"{n}"}, headers=key)
+                for n in range(10)
+            ]
+        )
+        assert statuses == {201: 1, 422: 19}
+        codes = {answer.json()["errors"][0]["code"] for answer in answers if answer.status_code == 422}
+        assert codes == {"key-reused"}
+        assert (await pair.ann.get(where)).json()["revision"] == 2
+
+    async def test_what_comes_while_the_first_is_held_up_waits_for_it(self, world: World, pair: Pair) -> None:
+        where = (await made(pair.ann)).headers["location"]
+        key = {"idempotency-key": secrets.token_hex(8)}
+        async with storing(world.address) as store:
+            async with store.writing() as connection:
+                await houses.find(connection, world.ann_id, where.rpartition("/")[2], hold=True)
+                first = asyncio.create_task(
+                    pair.ann.post(f"{where}/openings", json=opening("K1"), headers=key)
+                )
+                await asyncio.sleep(0.2)
+                same = asyncio.create_task(
+                    pair.ann.post(f"{where}/openings", json=opening("K1"), headers=key)
+                )
+                other = asyncio.create_task(
+                    pair.ann.post(f"{where}/openings", json=opening("K2"), headers=key)
+                )
+                await asyncio.sleep(0.2)
+                assert not any(task.done() for task in (first, same, other))
+            assert (await first).status_code == 201
+            assert (await same).content == (await first).content
+            assert (await other).json()["type"] == "/problems/idempotency-key-reused"
+
+    async def test_a_first_that_is_refused_or_given_up_leaves_the_key_free(
+        self, world: World, pair: Pair
+    ) -> None:
+        where = (await made(pair.ann)).headers["location"]
+        key = {"idempotency-key": secrets.token_hex(8)}
+        bad = opening("K1", trim="no such trim")
+        statuses, _ = await at_once(
+            [pair.ann.post(f"{where}/openings", json=bad, headers=key) for _ in range(10)]
+            + [pair.ann.post("/v1/schedules", json=house(kerf="x"), headers=key) for _ in range(5)]
+        )
+        assert statuses == {422: 15}
+        async with storing(world.address) as store, store.writing() as connection:
+            await houses.find(connection, world.ann_id, where.rpartition("/")[2], hold=True)
+            given_up = asyncio.create_task(
+                pair.ann.post(f"{where}/openings", json=opening("K1"), headers=key)
+            )
+            await asyncio.sleep(0.1)
+            given_up.cancel()
+        done = await pair.ann.post(f"{where}/openings", json=opening("K2"), headers=key)
+        assert done.status_code == 201
+        assert "idempotency-replayed" not in done.headers
+
+    async def test_the_same_said_otherwise_is_the_same(self, pair: Pair) -> None:
+        """White space, the order of members at every depth, and the encoding say nothing."""
+        body = house(trim_specs={"painted": TRIM, "oak": TRIM}, openings=[opening("K1")])
+        key = {"idempotency-key": secrets.token_hex(8), "content-type": "application/json"}
+        packed = {**key, "content-type": "application/msgpack"}
+        first = await pair.ann.post("/v1/schedules", json=body, headers=key)
+        assert first.status_code == 201
+        for content, headers in (
+            (json.dumps(body, indent=7).encode(), key),
+            (json.dumps(backwards(body)).encode(), key),
+            (json.dumps(body).replace("K1", "\\u004b1").encode(), key),
+            (msgspec.msgpack.encode(backwards(body)), packed),
+        ):
+            again = await pair.ann.post("/v1/schedules", content=content, headers=headers)
+            assert again.content == first.content, content[:100]
+        other = {**body, "openings": []}
+        assert (await pair.ann.post("/v1/schedules", json=other, headers=key)).status_code == 422
+
+    async def test_what_another_account_is_at_keeps_nobody_waiting(self, world: World, pair: Pair) -> None:
+        """Keys whose time is over are forgotten by whoever comes; the next one waited until the first was done."""
+        if world.address.startswith("sqlite"):
+            pytest.skip("SQLite has one writer at a time")
+        async with storing(world.address) as store:
+            old = {
+                "status": 200,
+                "request_digest": "",
+                "headers": "{}",
+                "body": "{}",
+                "expires_at": moment(-1),
+            }
+            async with store.writing() as connection:
+                rows = [{**old, "account_id": world.ann_id, "key": f"old {number}"} for number in range(60)]
+                await connection.execute(insert(Retry), rows)
+            async with store.writing() as connection:
+                assert await retries.claim(connection, world.ann_id, secrets.token_hex(8), "") is None
+                async with asyncio.timeout(3):
+                    own = await pair.bob.post(
+                        "/v1/schedules", json=house(), headers={"idempotency-key": "his"}
+                    )
+                assert own.status_code == 201
+                await connection.rollback()
+
+
+def backwards(node: Any) -> Any:
+    """A body with the members of every object in the opposite order."""
+    if isinstance(node, dict):
+        return {name: backwards(node[name]) for name in reversed(node)}
+    return [backwards(each) for each in node] if isinstance(node, list) else node
+
 
 FORGED = '"}\n{"level":"error"}\r\x1b[2J\x7f\x85\x9b31m\u2028\u202e\u2066'
 """What ends a text, an object or a line, and what a terminal obeys."""

@@ -59,7 +59,14 @@ async def claim(connection: AsyncConnection, account_id: str, key: str, request_
 _OF_KEY = (Retry.account_id == bindparam("account"), Retry.key == bindparam("of_key"))
 _KEPT = select(Retry.request_digest, Retry.status, Retry.headers, Retry.body).where(*_OF_KEY)
 _FORGET = delete(Retry).where(*_OF_KEY, Retry.expires_at <= bindparam("now"))
-_OLD = select(Retry.account_id, Retry.key).where(Retry.expires_at <= bindparam("now")).limit(_SWEPT_AT_ONCE)
+# Those that another transaction is forgetting are left to it: waiting for its end would keep a caller waiting for a
+# stranger. SQLite has one writer at a time, and no such clause.
+_OLD = (
+    select(Retry.account_id, Retry.key)
+    .where(Retry.expires_at <= bindparam("now"))
+    .limit(_SWEPT_AT_ONCE)
+    .with_for_update(skip_locked=True)
+)
 _CLAIMS = {
     "sqlite": sqlite.insert(Retry).on_conflict_do_nothing(),
     "postgresql": postgresql.insert(Retry).on_conflict_do_nothing(),

@@ -24,6 +24,8 @@ MOST_KEY = 512
 _KEY = re.compile(RETRY_KEY)
 _ESCAPED = re.compile(r"\\(.)")
 _encode = msgspec.json.Encoder().encode
+_encode_sorted = msgspec.json.Encoder(order="deterministic").encode
+"""For what was asked: an object is the same in whatever order its members come."""
 
 
 async def once(
@@ -48,7 +50,7 @@ async def once(
             return await work(connection)
     account = caller_of(request).account_id
     asked = digest_of(
-        request.scope["method"], request.scope["path"], request.scope["query_string"], _encode(data)
+        request.scope["method"], request.scope["path"], request.scope["query_string"], _encode_sorted(data)
     )
     async with store.writing() as connection:
         kept = await retries.claim(connection, account, key, asked)
