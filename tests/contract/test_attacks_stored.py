@@ -374,11 +374,10 @@ class TestRetries:
         other = {**body, "openings": []}
         assert (await pair.ann.post("/v1/schedules", json=other, headers=key)).status_code == 422
 
-    async def test_what_another_account_is_at_keeps_nobody_waiting(self, world: World, pair: Pair) -> None:
+    async def test_what_another_account_is_at_keeps_nobody_waiting(self, postgres: Any) -> None:
         """Keys whose time is over are forgotten by whoever comes; the next one waited until the first was done."""
-        if world.address.startswith("sqlite"):
-            pytest.skip("SQLite has one writer at a time")
-        async with storing(world.address) as store:
+        world = await furnish(databases.fresh_postgres(postgres))
+        async with serving(world.address) as anyone, storing(world.address) as store:
             old = {
                 "status": 200,
                 "request_digest": "",
@@ -391,10 +390,9 @@ class TestRetries:
                 await connection.execute(insert(Retry), rows)
             async with store.writing() as connection:
                 assert await retries.claim(connection, world.ann_id, secrets.token_hex(8), "") is None
+                his = {"authorization": f"Bearer {world.bob}", "idempotency-key": "his"}
                 async with asyncio.timeout(3):
-                    own = await pair.bob.post(
-                        "/v1/schedules", json=house(), headers={"idempotency-key": "his"}
-                    )
+                    own = await anyone.post("/v1/schedules", json=house(), headers=his)
                 assert own.status_code == 201
                 await connection.rollback()
 
@@ -404,6 +402,265 @@ def backwards(node: Any) -> Any:
     if isinstance(node, dict):
         return {name: backwards(node[name]) for name in reversed(node)}
     return [backwards(each) for each in node] if isinstance(node, list) else node
+
+
+class TestRaces:
+    """Many at once, at two replicas: one wins, all are told, and nothing is half done."""
+
+    @pytest.fixture
+    async def replicas(self, world: World) -> AsyncIterator[list[httpx.AsyncClient]]:
+        shown = {"authorization": f"Bearer {world.ann}"}
+        async with serving(world.address, **shown) as one, serving(world.address, **shown) as two:
+            yield [one, two]
+
+    async def test_of_twenty_writers_from_one_state_one_wins(self, replicas: list[httpx.AsyncClient]) -> None:
+        where = (await made(replicas[0], openings=[opening("K1")])).headers["location"]
+        one = await replicas[0].get(f"{where}/openings/K1")
+        tag = {"if-match": one.headers["etag"]}
+        statuses, answers = await at_once(
+            replicas[n % 2].put(f"{where}/openings/K1", json=opening("K1", f"{30 + n}"), headers=tag)
+            for n in range(20)
+        )
+        assert statuses == {200: 1, 412: 19}
+        (won,) = [answer for answer in answers if answer.status_code == 200]
+        now = await replicas[1].get(f"{where}/openings/K1")
+        assert now.json()["readings"] == won.json()["readings"]
+        assert {answer.headers["etag"] for answer in answers} == {now.headers["etag"]}
+        assert (await replicas[0].get(where)).json()["revision"] == 2
+
+    async def test_of_all_kinds_of_writers_from_one_state_one_wins(
+        self, replicas: list[httpx.AsyncClient]
+    ) -> None:
+        """Each needs the schedule's own state, or would take its only opening or offcut away."""
+        where, _ = await furnished(replicas[0])
+        tag = (await replicas[0].get(where)).headers["etag"]
+        whole = {"if-match": tag}
+        one, two = replicas
+        statuses, _ = await at_once(
+            [
+                one.put(where, json=house(name="A"), headers=whole),
+                two.put(where, json=house(name="B"), headers=whole),
+                one.post(f"{where}/openings", json=opening("K2"), headers=whole),
+                two.post(f"{where}/offcuts", json=OFFCUT, headers=whole),
+                one.post(f"{where}/work", json={"pieces": [{**LEG, "part": "stool"}]}, headers=whole),
+                two.post(f"{where}/cut-sticks", json={"profile": "casing", "sticks": [1]}, headers=whole),
+                one.post(
+                    f"{where}/import?existing=replace", json={"openings": [opening("K5")]}, headers=whole
+                ),
+                two.post(f"{where}/restore", json={"revision": 1}, headers=whole),
+            ]
+        )
+        assert statuses[412] == 7, statuses
+        assert (await one.get(where)).json()["revision"] == 3
+
+    async def test_an_opening_goes_while_it_is_written(self, replicas: list[httpx.AsyncClient]) -> None:
+        where = (await made(replicas[0], openings=[opening("K1")])).headers["location"]
+        any_state, one = {"if-match": "*"}, f"{where}/openings/K1"
+        statuses, _ = await at_once(
+            replicas[n % 2].delete(one, headers=any_state)
+            if n in (7, 12)
+            else replicas[n % 2].put(one, json=opening("K1", f"{30 + n}"), headers=any_state)
+            for n in range(20)
+        )
+        assert set(statuses) == {200, 404}, statuses
+        assert (await replicas[0].get(one)).status_code == 404
+        assert (await replicas[0].get(where)).json()["revision"] == 1 + statuses[200]
+
+    async def test_a_schedule_goes_while_it_is_written(self, replicas: list[httpx.AsyncClient]) -> None:
+        where = (await made(replicas[0], openings=[opening("K1")])).headers["location"]
+        any_state = {"if-match": "*"}
+        requests = []
+        for n in range(5):
+            one = replicas[n % 2]
+            requests += [
+                one.post(f"{where}/openings", json=opening(f"N{n}")),
+                one.post(f"{where}/archive", headers=any_state),
+                one.delete(where, headers=any_state),
+                one.get(f"{where}/cut-list"),
+                one.get(f"{where}/export"),
+            ]
+        statuses, answers = await at_once(requests)
+        assert set(statuses) <= {200, 201, 204, 404, 409}, statuses
+        assert statuses[204] <= 1
+        for answer in answers:
+            if answer.status_code == 200 and answer.url.path.endswith("/export"):
+                assert "K1" in {one["mark"] for one in answer.json()["openings"]}
+        left = await replicas[0].get(where)
+        assert left.status_code == (404 if statuses[204] else 200)
+        for rest in ("/openings", "/revisions", "/work", "/offcuts"):
+            assert (await replicas[1].get(where + rest)).status_code == left.status_code
+
+    async def test_imports_at_once_stay_under_the_limit(
+        self, replicas: list[httpx.AsyncClient], monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        monkeypatch.setattr("longpoint.api.stored.openings.MOST_OPENINGS", 10)
+        where = (await made(replicas[0], openings=[opening("K1")])).headers["location"]
+        statuses, _ = await at_once(
+            [
+                *(
+                    replicas[n % 2].post(
+                        f"{where}/import", json={"openings": [opening(f"{n}-{m}") for m in range(4)]}
+                    )
+                    for n in range(6)
+                ),
+                *(replicas[n % 2].post(f"{where}/openings", json=opening(f"N{n}")) for n in range(12)),
+            ]
+        )
+        schedule = (await replicas[0].get(where)).json()
+        listed = (await replicas[1].get(f"{where}/openings")).json()["items"]
+        assert len(listed) == schedule["opening_count"] == 10
+        assert set(statuses) == {200, 201, 422}
+        assert 1 + 4 * statuses[200] + statuses[201] == 10
+        assert len({one["position"] for one in listed}) == 10
+
+    async def test_imports_of_one_mark_at_once_bring_it_once(self, replicas: list[httpx.AsyncClient]) -> None:
+        where = (await made(replicas[0])).headers["location"]
+        statuses, _ = await at_once(
+            replicas[n % 2].post(f"{where}/import", json={"openings": [opening("K1"), opening(f"N{n}")]})
+            if n % 3
+            else replicas[n % 2].post(f"{where}/openings", json=opening("K1"))
+            for n in range(12)
+        )
+        assert statuses[200] + statuses[201] == 1
+        assert statuses[422] == 11
+        listed = (await replicas[1].get(f"{where}/openings")).json()["items"]
+        assert [one["mark"] for one in listed].count("K1") == 1
+
+    async def test_a_piece_is_recorded_once(self, replicas: list[httpx.AsyncClient]) -> None:
+        where = (await made(replicas[0], openings=[opening("K1")])).headers["location"]
+        statuses, answers = await at_once(
+            replicas[n % 2].post(f"{where}/work", json={"pieces": [LEG]}) for n in range(10)
+        )
+        assert statuses == {201: 1, 422: 9}
+        codes = {answer.json()["errors"][0]["code"] for answer in answers if answer.status_code == 422}
+        assert codes == {"already-cut"}
+        (piece,) = (await replicas[0].get(f"{where}/work")).json()["items"]
+        again = {**LEG, "opening": "K2", "recut_from": piece["id"]}
+        await replicas[0].post(f"{where}/openings", json=opening("K2", "30 5/8", "45"))
+        statuses, _ = await at_once(
+            replicas[n % 2].post(f"{where}/work", json={"pieces": [again]}) for n in range(10)
+        )
+        assert statuses == {201: 1, 422: 9}
+        (recut,) = (await replicas[0].get(f"{where}/work")).json()["items"]
+        assert recut["opening"] == "K2"
+
+    async def test_an_offcut_is_taken_once(self, replicas: list[httpx.AsyncClient]) -> None:
+        where, ids = await furnished(replicas[0])
+        offcut = ids["offcut"]
+        statuses, _ = await at_once(
+            [
+                *(replicas[n % 2].post(f"{where}/work", json={"used_offcuts": [offcut]}) for n in range(6)),
+                *(
+                    replicas[n % 2].delete(f"{where}/offcuts/{offcut}", headers={"if-match": "*"})
+                    for n in range(6)
+                ),
+            ]
+        )
+        assert statuses[200] + statuses[201] == 1
+        assert statuses[422] + statuses[404] == 11
+        assert (await replicas[0].get(f"{where}/offcuts")).json()["items"] == []
+        assert (await replicas[0].get(where)).json()["revision"] == 3
+
+    async def test_the_rack_is_no_fuller_for_many_at_once(
+        self, replicas: list[httpx.AsyncClient], monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        monkeypatch.setattr("longpoint.api.stored.offcuts.MOST_OFFCUTS", 5)
+        where = (await made(replicas[0])).headers["location"]
+        statuses, _ = await at_once(
+            replicas[n % 2].post(f"{where}/offcuts", json=OFFCUT)
+            if n % 2
+            else replicas[0].post(f"{where}/work", json={"offcuts": [OFFCUT]})
+            for n in range(12)
+        )
+        assert statuses == {201: 5, 422: 7}
+        assert len((await replicas[0].get(f"{where}/offcuts")).json()["items"]) == 5
+
+
+class TestKeys:
+    """Keys that end while they are used, and what only looks like a key."""
+
+    async def fresh(self, world: World, days: float | None = None) -> str:
+        async with storing(world.address) as store, store.writing() as connection:
+            return await keys.make_key(connection, world.ann_id, "short", frozenset(keys.SCOPES), days)
+
+    async def test_a_key_revoked_while_a_request_is_under_way_does_nothing_more(self, world: World) -> None:
+        """What was let in is done whole and signed with the key; what comes after is refused, computations soon."""
+        key = await self.fresh(world)
+        async with (
+            serving(world.address, authorization=f"Bearer {key}") as service,
+            storing(world.address) as store,
+        ):
+            where = (await made(service)).headers["location"]
+            async with store.writing() as connection:
+                await houses.find(connection, world.ann_id, where.rpartition("/")[2], hold=True)
+                under_way = asyncio.create_task(service.post(f"{where}/openings", json=opening("K1")))
+                await asyncio.sleep(0.2)
+                assert await keys.revoke_key(connection, key.split("_")[1])
+            assert (await under_way).status_code == 201
+            for answer in (
+                await service.post(f"{where}/openings", json=opening("K2")),
+                await service.get(f"{where}/openings"),
+                await service.post("/v1/lengths", json={"lengths": ["1 in"]}),
+            ):
+                assert (answer.status_code, answer.json()["type"]) == (401, "/problems/key-refused")
+        async with serving(world.address, authorization=f"Bearer {world.ann}") as owner:
+            (revision, _) = (await owner.get(f"{where}/revisions")).json()["items"]
+            assert revision["key_id"] == key.split("_")[1]
+
+    async def test_a_key_ends_at_its_moment_even_where_it_is_remembered(self, world: World) -> None:
+        key = await self.fresh(world, days=0.7 / 86400)
+        body = {"lengths": ["1 in"]}
+        async with serving(world.address, authorization=f"Bearer {key}") as service:
+            assert (await service.post("/v1/lengths", json=body)).status_code == 200
+            assert (await service.get("/v1/schedules")).status_code == 200
+            await asyncio.sleep(0.75)
+            for answer in (await service.post("/v1/lengths", json=body), await service.get("/v1/schedules")):
+                assert answer.status_code == 401
+                assert "ended at" in answer.json()["detail"]
+
+    async def test_what_is_no_key_is_refused_and_nothing_else(self, world: World) -> None:
+        key, id = world.ann, world.ann.split("_")[1]
+        shown: list[list[bytes]] = [
+            [b"Bearer"],
+            [b"Bearer "],
+            [b"Bearer lp__"],
+            [b"Bearer lp_%s_" % id.encode()],
+            [b"Bearer lp_%s" % id.encode()],
+            [b"Bearer lp_%s_\xff\xfe" % id.encode()],
+            [b"Bearer lp_\xe9\x80_\xa0"],
+            [b"Bearer lp_' OR 1=1 --_x"],
+            [b"Bearer lp_%_%"],
+            [b"Bearer lp_" + b"a" * 50_000 + b"_" + b"b" * 50_000],
+            [b"Bearer " + key.upper().encode()],
+            [b"Bearer " + key.encode() + b"="],
+            [b"Bearer " + key.encode() + b", Bearer " + key.encode()],
+            [b"Bearer " + key.encode() + b" x"],
+            [b"Bearer\t" + key.encode()],
+            [b"Basic " + key.encode()],
+            [key.encode()],
+            [b"Bearer " + key.encode(), b"Bearer " + key.encode()],
+            [b"Bearer none", b"Bearer " + key.encode()],
+            [b"Bearer " + key.encode(), b""],
+        ]
+        async with serving(world.address) as service:
+            for lines in shown:
+                for method, address in (("GET", "/v1/schedules"), ("POST", "/v1/lengths")):
+                    headers = [(b"authorization", line) for line in lines]
+                    answer = await service.request(method, address, headers=headers)
+                    assert answer.status_code == 401, (lines, answer.text)
+                    assert answer.headers["www-authenticate"].startswith("Bearer")
+                    assert key not in answer.text
+            elsewhere = {
+                "x-api-key": key,
+                "cookie": f"authorization=Bearer {key}",
+                "proxy-authorization": f"Bearer {key}",
+            }
+            for name in ("key", "access_token", "authorization", "api_key"):
+                answer = await service.get("/v1/schedules", params={name: key}, headers=elsewhere)
+                assert answer.status_code == 401
+            for kind in ("bearer", "BEARER", "Bearer  "):
+                good = {"authorization": f"{kind} {key}"}
+                assert (await service.get("/v1/schedules", headers=good)).status_code == 200
 
 
 FORGED = '"}\n{"level":"error"}\r\x1b[2J\x7f\x85\x9b31m\u2028\u202e\u2066'
