@@ -5,7 +5,6 @@ import logging
 from typing import Any
 
 from litestar import Litestar
-from litestar.config.cors import CORSConfig
 from litestar.datastructures import State
 from litestar.types import ASGIApp
 
@@ -19,6 +18,7 @@ from longpoint.api.http.errors import HANDLERS
 from longpoint.api.http.frame import Frame
 from longpoint.api.http.gate import Gate
 from longpoint.api.http.limits import RateLimit
+from longpoint.api.http.origins import Origins
 from longpoint.api.http.request import AnyRequest, ApiRequest
 from longpoint.api.routes import OPERATIONS, OPTIONS
 from longpoint.api.stored.storage import on_storage_error
@@ -56,7 +56,6 @@ def create_app(settings: Settings | None = None) -> Litestar:
         request_class=ApiRequest,
         response_class=Answer,
         request_max_body_size=settings.max_body_bytes,
-        cors_config=_cors(settings.cors_origins),
         openapi_config=None,
         logging_config=None,
         on_shutdown=closers,
@@ -71,7 +70,8 @@ def create_app(settings: Settings | None = None) -> Litestar:
         ),
     )
     gate = Gate(app.asgi_handler, settings.max_in_progress, settings.max_wait_seconds)
-    app.asgi_handler = _traced(app, Frame(gate, log, _metered(app, gate, settings)), settings)
+    inner: ASGIApp = Origins(gate, settings.cors_origins) if settings.cors_origins else gate
+    app.asgi_handler = _traced(app, Frame(inner, log, _metered(app, gate, settings)), settings)
     return app
 
 
@@ -92,37 +92,6 @@ async def _before_each(request: AnyRequest) -> None:
     await check_access(request)
     if isinstance(request, ApiRequest):
         request.negotiate()
-
-
-def _cors(origins: tuple[str, ...]) -> CORSConfig | None:
-    """What pages of some origins may do; keys are sent by their scripts, so there are no credentials to allow."""
-    if not origins:
-        return None
-    return CORSConfig(
-        allow_origins=list(origins),
-        allow_methods=["GET", "POST", "PUT", "PATCH", "DELETE"],
-        allow_headers=[
-            "Authorization",
-            "Content-Type",
-            "If-Match",
-            "If-None-Match",
-            "Idempotency-Key",
-            "X-Request-Id",
-        ],
-        expose_headers=[
-            "ETag",
-            "Link",
-            "Location",
-            "Retry-After",
-            "RateLimit",
-            "RateLimit-Policy",
-            "Idempotency-Replayed",
-            "Deprecation",
-            "Sunset",
-            "X-Request-Id",
-        ],
-        allow_credentials=False,
-    )
 
 
 def _metered(app: Litestar, gate: Gate, settings: Settings) -> Any:
