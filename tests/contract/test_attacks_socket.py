@@ -22,7 +22,7 @@ CHUNKS = b"%x\r\n%s\r\n0\r\n\r\n" % (len(BODY), BODY)
 LIVE = b"GET /health/live HTTP/1.1\r\nHost: longpoint\r\n"
 LAST = b"GET /health/ready HTTP/1.1\r\nHost: longpoint\r\nConnection: close\r\n\r\n"
 HIDDEN = b"GET /docs HTTP/1.1\r\nHost: longpoint\r\n\r\n"
-WAIT = 1
+WAIT = 0.5
 """Seconds that a head or body may take here."""
 
 Say = Callable[..., Awaitable[list[int]]]
@@ -168,11 +168,11 @@ async def test_what_comes_after_the_chunks_is_no_part_of_the_head(say: Say) -> N
     ("begun", "statuses"),
     [
         ([], []),
-        ([b"G", 0.4, b"E", 0.4, b"T", 0.4, b" /health/live HTTP/1.1\r\nHost: longpoint\r\n\r\n"], []),
-        ([LIVE + b"\r\n", 0.1, LIVE, 0.4, b"A: b\r\n", 0.4, b"C: d\r\n", 0.4, b"\r\n"], [200]),
-        ([ASK + LENGTH + b"\r\n", *[b" ", 0.4] * 4], [408]),
-        ([ASK + IN_CHUNKS + b"\r\n", *[b"1\r\n \r\n", 0.4] * 4], [408]),
-        ([b"PUT" + ASK[4:] + b"Content-Length: 1000\r\n\r\n", *[b" ", 0.4] * 4], [405]),
+        ([b"G", 0.2, b"E", 0.2, b"T", 0.2, b" /health/live HTTP/1.1\r\nHost: longpoint\r\n\r\n"], []),
+        ([LIVE + b"\r\n", 0.1, LIVE, 0.2, b"A: b\r\n", 0.2, b"C: d\r\n", 0.2, b"\r\n"], [200]),
+        ([ASK + LENGTH + b"\r\n", *[b" ", 0.2] * 4], [408]),
+        ([ASK + IN_CHUNKS + b"\r\n", *[b"1\r\n \r\n", 0.2] * 4], [408]),
+        ([b"PUT" + ASK[4:] + b"Content-Length: 1000\r\n\r\n", *[b" ", 0.2] * 4], [405]),
     ],
     ids=["nothing", "head", "second head", "body", "chunks", "body of what was refused"],
 )
@@ -181,7 +181,7 @@ async def test_what_comes_a_byte_at_a_time_is_not_waited_for(
 ) -> None:
     before = perf_counter()
     assert await say(*begun) == statuses
-    assert perf_counter() - before < 2 * WAIT + 1
+    assert perf_counter() - before < 5, "it is not kept as long as it goes on"
 
 
 async def test_a_body_that_ends_too_early_is_forgotten(say: Say) -> None:

@@ -3,6 +3,7 @@
 import asyncio
 import json
 import logging
+import re
 import secrets
 from collections import Counter
 from collections.abc import AsyncIterator, Awaitable, Iterable
@@ -751,6 +752,51 @@ class TestOrigins:
 
 FORGED = '"}\n{"level":"error"}\r\x1b[2J\x7f\x85\x9b31m\u2028\u202e\u2066'
 """What ends a text, an object or a line, and what a terminal obeys."""
+
+
+class TestRecords:
+    """What is written into a record stays in its field."""
+
+    async def test_a_reason_and_a_note_forge_no_other_record(self, pair: Pair) -> None:
+        """They may have any character but NUL; they come back as they were sent, in one revision each."""
+        where = (await made(pair.ann)).headers["location"]
+        text = FORGED + '", "who": "bob", "number": 99'
+        added = await pair.ann.post(
+            f"{where}/offcuts", json={**OFFCUT, "note": text}, params={"why": text}, headers={"if-match": "*"}
+        )
+        assert added.status_code == 201, added.text
+        assert added.json()["note"] == text
+        latest, first = (await pair.ann.get(f"{where}/revisions")).json()["items"]
+        assert (latest["number"], latest["who"], latest["why"]) == (2, "key", text)
+        assert (first["number"], first["why"]) == (1, "")
+        assert (await pair.ann.get(f"{where}/export")).json()["rack"][0]["note"] == text
+
+    @pytest.mark.parametrize("mark", ["K1\nK2", "K1\r", "K1\x00", "\x1b[2JK1", "K1\x7f", "K1\t", " K1"])
+    async def test_a_mark_and_a_name_are_one_line(self, pair: Pair, mark: str) -> None:
+        where = (await made(pair.ann)).headers["location"]
+        for answer in (
+            await pair.ann.post(f"{where}/openings", json=opening(mark)),
+            await pair.ann.post(f"{where}/import", json={"openings": [opening(mark)]}),
+            await pair.ann.post("/v1/schedules", json=house(name=mark)),
+            await pair.ann.post("/v1/schedules", json=house(trim_specs={mark: TRIM})),
+        ):
+            assert answer.status_code == 422, answer.text
+
+    async def test_a_mark_and_a_filter_forge_no_field_of_an_answer(self, pair: Pair) -> None:
+        """File names and links to the next page are made from what was sent."""
+        mark = 'K1"; filename="x.exe>; rel="next", <//evil.example\x85\u2028é'
+        sent = {"name": mark, "trim_specs": {mark: TRIM}, "openings": [opening(mark, trim=mark, room=mark)]}
+        where = (await made(pair.ann, **sent)).headers["location"]
+        await pair.ann.post(f"{where}/openings", json=opening("K2", trim=mark, room=mark))
+        page = await pair.ann.get(f"{where}/openings", params={"room": mark, "limit": 1})
+        assert page.links["next"]["url"].startswith(f"{where}/openings?room=")
+        assert page.headers["link"].count("<") == page.headers["link"].count(">") == 1
+        following = await pair.ann.get(page.links["next"]["url"])
+        assert [one["mark"] for one in following.json()["items"]] == ["K2"]
+        id = page.json()["items"][0]["id"]
+        for rest in ("/sheets/saw-sheet?format=csv", f"/openings/{id}/drawing"):
+            name = (await pair.ann.get(where + rest)).headers["content-disposition"]
+            assert re.fullmatch(r'(inline|attachment); filename="[a-z0-9-]+\.(csv|svg)"', name), name
 
 
 class TestTheLog:
