@@ -47,13 +47,17 @@ async def claim(connection: AsyncConnection, account_id: str, key: str, request_
         "expires_at": moment(KEPT_SECONDS),
     }
     of_key = {"account": account_id, "of_key": key}
-    if await _first(connection, row) or (
-        (await connection.execute(_FORGET, {**of_key, "now": moment()})).rowcount == 1
-        and await _first(connection, row)
-    ):
-        await _sweep(connection)
-        return None
-    return Kept(*(await connection.execute(_KEPT, of_key)).one())
+    # What another transaction kept may be swept by a third before it is read: the key is free again then.
+    while True:
+        if await _first(connection, row) or (
+            (await connection.execute(_FORGET, {**of_key, "now": moment()})).rowcount == 1
+            and await _first(connection, row)
+        ):
+            await _sweep(connection)
+            return None
+        kept = (await connection.execute(_KEPT, of_key)).one_or_none()
+        if kept is not None:
+            return Kept(*kept)
 
 
 _OF_KEY = (Retry.account_id == bindparam("account"), Retry.key == bindparam("of_key"))
