@@ -10,6 +10,9 @@ from .problem import Form, Item, Pattern, Problem, Stock
 __all__ = ["Cut", "cost", "first_fit", "rank", "trimmed"]
 
 MANY = 400  # distinct items past which one first-fit must do
+MOST_TRIED = 400_000  # pieces laid or tried, past which no further first-fit is made
+MOST_VAIN = 200_000  # places tried in vain, past which only what fits without a shared cut is looked for
+MOST_EXCHANGED = 400_000  # pieces tried on cheaper sticks, past which the others stay on theirs
 
 Cut = tuple[Pattern, int]  # a way to cut a stick, and how many sticks
 
@@ -29,9 +32,13 @@ def first_fit(problem: Problem) -> tuple[list[Cut] | None, list[int]]:
     leads = [[lead, *(index for index in bought if index != lead)] for lead in bought] or [[]]
     best: list[Cut] | None = None
     left_over = [item.demand for item in problem.items]
+    tried = 0
     for lead in leads[:1] if len(problem.items) > MANY else leads:
         for order in ([*remnants, *lead], [*lead, *remnants]):
-            cuts, remaining = _run(problem, order)
+            if tried > MOST_TRIED:
+                break
+            cuts, remaining, laid = _run(problem, order)
+            tried += laid + _exchanges(problem, cuts)
             if any(remaining):
                 left_over = min(left_over, remaining, key=lambda left: _length(problem, left))
                 continue
@@ -59,7 +66,8 @@ def rank(problem: Problem, cuts: Sequence[Cut]) -> tuple[int, int, int]:
     return cost(problem, cuts), sum(times for _, times in cuts), len({pattern for pattern, _ in cuts})
 
 
-def _run(problem: Problem, order: Sequence[int]) -> tuple[list[Cut], list[int]]:
+def _run(problem: Problem, order: Sequence[int]) -> tuple[list[Cut], list[int], int]:
+    """The plan, how many of each item are left over, and how many pieces were laid or tried."""
     shelf = _Shelf(problem)
     left = {index: problem.stocks[index].most for index in order}
     cuts: list[Cut] = []
@@ -73,7 +81,7 @@ def _run(problem: Problem, order: Sequence[int]) -> tuple[list[Cut], list[int]]:
             for item, number in counts.items():
                 shelf.remaining[item] -= number * times
             cuts.append((Pattern(index, forms), times))
-    return cuts, shelf.remaining
+    return cuts, shelf.remaining, shelf.tried
 
 
 def count(forms: Sequence[Form]) -> dict[int, int]:
@@ -89,31 +97,39 @@ class _Shelf:
 
     Attributes:
         remaining: how many of each item.
+        tried: pieces laid, and places tried in vain.
     """
 
     def __init__(self, problem: Problem) -> None:
         self._problem = problem
+        self._vain = 0
+        self.tried = 0
         self.remaining = [item.demand for item in problem.items]
         self._next = list(range(len(problem.items) + 1))
         # Negated, so that it rises: no item up to a place takes less room than this.
         self._least = list(accumulate((-_least(item) for item in problem.items), max))
+        self._whole = list(accumulate((-_whole(item) for item in problem.items), max))
 
     def fill(self, stock: Stock) -> tuple[Form, ...]:
         """The longest item that fits, again and again; what first-fit decreasing would put on this stick."""
         forms: list[Form] = []
         before: Form | None = None
-        end = stock.start - self._problem.kerf
+        start = stock.start
         place = 0
         while True:
-            room = stock.end - end - self._problem.kerf
-            place = self._some(max(place, bisect_left(self._least, -room)))
+            least = self._least if self._vain < MOST_VAIN else self._whole
+            place = self._some(max(place, bisect_left(least, -_room(stock, start))))
             if place == len(self.remaining):
                 return tuple(forms)
             for _ in range(self.remaining[place]):
-                found = _soonest(self._problem, stock, before, end, self._problem.items[place])
+                item = self._problem.items[place]
+                found = _soonest(self._problem, stock, before, start - self._problem.kerf, item)
+                self.tried += len(item.forms)
                 if found is None:
+                    self._vain += len(item.forms)
                     break
                 end, before = found
+                start = end + self._problem.kerf
                 forms.append(before)
             place += 1
 
@@ -133,6 +149,20 @@ def _least(item: Item) -> int:
     return min(form.length - max(form.left, form.right) for form in item.forms)
 
 
+def _whole(item: Item) -> int:
+    """With this much room the item fits, whatever lies before it."""
+    return min(form.length for form in item.forms)
+
+
+def _room(stock: Stock, start: int) -> int:
+    """The longest clear stretch from there on: what a stick with defects has room for, and not all their lengths."""
+    longest = -1
+    for from_, to in stock.blocked:
+        longest = max(longest, min(from_, stock.end) - start)
+        start = max(start, to)
+    return max(longest, stock.end - start)
+
+
 def _soonest(
     problem: Problem, stock: Stock, before: Form | None, end: int, item: Item
 ) -> tuple[int, Form] | None:
@@ -144,6 +174,11 @@ def _soonest(
     return best
 
 
+def _exchanges(problem: Problem, cuts: Sequence[Cut]) -> int:
+    """How many pieces are tried on other sticks, at most, to exchange every stick for a cheaper one."""
+    return min(MOST_EXCHANGED, len(problem.stocks) * sum(len(pattern.forms) for pattern, _ in cuts))
+
+
 def trimmed(problem: Problem, cuts: Sequence[Cut]) -> list[Cut]:
     """Every stick exchanged for the cheapest one that holds the same pieces, as far as there are any."""
     used: dict[int, int] = {}
@@ -151,17 +186,19 @@ def trimmed(problem: Problem, cuts: Sequence[Cut]) -> list[Cut]:
         used[pattern.stock] = used.get(pattern.stock, 0) + times
     by_price = sorted(range(len(problem.stocks)), key=lambda index: (problem.stocks[index].price, index))
     done: list[Cut] = []
+    tried = 0
     for pattern, times in cuts:
         todo = times
         for index in by_price:
             if problem.stocks[index].price >= problem.stocks[pattern.stock].price or not todo:
                 break
-            other = Pattern(index, pattern.forms)
-            if problem.places(other) is None:
-                continue
             most = problem.stocks[index].most
             moved = todo if most is None else min(todo, most - used.get(index, 0))
-            if moved:
+            if not moved or tried >= MOST_EXCHANGED:
+                continue
+            tried += len(pattern.forms)
+            other = Pattern(index, pattern.forms)
+            if problem.places(other) is not None:
                 done.append((other, moved))
                 used[index] = used.get(index, 0) + moved
                 used[pattern.stock] -= moved

@@ -5,9 +5,10 @@ from math import prod
 
 from .problem import Form, Kind, Part
 
-__all__ = ["block_forms", "piece_forms"]
+__all__ = ["Blocks", "piece_forms"]
 
 MOST_STATES = 3000  # past this an opening's pieces are laid longest first, sharing only what falls so
+MOST_JOINED = 400_000  # rows made a piece longer, past which the openings still to come are laid so, too
 
 Parts = tuple[tuple[int, int], ...]
 
@@ -20,36 +21,50 @@ def piece_forms(index: int, kind: Kind) -> tuple[Form, ...]:
     return plain, Form(0, kind.length, kind.right, kind.left, (Part(index, reversed=True),))
 
 
-def block_forms(parts: Parts, kinds: tuple[Kind, ...], kerf: int) -> tuple[Form, ...]:
+class Blocks:
     """All pieces of an opening side by side: for each pair of outer ends, the shortest row that shows them.
 
     Args:
-        parts: piece kinds and how many of each.
         kinds: the problem's.
         kerf: units.
     """
-    loose = {kind: piece_forms(kind, kinds[kind]) for kind, _ in parts}
-    counts = tuple(count for _, count in parts)
-    if all(len(forms) == 1 and not forms[0].left for forms in loose.values()):
-        return (_in_order(parts, loose, kerf),)
-    if prod(count + 1 for count in counts) > MOST_STATES:
-        return (_in_order(parts, loose, kerf),)
-    rows: dict[tuple[int, ...], dict[tuple[int, int], Form]] = {(0,) * len(counts): {}}
-    for _ in range(sum(counts)):
-        longer: dict[tuple[int, ...], dict[tuple[int, int], Form]] = {}
-        for used, row in rows.items():
-            for place, (kind, count) in enumerate(parts):
-                if used[place] == count:
-                    continue
-                more = (*used[:place], used[place] + 1, *used[place + 1 :])
-                best = longer.setdefault(more, {})
-                for form in _extended(row, loose[kind], kerf):
-                    ends = form.left, form.right
-                    if ends not in best or form.length < best[ends].length:
-                        best[ends] = form
-        rows = longer
-    whole = rows[counts]
-    return tuple(whole[key] for key in sorted(whole) if not _beaten(whole[key], whole))
+
+    def __init__(self, kinds: tuple[Kind, ...], kerf: int) -> None:
+        self._kinds = kinds
+        self._kerf = kerf
+        self._made: dict[Parts, tuple[Form, ...]] = {}
+        self._joined = 0
+
+    def forms(self, parts: Parts) -> tuple[Form, ...]:
+        """The rows of so many pieces of these kinds."""
+        if parts not in self._made:
+            self._made[parts] = self._rows(parts)
+        return self._made[parts]
+
+    def _rows(self, parts: Parts) -> tuple[Form, ...]:
+        loose = {kind: piece_forms(kind, self._kinds[kind]) for kind, _ in parts}
+        counts = tuple(count for _, count in parts)
+        if all(len(forms) == 1 and not forms[0].left for forms in loose.values()):
+            return (_in_order(parts, loose, self._kerf),)
+        if prod(count + 1 for count in counts) > MOST_STATES or self._joined > MOST_JOINED:
+            return (_in_order(parts, loose, self._kerf),)
+        rows: dict[tuple[int, ...], dict[tuple[int, int], Form]] = {(0,) * len(counts): {}}
+        for _ in range(sum(counts)):
+            longer: dict[tuple[int, ...], dict[tuple[int, int], Form]] = {}
+            for used, row in rows.items():
+                for place, (kind, count) in enumerate(parts):
+                    if used[place] == count:
+                        continue
+                    more = (*used[:place], used[place] + 1, *used[place + 1 :])
+                    best = longer.setdefault(more, {})
+                    for form in _extended(row, loose[kind], self._kerf):
+                        self._joined += 1
+                        ends = form.left, form.right
+                        if ends not in best or form.length < best[ends].length:
+                            best[ends] = form
+            rows = longer
+        whole = rows[counts]
+        return tuple(whole[key] for key in sorted(whole) if not _beaten(whole[key], whole))
 
 
 def _extended(row: dict[tuple[int, int], Form], forms: tuple[Form, ...], kerf: int) -> Iterator[Form]:

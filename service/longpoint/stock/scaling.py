@@ -6,7 +6,7 @@ from fractions import Fraction
 from functools import reduce
 from math import ceil, gcd, lcm
 
-from .forms import block_forms, piece_forms
+from .forms import Blocks, piece_forms
 from .model import Defect, Job, Remnant, StickKind
 from .problem import Form, Item, Kind, Problem, Span, Stock
 
@@ -43,11 +43,13 @@ def _runs(job: Job) -> dict[Fraction, Fraction]:
     mark = _unit(_lengths(job))
     mark /= ceil(mark / FINE)
     taken: dict[Fraction, Fraction] = {}
+    below: Fraction | None = None  # all marks from here up to the last run's own are taken
     for run in sorted({run for piece in job.pieces for run in (piece.left, piece.right)}, reverse=True):
         saved = run // mark * mark
-        while saved > 0 and saved in taken.values():
-            saved -= mark
+        if below is not None:
+            saved = min(saved, below)
         taken[run] = max(saved, Fraction(0))
+        below = saved - mark
     return taken
 
 
@@ -125,7 +127,8 @@ def _items(
     job: Job, kinds: tuple[Kind, ...], stocks: tuple[Stock, ...], kerf: int
 ) -> tuple[tuple[Item, ...], tuple[str, ...]]:
     longest = max((_longest_clear(stock) for stock in stocks), default=0)
-    gathered, split = _gather(job, kinds, kerf, longest) if job.together else ({}, ())
+    blocks = Blocks(kinds, kerf)
+    gathered, split = _gather(job, kinds, blocks, longest) if job.together else ({}, ())
     loose: Counter[int] = Counter()
     held = {name for names in gathered.values() for name in names}
     for kind, shape in enumerate(kinds):
@@ -136,9 +139,7 @@ def _items(
     drafts: list[tuple[tuple[Form, ...], int, tuple[str, ...]]] = [
         (piece_forms(kind, kinds[kind]), demand, ()) for kind, demand in loose.items()
     ]
-    drafts += [
-        (block_forms(parts, kinds, kerf), len(names), tuple(names)) for parts, names in gathered.items()
-    ]
+    drafts += [(blocks.forms(parts), len(names), tuple(names)) for parts, names in gathered.items()]
     drafts.sort(
         key=lambda draft: (-min(form.length for form in draft[0]), draft[0][0].parts[0].kind, draft[2])
     )
@@ -152,7 +153,7 @@ def _item(index: int, forms: tuple[Form, ...], demand: int, openings: tuple[str,
 
 
 def _gather(
-    job: Job, kinds: tuple[Kind, ...], kerf: int, longest: int
+    job: Job, kinds: tuple[Kind, ...], blocks: Blocks, longest: int
 ) -> tuple[dict[tuple[tuple[int, int], ...], list[str]], tuple[str, ...]]:
     wanted: dict[str, Counter[int]] = {}
     for kind, shape in enumerate(kinds):
@@ -166,7 +167,7 @@ def _gather(
         parts = tuple(sorted(wanted[opening].items()))
         if sum(count for _, count in parts) == 1:
             continue
-        if min(form.length for form in block_forms(parts, kinds, kerf)) > longest:
+        if min(form.length for form in blocks.forms(parts)) > longest:
             split.append(opening)
         else:
             gathered.setdefault(parts, []).append(opening)
