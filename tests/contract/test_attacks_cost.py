@@ -2,14 +2,25 @@
 
 import random
 from fractions import Fraction
+from threading import current_thread
 from time import perf_counter
 from typing import Any
 
+import httpx
+import msgspec
 import pytest
 
+from calls import DOCUMENT
+from longpoint.api.computed import cut_list, materials
+from longpoint.api.computed.cut_list_work import CutListWork
+from longpoint.api.read.house import MOST_REMNANTS
+from longpoint.api.wire.cut_list import CutListRequest
+from longpoint.lengths import parse
+from longpoint.shop.exact import exactly
 from longpoint.stock import Budget, Defect, Job, Piece, StickKind, firstfit, plan
 from longpoint.stock.forms import Blocks
 from longpoint.stock.scaling import scale
+from stored import STOCK, TRIM, opening
 
 
 def counted(monkeypatch: pytest.MonkeyPatch, owner: Any, name: str) -> list[int]:
@@ -129,3 +140,166 @@ class TestPlans:
         blocks = Blocks(problem.kinds, problem.kerf)
         parts = ((0, 1), (1, 2))
         assert blocks.forms(parts) is blocks.forms(parts)
+
+
+PRIMES = (999_999_937, 999_999_929, 999_999_893, 999_999_883, 999_999_797)
+
+
+def asked(*openings: dict[str, Any], **changed: Any) -> dict[str, Any]:
+    """A house as the computed operations take it."""
+    body = {"unit": "in", "trim_specs": {"painted": TRIM}, "stock": STOCK, "planning_seconds": 0}
+    return {**body, "openings": list(openings) or [opening("K1")], **changed}
+
+
+def fault_of(answer: httpx.Response) -> dict[str, Any]:
+    assert answer.status_code == 422, answer.text[:500]
+    (fault,) = answer.json()["errors"]
+    return dict(fault)
+
+
+class TestRacks:
+    @pytest.mark.parametrize("more", [0, 1])
+    async def test_so_many_remnants_are_laid_out(self, client: httpx.AsyncClient, more: int) -> None:
+        """A hundred profiles of 200 by 200 came to four million from half a megabyte: 11 s and 0.7 GB."""
+        full = [{"length": f"{20 + n} in", "count": 200} for n in range(200)]
+        rack = [{**STOCK[0], "remnants": full}]
+        rack += [{"profile": "other", "sticks": [], "remnants": [{"length": "20 in"}]}] * more
+        answer = await client.post("/v1/cut-list", json=asked(stock=rack))
+        if not more:
+            assert answer.status_code == 200
+            return
+        fault = fault_of(answer)
+        assert fault["code"] == "too-many-remnants"
+        assert fault["pointer"] == "/stock/1/remnants"
+        assert str(MOST_REMNANTS) in fault["detail"]
+
+    def test_the_document_says_how_many(self) -> None:
+        said = DOCUMENT["components"]["schemas"]["CutListRequest"]["description"]
+        assert f"{MOST_REMNANTS:,} remnants" in said
+
+    async def test_lengths_without_a_common_mark_are_not_planned(self, client: httpx.AsyncClient) -> None:
+        """That of 250 sticks with 20 defects each held everybody up for more than a minute, that of 100 for 13 s."""
+        defects = [{"start": f"{20 + n} 1/{prime}", "end": f"{20 + n}.5"} for n, prime in enumerate(PRIMES)]
+        stick = {"length": "96", "price": "9", "defects": defects}
+        answer = await client.post(
+            "/v1/cut-list", json=asked(stock=[{"profile": "casing", "sticks": [stick]}])
+        )
+        fault = fault_of(answer)
+        assert fault["code"] == "too-fine-together"
+        assert fault["pointer"] == "/stock/0/sticks/0/defects/3/start"
+
+    async def test_inches_and_millimetres_have_a_common_mark(self, client: httpx.AsyncClient) -> None:
+        lengths = ("96 1/64 in", "2440.0125 mm", "8.000001 ft", "120.333333 in", "144 1/7 in", "11 1/9 ft")
+        sticks = [{"length": length, "price": "9"} for length in lengths]
+        body = asked(stock=[{"profile": "casing", "sticks": sticks}], kerf="3.2 mm", end_trim="1/3 in")
+        assert (await client.post("/v1/cut-list", json=body)).status_code == 200
+
+
+class TestSums:
+    def test_an_odd_fraction_is_kept_to_a_millionth(self) -> None:
+        for text in ("34 1/2 in", "1/64 in", "876.125 mm", "1.234567 in", "3 1/7 in", "5 1/11 in"):
+            assert exactly(parse(text)) == parse(text)
+        odd = parse(f"30 1/{PRIMES[0]} in")
+        assert exactly(odd) == 30
+        assert exactly(parse("30 12/13 in")) == Fraction(30_923_077, 10**6)
+
+    def test_sums_of_odd_fractions_stay_short(self) -> None:
+        """Materials of 5,000 openings took 11 s, a single sum holding everybody up for most of one."""
+        openings = [opening(f"K{n}", f"30 1/{1009 + 2 * n}", f"46 1/{3001 + 2 * n}") for n in range(40)]
+        openings += [opening("T", "30", "46", count=40)]
+        sections = ["materials", "hours", "cost"]
+        work = CutListWork(msgspec.convert(asked(*openings, include=sections), CutListRequest))
+        _, done = work.done()
+        assert done.materials is not None
+        assert done.hours is not None
+        for line in done.materials.lines:
+            assert Fraction(line.quantity).denominator < 10**60, line.code
+        assert done.hours.minutes.denominator < 10**60
+
+    def test_sticks_share_their_cost_by_length(self) -> None:
+        """Prices by the inch of 250 lengths of stick were added stick by stick."""
+        lengths = {"length": "96 1/7 in", "price": "9"}, {"length": "50 in", "price": "5", "available": 3}
+        body = asked(
+            *(opening(f"K{n}") for n in range(9)), stock=[{"profile": "casing", "sticks": list(lengths)}]
+        )
+        work = CutListWork(msgspec.convert({**body, "include": ["cost"]}, CutListRequest))
+        cut_list, done = work.done()
+        assert done.cost is not None
+        (plan,) = cut_list.plans
+        used = sum(
+            Fraction(layout.price_cents * layout.times)
+            / layout.length
+            * sum(one.length for one in layout.placed)
+            for layout in plan.layouts
+        )
+        told = next(line.cents for line in done.cost.lines if line.category == "stock")
+        assert len(plan.layouts) > 2
+        assert abs(told - used) <= 1
+
+
+class TestOthersWait:
+    """What takes longer is worked on in a thread, so that other callers are answered meanwhile."""
+
+    @pytest.mark.parametrize(
+        "body",
+        [
+            asked(stock=[{**STOCK[0], "remnants": [{"length": "20 in", "count": 200}]}]),
+            asked(
+                stock=[
+                    {**STOCK[0], "sticks": [{**STOCK[0]["sticks"][0], "price": str(n)} for n in range(50)]}
+                ]
+            ),
+            asked(*(opening(f"K{n}") for n in range(12)), stock=[{**STOCK[0], "one_stick_each": True}]),
+            asked(
+                opening(
+                    "A",
+                    readings={
+                        "jamb_width": "60",
+                        "leg_height": "30",
+                        "rise": "20",
+                        "head_pieces": 60,
+                        "jamb_depth": "3",
+                    },
+                    count=2,
+                )
+            ),
+            asked(opening("K", count=13)),
+        ],
+        ids=["remnants", "sticks", "one stick each", "pieces", "openings"],
+    )
+    async def test_a_cut_list_is_much_work(
+        self, client: httpx.AsyncClient, monkeypatch: pytest.MonkeyPatch, body: dict[str, Any]
+    ) -> None:
+        threads = threads_of(monkeypatch, cut_list)
+        answer = await client.post("/v1/cut-list", json=body)
+        assert answer.status_code == 200, answer.text[:500]
+        assert threads == [False]
+
+    async def test_a_small_one_is_not(
+        self, client: httpx.AsyncClient, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        threads = threads_of(monkeypatch, cut_list)
+        assert (await client.post("/v1/cut-list", json=asked())).status_code == 200
+        assert threads == [True]
+
+    async def test_materials_of_many_openings(
+        self, client: httpx.AsyncClient, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        """Of 5,000 they held everybody up for 1.2 s."""
+        threads = threads_of(monkeypatch, materials)
+        for count in (13, 1):
+            body = {"unit": "in", "trim_specs": {"painted": TRIM}, "openings": [opening("K1", count=count)]}
+            assert (await client.post("/v1/materials", json=body)).status_code == 200
+        assert threads == [False, True]
+
+
+def threads_of(monkeypatch: pytest.MonkeyPatch, module: Any) -> list[bool]:
+    """Whether each house from now on is worked out in the thread that answers everybody."""
+    answering, found = current_thread(), []
+
+    def noted(data: CutListRequest) -> CutListWork:
+        found.append(current_thread() is answering)
+        return CutListWork(data)
+
+    monkeypatch.setattr(module, "CutListWork", noted)
+    return found

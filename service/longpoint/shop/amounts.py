@@ -126,7 +126,7 @@ def _faces(part: Part, girth: Fraction) -> Fraction:
         return ZERO
     width = exactly(part.width)
     across = 2 * width if part.kind is PartKind.STOOL else width * girth
-    return exactly(part.overall) * (across + 2 * part.thickness)
+    return exactly(part.overall) * (across + 2 * exactly(part.thickness))
 
 
 def _cuts(part: Part) -> int:

@@ -100,15 +100,24 @@ def _stock(cut_list: CutList, plan: Plan) -> Iterable[CostLine]:
     those came from, so that none pays for its pieces having been laid on a wasteful one.
     """
     lengths = [Fraction(0)] * len(cut_list.openings)
-    used = kept = whole = Fraction(0)
+    whole = 0
+    # By the length of the stick, since adding up shares of many lengths makes ever longer fractions.
+    used_of: dict[Fraction, Fraction] = {}
+    kept_of: dict[Fraction, Fraction] = {}
     for layout in plan.layouts:
         for keys in layout.keys:
             for key, placed in zip(keys, layout.placed, strict=True):
                 lengths[opening_index(key)] += placed.length
-        a_inch = Fraction(layout.price_cents * layout.times) / layout.length
-        used += a_inch * (sum(placed.length for placed in layout.placed))
-        kept += a_inch * layout.offcut if layout.kept else 0
-        whole += layout.price_cents * layout.times
+        price, stick = layout.price_cents * layout.times, layout.length
+        used_of[stick] = used_of.get(stick, Fraction(0)) + price * sum(
+            placed.length for placed in layout.placed
+        )
+        if layout.kept:
+            kept_of[stick] = kept_of.get(stick, Fraction(0)) + price * layout.offcut
+        whole += price
+    used, kept = (
+        sum((much / stick for stick, much in one.items()), Fraction(0)) for one in (used_of, kept_of)
+    )
     split = apportion(plan.cost_cents, (used, max(Fraction(0), whole - used - kept), kept))
     for category, cents in zip(("stock", "waste", "kept_offcut"), split, strict=True):
         yield CostLine(category, plan.profile, cents, apportion(cents, lengths))

@@ -14,7 +14,7 @@ from itertools import pairwise
 from longpoint.geometry import Part
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Rounding, round_to
-from longpoint.shop.house import CutList, ProfileStock, piece_key
+from longpoint.shop.house import CutList, House, piece_key
 from longpoint.shop.operations import PieceName, Stick, StickPiece
 from longpoint.stock import Layout, Placed
 
@@ -89,13 +89,17 @@ def work_sticks(cut_list: CutList) -> list[WorkStick]:
     """Every stick of every plan, then the parts no plan holds, in one section a profile with no stick."""
     house = cut_list.house
     waiting = _pieces(cut_list)
-    sources = {stock.profile: stock for stock in house.stock}
+    squared = {
+        stock.profile: {remnant.key: remnant.end_trim for remnant in stock.remnants} for stock in house.stock
+    }
     sticks: list[WorkStick] = []
     for plan in cut_list.plans:
         rows = ((layout, keys) for layout in plan.layouts for keys in layout.keys)
         for number, (layout, keys) in enumerate(rows, 1):
             pieces = tuple(waiting[key].pop() for key in keys)
-            sticks.append(_stick(number, cut_list, sources[plan.profile], layout, pieces))
+            own = squared[plan.profile].get(layout.stick)
+            trim = house.end_trim if own is None else own
+            sticks.append(_stick(number, house, plan.profile, trim, layout, pieces))
     left = [piece for queue in waiting.values() for piece in reversed(queue)]
     return sticks + _without_plan(left)
 
@@ -120,10 +124,8 @@ def _pieces(cut_list: CutList) -> dict[str, list[Piece]]:
 
 
 def _stick(
-    number: int, cut_list: CutList, source: ProfileStock, layout: Layout, pieces: tuple[Piece, ...]
+    number: int, house: House, profile: str, trim: Fraction, layout: Layout, pieces: tuple[Piece, ...]
 ) -> WorkStick:
-    house, profile = cut_list.house, source.profile
-    trim = _end_trim(house.end_trim, source, layout)
     rows: list[tuple[Fraction, Fraction, list[Blank]]] = []
     cut_out: list[tuple[Fraction, Fraction]] = []
     begins = ends = trim
@@ -152,14 +154,6 @@ def _stick(
 def _one_rip(pieces: tuple[Piece, ...]) -> Fraction | None:
     widths = {piece.rip for piece in pieces}
     return widths.pop() if len(widths) == 1 and not any(piece.taper for piece in pieces) else None
-
-
-def _end_trim(usual: Fraction, source: ProfileStock, layout: Layout) -> Fraction:
-    """What is squared off each end: a remnant may have been squared before."""
-    if not layout.remnant:
-        return usual
-    own = next(remnant.end_trim for remnant in source.remnants if remnant.key == layout.stick)
-    return usual if own is None else own
 
 
 def _blanks(pieces: tuple[Piece, ...], placed: tuple[Placed, ...], rounding: Rounding) -> Iterator[Blank]:
