@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from fractions import Fraction
+from math import lcm
 
 from longpoint.lengths import spoken
 
@@ -12,6 +13,9 @@ __all__ = ["check"]
 
 MOST_PIECES = 2_000_000
 MOST_SECONDS = 30
+FINEST = 10**30
+"""Parts of an inch that all lengths of a job are whole numbers of: far finer than inches and millimetres to six places
+together, and still quick to reckon with."""
 
 
 def check(job: Job, budget: Budget) -> None:
@@ -59,6 +63,41 @@ def _faults(job: Job) -> Iterator[StockFault]:
             "kerf_exceeds_stock",
             f"The kerf, {spoken(job.kerf)}, is as long as the longest stick, {spoken(max(lengths))}; check its unit.",
         )
+    yield from _too_fine_together(job)
+
+
+def _too_fine_together(job: Job) -> Iterator[StockFault]:
+    """At the first length that has no mark in common with those before it that can still be reckoned with."""
+    parts = 1
+    for field, length in _fields(job):
+        if parts % length.denominator:
+            parts = lcm(parts, length.denominator)
+            if parts > FINEST:
+                yield StockFault(
+                    field,
+                    "too_fine_together",
+                    f"With {spoken(length)} these lengths are whole numbers of no mark coarse enough to plan with: "
+                    "write them to a 64th of an inch or a hundredth of a millimetre.",
+                )
+                return
+
+
+def _fields(job: Job) -> Iterator[tuple[tuple[str | int, ...], Fraction]]:
+    """Every length that is laid out, and its field."""
+    yield ("kerf",), job.kerf
+    yield ("end_trim",), job.end_trim
+    for index, piece in enumerate(job.pieces):
+        yield ("pieces", index, "length"), piece.length
+    for place, stock in enumerate(job.stock):
+        bought = place < len(job.sticks)
+        at = ("sticks", place) if bought else ("remnants", place - len(job.sticks))
+        yield (*at, "length"), stock.length
+        for number, defect in enumerate(stock.defects):
+            yield (*at, "defects", number, "start"), defect.start
+            yield (*at, "defects", number, "end"), defect.end
+    for index, remnant in enumerate(job.remnants):
+        if remnant.end_trim is not None:
+            yield ("remnants", index, "end_trim"), remnant.end_trim
 
 
 def _piece_faults(pieces: tuple[Piece, ...]) -> Iterator[StockFault]:

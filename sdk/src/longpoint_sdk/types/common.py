@@ -306,8 +306,8 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     `kerf` is what one cut eats, `end_trim` what is squared off each factory end, and an offcut of
     `keep_length` or more goes back on the rack. With no stock, parts are computed and no sticks. `include`
     names the sections of the answer that are only worked out when asked for; `shop` is how that shop works.
-    At most 50,000 pieces are worked out together, those of openings alike counted each, and a sheet as HTML,
-    PDF or SVG shows at most 2,500.
+    At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000
+    remnants, and a sheet as HTML, PDF or SVG shows at most 2,500.
 
     Attributes:
         currency: ISO 4217 code; only repeated in the answer.

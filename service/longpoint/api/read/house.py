@@ -14,6 +14,9 @@ from longpoint.shop import ShopSettings
 from longpoint.shop.house import House, HouseOpening, ProfileStock
 from longpoint.stock import Defect, Remnant, StickKind
 
+MOST_REMNANTS = 40_000
+"""Remnants of a house, each of those alike counted: 200 of each of 200 lengths."""
+
 
 def read_house(wire: CutListRequest) -> House:
     """The house as the computing rooms take it.
@@ -74,8 +77,18 @@ def _openings(read: Reader, wire: CutListRequest, trims: dict[str, Trim]) -> tup
 def _stock(read: Reader, wire: list[StockIn]) -> tuple[ProfileStock, ...]:
     stock: list[ProfileStock] = []
     seen: set[str] = set()
+    remnants = 0
     for index, one in enumerate(wire):
         at: Path = ("stock", index)
+        remnants += sum(remnant.count for remnant in one.remnants)
+        if remnants > MOST_REMNANTS:
+            read.fault(
+                (*at, "remnants"),
+                "too-many-remnants",
+                f"With these there are {remnants} remnants, and at most {MOST_REMNANTS} are laid out together: list "
+                "those that are long enough to use.",
+            )
+            break
         if one.profile in seen:
             read.fault(
                 (*at, "profile"),
