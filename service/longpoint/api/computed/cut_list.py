@@ -9,7 +9,7 @@ from litestar.di import NamedDependency
 from litestar.params import JSONBody
 
 from longpoint.api.computed.cut_list_events import cut_list_events
-from longpoint.api.computed.cut_list_work import CutListWork
+from longpoint.api.computed.cut_list_work import CutListWork, openings_of_work
 from longpoint.api.computed.planning_pool import PlanningPool
 from longpoint.api.computed.sheet_work import job_of
 from longpoint.api.document.examples import CUT_LIST
@@ -62,7 +62,7 @@ async def compute_cut_list(
         job = await job_of(request, data, Sheet.CUT_LIST, asked)
         return await apart(lambda: _drawn(job, asked, wanted))
     pool: PlanningPool = request.app.state.planning
-    size = sum(one.count for one in data.openings)
+    size = openings_of_work(data)
     found = await apart_if_long(size, lambda: CutListWork(data))
     if isinstance(request, ApiRequest) and request.wanted == EVENTS:
         answer: Any = cut_list_events(found, pool, data, request)

@@ -11,7 +11,7 @@ from litestar import Request
 from litestar.response import Stream
 from litestar.response.base import ASGIResponse
 
-from longpoint.api.computed.cut_list_work import CutListWork
+from longpoint.api.computed.cut_list_work import CutListWork, openings_of_work
 from longpoint.api.computed.planning_pool import PlanningPool
 from longpoint.api.http.errors import logged, problem_bytes
 from longpoint.api.http.negotiate import EVENTS
@@ -44,7 +44,7 @@ def cut_list_events(
     """
     if found.open:
         pool.refuse_when_full(data.planning_seconds)
-    return _Events(_events(found, pool, len(data.openings), request), headers={"vary": "accept"})
+    return _Events(_events(found, pool, openings_of_work(data), request), headers={"vary": "accept"})
 
 
 class _Events(Stream):

@@ -20,6 +20,24 @@ from longpoint.stock import Budget, Job, Plan, StockError, StockFault, plan
 NO_PLAN = "no_plan_found"  # what a search may yet find where first-fit did not
 
 
+def openings_of_work(data: CutListRequest) -> int:
+    """About as many plain openings as a request is work: one of many pieces counts for more, and so does what a plan
+    has to choose from."""
+    size = 0
+    for one in data.openings:
+        read = one.readings
+        pieces = read.head_pieces or (60 if read.departure else 0)
+        size += one.count * (1 + (pieces + len(read.sides or ()) + len(read.lights or ())) // 6)
+    for stock in data.stock:
+        if stock.one_stick_each:
+            size += len(data.openings)
+        size += sum(len(one.defects) for one in stock.sticks) + sum(
+            len(one.defects) for one in stock.remnants
+        )
+        size += len(stock.sticks) // 4 + sum(remnant.count for remnant in stock.remnants) // 4
+    return size
+
+
 class CutListWork:
     """A request being worked out.
 

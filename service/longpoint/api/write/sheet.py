@@ -63,7 +63,7 @@ async def apart(work: Callable[[], T]) -> T:
 
 
 async def apart_if_long(openings: int, work: Callable[[], T]) -> T:
-    """Work on a house: a small one at once, since it is done sooner than a thread would be at it."""
+    """Work as long as that on so many openings: little is done at once, sooner than a thread would be at it."""
     return work() if openings <= _SOON_DONE else await apart(work)
 
 
