@@ -1,6 +1,7 @@
 """Requests made to take long: how much work each comes to is counted, and what would be too much is refused."""
 
 import random
+from collections.abc import Iterator
 from fractions import Fraction
 from threading import current_thread
 from time import perf_counter
@@ -13,11 +14,14 @@ import pytest
 from calls import DOCUMENT
 from longpoint.api.computed import cut_list, materials
 from longpoint.api.computed.cut_list_work import CutListWork
-from longpoint.api.read.house import MOST_REMNANTS
+from longpoint.api.http.answer import in_pieces
+from longpoint.api.http.negotiate import JSON, MSGPACK
+from longpoint.api.read.house import MOST_REMNANTS, MOST_SEASONS
 from longpoint.api.wire.cut_list import CutListRequest
 from longpoint.lengths import parse
 from longpoint.shop.exact import exactly
-from longpoint.stock import Budget, Defect, Job, Piece, StickKind, firstfit, plan
+from longpoint.shop.house import MOST_NAMING
+from longpoint.stock import Budget, Defect, Job, Piece, StickKind, firstfit, forms, plan
 from longpoint.stock.forms import Blocks
 from longpoint.stock.scaling import scale
 from stored import STOCK, TRIM, opening
@@ -111,8 +115,9 @@ class TestPlans:
         plan(Job("casing", pieces(300), sticks), Budget(0))
         assert runs[0] == 1, "300 pieces by 50 kinds is more than that already"
 
-    def test_rows_of_an_opening_are_joined_so_often_only(self) -> None:
+    def test_rows_of_an_opening_are_joined_so_often_only(self, monkeypatch: pytest.MonkeyPatch) -> None:
         """An opening of eleven sides, no two mitres alike, has 2,048 sets of them: 20 such took 13 seconds."""
+        monkeypatch.setattr(forms, "MOST_JOINED", 1000)
         rnd = random.Random(4)
         sides = tuple(
             Piece(
@@ -124,14 +129,14 @@ class TestPlans:
                 Fraction(rnd.randrange(1, 10**6), 10**6),
             )
             for opening in range(8)
-            for n in range(11)
+            for n in range(7)
         )
         stick = StickKind("s", Fraction(12000), 9000)
         problem = scale(Job("casing", sides, (stick,), turnable=True, together=True))
         assert len(problem.items) == 8
-        forms = sorted(len(item.forms) for item in problem.items)
-        assert forms[0] == 1, "the last of them are laid longest first"
-        assert forms[-1] > 1, "the first are laid the best way"
+        rows = sorted(len(item.forms) for item in problem.items)
+        assert rows[0] == 1, "the last of them are laid longest first"
+        assert rows[-1] > 1, "the first are laid the best way"
 
     def test_a_row_is_made_once(self) -> None:
         problem = scale(
@@ -142,6 +147,7 @@ class TestPlans:
         assert blocks.forms(parts) is blocks.forms(parts)
 
 
+PIECES = 7  # of each window
 PRIMES = (999_999_937, 999_999_929, 999_999_893, 999_999_883, 999_999_797)
 
 
@@ -303,3 +309,64 @@ def threads_of(monkeypatch: pytest.MonkeyPatch, module: Any) -> list[bool]:
 
     monkeypatch.setattr(module, "CutListWork", noted)
     return found
+
+
+class TestLongAnswers:
+    async def test_names_are_repeated_so_often_only(self, client: httpx.AsyncClient) -> None:
+        """Marks of 120 emojis made an answer of 200 MB from a quarter of a megabyte."""
+        openings = [opening("\U0001f600" * 119 + f"{n}", count=500) for n in range(3)]
+        for some, status in ((openings[:2], 200), (openings, 422)):
+            answer = await client.post("/v1/cut-list", json=asked(*some, stock=[]))
+            assert answer.status_code == status
+        assert 2 * 500 * PIECES * 480 < MOST_NAMING < 3 * 500 * PIECES * 480
+        fault = fault_of(answer)
+        assert fault["code"] == "too-much-naming"
+        assert fault["pointer"] == "/openings/2/mark"
+
+    async def test_names_of_profiles_count(self, client: httpx.AsyncClient) -> None:
+        trim = {**TRIM, "casing": {**TRIM["casing"], "profile": "\U0001f600" * 120}}
+        openings = [opening(f"K{n}", count=500) for n in range(6)]
+        body = asked(*openings, trim_specs={"painted": trim}, stock=[])
+        fault = fault_of(await client.post("/v1/cut-list", json=body))
+        assert fault["code"] == "too-much-naming"
+
+    async def test_seasons_are_told_so_often_only(self, client: httpx.AsyncClient) -> None:
+        air = {"moisture_content": 8}
+        for seasons, status in ((4, 200), (5, 422)):
+            movement = {"species": "red_oak", "installed": air, "seasons": [air] * seasons}
+            openings = [opening(f"K{n}", count=1, without_apron=True) for n in range(MOST_SEASONS // 4)]
+            answer = await client.post("/v1/cut-list", json=asked(*openings, stock=[], movement=movement))
+            assert answer.status_code == status
+        fault = fault_of(answer)
+        assert fault["code"] == "too-many-seasons"
+        assert fault["pointer"] == "/movement/seasons"
+
+    @pytest.mark.parametrize("media_type", [JSON, MSGPACK])
+    @pytest.mark.parametrize("openings", [3, 150])
+    def test_in_pieces_they_are_the_same(self, media_type: str, openings: int) -> None:
+        body = asked(*(opening(f"K{n}") for n in range(openings)))
+        body |= {"include": ["saw_order", "materials", "hours", "cost"], "shop": {"wages": {"hour": "30"}}}
+        answer = CutListWork(msgspec.convert(body, CutListRequest)).answer()
+        encode = msgspec.json.encode if media_type == JSON else msgspec.msgpack.encode
+        pieces = in_pieces(answer, media_type)
+        assert encode(pieces) == encode(answer)
+        assert isinstance(pieces["openings"][0], msgspec.Raw) == (openings > 100)
+
+    def test_no_item_is_much_of_the_whole(self) -> None:
+        """No other thread runs while one is encoded."""
+        body = asked(*(opening(f"K{n}", count=3) for n in range(200)), include=["saw_order"])
+        sizes = [
+            len(raw)
+            for raw in raws(in_pieces(CutListWork(msgspec.convert(body, CutListRequest)).answer(), JSON))
+        ]
+        assert sum(sizes) > 3_000_000
+        assert max(sizes) < sum(sizes) / 200
+
+
+def raws(value: Any) -> Iterator[bytes]:
+    """What was encoded by itself."""
+    if isinstance(value, msgspec.Raw):
+        yield bytes(value)
+    elif isinstance(value, (dict, list)):
+        for inner in value.values() if isinstance(value, dict) else value:
+            yield from raws(inner)

@@ -29,6 +29,8 @@ from longpoint.stock import Job, Piece, Plan, Remnant, StickKind
 ZERO = Fraction(0)
 MOST_PIECES = 50_000
 """Pieces worked out together, each of those alike counted: 5,000 openings of ten pieces."""
+MOST_NAMING = 4_000_000
+"""Bytes of the names that their answers repeat for each piece, of its opening and its profile: 80 a piece."""
 # A run along the stick that is irrational is kept to a millionth of an inch, far below a saw's kerf.
 RUN_DENOMINATOR = 1_000_000
 
@@ -105,7 +107,7 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
     """
     built: list[BuiltOpening] = []
     faults: list[Fault] = []
-    pieces = 0
+    pieces = naming = 0
     shares = {index for one in house.groups if one.group.stool is not None for index in one.members}
     for index, one in enumerate(house.openings):
         wanted = Pieces.CASING if index in shares else Pieces.ALL
@@ -119,6 +121,10 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
         if pieces > MOST_PIECES:
             faults.append(_too_many(index, pieces))
             break
+        naming += one.count * _naming(found)
+        if naming > MOST_NAMING:
+            faults.append(_too_long_names(index))
+            break
     if not faults:
         for number, group in enumerate(house.groups):
             try:
@@ -128,6 +134,21 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
     if faults:
         raise GeometryError(tuple(faults))
     return tuple(built)
+
+
+def _naming(built: Built) -> int:
+    """Bytes of the names that are repeated for the pieces of an opening."""
+    mark = len(built.opening.mark.encode())
+    return sum(mark + len(part.profile.encode()) for part in built.parts)
+
+
+def _too_long_names(index: int) -> Fault:
+    return Fault(
+        ("openings", index, "mark"),
+        "too-much-naming",
+        f"The marks and profiles of so many pieces, each piece with its own, come to more than {MOST_NAMING} bytes: "
+        "shorten the names, or take the house in parts.",
+    )
 
 
 def _too_many(index: int, pieces: int) -> Fault:

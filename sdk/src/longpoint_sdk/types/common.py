@@ -307,7 +307,8 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     `keep_length` or more goes back on the rack. With no stock, parts are computed and no sticks. `include`
     names the sections of the answer that are only worked out when asked for; `shop` is how that shop works.
     At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000
-    remnants, and a sheet as HTML, PDF or SVG shows at most 2,500.
+    remnants; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the
+    seasons of all openings to 20,000. A sheet as HTML, PDF or SVG shows at most 2,500 pieces.
 
     Attributes:
         currency: ISO 4217 code; only repeated in the answer.

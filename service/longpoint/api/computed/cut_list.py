@@ -14,7 +14,7 @@ from longpoint.api.computed.planning_pool import PlanningPool
 from longpoint.api.computed.sheet_work import job_of
 from longpoint.api.document.examples import CUT_LIST
 from longpoint.api.document.examples_shapes import GROUPED
-from longpoint.api.http.answer import Reply
+from longpoint.api.http.answer import Reply, in_pieces
 from longpoint.api.http.disconnect import unless_gone
 from longpoint.api.http.negotiate import BOTH, EVENTS, SVG
 from longpoint.api.http.operation import operation
@@ -27,6 +27,7 @@ from longpoint.api.write.sheet import (
     apart,
     apart_if_long,
     file,
+    is_long,
     sheet_reply,
     wanted_by,
 )
@@ -69,7 +70,9 @@ async def compute_cut_list(
         return answer  # type: ignore[no-any-return]
     if found.open:
         await unless_gone(request, found.better(pool, lambda _index, _step: None))
-    return Reply(await apart_if_long(size, found.answer))
+    if not is_long(size):
+        return Reply(found.answer())
+    return Reply(await apart(lambda: in_pieces(found.answer(), wanted)))
 
 
 def _drawn(job: Job, asked: Asked, wanted: str) -> Reply[CutListOut]:

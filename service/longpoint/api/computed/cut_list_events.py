@@ -13,8 +13,9 @@ from litestar.response.base import ASGIResponse
 
 from longpoint.api.computed.cut_list_work import CutListWork, openings_of_work
 from longpoint.api.computed.planning_pool import PlanningPool
+from longpoint.api.http.answer import in_pieces
 from longpoint.api.http.errors import logged, problem_bytes
-from longpoint.api.http.negotiate import EVENTS
+from longpoint.api.http.negotiate import EVENTS, JSON
 from longpoint.api.http.problems import Problem
 from longpoint.api.wire.cut_list import CutListRequest
 from longpoint.api.wire.money import money
@@ -73,7 +74,7 @@ async def _events(
         while (event := await told.get()) is not None:
             yield event
         await searching
-        yield _event("answer", await apart_if_long(openings, found.answer))
+        yield await apart_if_long(openings, lambda: _event("answer", in_pieces(found.answer(), JSON)))
     except Problem as problem:
         yield _event("problem", problem_bytes(request.scope, problem))
     except Exception as failure:

@@ -17,6 +17,9 @@ from longpoint.stock import Defect, Remnant, StickKind
 MOST_REMNANTS = 40_000
 """Remnants of a house, each of those alike counted: 200 of each of 200 lengths."""
 
+MOST_SEASONS = 20_000
+"""Seasons told of openings: four of each of 5,000."""
+
 
 def read_house(wire: CutListRequest) -> House:
     """The house as the computing rooms take it.
@@ -44,6 +47,14 @@ def read_job(wire: CutListRequest) -> tuple[House, ShopSettings]:
         end_trim=read.length(wire.end_trim, (), "end_trim"),
         keep_length=read.length(wire.keep_length, (), "keep_length"),
     )
+    told = len(wire.openings) * len(wire.movement.seasons) if wire.movement else 0
+    if told > MOST_SEASONS:
+        read.fault(
+            ("movement", "seasons"),
+            "too-many-seasons",
+            f"The seasons of every opening come to {told}, and at most {MOST_SEASONS} are told together: give fewer, "
+            "or take the house in parts.",
+        )
     settings = read_shop(read, wire.shop, ("shop",))
     read.faults.raise_any()
     return house, settings

@@ -62,9 +62,14 @@ async def apart(work: Callable[[], T]) -> T:
     return await to_thread.run_sync(work, limiter=_limiters[0])
 
 
+def is_long(openings: int) -> bool:
+    """Whether work on so many openings is done in a thread; a little is done sooner than a thread would be at it."""
+    return openings > _SOON_DONE
+
+
 async def apart_if_long(openings: int, work: Callable[[], T]) -> T:
-    """Work as long as that on so many openings: little is done at once, sooner than a thread would be at it."""
-    return work() if openings <= _SOON_DONE else await apart(work)
+    """Work as long as that on so many openings, in a thread where that is long."""
+    return await apart(work) if is_long(openings) else work()
 
 
 def check_printed(cut_list: CutList, sheet: Sheet, wanted: str) -> None:
