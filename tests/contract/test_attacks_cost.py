@@ -1,5 +1,6 @@
 """Requests made to take long: how much work each comes to is counted, and what would be too much is refused."""
 
+import difflib
 import random
 from collections.abc import Iterator
 from fractions import Fraction
@@ -15,6 +16,7 @@ from calls import DOCUMENT
 from longpoint.api.computed import cut_list, materials
 from longpoint.api.computed.cut_list_work import CutListWork
 from longpoint.api.http.answer import in_pieces
+from longpoint.api.http.faults import MOST_FAULTS
 from longpoint.api.http.negotiate import JSON, MSGPACK
 from longpoint.api.read.house import MOST_REMNANTS, MOST_SEASONS
 from longpoint.api.wire.cut_list import CutListRequest
@@ -361,6 +363,48 @@ class TestLongAnswers:
         ]
         assert sum(sizes) > 3_000_000
         assert max(sizes) < sum(sizes) / 200
+
+
+class TestRefusals:
+    @pytest.mark.parametrize("content", ["application/json", "application/msgpack"])
+    async def test_a_long_name_is_not_said_again_with_each_fault(
+        self, client: httpx.AsyncClient, content: str
+    ) -> None:
+        """A name of 1.9 MB over 500 faults made an answer of 948 MB."""
+        body = {
+            **asked(),
+            "trim_specs": {"k" * 1_000_000: {f"z{n}": 1 for n in range(500)}},
+            "x" * 1_000_000: 1,
+        }
+        encode = msgspec.json.encode if "json" in content else msgspec.msgpack.encode
+        answer = await client.post("/v1/cut-list", content=encode(body), headers={"content-type": content})
+        assert answer.status_code == 422
+        assert len(answer.content) < 10_000
+        told = [(fault["code"], fault["pointer"]) for fault in answer.json()["errors"]]
+        assert told == [("too-long", "/trim_specs"), ("unknown-field", "")]
+
+    async def test_names_that_fit_stand_in_pointers(self, client: httpx.AsyncClient) -> None:
+        body = {**asked(), "trim_specs": {"k" * 120: {**TRIM, "x" * 200: 1}}}
+        fault = fault_of(await client.post("/v1/cut-list", json=body))
+        assert fault["pointer"] == f"/trim_specs/{'k' * 120}/{'x' * 200}"
+
+    @pytest.mark.parametrize(
+        "sent",
+        [
+            {f"jamb_widht{n}": 1 for n in range(2000)},
+            {"openings": [{**opening("K"), "foot_style": f"floor{n}"} for n in range(2000)]},
+        ],
+        ids=["fields", "options"],
+    )
+    async def test_what_is_only_counted_is_not_compared(
+        self, client: httpx.AsyncClient, monkeypatch: pytest.MonkeyPatch, sent: dict[str, Any]
+    ) -> None:
+        """170,000 unknown fields held everybody up for 4.5 s."""
+        compared = counted(monkeypatch, difflib, "get_close_matches")
+        answer = await client.post("/v1/cut-list", json={**asked(), **sent})
+        assert answer.status_code == 422
+        assert answer.json()["detail"].startswith("2000 things")
+        assert len(answer.json()["errors"]) == compared[0] == MOST_FAULTS
 
 
 def raws(value: Any) -> Iterator[bytes]:

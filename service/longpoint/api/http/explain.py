@@ -29,6 +29,9 @@ EXPECT = "longpoint.expect"
 
 _Trail = tuple[str | int, ...]
 
+LONGEST_NAME = 200
+"""Characters of a field's name that stands in pointers; what a longer one is wrong about is told where it stands."""
+
 
 def explain(type_: Any, value: Any, faults: Faults) -> None:
     """Note every way in which a value, decoded without types, is not of a wire type."""
@@ -122,7 +125,14 @@ class _Explainer:
             if not isinstance(key, str):
                 self.faults.add(path, "wrong-type", f"A field's name must be text, not {kind_of(key)}.")
             elif key not in names and t.forbid_unknown_fields:
-                self.faults.add((*path, key), "unknown-field", unknown_field(key, names))
+                self._unknown(key, names, path)
+
+    def _unknown(self, key: str, names: list[str], path: _Trail) -> None:
+        if self.faults.full:
+            self.faults.omitted += 1
+            return
+        at = (*path, key) if len(key) <= LONGEST_NAME else path
+        self.faults.add(at, "unknown-field", unknown_field(key, names))
 
     def _list(self, t: mi.CollectionType, value: Any, path: _Trail) -> None:
         if not isinstance(value, list):
@@ -146,7 +156,13 @@ class _Explainer:
             return
         self._size(t.min_length, t.max_length, len(value), "entries", path)
         for key, item in list(value.items())[: t.max_length]:
-            inner = (*path, key if isinstance(key, str) else str(key))
+            name = key if isinstance(key, str) else str(key)
+            if len(name) > LONGEST_NAME:
+                self.faults.add(
+                    path, "too-long", f"{show(name)} is too long a name; there are {len(name)} characters."
+                )
+                continue
+            inner = (*path, name)
             self.walk(t.key_type, key, inner)
             self.walk(t.value_type, item, inner)
 
@@ -188,7 +204,7 @@ class _Explainer:
         if not any(type(choice) is type(value) and choice == value for choice in choices):
             listed = ", ".join(show(choice) for choice in choices)
             words = "must be" if len(choices) == 1 else "must be one of"
-            hint = nearest(value, choices)
+            hint = "" if self.faults.full else nearest(value, choices)
             self.faults.add(path, "not-an-option", f"This {words} {listed}, not {show(value)}.{hint}")
 
     def _union(self, t: mi.UnionType, value: Any, path: _Trail, extra: dict[Any, Any] | None) -> None:

@@ -40,16 +40,21 @@ class Faults:
     def __bool__(self) -> bool:
         return bool(self.found)
 
+    @property
+    def full(self) -> bool:
+        """Whether further faults are only counted, so that nothing need be said of them."""
+        return len(self.found) >= MOST_FAULTS
+
     def add(self, path: Path, code: str, detail: str) -> None:
         """Note a fault in the body at a path of keys and indexes."""
         self.note(Fault(code=code, detail=detail, pointer=pointer(path)))
 
     def note(self, fault: Fault) -> None:
         """Note a fault, in the body or elsewhere."""
-        if len(self.found) < MOST_FAULTS:
-            self.found.append(fault)
-        else:
+        if self.full:
             self.omitted += 1
+        else:
+            self.found.append(fault)
 
     def raise_any(self) -> None:
         """Refuse the request if anything was noted.

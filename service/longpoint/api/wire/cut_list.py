@@ -126,9 +126,9 @@ class CutListRequest(Wire):
     `kerf` is what one cut eats, `end_trim` what is squared off each factory end, and an offcut of `keep_length` or
     more goes back on the rack. With no stock, parts are computed and no sticks. `include` names the sections of the
     answer that are only worked out when asked for; `shop` is how that shop works. At most 50,000 pieces are worked out
-    together, those of openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with
-    its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or SVG
-    shows at most 2,500 pieces.
+    together, those of openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece
+    with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or
+    SVG shows at most 2,500 pieces.
 
     Attributes:
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
