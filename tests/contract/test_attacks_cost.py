@@ -257,7 +257,7 @@ class TestOthersWait:
                     {**STOCK[0], "sticks": [{**STOCK[0]["sticks"][0], "price": str(n)} for n in range(50)]}
                 ]
             ),
-            asked(*(opening(f"K{n}") for n in range(12)), stock=[{**STOCK[0], "one_stick_each": True}]),
+            asked(stock=[{**STOCK[0], "one_stick_each": True, "turnable": True}]),
             asked(
                 opening(
                     "A",

@@ -8,7 +8,7 @@ from .problem import Form, Kind, Part
 __all__ = ["Blocks", "piece_forms"]
 
 MOST_STATES = 3000  # past this an opening's pieces are laid longest first, sharing only what falls so
-MOST_JOINED = 400_000  # rows made a piece longer, past which the openings still to come are laid so, too
+MOST_JOINED = 200_000  # rows made a piece longer, past which the openings still to come are laid so, too
 
 Parts = tuple[tuple[int, int], ...]
 

@@ -17,6 +17,8 @@ from longpoint.shop import ShopWork, work
 from longpoint.shop.house import BuiltOpening, CutList, House, build_openings, cutting_jobs
 from longpoint.stock import Budget, Job, Plan, StockError, StockFault, plan
 
+ROWS = 300
+"""Plain openings that are as much work as the rows in which an opening's mitred pieces may lie on a stick."""
 NO_PLAN = "no_plan_found"  # what a search may yet find where first-fit did not
 
 
@@ -29,8 +31,8 @@ def openings_of_work(data: CutListRequest) -> int:
         pieces = read.head_pieces or (60 if read.departure else 0)
         size += one.count * (1 + (pieces + len(read.sides or ()) + len(read.lights or ())) // 6)
     for stock in data.stock:
-        if stock.one_stick_each:
-            size += len(data.openings)
+        if stock.one_stick_each and stock.turnable:
+            size += ROWS
         size += sum(len(one.defects) for one in stock.sticks) + sum(
             len(one.defects) for one in stock.remnants
         )
