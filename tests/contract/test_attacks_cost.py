@@ -16,8 +16,9 @@ from calls import DOCUMENT
 from longpoint.api.computed import cut_list, materials
 from longpoint.api.computed.cut_list_work import CutListWork
 from longpoint.api.http.answer import in_pieces
-from longpoint.api.http.faults import MOST_FAULTS
+from longpoint.api.http.faults import MOST_FAULTS, Faults, InvalidRequest
 from longpoint.api.http.negotiate import JSON, MSGPACK
+from longpoint.api.read.csv_openings import read_csv
 from longpoint.api.read.house import MOST_REMNANTS, MOST_SEASONS
 from longpoint.api.wire.cut_list import CutListRequest
 from longpoint.lengths import parse
@@ -405,6 +406,24 @@ class TestRefusals:
         assert answer.status_code == 422
         assert answer.json()["detail"].startswith("2000 things")
         assert len(answer.json()["errors"]) == compared[0] == MOST_FAULTS
+
+
+class TestFiles:
+    def test_faults_of_a_file_are_counted_and_not_kept(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        """Five million surplus cells came to 0.6 GB."""
+        noted = counted(monkeypatch, Faults, "note")
+        rows = ("K1,painted,30 in" + ",x" * 90 + "\n") * 50
+        with pytest.raises(InvalidRequest) as refused:
+            read_csv(f"mark,trim,jamb width\n{rows}".encode())
+        assert noted[0] == 50 * 90
+        assert len(refused.value.errors) == MOST_FAULTS
+        assert "4500 things" in str(refused.value.detail)
+
+    def test_a_column_given_twice_is_read_once(self) -> None:
+        with pytest.raises(InvalidRequest) as refused:
+            read_csv(b"mark,trim,count,count,count\nK1,painted,x,x,x\nK2,painted,y,y,y\n")
+        told = [(fault.code, fault.row) for fault in refused.value.errors]
+        assert told == [("given-twice", 1), ("given-twice", 1), ("wrong-type", 2), ("wrong-type", 3)]
 
 
 def raws(value: Any) -> Iterator[bytes]:

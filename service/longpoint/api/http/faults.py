@@ -41,6 +41,11 @@ class Faults:
         return bool(self.found)
 
     @property
+    def count(self) -> int:
+        """How many faults there are, listed or not."""
+        return len(self.found) + self.omitted
+
+    @property
     def full(self) -> bool:
         """Whether further faults are only counted, so that nothing need be said of them."""
         return len(self.found) >= MOST_FAULTS
@@ -79,8 +84,11 @@ class InvalidRequest(Problem):
     @classmethod
     def of(cls, faults: Faults) -> Self:
         """One refusal with every fault that was gathered."""
-        count = len(faults.found) + faults.omitted
-        detail = faults.found[0].detail if count == 1 else f"{count} things in the request are wrong."
+        detail = (
+            faults.found[0].detail
+            if faults.count == 1
+            else f"{faults.count} things in the request are wrong."
+        )
         if faults.omitted:
             detail += f" The first {len(faults.found)} are listed."
         return cls(detail, faults.found)

@@ -43,7 +43,7 @@ def read_csv(body: bytes) -> tuple[ImportIn, Places]:
         MalformedBody: when it is not CSV in UTF-8.
         InvalidRequest: with every fault, each at its row and column.
     """
-    faults: list[Fault] = []
+    faults = Faults()
     rows = _rows(body)
     header = next(rows, None)
     if header is None:
@@ -63,12 +63,12 @@ def read_csv(body: bytes) -> tuple[ImportIn, Places]:
             openings.append(opening)
             numbers.append(number)
     if not openings and not faults:
-        faults.append(Fault(code="too-few", detail="There is no opening below the columns' names.", row=1))
+        faults.note(Fault(code="too-few", detail="There is no opening below the columns' names.", row=1))
     if count > MOST_OPENINGS:
         detail = f"At most {MOST_OPENINGS} openings are taken; there are {count}."
-        faults.append(Fault(code="too-many", detail=detail))
+        faults.note(Fault(code="too-many", detail=detail))
     if faults:
-        raise InvalidRequest(_summary(faults), faults[:500])
+        raise InvalidRequest(_summary(faults), faults.found)
     names = {
         pointer(column.path): header[1][place].strip()
         for place, column in enumerate(used)
@@ -125,7 +125,7 @@ def _rows(body: bytes) -> Iterator[tuple[int, list[str]]]:
         raise MalformedBody(f"The file is not CSV, at line {reader.line_num}: {error}.") from error
 
 
-def _header(cells: list[str], faults: list[Fault]) -> list[Column | None]:
+def _header(cells: list[str], faults: Faults) -> list[Column | None]:
     known = columns()
     used: list[Column | None] = []
     for cell in cells:
@@ -133,34 +133,34 @@ def _header(cells: list[str], faults: list[Fault]) -> list[Column | None]:
         column = known.get(name)
         if column is not None and column in used:
             detail = "This column is there twice."
-            faults.append(Fault(code="given-twice", detail=detail, row=1, column=cell.strip()))
+            faults.note(Fault(code="given-twice", detail=detail, row=1, column=cell.strip()))
+            column = None  # its cells are looked at once
         elif column is None and (name or len(cells) == 1):
             detail = f"There is no such column; take it out.{nearest(name, known)}"
-            faults.append(Fault(code="unknown-column", detail=detail, row=1, column=cell.strip()[:60]))
+            faults.note(Fault(code="unknown-column", detail=detail, row=1, column=cell.strip()[:60]))
         used.append(column)
     lacking = [name for name in ("mark", "trim") if known[name] not in used]
-    faults += [
-        Fault(code="missing", detail=f'A column "{name}" is needed.', row=1, column=name) for name in lacking
-    ]
+    for name in lacking:
+        faults.note(Fault(code="missing", detail=f'A column "{name}" is needed.', row=1, column=name))
     return used
 
 
 def _opening(
-    number: int, cells: list[str], used: list[Column | None], header: list[str], faults: list[Fault]
+    number: int, cells: list[str], used: list[Column | None], header: list[str], faults: Faults
 ) -> OpeningIn | None:
     value: dict[str, Any] = {"readings": {}}
-    before = len(faults)
+    before = faults.count
     for place, cell in enumerate(cells):
         text = cell.strip()
         if place >= len(used):
             if text:
                 detail = "There are more cells than columns: put a cell with the separator in it in quotes."
-                faults.append(Fault(code="too-many", detail=detail, row=number))
+                faults.note(Fault(code="too-many", detail=detail, row=number))
             continue
         column = used[place]
         if text and column is not None:
             _put(value, column.path, _read(text, column, number, header[place].strip(), faults))
-    if len(faults) > before:
+    if faults.count > before:
         return None
     found = Faults()
     try:
@@ -173,8 +173,8 @@ def _opening(
     if found:
         names = {pointer(one.path): header[place].strip() for place, one in enumerate(used) if one}
         sent = Places([number], names)
-        told = (msgspec.structs.replace(one, pointer=f"/openings/0{one.pointer}") for one in found.found)
-        faults += [at_row(fault, sent) for fault in told]
+        for one in found.found:
+            faults.note(at_row(msgspec.structs.replace(one, pointer=f"/openings/0{one.pointer}"), sent))
         return None
     return opening
 
@@ -185,10 +185,10 @@ def _put(value: dict[str, Any], path: tuple[str, ...], given: Any) -> None:
     value[path[-1]] = given
 
 
-def _read(text: str, column: Column, row: int, name: str, faults: list[Fault]) -> Any:
+def _read(text: str, column: Column, row: int, name: str, faults: Faults) -> Any:
     def refuse(wanted: str) -> None:
         detail = f"This must be {wanted}, not {text[:60]!r}."
-        faults.append(Fault(code="wrong-type", detail=detail, row=row, column=name))
+        faults.note(Fault(code="wrong-type", detail=detail, row=row, column=name))
 
     if len(text) > _LARGEST_CELL:
         refuse(f"at most {_LARGEST_CELL} characters")
@@ -245,5 +245,5 @@ def _shown(column: Column, value: Any) -> str:
     return str(value)
 
 
-def _summary(faults: list[Fault]) -> str:
-    return faults[0].detail if len(faults) == 1 else f"{len(faults)} things in the file are wrong."
+def _summary(faults: Faults) -> str:
+    return faults.found[0].detail if faults.count == 1 else f"{faults.count} things in the file are wrong."
