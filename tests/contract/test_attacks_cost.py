@@ -22,8 +22,9 @@ from longpoint.api.read.csv_openings import read_csv
 from longpoint.api.read.house import MOST_REMNANTS, MOST_SEASONS
 from longpoint.api.wire.cut_list import CutListRequest
 from longpoint.lengths import parse
+from longpoint.shop.apportion import apportion
 from longpoint.shop.exact import exactly
-from longpoint.shop.house import MOST_NAMING
+from longpoint.shop.house import MOST_NAMING, CutList
 from longpoint.stock import Budget, Defect, Job, Piece, StickKind, firstfit, forms, plan
 from longpoint.stock.forms import Blocks
 from longpoint.stock.scaling import scale
@@ -244,6 +245,21 @@ class TestSums:
         told = next(line.cents for line in done.cost.lines if line.category == "stock")
         assert len(plan.layouts) > 2
         assert abs(told - used) <= 1
+
+    def test_openings_without_a_profile_are_no_work_for_it(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        """Each of 100 profiles went through the pieces of 5,000 openings."""
+        trims = {f"t{n}": {**TRIM, "casing": {**TRIM["casing"], "profile": f"c{n}"}} for n in range(20)}
+        stock = [{**STOCK[0], "profile": f"c{n}"} for n in range(20)]
+        openings = [opening(f"K{n}", trim=f"t{n}") for n in range(20)]
+        work = CutListWork(msgspec.convert(asked(*openings, stock=stock, trim_specs=trims), CutListRequest))
+        looked = counted(monkeypatch, CutList, "instances")
+        assert sum(len(one.sticks) for one in work.answer().plans) >= 20
+        assert looked[0] == 20 * 3, "two legs and a head each, and not of every profile"
+
+    def test_nothing_is_shared_out_to_who_takes_nothing(self) -> None:
+        third = Fraction(1, 3)
+        assert apportion(100, [Fraction(0), third, Fraction(0), third, third]) == (0, 34, 0, 33, 33)
+        assert apportion(1, [Fraction(0)] * 3) == (1, 0, 0)
 
 
 class TestOthersWait:

@@ -22,10 +22,13 @@ def apportion(cents: int, weights: Sequence[Fraction]) -> tuple[int, ...]:
     total = sum(weights, Fraction(0))
     if total == 0:
         return apportion(cents, [Fraction(1)] * len(weights))
-    exact = [cents * weight / total for weight in weights]
-    shares = [int(each) for each in exact]
+    # Most openings have nothing of most profiles; they get nothing, and there are enough remainders without theirs.
+    exact = {at: cents * weight / total for at, weight in enumerate(weights) if weight}
+    shares = [0] * len(weights)
+    for at, each in exact.items():
+        shares[at] = int(each)
     missing = cents - sum(shares)
-    by_remainder = sorted(range(len(exact)), key=lambda at: shares[at] - exact[at])
+    by_remainder = sorted(exact, key=lambda at: shares[at] - exact[at])
     for at in by_remainder[:missing]:
         shares[at] += 1
     return tuple(shares)

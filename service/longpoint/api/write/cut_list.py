@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import Any
 
 from longpoint.api.wire.cut_list import (
@@ -25,7 +25,7 @@ from longpoint.api.write.saw_order import saw_order_out
 from longpoint.api.write.work_sections import caution_out, cost_out, hours_out, materials_out
 from longpoint.geometry import Part
 from longpoint.shop import ShopWork
-from longpoint.shop.house import BuiltOpening, CutList, piece_key
+from longpoint.shop.house import BuiltOpening, CutList, opening_index
 from longpoint.stock import Layout, Placed, Plan
 
 UNPROVEN = (
@@ -102,16 +102,15 @@ def _plan_out(plan: Plan, cut_list: CutList, write: LengthWriter) -> ProfilePlan
 
 def _sticks(plan: Plan, cut_list: CutList, write: LengthWriter) -> list[StickOut]:
     """Every stick by itself, numbered as they come to the saw, each piece with its opening and instance."""
-    instances = {
-        key: iter(cut_list.instances(key, one.count))
-        for index, one in enumerate(cut_list.openings)
-        for key in (piece_key(index, part) for part in one.built.parts)
-    }
+    instances: dict[str, Iterator[int]] = {}
     sticks: list[StickOut] = []
     for layout in plan.layouts:
         for keys in layout.keys:
             pieces = []
             for placed, key in zip(layout.placed, keys, strict=True):
+                if key not in instances:
+                    count = cut_list.openings[opening_index(key)].count
+                    instances[key] = iter(cut_list.instances(key, count))
                 pieces.append(_placed_out(placed, key, next(instances[key]), cut_list, write))
             sticks.append(_stick_out(len(sticks) + 1, layout, pieces, write))
     return sticks
