@@ -6,6 +6,7 @@ from collections.abc import AsyncIterator
 from typing import Any
 
 import httpx
+import msgspec
 import pytest
 
 from calls import DOCUMENT
@@ -116,3 +117,15 @@ async def test_a_stored_sheet_of_too_many_pieces_is_not_printed(sqlite_service: 
         refusal(await sqlite_service.get(f"{where}/{address}"))
     for address in ("sheets/saw-sheet?format=csv", "sheets/yard-list?format=html"):
         assert (await sqlite_service.get(f"{where}/{address}")).status_code == 200
+
+
+async def test_a_long_stored_cut_list_is_the_same_in_every_encoding(
+    sqlite_service: httpx.AsyncClient,
+) -> None:
+    stored = (await made(sqlite_service, openings=[opening(f"K{n}") for n in range(120)])).json()
+    where = f"/v1/schedules/{stored['id']}/cut-list"
+    first = await sqlite_service.get(where)
+    packed = await sqlite_service.get(where, headers={"accept": "application/msgpack"})
+    assert len(first.json()["cut_list"]["openings"]) == 120
+    assert msgspec.msgpack.decode(packed.content) == first.json()
+    assert (await sqlite_service.get(where)).content == first.content, "as it was kept"

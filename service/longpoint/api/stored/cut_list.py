@@ -10,7 +10,7 @@ from litestar.params import QueryParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.computed.cut_list_work import built_openings, planned
-from longpoint.api.http.answer import Reply
+from longpoint.api.http.answer import Reply, in_pieces
 from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.read.house import read_job
@@ -28,7 +28,7 @@ from longpoint.api.wire.cut_list import CutListOut, CutListRequest, OpeningOut
 from longpoint.api.wire.lengths import LengthWriter, length_writer
 from longpoint.api.wire.schedule_work import PieceState, Place, ScheduleCutListOut, WrongPiece
 from longpoint.api.write.cut_list import cut_list_out
-from longpoint.api.write.sheet import apart
+from longpoint.api.write.sheet import apart, wanted_by
 from longpoint.schedules import items
 from longpoint.shop import Section, ShopSettings, work
 from longpoint.shop.house import MOST_PIECES, CutList, cutting_jobs, piece_key
@@ -68,7 +68,7 @@ class WorkedOut(msgspec.Struct, frozen=True):
         return sum(one.count * len(one.built.parts) for one in self.cut_list.openings)
 
 
-_recent: Recent[tuple[str, tuple[str, ...]], ScheduleCutListOut] = Recent(most=16, heaviest=MOST_PIECES)
+_recent: Recent[tuple[str, tuple[str, ...], str], ScheduleCutListOut] = Recent(most=16, heaviest=MOST_PIECES)
 _worked: Recent[str, WorkedOut] = Recent(most=4, heaviest=MOST_PIECES)
 
 
@@ -101,12 +101,13 @@ async def compute_schedule_cut_list(
         tag = state_tag(schedule.revision, schedule.digest)
         check_news(request, tag)
         sections = tuple(sorted(set(include or ())))
-        out = _recent.get((schedule.digest, sections))
+        asked = schedule.digest, sections, wanted_by(request)
+        out = _recent.get(asked)
         house = None if out is not None else await load_house(connection, schedule)
     if out is None and house is not None:
         done = await worked_out(house)
-        out = await apart(lambda: schedule_cut_list_out(house, done, sections))
-        _recent.put((house.digest, sections), out, out.needed)
+        out = await apart(lambda: in_pieces(schedule_cut_list_out(house, done, sections), wanted_by(request)))
+        _recent.put(asked, out, out.needed)
     return Reply(out, status_code=200, headers={"etag": etag(request, tag)})  # type: ignore[arg-type]
 
 
