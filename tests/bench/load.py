@@ -124,15 +124,19 @@ async def flood(port: int, trust: ssl.SSLContext, seconds: float) -> None:
     print(f"           {counts['oversized']} oversized and {counts['slow']} slow requests came in between")
 
 
+async def new_schedule(caller: Caller) -> str:
+    """The id of a house made for the mix; asked for again while the replicas, just started, turn it away."""
+    while (answer := await caller.ask("POST", "/v1/schedules", json.dumps(house()).encode())).status == 503:
+        await asyncio.sleep(answer.retry_after)
+    return str(json.loads(answer.body)["id"])
+
+
 async def run(running: deployment.Deployment, seconds: float) -> list[str]:
     """The whole of it; gives what was wrong."""
     key = deployment.longpoint("keys", "create", "--name", "load", "--database", running.database)
     port = int(running.address.rpartition(":")[2])
     caller = Caller(Target(port, running.trust, key))
-    made = [
-        json.loads((await caller.ask("POST", "/v1/schedules", json.dumps(house()).encode())).body)["id"]
-        for _ in range(SCHEDULES)
-    ]
+    made = [await new_schedule(caller) for _ in range(SCHEDULES)]
     mix = Mix(caller, [f"/v1/schedules/{id}" for id in made])
     wrong = []
     unloaded, borne, bends = await bend(mix, seconds)
@@ -199,7 +203,7 @@ def main() -> int:
         description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
     )
     parser.add_argument("--seconds", type=float, default=4, help="of each round")
-    parser.add_argument("--max-wait", default="0.005", help="LONGPOINT_MAX_WAIT_SECONDS of the replicas")
+    parser.add_argument("--max-wait", default="0.003", help="LONGPOINT_MAX_WAIT_SECONDS of the replicas")
     parser.add_argument("--connections", default="1", help="LONGPOINT_DATABASE_CONNECTIONS of the replicas")
     chosen = parser.parse_args()
     if deployment.MISSING:

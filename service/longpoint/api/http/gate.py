@@ -23,7 +23,7 @@ from longpoint.api.http.problems_limits import Overloaded
 ARRIVED = "arrived"
 """Key in the scope's state of when the head of the request had come, by time.perf_counter; absent when not known."""
 _ALWAYS = "/health/"
-_TURN_SECONDS = 0.002
+_TURN_SECONDS = 0.001
 """How long a turn of the event loop may last before what comes stands in line: a few openings' time."""
 _TOGETHER = 8
 """How many go in on one turn where nobody under way waits for it."""
