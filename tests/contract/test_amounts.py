@@ -9,12 +9,12 @@ import httpx
 import msgspec
 import pytest
 
+from amounts import PIECES, asked, fault_of
 from calls import DOCUMENT
 from longpoint.sheets import MOST_PRINTED
 from longpoint.shop.house import MOST_PIECES
-from stored import STOCK, TRIM, house, made, opening, serving
+from stored import house, made, opening, serving
 
-PIECES = 7  # of each of these windows: stool, apron and its two returns, two legs, a head
 DRAWN = ("fitting-sheet", "saw-sheet", "piece-labels")
 
 
@@ -22,12 +22,6 @@ DRAWN = ("fitting-sheet", "saw-sheet", "piece-labels")
 async def sqlite_service(sqlite_database: str) -> AsyncIterator[httpx.AsyncClient]:
     async with serving(sqlite_database) as caller:
         yield caller
-
-
-def asked(*openings: dict[str, Any], **changed: Any) -> dict[str, Any]:
-    """A house as the computed operations take it."""
-    body = {"unit": "in", "trim_specs": {"painted": TRIM}, "stock": STOCK, "planning_seconds": 0}
-    return {**body, "openings": list(openings), **changed}
 
 
 def alike(pieces: int) -> list[dict[str, Any]]:
@@ -38,10 +32,9 @@ def alike(pieces: int) -> list[dict[str, Any]]:
 
 
 def refusal(answer: httpx.Response) -> dict[str, Any]:
-    assert answer.status_code == 422, answer.text[:500]
-    (fault,) = answer.json()["errors"]
+    fault = fault_of(answer)
     assert fault["code"] == "too-many-pieces"
-    return dict(fault)
+    return fault
 
 
 def test_the_document_says_how_many() -> None:

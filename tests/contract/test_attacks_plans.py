@@ -1,0 +1,229 @@
+"""Houses made to be planned for long: how much work each comes to is counted, and what would be too much is refused."""
+
+import random
+from fractions import Fraction
+from time import perf_counter
+
+import httpx
+import msgspec
+import pytest
+
+from amounts import asked, counted, fault_of
+from calls import DOCUMENT
+from longpoint.api.computed.cut_list_work import CutListWork
+from longpoint.api.read.house import MOST_REMNANTS
+from longpoint.api.wire.cut_list import CutListRequest
+from longpoint.lengths import parse
+from longpoint.shop.apportion import apportion
+from longpoint.shop.exact import exactly
+from longpoint.shop.house import CutList
+from longpoint.stock import Budget, Defect, Job, Piece, StickKind, firstfit, forms, plan
+from longpoint.stock.forms import Blocks
+from longpoint.stock.scaling import scale
+from stored import STOCK, TRIM, opening
+
+
+def pieces(count: int, first: int = 60, run: Fraction = Fraction(0)) -> tuple[Piece, ...]:
+    """So many pieces, each a sixteenth longer than the last."""
+    return tuple(Piece(f"{n}:leg", first + Fraction(n, 16), 1, f"K{n}", run) for n in range(count))
+
+
+class TestPlans:
+    def test_runs_a_hair_apart_each_get_their_own_mark_in_one_pass(self) -> None:
+        """Of 3,000 in one 64th each was compared with all before it: 23 seconds."""
+        legs = tuple(Piece(f"{n}:leg", Fraction(40), 1, None, 5 + Fraction(n, 10**6)) for n in range(3000))
+        began = perf_counter()
+        problem = scale(Job("casing", legs, (StickKind("s", Fraction(192), 1000),), turnable=True))
+        assert perf_counter() - began < 8, "it takes a fifth of a second"
+        saved = sorted(kind.right for kind in problem.kinds)
+        mark = int(Fraction(1, 64) / problem.unit)
+        assert len(saved) == 3000
+        assert all(run == 0 or run % mark == 0 for run in saved)
+        above = [run for run in saved if run]
+        assert len(set(above)) == len(above) == 5 * 64, "every mark from 5 in down is given once"
+
+    def test_a_piece_is_only_tried_where_a_clear_stretch_holds_it(
+        self, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        """With room told by the whole stick, defects and all, every stick tried every piece: 19 seconds."""
+        tried = counted(monkeypatch, firstfit, "_soonest")
+        behind = Defect(Fraction(200), Fraction(5000))
+        stick = StickKind("s", Fraction(5000), 1000, None, (behind,))
+        found = plan(Job("casing", pieces(1000), (stick,)), Budget(0))
+        assert sum(layout.times * len(layout.placed) for layout in found.layouts) == 1000
+        assert tried[0] <= 2 * 1000, "twice, since remnants are taken first and last"
+
+    def test_a_place_in_vain_is_looked_for_so_often_only(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        """A shared cut may save a run; that it never does is only seen by trying."""
+        monkeypatch.setattr(firstfit, "MOST_VAIN", 500)
+        tried = counted(monkeypatch, firstfit, "_soonest")
+        sides = tuple(
+            Piece(f"{n}:side", 60 + Fraction(n, 16), 1, None, Fraction(20 + n, 64), Fraction(20))
+            for n in range(300)
+        )
+        stick = StickKind("s", Fraction(110), 1000)
+        found = plan(Job("casing", sides, (stick,), turnable=True), Budget(0))
+        assert sum(layout.times * len(layout.placed) for layout in found.layouts) == 300
+        assert tried[0] <= 2 * (300 + 500)
+
+    def test_sticks_are_exchanged_so_often_only(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        """Every stick was tried on every cheaper one: 1,500 openings and 250 kinds of stick took 21 seconds."""
+        monkeypatch.setattr(firstfit, "MOST_EXCHANGED", 400)
+        tried = counted(monkeypatch, firstfit.Problem, "places")
+        middle = Defect(Fraction(50), Fraction(60))
+        sticks = (
+            StickKind("whole", Fraction(200), 9000),
+            *(StickKind(f"s{n}", Fraction(110), 10 + n, None, (middle,)) for n in range(49)),
+        )
+        found = plan(Job("casing", pieces(450), sticks), Budget(0))
+        assert sum(layout.times * len(layout.placed) for layout in found.layouts) == 450
+        assert tried[0] <= 400 + 1 + len(found.layouts), "and each layout's places once"
+
+    def test_a_used_up_stick_is_not_tried(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        tried = counted(monkeypatch, firstfit.Problem, "places")
+        sticks = (
+            StickKind("whole", Fraction(200), 9000),
+            *(StickKind(f"s{n}", Fraction(200), 9000 - 10 * n, 0 if n % 2 else 1) for n in range(1, 40)),
+        )
+        problem = scale(Job("casing", pieces(100), sticks))
+        cuts, _ = firstfit.first_fit(problem)
+        assert cuts is not None
+        tried[0] = 0
+        firstfit.trimmed(problem, cuts)
+        assert tried[0] <= len(cuts), "those that are left are no cheaper and the cheaper are used"
+
+    def test_first_fits_end_when_they_were_much_work(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        monkeypatch.setattr(firstfit, "MOST_TRIED", 1000)
+        runs = counted(monkeypatch, firstfit, "_run")
+        sticks = tuple(StickKind(f"s{n}", Fraction(200 + n), 9000 + n) for n in range(50))
+        plan(Job("casing", pieces(300), sticks), Budget(0))
+        assert runs[0] == 1, "300 pieces by 50 kinds is more than that already"
+
+    def test_rows_of_an_opening_are_joined_so_often_only(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        """An opening of eleven sides, no two mitres alike, has 2,048 sets of them: 20 such took 13 seconds."""
+        monkeypatch.setattr(forms, "MOST_JOINED", 1000)
+        rnd = random.Random(4)
+        sides = tuple(
+            Piece(
+                f"{opening}:{n}",
+                Fraction(rnd.randrange(2000, 4000), 64),
+                1,
+                f"K{opening}",
+                Fraction(rnd.randrange(1, 10**6), 10**6),
+                Fraction(rnd.randrange(1, 10**6), 10**6),
+            )
+            for opening in range(8)
+            for n in range(7)
+        )
+        stick = StickKind("s", Fraction(12000), 9000)
+        problem = scale(Job("casing", sides, (stick,), turnable=True, together=True))
+        assert len(problem.items) == 8
+        rows = sorted(len(item.forms) for item in problem.items)
+        assert rows[0] == 1, "the last of them are laid longest first"
+        assert rows[-1] > 1, "the first are laid the best way"
+
+    def test_a_row_is_made_once(self) -> None:
+        problem = scale(
+            Job("c", pieces(4, run=Fraction(5, 2)), (StickKind("s", Fraction(192), 1),), turnable=True)
+        )
+        blocks = Blocks(problem.kinds, problem.kerf)
+        parts = ((0, 1), (1, 2))
+        assert blocks.forms(parts) is blocks.forms(parts)
+
+
+PRIMES = (999_999_937, 999_999_929, 999_999_893, 999_999_883, 999_999_797)
+
+
+class TestRacks:
+    @pytest.mark.parametrize("more", [0, 1])
+    async def test_so_many_remnants_are_laid_out(self, client: httpx.AsyncClient, more: int) -> None:
+        """A hundred profiles of 200 by 200 came to four million from half a megabyte: 11 s and 0.7 GB."""
+        full = [{"length": f"{20 + n} in", "count": 200} for n in range(200)]
+        rack = [{**STOCK[0], "remnants": full}]
+        rack += [{"profile": "other", "sticks": [], "remnants": [{"length": "20 in"}]}] * more
+        answer = await client.post("/v1/cut-list", json=asked(stock=rack))
+        if not more:
+            assert answer.status_code == 200
+            return
+        fault = fault_of(answer)
+        assert fault["code"] == "too-many-remnants"
+        assert fault["pointer"] == "/stock/1/remnants"
+        assert str(MOST_REMNANTS) in fault["detail"]
+
+    def test_the_document_says_how_many(self) -> None:
+        said = DOCUMENT["components"]["schemas"]["CutListRequest"]["description"]
+        assert f"{MOST_REMNANTS:,} remnants" in said
+
+    async def test_lengths_without_a_common_mark_are_not_planned(self, client: httpx.AsyncClient) -> None:
+        """That of 250 sticks with 20 defects each held everybody up for more than a minute, that of 100 for 13 s."""
+        defects = [{"start": f"{20 + n} 1/{prime}", "end": f"{20 + n}.5"} for n, prime in enumerate(PRIMES)]
+        stick = {"length": "96", "price": "9", "defects": defects}
+        answer = await client.post(
+            "/v1/cut-list", json=asked(stock=[{"profile": "casing", "sticks": [stick]}])
+        )
+        fault = fault_of(answer)
+        assert fault["code"] == "too-fine-together"
+        assert fault["pointer"] == "/stock/0/sticks/0/defects/3/start"
+
+    async def test_inches_and_millimetres_have_a_common_mark(self, client: httpx.AsyncClient) -> None:
+        lengths = ("96 1/64 in", "2440.0125 mm", "8.000001 ft", "120.333333 in", "144 1/7 in", "11 1/9 ft")
+        sticks = [{"length": length, "price": "9"} for length in lengths]
+        body = asked(stock=[{"profile": "casing", "sticks": sticks}], kerf="3.2 mm", end_trim="1/3 in")
+        assert (await client.post("/v1/cut-list", json=body)).status_code == 200
+
+
+class TestSums:
+    def test_an_odd_fraction_is_kept_to_a_millionth(self) -> None:
+        for text in ("34 1/2 in", "1/64 in", "876.125 mm", "1.234567 in", "3 1/7 in", "5 1/11 in"):
+            assert exactly(parse(text)) == parse(text)
+        odd = parse(f"30 1/{PRIMES[0]} in")
+        assert exactly(odd) == 30
+        assert exactly(parse("30 12/13 in")) == Fraction(30_923_077, 10**6)
+
+    def test_sums_of_odd_fractions_stay_short(self) -> None:
+        """Materials of 5,000 openings took 11 s, a single sum holding everybody up for most of one."""
+        openings = [opening(f"K{n}", f"30 1/{1009 + 2 * n}", f"46 1/{3001 + 2 * n}") for n in range(40)]
+        openings += [opening("T", "30", "46", count=40)]
+        sections = ["materials", "hours", "cost"]
+        work = CutListWork(msgspec.convert(asked(*openings, include=sections), CutListRequest))
+        _, done = work.done()
+        assert done.materials is not None
+        assert done.hours is not None
+        for line in done.materials.lines:
+            assert Fraction(line.quantity).denominator < 10**60, line.code
+        assert done.hours.minutes.denominator < 10**60
+
+    def test_sticks_share_their_cost_by_length(self) -> None:
+        """Prices by the inch of 250 lengths of stick were added stick by stick."""
+        lengths = {"length": "96 1/7 in", "price": "9"}, {"length": "50 in", "price": "5", "available": 3}
+        body = asked(
+            *(opening(f"K{n}") for n in range(9)), stock=[{"profile": "casing", "sticks": list(lengths)}]
+        )
+        work = CutListWork(msgspec.convert({**body, "include": ["cost"]}, CutListRequest))
+        cut_list, done = work.done()
+        assert done.cost is not None
+        (plan,) = cut_list.plans
+        used = sum(
+            Fraction(layout.price_cents * layout.times)
+            / layout.length
+            * sum(one.length for one in layout.placed)
+            for layout in plan.layouts
+        )
+        told = next(line.cents for line in done.cost.lines if line.category == "stock")
+        assert len(plan.layouts) > 2
+        assert abs(told - used) <= 1
+
+    def test_openings_without_a_profile_are_no_work_for_it(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        """Each of 100 profiles went through the pieces of 5,000 openings."""
+        trims = {f"t{n}": {**TRIM, "casing": {**TRIM["casing"], "profile": f"c{n}"}} for n in range(20)}
+        stock = [{**STOCK[0], "profile": f"c{n}"} for n in range(20)]
+        openings = [opening(f"K{n}", trim=f"t{n}") for n in range(20)]
+        work = CutListWork(msgspec.convert(asked(*openings, stock=stock, trim_specs=trims), CutListRequest))
+        looked = counted(monkeypatch, CutList, "instances")
+        assert sum(len(one.sticks) for one in work.answer().plans) >= 20
+        assert looked[0] == 20 * 3, "two legs and a head each, and not of every profile"
+
+    def test_nothing_is_shared_out_to_who_takes_nothing(self) -> None:
+        third = Fraction(1, 3)
+        assert apportion(100, [Fraction(0), third, Fraction(0), third, third]) == (0, 34, 0, 33, 33)
+        assert apportion(1, [Fraction(0)] * 3) == (1, 0, 0)
