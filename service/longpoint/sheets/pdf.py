@@ -12,13 +12,13 @@ a command. The files it makes are tagged for readers that speak them aloud.
 
 from __future__ import annotations
 
-import os
 import subprocess
 import sys
 from pathlib import Path
 
 import msgspec
 
+from longpoint.processes import environment
 from longpoint.sheets.document import Document
 from longpoint.sheets.drawing.lettering import unturned
 from longpoint.sheets.drawing.style import Styling, stylesheet
@@ -46,12 +46,11 @@ def pdf(document: Document, wording: Wording) -> bytes:
             for picture in block["pictures"]:
                 picture["svg"] = _styled(picture["svg"], plain)
     said = unturned(msgspec.json.encode(shown).decode()).encode()
-    env = {key: value for key, value in os.environ.items() if not key.startswith("LONGPOINT_")}
     # -P: the folder of the script has modules by the names of some in the standard library.
     command = [sys.executable, "-P", str(Path(__file__).with_name("typesetting.py")), str(_MOST_BYTES)]
     try:
         return subprocess.run(
-            command, input=said, capture_output=True, check=True, env=env, timeout=_MOST_SECONDS
+            command, input=said, capture_output=True, check=True, env=environment(), timeout=_MOST_SECONDS
         ).stdout
     except subprocess.TimeoutExpired as late:
         raise UnsetError(f"It took longer than {_MOST_SECONDS:.0f} s.") from late

@@ -17,6 +17,7 @@ from typing import Any
 import longpoint
 from longpoint.api.computed.planning_worker import read, write
 from longpoint.api.http.problems import Problem
+from longpoint.processes import environment
 from longpoint.stock import Job, Plan, Progress, StockError, StockFault
 
 GRACE = 1.5  # seconds past its budget after which a process is taken to hang in the solver
@@ -139,7 +140,7 @@ class _Worker:
     """One process and the pipes to it."""
 
     def __init__(self) -> None:
-        env = {key: value for key, value in os.environ.items() if not key.startswith("LONGPOINT_")}
+        env = environment()
         paths = [str(Path(longpoint.__file__).parents[1]), env.get("PYTHONPATH", "")]
         env["PYTHONPATH"] = os.pathsep.join(filter(None, paths))
         self._process = subprocess.Popen(
