@@ -13,7 +13,6 @@ from longpoint.sheets.fitting import fitting_sheet
 from longpoint.sheets.job import Job
 from longpoint.sheets.labels import label_sheet
 from longpoint.sheets.measure import measure_sheet
-from longpoint.sheets.pieces import pieces_by_key, to_cut
 from longpoint.sheets.saw import saw_sheet
 from longpoint.sheets.yard import yard_list
 from longpoint.shop import Section
@@ -55,7 +54,7 @@ def _drawn(cut_list: CutList) -> int:
 
 
 def _to_cut(cut_list: CutList) -> int:
-    return sum(to_cut(cut_list, key, piece) for key, piece in pieces_by_key(cut_list).items())
+    return cut_list.to_cut
 
 
 RECIPES: Mapping[Sheet, Recipe] = {

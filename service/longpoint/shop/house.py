@@ -93,6 +93,20 @@ class CutList(Value, frozen=True):
     plans: tuple[Plan, ...]
     left: Mapping[str, tuple[int, ...]] | None = None
 
+    @property
+    def pieces(self) -> int:
+        """How many the whole house has."""
+        return sum(one.count * len(one.built.parts) for one in self.openings)
+
+    @property
+    def to_cut(self) -> int:
+        """How many of them the plans cut."""
+        return sum(
+            len(self.instances(piece_key(index, part), one.count))
+            for index, one in enumerate(self.openings)
+            for part in one.built.parts
+        )
+
     def instances(self, key: str, count: int) -> Sequence[int]:
         """Which of `count` pieces alike, counted from 1, the plans cut."""
         return range(1, count + 1) if self.left is None else self.left.get(key, ())

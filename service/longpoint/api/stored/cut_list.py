@@ -62,11 +62,6 @@ class WorkedOut(msgspec.Struct, frozen=True):
     remaining: Remaining
     settings: ShopSettings
 
-    @property
-    def pieces(self) -> int:
-        """How many the whole house has."""
-        return sum(one.count * len(one.built.parts) for one in self.cut_list.openings)
-
 
 _recent: Recent[tuple[str, tuple[str, ...], str], ScheduleCutListOut] = Recent(most=16, heaviest=MOST_PIECES)
 _worked: Recent[str, WorkedOut] = Recent(most=4, heaviest=MOST_PIECES)
@@ -101,12 +96,13 @@ async def compute_schedule_cut_list(
         tag = state_tag(schedule.revision, schedule.digest)
         check_news(request, tag)
         sections = tuple(sorted(set(include or ())))
-        asked = schedule.digest, sections, wanted_by(request)
+        wanted = wanted_by(request)
+        asked = schedule.digest, sections, wanted
         out = _recent.get(asked)
         house = None if out is not None else await load_house(connection, schedule)
     if out is None and house is not None:
         done = await worked_out(house)
-        out = await apart(lambda: in_pieces(schedule_cut_list_out(house, done, sections), wanted_by(request)))
+        out = await apart(lambda: in_pieces(schedule_cut_list_out(house, done, sections), wanted))
         _recent.put(asked, out, out.needed)
     return Reply(out, status_code=200, headers={"etag": etag(request, tag)})  # type: ignore[arg-type]
 
@@ -152,7 +148,7 @@ async def worked_out(house: StoredHouse) -> WorkedOut:
     done = _worked.get(house.digest)
     if done is None:
         done = await apart(lambda: work_out_stored(house))
-        _worked.put(house.digest, done, done.pieces)
+        _worked.put(house.digest, done, done.cut_list.pieces)
     return done
 
 
@@ -186,7 +182,7 @@ def schedule_cut_list_out(
     marks = {id: one.built.opening.mark for id, one in zip(house.opening_ids, cut_list.openings, strict=True)}
     return ScheduleCutListOut(
         revision=house.revision,
-        needed=done.pieces,
+        needed=cut_list.pieces,
         right=len(rest.right),
         wrong=[
             WrongPiece(

@@ -42,7 +42,7 @@ def number_beside(canvas: Canvas, number: int, ways: Iterable[tuple[Edge, Point,
         Whether room was found.
     """
     options = tuple(ways)
-    tried = max((_shares(math.dist(*edge)) for edge, _, _ in options), key=len, default=())
+    tried = _shares(max((math.dist(*edge) for edge, _, _ in options), default=0.0))
     for distance in _DISTANCES:
         for share in tried:
             for edge, away, inside in options:
