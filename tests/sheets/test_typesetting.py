@@ -47,6 +47,12 @@ def test_one_that_takes_too_much_memory_is_stopped(monkeypatch: pytest.MonkeyPat
         pdf(house, Wording())
 
 
+def test_a_fault_of_our_own_is_not_laid_to_the_sheet(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(room, "_MOST_BYTES", "as much as it likes")
+    with pytest.raises(RuntimeError, match="(?s)could not be set.*ValueError"):
+        pdf(DOCUMENT, Wording())
+
+
 def test_what_it_needs_stays_out_of_the_server() -> None:
     code = "import sys, longpoint.app; print(sorted({'typst'} & set(sys.modules)))"
     assert subprocess.run([sys.executable, "-c", code], capture_output=True, check=True).stdout == b"[]\n"

@@ -27,6 +27,7 @@ from longpoint.sheets.wording import Wording
 
 _MOST_SECONDS = 60.0
 _MOST_BYTES = 1024**3
+_NO_MEMORY = 3
 
 
 class UnsetError(Exception):
@@ -38,6 +39,7 @@ def pdf(document: Document, wording: Wording) -> bytes:
 
     Raises:
         UnsetError: when it takes too much time or memory.
+        RuntimeError: when it fails otherwise, which is a fault of this service.
     """
     shown = view(document, wording)
     plain = stylesheet(Styling.PLAIN)
@@ -45,17 +47,20 @@ def pdf(document: Document, wording: Wording) -> bytes:
         if block["kind"] == "pictures":
             for picture in block["pictures"]:
                 picture["svg"] = _styled(picture["svg"], plain)
-    said = unturned(msgspec.json.encode(shown).decode()).encode()
+    sheet = unturned(msgspec.json.encode(shown).decode()).encode()
     # -P: the folder of the script has modules by the names of some in the standard library.
     command = [sys.executable, "-P", str(Path(__file__).with_name("typesetting.py")), str(_MOST_BYTES)]
     try:
         return subprocess.run(
-            command, input=said, capture_output=True, check=True, env=environment(), timeout=_MOST_SECONDS
+            command, input=sheet, capture_output=True, check=True, env=environment(), timeout=_MOST_SECONDS
         ).stdout
     except subprocess.TimeoutExpired as late:
         raise UnsetError(f"It took longer than {_MOST_SECONDS:.0f} s.") from late
     except subprocess.CalledProcessError as failed:
-        raise UnsetError(failed.stderr.decode(errors="replace")[-2000:]) from failed
+        said = failed.stderr.decode(errors="replace")[-2000:]
+        if failed.returncode < 0 or failed.returncode == _NO_MEMORY:
+            raise UnsetError(f"It took too much memory. {said}") from failed
+        raise RuntimeError(f"A sheet could not be set. {said}") from failed
 
 
 def _styled(svg: str, sheet: str) -> str:

@@ -1,6 +1,7 @@
 """A process that sets one sheet: data as JSON on its input, the PDF on its output. `pdf.py` starts it.
 
-Its argument is the memory it may take, in bytes.
+Its argument is the memory it may take, in bytes. Where Python itself has none left it ends with status 3; where Typst
+has, the system kills it.
 
 Typst remembers what it set, ten documents back, and gives none of it away: a server that set sheets itself would hold
 two gigabytes after a few long ones. This process ends with its sheet, and takes no more memory than it is allowed.
@@ -39,4 +40,7 @@ def main() -> None:
 
 
 if __name__ == "__main__":
-    main()
+    try:
+        main()
+    except MemoryError:
+        sys.exit(3)
