@@ -49,7 +49,7 @@ def test_one_that_takes_too_much_memory_is_stopped(monkeypatch: pytest.MonkeyPat
 
 def test_a_fault_of_our_own_is_not_laid_to_the_sheet(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(room, "_MOST_BYTES", "as much as it likes")
-    with pytest.raises(RuntimeError, match="(?s)could not be set.*ValueError"):
+    with pytest.raises(RuntimeError, match=r"(?s)could not be set.*ValueError"):
         pdf(DOCUMENT, Wording())
 
 

@@ -15,6 +15,8 @@ from __future__ import annotations
 import subprocess
 import sys
 from pathlib import Path
+from signal import SIGALRM
+from tempfile import TemporaryFile
 
 import msgspec
 
@@ -48,19 +50,28 @@ def pdf(document: Document, wording: Wording) -> bytes:
             for picture in block["pictures"]:
                 picture["svg"] = _styled(picture["svg"], plain)
     sheet = unturned(msgspec.json.encode(shown).decode()).encode()
+    return _set(sheet)
+
+
+def _set(sheet: bytes) -> bytes:
     # -P: the folder of the script has modules by the names of some in the standard library.
-    command = [sys.executable, "-P", str(Path(__file__).with_name("typesetting.py")), str(_MOST_BYTES)]
-    try:
-        return subprocess.run(
-            command, input=sheet, capture_output=True, check=True, env=environment(), timeout=_MOST_SECONDS
-        ).stdout
-    except subprocess.TimeoutExpired as late:
-        raise UnsetError(f"It took longer than {_MOST_SECONDS:.0f} s.") from late
-    except subprocess.CalledProcessError as failed:
-        said = failed.stderr.decode(errors="replace")[-2000:]
-        if failed.returncode < 0 or failed.returncode == _NO_MEMORY:
-            raise UnsetError(f"It took too much memory. {said}") from failed
-        raise RuntimeError(f"A sheet could not be set. {said}") from failed
+    script = str(Path(__file__).with_name("typesetting.py"))
+    command = [sys.executable, "-P", script, str(_MOST_BYTES), str(_MOST_SECONDS)]
+    # Files, not pipes: those pass megabytes on in small pieces, each of which waits for a busy server's threads.
+    with TemporaryFile() as made, TemporaryFile() as said:
+        ended = subprocess.run(
+            command, input=sheet, stdout=made, stderr=said, env=environment(), check=False
+        ).returncode
+        made.seek(0)
+        said.seek(0)
+        if ended == 0:
+            return made.read()
+        reason = said.read().decode(errors="replace")[-2000:]
+    if ended == -SIGALRM:
+        raise UnsetError(f"It took longer than {_MOST_SECONDS:.0f} s.")
+    if ended < 0 or ended == _NO_MEMORY:
+        raise UnsetError(f"It took too much memory. {reason}")
+    raise RuntimeError(f"A sheet could not be set. {reason}")
 
 
 def _styled(svg: str, sheet: str) -> str:

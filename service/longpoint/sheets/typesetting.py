@@ -1,6 +1,7 @@
 """A process that sets one sheet: data as JSON on its input, the PDF on its output. `pdf.py` starts it.
 
-Its argument is the memory it may take, in bytes. Where Python itself has none left it ends with status 3; where Typst
+Its arguments are the memory it may take, in bytes, and the seconds: when they are over an alarm ends it, however busy
+whoever waits for it is. Where Python itself has none left it ends with status 3; where Typst
 has, the system kills it.
 
 Typst remembers what it set, ten documents back, and gives none of it away: a server that set sheets itself would hold
@@ -8,6 +9,7 @@ two gigabytes after a few long ones. This process ends with its sheet, and takes
 """
 
 import resource
+import signal
 import sys
 from contextlib import suppress
 from pathlib import Path
@@ -31,6 +33,7 @@ def main() -> None:
     with suppress(ValueError, OSError):  # where the system keeps its own bounds
         resource.setrlimit(resource.RLIMIT_DATA, (most, most))
     sheet = sys.stdin.buffer.read().decode()
+    signal.setitimer(signal.ITIMER_REAL, float(sys.argv[2]))
     try:
         made = _set(sheet, tagged="ua-1")
     except typst.TypstError:
