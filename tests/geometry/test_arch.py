@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 
 from geometry.builders import CASING, F, opening
 from longpoint.geometry import Arch, Casing, Foot, GeometryError, Trim, build_opening
-from longpoint.geometry.arch import curve
 from longpoint.geometry.faults import Faults
+from longpoint.geometry.frame.arch import curve
 
 BARE = Trim(CASING, F(3, 16))
 SLIM = Trim(Casing("slim", F(1, 4), F(1, 4)), F(0))

@@ -25,7 +25,7 @@ from longpoint.geometry import (
     build_group,
     build_opening,
 )
-from longpoint.geometry.scarf import joints
+from longpoint.geometry.pieces.scarf import joints
 
 
 def window(width: int, mark: str = "A", height: int = 48) -> Opening:

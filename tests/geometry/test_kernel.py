@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from geometry.builders import F
-from longpoint.geometry.kernel import SQUARE, corner, meet, plumb_sided, rectangle, saw_angle
+from longpoint.geometry.frame.kernel import SQUARE, corner, meet, plumb_sided, rectangle, saw_angle
 
 angles = st.floats(20, 160)
 offsets = st.fractions(0, 6, max_denominator=64)

@@ -20,8 +20,8 @@ from longpoint.geometry import (
     compound,
     corners,
 )
-from longpoint.geometry.arch import curve, radius_of
 from longpoint.geometry.faults import Faults
+from longpoint.geometry.frame.arch import curve, radius_of
 from longpoint.lengths import Fraction
 
 F = Fraction

@@ -7,7 +7,7 @@ import math
 import pytest
 
 from longpoint.geometry import Grain, Species, equilibrium_moisture, mitre_opening
-from longpoint.geometry.movement import COEFFICIENTS, change_of_width
+from longpoint.geometry.moving.wood import COEFFICIENTS, change_of_width
 
 # Table 4-2: temperature, degrees Fahrenheit, then moisture content at 10, 30, 50, 65, 80 and 90 % humidity.
 TABLE_4_2 = {

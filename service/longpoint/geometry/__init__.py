@@ -1,10 +1,26 @@
 """Readings in, parts out. Pure: exact on square corners, real numbers where the shape demands them."""
 
+from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.corners import CornerReading, Corners, corners
 from longpoint.geometry.faults import Fault, GeometryError
-from longpoint.geometry.findings import Finding, Offer
+from longpoint.geometry.frame.kernel import Corner, Frame
+from longpoint.geometry.frame.saw import compound
 from longpoint.geometry.group import BuiltGroup, Group, SharedStool, build_group
-from longpoint.geometry.inputs import (
+from longpoint.geometry.moving.joints import Conditions, OpenJoint, check_conditions, open_joints
+from longpoint.geometry.moving.wood import (
+    Air,
+    Grain,
+    Moved,
+    Movement,
+    Species,
+    Wood,
+    equilibrium_moisture,
+    mitre_opening,
+    movement,
+)
+from longpoint.geometry.opening import Built, Pieces, build_opening
+from longpoint.geometry.parts import CutKind, Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
+from longpoint.geometry.readings.inputs import (
     Arch,
     Clearances,
     Door,
@@ -25,23 +41,7 @@ from longpoint.geometry.inputs import (
     WallAnswer,
     Widths,
 )
-from longpoint.geometry.joints_moving import Conditions, OpenJoint, check_conditions, open_joints
-from longpoint.geometry.kernel import Corner, Frame
-from longpoint.geometry.movement import (
-    Air,
-    Grain,
-    Moved,
-    Movement,
-    Species,
-    Wood,
-    equilibrium_moisture,
-    mitre_opening,
-    movement,
-)
-from longpoint.geometry.opening import Built, Pieces, build_opening
-from longpoint.geometry.parts import CutKind, Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
-from longpoint.geometry.saw import compound
-from longpoint.geometry.trim import (
+from longpoint.geometry.readings.trim import (
     Apron,
     ApronEnds,
     BackBand,

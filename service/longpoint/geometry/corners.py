@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.casing import casing_parts
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Opening, Quadrilateral
-from longpoint.geometry.kernel import Corner, Frame
+from longpoint.geometry.frame.kernel import Corner, Frame
+from longpoint.geometry.frame.quadrilateral import determining_field, quadrilateral
+from longpoint.geometry.frame.shapes import check_corners, frame_of
+from longpoint.geometry.frame.sides import CasedSide, cased_sides
+from longpoint.geometry.frame.tape import TapeCheck, check_tape
 from longpoint.geometry.parts import Part
-from longpoint.geometry.quadrilateral import determining_field, quadrilateral
-from longpoint.geometry.shapes import check_corners, frame_of
-from longpoint.geometry.sides import CasedSide, cased_sides
-from longpoint.geometry.tape import TapeCheck, check_tape
+from longpoint.geometry.pieces.casing import casing_parts
+from longpoint.geometry.readings.inputs import Opening, Quadrilateral
 from longpoint.geometry.value import Value
 from longpoint.lengths import Real
 

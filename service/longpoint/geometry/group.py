@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from msgspec.structs import replace
 
-from longpoint.geometry.apron import apron_parts
-from longpoint.geometry.checks import check_stool
+from longpoint.geometry.checks.findings import Finding, Offer
+from longpoint.geometry.checks.trim import check_stool
 from longpoint.geometry.faults import Faults, GeometryError
-from longpoint.geometry.findings import Finding, Offer
-from longpoint.geometry.inputs import Foot, Mull, Opening, PlumbSides, Readings
-from longpoint.geometry.kernel import ZERO, Frame, rectangle
+from longpoint.geometry.frame.kernel import ZERO, Frame, rectangle
+from longpoint.geometry.frame.sides import cased_sides
 from longpoint.geometry.opening import Built, Pieces, build_opening
 from longpoint.geometry.parts import Cutout, Part, PartKind
-from longpoint.geometry.scarf import joints, scarfed
-from longpoint.geometry.sides import cased_sides
-from longpoint.geometry.stool import stool_parts
+from longpoint.geometry.pieces.apron import apron_parts
+from longpoint.geometry.pieces.scarf import joints, scarfed
+from longpoint.geometry.pieces.stool import stool_parts
+from longpoint.geometry.readings.inputs import Foot, Mull, Opening, PlumbSides, Readings
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real, spoken
 

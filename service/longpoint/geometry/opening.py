@@ -7,18 +7,28 @@ from enum import Flag, auto
 
 from msgspec.structs import replace
 
-from longpoint.geometry.apron import apron_parts
-from longpoint.geometry.arch import curve
-from longpoint.geometry.band import back_band_parts
-from longpoint.geometry.blocks import corner_blocks, plinth_parts
-from longpoint.geometry.casing import casing_parts
-from longpoint.geometry.checks import check_lengths, check_trim
-from longpoint.geometry.door import door_findings, jamb_parts
-from longpoint.geometry.extension import extension_parts
+from longpoint.geometry.checks.door import door_findings
+from longpoint.geometry.checks.findings import Finding
+from longpoint.geometry.checks.obstructions import obstruction_findings
+from longpoint.geometry.checks.offers import tried
+from longpoint.geometry.checks.trim import check_lengths, check_trim
+from longpoint.geometry.checks.wall import levelling_strip, sill_findings, wall_findings
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.findings import Finding
-from longpoint.geometry.headdress import headdress_parts
-from longpoint.geometry.inputs import (
+from longpoint.geometry.frame.arch import curve
+from longpoint.geometry.frame.kernel import ALL_SQUARE, Frame
+from longpoint.geometry.frame.shapes import frame_of
+from longpoint.geometry.frame.sides import CasedSide, cased_sides
+from longpoint.geometry.parts import Part
+from longpoint.geometry.pieces.apron import apron_parts
+from longpoint.geometry.pieces.band import back_band_parts
+from longpoint.geometry.pieces.blocks import corner_blocks, plinth_parts
+from longpoint.geometry.pieces.casing import casing_parts
+from longpoint.geometry.pieces.door import jamb_parts
+from longpoint.geometry.pieces.extension import extension_parts
+from longpoint.geometry.pieces.headdress import headdress_parts
+from longpoint.geometry.pieces.mull import mull_parts
+from longpoint.geometry.pieces.stool import stool_parts
+from longpoint.geometry.readings.inputs import (
     NOTHING_IN_THE_WAY,
     Arch,
     Door,
@@ -29,17 +39,8 @@ from longpoint.geometry.inputs import (
     SillAnswer,
     WallAnswer,
 )
-from longpoint.geometry.kernel import ALL_SQUARE, Frame
-from longpoint.geometry.mull import mull_parts
-from longpoint.geometry.obstructions import obstruction_findings
-from longpoint.geometry.offers import tried
-from longpoint.geometry.parts import Part
-from longpoint.geometry.shapes import frame_of
-from longpoint.geometry.sides import CasedSide, cased_sides
-from longpoint.geometry.stool import stool_parts
-from longpoint.geometry.trim import HeadStyle
+from longpoint.geometry.readings.trim import HeadStyle
 from longpoint.geometry.value import Value
-from longpoint.geometry.wall import levelling_strip, sill_findings, wall_findings
 from longpoint.lengths import spoken
 
 TAKEN_SQUARE = "Out of square by too little to open a joint: taken as square, each side at its own reading."

@@ -8,10 +8,10 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from longpoint.geometry.kernel import meet
+from longpoint.geometry.frame.kernel import meet
+from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import End, Part, PartKind
-from longpoint.geometry.sides import CasedSide, cased_sides
 from longpoint.geometry.value import Value
 from longpoint.lengths import Real
 from longpoint.sheets.drawing.shapes import Point, along

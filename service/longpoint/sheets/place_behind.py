@@ -8,13 +8,13 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.inputs import Door
-from longpoint.geometry.joint import mitre, stand, under_head
-from longpoint.geometry.kernel import meet
+from longpoint.geometry.frame.joint import mitre, stand, under_head
+from longpoint.geometry.frame.kernel import meet
+from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import Hand, Part, PartKind
-from longpoint.geometry.sides import CasedSide, cased_sides
-from longpoint.geometry.trim import BoxCorners, Casing, JambExtension
+from longpoint.geometry.readings.inputs import Door
+from longpoint.geometry.readings.trim import BoxCorners, Casing, JambExtension
 from longpoint.sheets.drawing.shapes import Point
 from longpoint.sheets.place_styles import Outline
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.joint import block_line
-from longpoint.geometry.kernel import meet
+from longpoint.geometry.frame.joint import block_line
+from longpoint.geometry.frame.kernel import meet
+from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import Part, PartKind
-from longpoint.geometry.sides import CasedSide, cased_sides
-from longpoint.geometry.trim import HeadStyle
+from longpoint.geometry.readings.trim import HeadStyle
 from longpoint.sheets.drawing.shapes import Point
 
 STYLED = frozenset({PartKind.CORNER_BLOCK, PartKind.FILLET, PartKind.CAP, PartKind.MULL_CASING})

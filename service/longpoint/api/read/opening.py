@@ -6,7 +6,7 @@ from longpoint.api.read.reader import Path, Reader
 from longpoint.api.read.readings import read_readings
 from longpoint.api.wire.opening import HornsIn, OpeningFields, RevealsIn, WallLimitsIn, WidthsIn
 from longpoint.geometry import Horns, Limits, Opening, Reveals, Trim, Widths
-from longpoint.geometry.inputs import NO_HORNS, NO_REVEALS, NO_WIDTHS, USUAL_LIMITS
+from longpoint.geometry.readings.inputs import NO_HORNS, NO_REVEALS, NO_WIDTHS, USUAL_LIMITS
 
 # What an opening is sent as that has nothing of its own.
 _NO_REVEALS, _NO_HORNS, _NO_WIDTHS, _USUAL_LIMITS = RevealsIn(), HornsIn(), WidthsIn(), WallLimitsIn()

@@ -6,7 +6,7 @@ from longpoint.api.read.reader import PLACEHOLDER, Path, Reader
 from longpoint.api.read.shape import read_pair, read_shape
 from longpoint.api.wire.readings import ClearancesIn, OffPlaneIn, ReadingsIn
 from longpoint.geometry import Clearances, Mull, Readings, SillLevel, Wall
-from longpoint.geometry.inputs import NOTHING_IN_THE_WAY
+from longpoint.geometry.readings.inputs import NOTHING_IN_THE_WAY
 from longpoint.lengths import Fraction
 
 NO_CLEARANCES = ClearancesIn()

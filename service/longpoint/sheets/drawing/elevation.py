@@ -5,9 +5,9 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterator
 
-from longpoint.geometry.inputs import Foot
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import PartKind
+from longpoint.geometry.readings.inputs import Foot
 from longpoint.geometry.value import Value
 from longpoint.sheets.drawing.canvas import Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from longpoint.geometry.frame.sides import cased_sides
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import PartKind
-from longpoint.geometry.sides import cased_sides
 from longpoint.sheets.drawing.cuts import (
     DOWNWARD,
     RIGHTWARD,

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import Door, Opening
+from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import Hand, Part, PartKind
-from longpoint.geometry.sides import CasedSide, cased_sides
+from longpoint.geometry.readings.inputs import Door, Opening
 from longpoint.sheets.drawing.cuts import (
     DOWNWARD,
     LEFTWARD,

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import Opening
-from longpoint.geometry.kernel import ZERO, Frame, meet
+from longpoint.geometry.frame.kernel import ZERO, Frame, meet
+from longpoint.geometry.frame.sides import CasedSide
 from longpoint.geometry.parts import End, Hand, Mark, Part, PartKind, Step
-from longpoint.geometry.returns import flat_return, front_mitre
-from longpoint.geometry.sides import CasedSide
-from longpoint.geometry.trim import HeadStrip, StripEnds
+from longpoint.geometry.pieces.returns import flat_return, front_mitre
+from longpoint.geometry.readings.inputs import Opening
+from longpoint.geometry.readings.trim import HeadStrip, StripEnds
 from longpoint.lengths import Real
 
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from functools import cache
 
-from longpoint.geometry.inputs import Foot
-from longpoint.geometry.kernel import SQUARE, Corner, meet
-from longpoint.geometry.lean import leaning_reach, leaning_stand
-from longpoint.geometry.sides import CasedSide
-from longpoint.geometry.trim import HeadStyle, Trim
+from longpoint.geometry.frame.kernel import SQUARE, Corner, meet
+from longpoint.geometry.frame.lean import leaning_reach, leaning_stand
+from longpoint.geometry.frame.sides import CasedSide
+from longpoint.geometry.readings.inputs import Foot
+from longpoint.geometry.readings.trim import HeadStyle, Trim
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
 

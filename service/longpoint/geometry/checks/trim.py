@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.checks_style import check_style
+from longpoint.geometry.checks.style import check_style
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import (
+from longpoint.geometry.frame.kernel import ZERO, Frame
+from longpoint.geometry.parts import Part, PartKind
+from longpoint.geometry.pieces.stool import stool_width
+from longpoint.geometry.readings.inputs import (
     NO_REVEALS,
     Arch,
     Door,
@@ -16,9 +19,6 @@ from longpoint.geometry.inputs import (
     SillAnswer,
     WallAnswer,
 )
-from longpoint.geometry.kernel import ZERO, Frame
-from longpoint.geometry.parts import Part, PartKind
-from longpoint.geometry.stool import stool_width
 from longpoint.lengths import Fraction, spoken
 
 

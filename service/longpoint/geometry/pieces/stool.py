@@ -5,12 +5,12 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import Protocol
 
-from longpoint.geometry.inputs import Horns, Mull, Opening
-from longpoint.geometry.kernel import ZERO, Frame
+from longpoint.geometry.frame.kernel import ZERO, Frame
+from longpoint.geometry.frame.sides import CasedSide, spread
 from longpoint.geometry.parts import Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
-from longpoint.geometry.returns import flat_return, front_mitre
-from longpoint.geometry.sides import CasedSide, spread
-from longpoint.geometry.trim import Stool, StoolEnds, Trim
+from longpoint.geometry.pieces.returns import flat_return, front_mitre
+from longpoint.geometry.readings.inputs import Horns, Mull, Opening
+from longpoint.geometry.readings.trim import Stool, StoolEnds, Trim
 from longpoint.geometry.value import KEPT, Value
 from longpoint.lengths import Fraction, Real, spoken
 

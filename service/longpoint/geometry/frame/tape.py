@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.inputs import Quadrilateral
-from longpoint.geometry.kernel import Corner
-from longpoint.geometry.quadrilateral import (
+from longpoint.geometry.frame.kernel import Corner
+from longpoint.geometry.frame.quadrilateral import (
     CORNER_ANGLES,
     CORNER_NAMES,
     corners_by,
     cosine_between,
     determining_field,
 )
+from longpoint.geometry.readings.inputs import Quadrilateral
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
 

@@ -6,9 +6,9 @@ from collections.abc import Callable
 
 from msgspec.structs import replace
 
+from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.faults import GeometryError
-from longpoint.geometry.findings import Finding, Offer
-from longpoint.geometry.inputs import Opening, SillAnswer, WallAnswer
+from longpoint.geometry.readings.inputs import Opening, SillAnswer, WallAnswer
 from longpoint.lengths import Fraction
 
 # A length in a field is cut down to what a tape reads, so that it clears what is in the way.

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.movement import Air, Grain, Species, Wood, movement
+from longpoint.geometry.moving.wood import Air, Grain, Species, Wood, movement
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import CutKind, Part, PartKind
-from longpoint.geometry.trim import HeadStyle
+from longpoint.geometry.readings.trim import HeadStyle
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
 

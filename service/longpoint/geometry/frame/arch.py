@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Arch
-from longpoint.geometry.kernel import SQUARE, Corner, Frame, corner
+from longpoint.geometry.frame.kernel import SQUARE, Corner, Frame, corner
+from longpoint.geometry.readings.inputs import Arch
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
 

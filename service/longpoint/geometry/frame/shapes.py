@@ -4,12 +4,20 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.arch import arched
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Arch, Door, PlumbSides, Polygon, Quadrilateral, Shape
-from longpoint.geometry.kernel import ALL_SQUARE, RIGHT_ANGLE, Corner, Frame, corner, plumb_sided, rectangle
-from longpoint.geometry.quadrilateral import corner_of_cosine, cosine_between, quadrilateral
-from longpoint.geometry.tape import TAPE_TOLERANCE, check_tape
+from longpoint.geometry.frame.arch import arched
+from longpoint.geometry.frame.kernel import (
+    ALL_SQUARE,
+    RIGHT_ANGLE,
+    Corner,
+    Frame,
+    corner,
+    plumb_sided,
+    rectangle,
+)
+from longpoint.geometry.frame.quadrilateral import corner_of_cosine, cosine_between, quadrilateral
+from longpoint.geometry.frame.tape import TAPE_TOLERANCE, check_tape
+from longpoint.geometry.readings.inputs import Arch, Door, PlumbSides, Polygon, Quadrilateral, Shape
 from longpoint.lengths import Fraction, Real
 
 LEAST_ANGLE, GREATEST_ANGLE = 15, 178

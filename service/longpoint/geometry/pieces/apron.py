@@ -5,12 +5,12 @@ from __future__ import annotations
 import math
 from functools import lru_cache
 
-from longpoint.geometry.inputs import Opening
-from longpoint.geometry.kernel import HALF_RIGHT_ANGLE, Frame
+from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE, Frame
+from longpoint.geometry.frame.sides import CasedSide, spread
 from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
-from longpoint.geometry.returns import face_mitre, face_return
-from longpoint.geometry.sides import CasedSide, spread
-from longpoint.geometry.trim import Apron, ApronEnds
+from longpoint.geometry.pieces.returns import face_mitre, face_return
+from longpoint.geometry.readings.inputs import Opening
+from longpoint.geometry.readings.trim import Apron, ApronEnds
 from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction, Real
 

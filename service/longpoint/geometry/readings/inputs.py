@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from longpoint.geometry.parts import Hand
-from longpoint.geometry.trim import Trim
+from longpoint.geometry.readings.trim import Trim
 from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
 

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.door import check_door
+from longpoint.geometry.checks.door import check_door
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Door, Foot, Opening, WallAnswer
-from longpoint.geometry.kernel import Corner, Frame
-from longpoint.geometry.trim import ApronEnds, BoxCorners, CornerBlock, HeadStyle
+from longpoint.geometry.frame.kernel import Corner, Frame
+from longpoint.geometry.readings.inputs import Door, Foot, Opening, WallAnswer
+from longpoint.geometry.readings.trim import ApronEnds, BoxCorners, CornerBlock, HeadStyle
 from longpoint.lengths import Fraction, spoken
 
 SHARPEST_APRON = 60

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from msgspec.structs import replace
 
-from longpoint.geometry.kernel import HALF_RIGHT_ANGLE, ZERO
+from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE, ZERO
 from longpoint.geometry.parts import CutKind, Cutout, End, Hand, Mark, Part
 from longpoint.lengths import Fraction, Real
 

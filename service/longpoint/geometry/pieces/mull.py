@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.inputs import Mull, Opening
-from longpoint.geometry.kernel import Frame, saw_angle
+from longpoint.geometry.frame.kernel import Frame, saw_angle
+from longpoint.geometry.frame.sides import CasedSide
 from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
-from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.readings.inputs import Mull, Opening
 from longpoint.lengths import Fraction, Real
 
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.joint import Reach
-from longpoint.geometry.kernel import saw_angle
-from longpoint.geometry.lean import face_run
+from longpoint.geometry.frame.joint import Reach
+from longpoint.geometry.frame.kernel import saw_angle
+from longpoint.geometry.frame.lean import face_run
+from longpoint.geometry.frame.sides import CasedSide
 from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
-from longpoint.geometry.sides import CasedSide
-from longpoint.geometry.trim import Casing
+from longpoint.geometry.readings.trim import Casing
 from longpoint.lengths import Fraction, Real
 
 JIG_ANGLE = 50

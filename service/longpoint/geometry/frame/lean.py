@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.kernel import Corner, meet
-from longpoint.geometry.sides import CasedSide, flat_width
+from longpoint.geometry.frame.kernel import Corner, meet
+from longpoint.geometry.frame.sides import CasedSide, flat_width
 from longpoint.lengths import Fraction, Real
 
 Vector = tuple[float, float, float]

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import Opening
-from longpoint.geometry.joint import Reach, mitre, stand, under_head
-from longpoint.geometry.kernel import ZERO, Corner, Frame, meet, saw_angle
+from longpoint.geometry.frame.joint import Reach, mitre, stand, under_head
+from longpoint.geometry.frame.kernel import ZERO, Corner, Frame, meet, saw_angle
+from longpoint.geometry.frame.sides import CasedSide, called_by_number
 from longpoint.geometry.parts import CutKind, End, Hand, Part, PartKind, Step
-from longpoint.geometry.sides import CasedSide, called_by_number
-from longpoint.geometry.trim import BoxCorners, Casing, JambExtension
+from longpoint.geometry.readings.inputs import Opening
+from longpoint.geometry.readings.trim import BoxCorners, Casing, JambExtension
 from longpoint.lengths import Fraction, Real
 
 _LEG_ENDS = {"right": ("foot", "head"), "left": ("head", "foot")}

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import Opening
-from longpoint.geometry.joint import Reach, mitre, stand
-from longpoint.geometry.kernel import Corner, Frame
+from longpoint.geometry.frame.joint import Reach, mitre, stand
+from longpoint.geometry.frame.kernel import Corner, Frame
+from longpoint.geometry.frame.sides import CasedSide, called_by_number
 from longpoint.geometry.parts import Part, PartKind
-from longpoint.geometry.piece import frame_piece
-from longpoint.geometry.sides import CasedSide, called_by_number
-from longpoint.geometry.trim import Casing
+from longpoint.geometry.pieces.piece import frame_piece
+from longpoint.geometry.readings.inputs import Opening
+from longpoint.geometry.readings.trim import Casing
 
 
 def back_band_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:

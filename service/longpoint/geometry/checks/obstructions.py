@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.findings import Finding, Offer
-from longpoint.geometry.inputs import Foot, Opening
-from longpoint.geometry.kernel import ZERO, Frame
-from longpoint.geometry.sides import CasedSide, spread
-from longpoint.geometry.trim import HeadStyle
+from longpoint.geometry.checks.findings import Finding, Offer
+from longpoint.geometry.frame.kernel import ZERO, Frame
+from longpoint.geometry.frame.sides import CasedSide, spread
+from longpoint.geometry.readings.inputs import Foot, Opening
+from longpoint.geometry.readings.trim import HeadStyle
 from longpoint.lengths import Fraction, Real, spoken
 
 # Common practice, no source: casing ripped below half its width looks like a mistake; it is still offered last.

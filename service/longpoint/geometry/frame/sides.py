@@ -5,9 +5,9 @@ from __future__ import annotations
 import math
 from functools import lru_cache
 
-from longpoint.geometry.inputs import Arch, Foot, Opening, Polygon, Reveals, WallAnswer, Widths
-from longpoint.geometry.kernel import ZERO, Frame, meet
-from longpoint.geometry.trim import Casing, Trim
+from longpoint.geometry.frame.kernel import ZERO, Frame, meet
+from longpoint.geometry.readings.inputs import Arch, Foot, Opening, Polygon, Reveals, WallAnswer, Widths
+from longpoint.geometry.readings.trim import Casing, Trim
 from longpoint.geometry.value import KEPT, Value
 from longpoint.lengths import Fraction, Real
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.findings import Finding, Offer
-from longpoint.geometry.inputs import Foot, Opening, SillAnswer, WallAnswer
-from longpoint.geometry.kernel import ZERO, Frame
-from longpoint.geometry.lean import lean_degrees
+from longpoint.geometry.checks.findings import Finding, Offer
+from longpoint.geometry.frame.kernel import ZERO, Frame
+from longpoint.geometry.frame.lean import lean_degrees
+from longpoint.geometry.frame.saw import compound
+from longpoint.geometry.frame.sides import CasedSide
 from longpoint.geometry.parts import End, Hand, Part, PartKind, Step
-from longpoint.geometry.saw import compound
-from longpoint.geometry.sides import CasedSide
+from longpoint.geometry.readings.inputs import Foot, Opening, SillAnswer, WallAnswer
 from longpoint.lengths import Fraction, Real, spoken
 
 

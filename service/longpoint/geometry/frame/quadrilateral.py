@@ -9,8 +9,8 @@ from __future__ import annotations
 import math
 
 from longpoint.geometry.faults import Faults
-from longpoint.geometry.inputs import Quadrilateral
-from longpoint.geometry.kernel import SQUARE, Corner, Frame, corner
+from longpoint.geometry.frame.kernel import SQUARE, Corner, Frame, corner
+from longpoint.geometry.readings.inputs import Quadrilateral
 from longpoint.lengths import Fraction, Real
 
 # A tape read to 1/16 in is up to 1/32 in off; past this many degrees per 1/32 in the readings say too little.

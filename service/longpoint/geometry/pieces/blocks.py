@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.inputs import Foot, Opening
 from longpoint.geometry.parts import End, Hand, Part, PartKind, Step
+from longpoint.geometry.readings.inputs import Foot, Opening
 from longpoint.lengths import Fraction
 
 BLOCK_CAUTION = (

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from longpoint.geometry.inputs import Foot, Opening
-from longpoint.geometry.joint import casing_reach
-from longpoint.geometry.kernel import SQUARE, Corner, Frame
+from longpoint.geometry.frame.joint import casing_reach
+from longpoint.geometry.frame.kernel import SQUARE, Corner, Frame
+from longpoint.geometry.frame.sides import CasedSide, called_by_number, wall_rises
 from longpoint.geometry.parts import Part, PartKind
-from longpoint.geometry.piece import frame_piece
-from longpoint.geometry.sides import CasedSide, called_by_number, wall_rises
-from longpoint.geometry.trim import Trim
+from longpoint.geometry.pieces.piece import frame_piece
+from longpoint.geometry.readings.inputs import Foot, Opening
+from longpoint.geometry.readings.trim import Trim
 from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction, Real
 

@@ -1,0 +1,1 @@
+"""Each kind of piece, from the frame and the trim to its parts."""
