@@ -8,7 +8,7 @@ from longpoint_sdk import Client, types
 HERE = Path(__file__).parent
 
 
-def shown(place: types.Place) -> str:
+def shown(place: types.PieceNeeded) -> str:
     return f"{place.opening} {place.part} {place.length}"
 
 
@@ -20,11 +20,11 @@ with Client() as client:
 
     plan = client.compute_schedule_cut_list(id).value.cut_list
     cut = [
-        types.PieceIn(opening=one.mark, part=part.key, state="cut")
+        types.PieceDone(opening=one.mark, part=part.key, state="cut")
         for one in plan.openings
         for part in one.parts
     ]
-    client.record_work(id, types.WorkIn(pieces=cut), why="all of it cut")
+    client.record_work(id, types.Work(pieces=cut), why="all of it cut")
 
     k1 = client.get_opening(id, "K1")
     narrower = k1.value.changed(readings=k1.value.readings.changed(jamb_width="30 1/2 in"))

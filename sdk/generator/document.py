@@ -19,17 +19,17 @@ _SAME_AS_JSON = ("application/msgpack", "application/vnd.msgpack")
 _KEPT_TO_THE_TYPE = 12
 """A description that this many texts share says what their type is, not what they are."""
 _SUBJECTS = {
-    "trim": "TrimIn",
-    "readings": "ReadingsIn",
-    "shop": "ShopIn",
-    "parts": "PartOut",
-    "saw_order": "SawOrderOut",
-    "materials": "MaterialsOut",
-    "hours": "HoursOut",
-    "costs": "CostOut",
-    "stock": "StockIn",
-    "plans": "ProfilePlanOut",
-    "movement": "ConditionsIn",
+    "trim": "Trim",
+    "readings": "Readings",
+    "shop": "Shop",
+    "parts": "Part",
+    "saw_order": "SawOrder",
+    "materials": "Materials",
+    "hours": "Hours",
+    "costs": "CostSheet",
+    "stock": "Stock",
+    "plans": "ProfilePlan",
+    "movement": "Conditions",
 }
 """Modules that what several tags use is shared out to, each with the schema that it is all for."""
 

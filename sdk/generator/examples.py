@@ -11,29 +11,29 @@ Path("{name}.pdf").write_bytes(pdf)"""
 
 EXAMPLES: dict[str, str] = {
     "compute_cut_list": """\
-trim = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-readings = types.ReadingsIn(jamb_width="24 in", leg_height="46 1/4 in")
-window = types.OpeningIn(mark="P1", trim="plain", foot_style="picture_frame", readings=readings)
-yard = types.StockIn(profile="casing", sticks=[types.StickIn(length="8 ft", price="9.20")])
+trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+readings = types.Readings(jamb_width="24 in", leg_height="46 1/4 in")
+window = types.HouseOpening(mark="P1", trim="plain", foot_style="picture_frame", readings=readings)
+yard = types.Stock(profile="casing", sticks=[types.Stick(length="8 ft", price="9.20")])
 house = types.CutListRequest(openings=[window], trim_specs={"plain": trim}, stock=[yard])
 cut_list = client.compute_cut_list(house)
 pdf = client.compute_cut_list(house, accept="application/pdf")
 # `print` is told of each better plan on the way.
 cut_list = client.follow(calls.compute_cut_list(house), print)""",
     "compute_opening": """\
-trim = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-readings = types.ReadingsIn(jamb_width="24 in", leg_height="46 1/4 in")
+trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+readings = types.Readings(jamb_width="24 in", leg_height="46 1/4 in")
 window = types.OpeningRequest(mark="P1", trim=trim, foot_style="picture_frame", readings=readings)
 worked_out = client.compute_opening(window)
 for part in worked_out.parts:
     print(part.quantity, part.key, part.overall)
 svg = client.compute_opening(window, accept="image/svg+xml", drawing="elevation")""",
     "read_lengths": """\
-answer = client.read_lengths(types.LengthsIn(lengths=["34 1/2 in", "876 mm"]))
+answer = client.read_lengths(types.LengthsRequest(lengths=["34 1/2 in", "876 mm"]))
 print(answer.lengths[1], answer.lengths[1].to("mm"))""",
     "create_schedule": """\
 # The key is one of your own: sent again, even from another process, the house is kept once.
-house = client.create_schedule(types.ScheduleIn(name="Heron Cottage"), idempotency_key="order-1041")
+house = client.create_schedule(types.NewSchedule(name="Heron Cottage"), idempotency_key="order-1041")
 print(house.value.id, house.etag)""",
     "list_schedules": """\
 for line in client.list_schedules(name="heron"):
@@ -73,11 +73,11 @@ for line in work.value.cut_list.buy:
     "cut_sticks": """\
 work = client.compute_schedule_cut_list(schedule_id)
 plan = work.value.cut_list.plans[0]
-first = types.SticksIn(profile=plan.profile, sticks=[plan.sticks[0].number])
+first = types.CutSticks(profile=plan.profile, sticks=[plan.sticks[0].number])
 made = client.cut_sticks(schedule_id, first, if_match=work)""",
     "record_work": """\
-head = types.PieceIn(opening="K1", part="casing_head/head", state="cut")
-made = client.record_work(schedule_id, types.WorkIn(pieces=[head]))""",
+head = types.PieceDone(opening="K1", part="casing_head/head", state="cut")
+made = client.record_work(schedule_id, types.Work(pieces=[head]))""",
     "get_schedule_sheet": """\
 sheet = client.get_schedule_sheet(schedule_id, "saw-sheet", accept="application/pdf")
 Path("saw-sheet.pdf").write_bytes(sheet.value)""",

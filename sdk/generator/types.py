@@ -9,8 +9,6 @@ from generator.document import Document, Schema, description_of, name_of, page_i
 from generator.prose import docstring, one_line
 
 _MEASURED = {"exact", "real", "text", "unit", "residual"}
-_MONEY = r"^[0-9]{1,9}(\.[0-9]{1,2})?$"
-"""What an amount of money that comes in looks like; one that goes out has the format `money`."""
 _PLAIN = {"string": "str", "integer": "int", "number": "float", "boolean": "bool", "null": "None"}
 
 
@@ -189,10 +187,8 @@ def annotation(document: Document, schema: Schema, *, open: bool) -> str:
             return " | ".join(dict.fromkeys([*(kind for kind in kinds if kind != "None"), *kinds]))
     if schema.get("format") == "length":
         return "LengthText"
-    if schema.get("pattern") == _MONEY:
-        return "MoneyText"
-    if schema.get("format") in ("decimal", "money"):
-        return "Decimal"
+    if schema.get("format") == "money":
+        return "Decimal" if open else "MoneyText"
     if "enum" in schema or "const" in schema:
         options = schema.get("enum", [schema.get("const")])
         return "int" if all(isinstance(option, int) for option in options) else "str"

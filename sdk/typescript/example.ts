@@ -1,5 +1,5 @@
 // What the types are for: calling the service with plain fetch, checked by the compiler.
-import type { Operations, PartsOut, ProblemBody } from "./longpoint";
+import type { Operations, PiecesAnswer, ProblemBody } from "./longpoint";
 
 type Computed = { [Id in keyof Operations]: Operations[Id] extends { request: unknown; response: unknown } ? Id : never }[keyof Operations];
 
@@ -21,7 +21,7 @@ async function compute<Id extends Computed>(
 }
 
 export async function stoolLength(base: string): Promise<string> {
-  const parts: PartsOut = await compute<"compute_stool">(base, "/v1/stool", {
+  const parts: PiecesAnswer = await compute<"compute_stool">(base, "/v1/stool", {
     jamb_width: "34 1/2 in",
     jamb_depth: "2 3/4 in",
     reveal: "1/4 in",

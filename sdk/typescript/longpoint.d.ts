@@ -9,74 +9,85 @@ export interface Page<T> {
   next: string | null;
 }
 
-/** Conditions that the wood has come to rest in: the air's `temperature` and `relative_humidity` in percent, or the `moisture_content` that a meter showed. */
-export interface AirIn {
+/** Conditions that wood has come to rest in: the air's, or what a meter showed in the wood. */
+export interface Air {
+  /** Of the wood as a meter showed it, percent. */
   moisture_content?: number | null;
+  /** What to call them. A name on one line, not starting with a space. */
   name?: string;
+  /** Of the air, percent. */
   relative_humidity?: number | null;
+  /** Of the air, in degrees of the scale. */
   temperature?: number | null;
 }
 
-/** Amounts by category. `stock` is what is in pieces, `waste` kerfs, trims and short offcuts, `kept_offcut` what goes back on the rack. */
-export interface AmountsOut {
-  stock: string;
-  waste: string;
-  kept_offcut: string;
-  /** Materials beside the sticks. */
-  consumable: string;
-  /** Hands-on hours at the wages given. */
-  labour: string;
-  /** All of them. */
-  total: string;
+/** The apron under a stool. */
+export interface Apron {
+  /** Down the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  width: LengthText;
+  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  thickness: LengthText;
+  /** Of angled ends, cut back below the stool. Degrees off a square cut. */
+  end_angle?: number;
+  /** Mitred returns, square cuts, or cut back at an angle. */
+  ends?: ApronEnds;
+  /** Its name at the yard. A name on one line, not starting with a space. */
+  profile?: string;
 }
 
 /** An apron's end: returned to the wall, cut square, or cut back at an angle below the stool. */
 export type ApronEnds = "angled" | "mitred_return" | "square";
 
-/** An apron under the stool: its width down the wall, its thickness off the wall, how its ends are cut. `end_angle` is that of angled ends, cut back below the stool. */
-export interface ApronIn {
-  width: LengthText;
-  thickness: LengthText;
-  /** Degrees off a square cut. */
-  end_angle?: number;
-  ends?: ApronEnds;
-  profile?: string;
-}
-
 /** An apron's readings and choices: it ends flush with the casing's outside edges. */
 export interface ApronRequest {
-  jamb_width: LengthText;
-  reveal: LengthText;
-  casing_width: LengthText;
+  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
+  /** Jamb to jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  jamb_width: LengthText;
+  /** Jamb left showing beside the casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  reveal: LengthText;
+  /** Across the face of the side casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  casing_width: LengthText;
+  /** Of angled ends, cut back below the stool. Degrees off a square cut. */
+  end_angle?: number;
+  /** Mitred returns, square cuts, or cut back at an angle. */
   ends?: ApronEnds;
+  /** Its name at the yard. A name on one line, not starting with a space. */
   profile?: string;
-  rounding?: RoundingIn;
+  /** How lengths of the answer are rounded. */
+  rounding?: Rounding;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
+  /** Down the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width?: LengthText;
 }
 
-/** A band round mitred casing: its width across its face, its thickness off the wall, and how far it laps over the casing. */
-export interface BackBandIn {
+/** A band round mitred casing. */
+export interface BackBand {
+  /** Across its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
+  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
+  /** How far it lies over the casing's face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   lap?: LengthText;
+  /** Its name at the yard. A name on one line, not starting with a space. */
   profile?: string;
 }
 
 /** What became of an opening. */
 export type Became = "changed" | "gone" | "group_changed" | "new" | "trim_changed";
 
-/** Packages of one size; `price` is of each, null where none was given. */
-export interface BoughtOut {
+/** Packages of one size. */
+export interface Bought {
   /** Its name. */
   package: string;
+  /** How much one holds, in the material's unit. */
   size: number;
   /** How many to buy. */
   count: number;
+  /** Of one; null where none was given. */
   price: string | null;
-  /** Of them all. */
+  /** Of them all; null where no price was given. */
   cost: string | null;
 }
 
@@ -84,57 +95,77 @@ export interface BoughtOut {
 export type BoxCorners = "butted" | "mitred";
 
 /** A line for the yard. */
-export interface BuyLineOut {
+export interface BuyLine {
+  /** What to ask for. */
   profile: string;
   /** Of each stick. */
-  length: LengthOut;
+  length: MarkedLength;
   /** How many of them. */
   quantity: number;
-  /** Of one. */
+  /** Of one. An amount of money as decimal text with two places. */
   price: string;
-  /** Of them all. */
+  /** Of them all. An amount of money as decimal text with two places. */
   cost: string;
 }
 
-/** Casing stock: its profile's name, its width across the face and its thickness at the thick edge. */
-export interface CasingIn {
+/** Casing stock. */
+export interface Casing {
+  /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
+  /** At the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
+  /** Its name at the yard. A name on one line, not starting with a space. */
   profile?: string;
 }
 
 /** Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`. */
 export interface CasingRequest {
+  /** Jamb to jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_width: LengthText;
+  /** Jamb left showing beside the casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal: LengthText;
+  /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_width: LengthText;
+  /** At the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_thickness?: LengthText;
+  /** Left under a door's legs. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   floor_clearance?: LengthText;
+  /** What the casing stands on. */
   foot_style?: Foot;
+  /** Mitred or butted. */
   head_style?: HeadStyle;
+  /** The same along the left jamb. */
   left_height?: LengthText | null;
+  /** Stool top, sill jamb or floor to the underside of the head jamb. */
   leg_height?: LengthText | null;
+  /** How far a butted head runs past the legs' outside edges. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   overhang?: LengthText;
+  /** Of plinth blocks under a door's legs, from the floor up. */
   plinth_height?: LengthText | null;
+  /** The casing's name at the yard. A name on one line, not starting with a space. */
   profile?: string;
+  /** The same along the right jamb. */
   right_height?: LengthText | null;
-  rounding?: RoundingIn;
+  /** How lengths of the answer are rounded. */
+  rounding?: Rounding;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
-/** What to know before starting: it informs and defers, and approves nothing. `applies_to` names openings; empty for the whole job. `source` is what it leans on. */
-export interface CautionOut {
+/** What to know before starting: it informs and defers, and approves nothing. */
+export interface Caution {
   /** A stable name for it. */
   code: string;
   /** The caution, in words. */
   text: string;
+  /** What it leans on. */
   source: string;
+  /** Marks of the openings it was raised for; empty for the whole job. */
   applies_to: string[];
 }
 
 /** What changed between two revisions. */
-export interface ChangesOut {
+export interface Changes {
   /** The earlier one. */
   from_revision: number;
   /** The later one. */
@@ -149,214 +180,362 @@ export interface ChangesOut {
   unchanged_openings: number;
 }
 
-/** What is in the way. `left` and `right` are from the jamb's inside face, `above` from the head jamb's underside, `below` from the stool's top or the base; a neighbour's distance is from jamb face to jamb face. */
-export interface ClearancesIn {
+/** A reading that the shape did not need, against what the others make of it. */
+export interface Check {
+  /** Its field. */
+  reading: string;
+  /** As read. */
+  measured: string;
+  /** As the others have it. */
+  computed: string;
+  /** Measured less computed. */
+  difference: string;
+  /** Whether that is no more than a tape's, or an angle finder's, own error. */
+  agrees: boolean;
+}
+
+/** What is in the way, each to where the next thing begins; left out where nothing is. */
+export interface Clearances {
+  /** From the head jamb's underside up. */
   above?: LengthText | null;
+  /** From the stool's top, or the base, down. */
   below?: LengthText | null;
+  /** From the left jamb's inside face to a wall, a cabinet, another thing. */
   left?: LengthText | null;
+  /** From the left jamb's inside face to the next opening's jamb face. */
   left_neighbour?: LengthText | null;
+  /** From the right jamb's inside face. */
   right?: LengthText | null;
+  /** From the right jamb's inside face to the next opening's jamb face. */
   right_neighbour?: LengthText | null;
 }
 
-/** A compound cut: the table's turn off a square cut, and the blade's tilt from upright. */
-export interface CompoundOut {
+/** A compound cut. */
+export interface CompoundCut {
+  /** The saw's table off a square cut. */
   mitre_degrees: number;
+  /** The blade's tilt from upright. */
   bevel_degrees: number;
 }
 
-/** The wood, the conditions its joints are made in, and those they will live through. `scale` is the thermometer's. */
-export interface ConditionsIn {
+/** The wood, the air its joints are made in, and what they will live through. */
+export interface Conditions {
+  /** The wood. */
   species: Species;
-  installed: AirIn;
-  /** Each set of conditions they will live through. */
-  seasons: AirIn[];
+  /** Where the joint is made. */
+  installed: Air;
+  /** Each set of conditions it will live through. */
+  seasons: Air[];
+  /** How the boards were sawn. */
   grain?: Grain;
+  /** The thermometer's. */
   scale?: Scale;
 }
 
 /** A square block at each corner, at least as wide as the casing it ends. */
-export interface CornerBlockIn {
+export interface CornerBlock {
+  /** Of each face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
+  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
+  /** Its name at the yard. A name on one line, not starting with a space. */
   profile?: string;
 }
 
-/** One inside corner of the jamb. `sides` meet there. `gap_if_square` is the joint gap that cutting for a square corner would leave, null where the corner is far from square. `compound` is the saw's setting where `spring_degrees` was given. */
-export interface CornerOut {
+/** One inside corner of the jamb. */
+export interface CornerReading {
+  /** The two sides that meet there, counterclockwise. */
   sides: [string];
   /** The inside angle. */
   degrees: number;
   /** How far that is from 90; positive where it is wider. */
   off_square_degrees: number;
+  /** The joint gap that cutting for a square corner would leave; null where the corner is far from square. */
   gap_if_square: string | null;
-  at: PointOut;
-  compound: CompoundOut | null;
+  /** Where it lies. */
+  at: Point;
+  /** The saw's setting for casing that leans, where its spring was given. */
+  compound: CompoundCut | null;
 }
 
-/** Every corner, the base's right-hand one first, and the casing cut to them. `square` says that no joint would open by more than `square_gap` were all corners taken as square. `computed_by` is the diagonal or angle that decided the shape. `suspects` are told where readings disagree, the likeliest wrong one first: one reading too many shows that something is wrong, not for certain which. */
-export interface CornersOut {
-  corners: CornerOut[];
-  /** The casing. */
-  pieces: PartOut[];
+/** Every corner, and the casing cut to them. `suspects` are named where readings disagree, the likeliest wrong one first: one reading too many shows that something is wrong, not for certain which. */
+export interface Corners {
+  /** Each corner, the base's right-hand one first. */
+  corners: CornerReading[];
+  /** The casing by these corners, with the saw's reading at each end. */
+  pieces: Part[];
+  /** Whether no joint would open by more than the square gap were all corners taken as square. */
   square: boolean;
+  /** The diagonal or angle that decided the shape; null for other shapes. */
   computed_by: string | null;
   /** Readings that the shape did not need, against it. */
-  checks: TapeCheckOut[];
-  suspects: SuspectOut[];
+  checks: Check[];
+  /** Readings that alone could explain a disagreement. */
+  suspects: Suspect[];
 }
 
-/** Readings of an opening that may be out of square, and the casing that is to go round it. `square_gap` is the joint gap below which the opening is called square. `spring_degrees` is the angle between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and gives no bevel. */
+/** Readings of an opening that may be out of square, and the casing that is to go round it. */
 export interface CornersRequest {
-  readings: ReadingsIn;
+  /** What the tape read. */
+  readings: Readings;
+  /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_width: LengthText;
+  /** Jamb left showing beside the casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal: LengthText;
+  /** At the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_thickness?: LengthText;
+  /** What the casing stands on. */
   foot_style?: Foot;
+  /** The head's own, where it is not that of the legs. */
   head_casing_width?: LengthText | null;
+  /** The casing's name at the yard. A name on one line, not starting with a space. */
   profile?: string;
-  rounding?: RoundingIn;
+  /** How lengths of the answer are rounded. */
+  rounding?: Rounding;
+  /** The angle between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and gives no bevel. */
   spring_degrees?: number | null;
+  /** The joint gap below which the opening is called square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
-/** A line of the whole-house view. `by_opening` has each opening's amount in the order of `openings`; they add up to `amount`. */
-export interface CostLineOut {
+/** A line of the whole-house view. */
+export interface CostLine {
+  /** Stock, waste, kept_offcut, consumable or labour. */
   category: string;
+  /** The profile, the material's code or the task. */
   name: string;
+  /** Of the whole job. An amount of money as decimal text with two places. */
   amount: string;
+  /** Each opening's amount, in the order of `openings`; they add up to `amount`. */
   by_opening: string[];
 }
 
 /** The same money by line, by opening and by room: each view adds up to the same cent. */
-export interface CostOut {
+export interface CostSheet {
+  /** Of every amount. */
   currency: string;
-  total: AmountsOut;
+  /** The whole job, by category; of what is in `unpriced` it holds nothing. */
+  total: CostTotals;
   /** By what it is spent on. */
-  lines: CostLineOut[];
+  lines: CostLine[];
   /** By opening. */
-  openings: OpeningCostOut[];
+  openings: OpeningCost[];
   /** By room. */
-  rooms: RoomCostOut[];
+  rooms: RoomCost[];
   /** What had no price and so is not in the sum. */
-  unpriced: UnpricedOut[];
+  unpriced: Unpriced[];
+}
+
+/** Amounts by category. */
+export interface CostTotals {
+  /** What is in pieces. An amount of money as decimal text with two places. */
+  stock: string;
+  /** Kerfs, trims and short offcuts. An amount of money as decimal text with two places. */
+  waste: string;
+  /** What goes back on the rack. An amount of money as decimal text with two places. */
+  kept_offcut: string;
+  /** Materials beside the sticks. An amount of money as decimal text with two places. */
+  consumable: string;
+  /** Hands-on hours at the wages given. An amount of money as decimal text with two places. */
+  labour: string;
+  /** All of them. An amount of money as decimal text with two places. */
+  total: string;
 }
 
 /** An end's cut: square; a mitre, the table turned; a bevel, the blade tilted; compound, both. */
 export type CutKind = "bevel" | "compound" | "mitre" | "square";
 
-/** A cut list: every opening's parts, the sticks they come from, what to buy and what is left over. `cost` is the sticks'. The sections that `include` did not name are null. */
-export interface CutListOut {
-  openings: OpeningOut[];
+/** A cut list: every opening's pieces, the sticks they come from, what to buy and what is left over. The sections that were not asked for are null. */
+export interface CutListAnswer {
+  /** Each opening's pieces. */
+  openings: OpeningAnswer[];
   /** The sticks of each profile and what is cut from each. */
-  plans: ProfilePlanOut[];
+  plans: ProfilePlan[];
   /** What to buy, a line for each profile and length. */
-  buy: BuyLineOut[];
+  buy: BuyLine[];
+  /** What the sticks cost; of profiles in `unstocked` it holds nothing. An amount of money as decimal text with two places. */
   cost: string;
+  /** Of every amount. */
   currency: string;
-  /** Whether no plan of any profile can be cheaper. */
+  /** Whether no plan of any profile can be cheaper; false while a profile is unstocked. */
   proven: boolean;
+  /** Profiles that pieces need and no stock was given for. */
+  unstocked: string[];
+  /** Profiles with stock from which nothing is cut. */
+  unused_stock: string[];
   /** What goes back on the rack. */
-  offcuts: OffcutOut[];
+  offcuts: LeftOver[];
   /** What was assumed or left out. */
   notes: string[];
   /** What to know before starting. */
-  cautions: CautionOut[];
-  /** The money by line, by opening and by room. */
-  cost_sheet: CostOut | null;
-  /** Hands-on time, and drying waits. */
-  hours: HoursOut | null;
-  /** What to buy beside the sticks. */
-  materials: MaterialsOut | null;
+  cautions: Caution[];
   /** The cuts in the order to make them. */
-  saw_order: SawOrderOut | null;
+  saw_order: SawOrder | null;
+  /** What to buy beside the sticks. */
+  materials: Materials | null;
+  /** Hands-on time, and drying waits. */
+  hours: Hours | null;
+  /** The money by line, by opening and by room. */
+  cost_sheet: CostSheet | null;
 }
 
-/** A house or a part of one: openings, the trim specs they name, and the stock to cut from. `kerf` is what one cut eats, `end_trim` what is squared off each factory end, and an offcut of `keep_length` or more goes back on the rack. With no stock, parts are computed and no sticks. `include` names the sections of the answer that are only worked out when asked for; `shop` is how that shop works. At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or SVG shows at most 2,500 pieces. */
+/** A house or a part of one: openings, the trim they name, and the stock to cut from. With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or SVG shows at most 2,500 pieces. */
 export interface CutListRequest {
-  openings: OpeningIn[];
-  trim_specs: Record<string, TrimIn>;
-  /** ISO 4217 code; only repeated in the answer. */
+  /** The trim its openings name. */
+  trim_specs: Record<string, Trim>;
+  /** Its openings. */
+  openings: HouseOpening[];
+  /** Of every price; only repeated in the answer. ISO 4217 code. */
   currency?: string;
+  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
   /** Openings trimmed together, or joined units whose stool is too long for a stick. */
-  groups?: GroupIn[];
+  groups?: HouseGroup[];
+  /** Sections of the answer that are only worked out when asked for. */
   include?: Section[];
+  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
+  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
-  movement?: ConditionsIn | null;
+  movement?: Conditions | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
-  rounding?: RoundingIn;
-  shop?: ShopIn | null;
-  stock?: StockIn[];
+  /** How lengths are rounded. */
+  rounding?: Rounding;
+  /** How the shop works. */
+  shop?: Shop;
+  /** What each profile can be cut from. */
+  stock?: Stock[];
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
-/** What is sawn out of a stool's back edge where it passes a mull or a stretch of wall: `at` from its left end, `depth` at its left, `end_depth` at its right where that is another. */
-export interface CutoutOut {
-  at: LengthOut;
-  length: LengthOut;
-  depth: LengthOut;
-  end_depth: LengthOut | null;
+/** One stick as it is cut. */
+export interface CutStick {
+  /** Its number in the plan, counted from 1. */
+  number: number;
+  /** From end to end. */
+  length: MarkedLength;
+  /** Whether it is a remnant on hand and not one to buy. */
+  remnant: boolean;
+  /** What it costs. An amount of money as decimal text with two places. */
+  price: string;
+  /** From its left end to its right. */
+  pieces: PlacedPiece[];
+  /** What remains. */
+  offcut: MarkedLength;
+  /** Whether that goes back on the rack. */
+  kept: boolean;
 }
 
-/** A stretch of a stick that no piece may touch, measured from its left end. */
-export interface DefectIn {
+/** Sticks of the schedule's cut list that were cut just as it has them. */
+export interface CutSticks {
+  /** Whose sticks. A name on one line, not starting with a space. */
+  profile: string;
+  /** Their numbers in the cut list. */
+  sticks: number[];
+}
+
+/** What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall. */
+export interface Cutout {
+  /** From the part's left end as it lies on the saw. */
+  at: MarkedLength;
+  /** Along the part. */
+  length: MarkedLength;
+  /** From the back edge at its left. */
+  depth: MarkedLength;
+  /** From the back edge at its right; None where it is the same. */
+  end_depth: MarkedLength | null;
+}
+
+/** A stretch of a stick that no piece may touch. */
+export interface Defect {
+  /** From the stick's left end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   start: LengthText;
+  /** From the stick's left end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end: LengthText;
 }
 
 /** What was done with a piece. */
 export type Done = "cut" | "fitted" | "spoiled";
 
-/** A door to be hung in a jamb made for it: `width`, `height` and `thickness` are the door's own. Gaps are left between door and jamb and under the door. `housing` is how deep the head jamb is let into the legs. The rough opening is told where it is to be checked. Hinges are measured from the door's top and bottom to the hinge's near end, the strike from the floor to its middle; the defaults are common practice. */
-export interface DoorIn {
+/** A door to be hung in a jamb made for it: the jamb's clear width and height follow from the door. The defaults are common practice. */
+export interface Door {
+  /** Of the door itself. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
+  /** Of the door itself. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   height: LengthText;
+  /** Bottom of the door to the bottom of its lowest hinge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   bottom_hinge?: LengthText;
+  /** Left under the door. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   floor_gap?: LengthText;
+  /** Left between the door's top and the head jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   head_gap?: LengthText;
+  /** Left between door and jamb at the hinges. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   hinge_gap?: LengthText;
+  /** Of each. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   hinge_length?: LengthText;
+  /** As seen from the room the trim is in. */
   hinge_side?: Hand;
+  /** How many. */
   hinges?: number;
+  /** How deep the head jamb is let into the legs. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   housing?: LengthText;
+  /** Of the jamb stock, across the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_depth?: LengthText;
+  /** Of the jamb stock. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_thickness?: LengthText;
+  /** The jamb stock's name at the yard. A name on one line, not starting with a space. */
   profile?: string;
+  /** Of the framing, where it is to be checked. */
   rough_height?: LengthText | null;
+  /** Of the framing, where it is to be checked. */
   rough_width?: LengthText | null;
+  /** Left between door and jamb at the strike. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   strike_gap?: LengthText;
+  /** Finished floor to the middle of the strike. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   strike_height?: LengthText;
+  /** Of the door itself. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness?: LengthText;
+  /** Top of the door to the top of its top hinge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   top_hinge?: LengthText;
 }
 
-/** One end of a part as it lies on the saw: face up, outer edge against the fence. `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies. `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt from upright towards `tilt`. `long_edge` is the edge or face that keeps the long point. */
-export interface EndOut {
-  at: string;
-  on_saw: Hand | (string & {});
-  cut: CutKind | (string & {});
-  mitre_degrees: number;
-  swing: Hand | (string & {}) | null;
-  bevel_degrees: number;
-  tilt: Hand | (string & {}) | null;
-  long_edge: string | null;
-  /** What is sawn out of a stool's back corner at this end; null for none. */
-  notch: NotchOut | null;
+/** The stop a door closes against. */
+export interface DoorStop {
+  /** Across its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  width: LengthText;
+  /** Off the jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  thickness: LengthText;
+  /** How its pieces meet. */
+  corners?: BoxCorners;
+  /** Its name at the yard. A name on one line, not starting with a space. */
+  profile?: string;
 }
 
-/** Boards on the jamb's edge that bring it out to the wall; `reveal` is the jamb left showing inside them. */
-export interface ExtensionIn {
-  thickness: LengthText;
-  corners?: BoxCorners;
-  profile?: string;
-  reveal?: LengthText;
+/** One end of a part as the saw makes it. The part lies face up with its outer edge (the long-point edge of a mitred piece) against the fence. */
+export interface End {
+  /** The end as installed: a leg's foot or head, else the side it meets (left, right, head 2). */
+  at: string;
+  /** Which end of the part that is as it lies on the saw. */
+  on_saw: Hand | (string & {});
+  /** Square, mitre, bevel or compound. */
+  cut: CutKind | (string & {});
+  /** The saw's table off a square cut, never negative. */
+  mitre_degrees: number;
+  /** The side to which the front of the saw's table turns; None for a square table. */
+  swing: Hand | (string & {}) | null;
+  /** The blade's tilt from upright, never negative. */
+  bevel_degrees: number;
+  /** The side to which the top of the blade leans; None for an upright blade. */
+  tilt: Hand | (string & {}) | null;
+  /** "outer" where the long point is on the outer edge, "inner" where it is on the inner edge, "back" or "face" for a bevel, None for a square cut. */
+  long_edge: string | null;
+  /** The notch at this end, None without one. */
+  notch: Notch | null;
 }
 
 /** One thing that was wrong, where it was, and what to do about it. */
@@ -366,15 +545,15 @@ export interface Fault {
   /** A sentence for people: what was wrong and what to send instead. */
   detail: string;
   /** The column of a CSV body, as the file names it. */
-  column?: string;
+  column: string | null;
   /** The header field at fault, when it is one. */
-  header?: string;
+  header: string | null;
   /** The query or path parameter at fault, when it is one. */
-  parameter?: string;
+  parameter: string | null;
   /** RFC 6901 JSON pointer into the body; "" is the whole body. Absent when it is not in the body. */
-  pointer?: string;
+  pointer: string | null;
   /** The row of a CSV body, the first being 1; absent when it is not in one. */
-  row?: number;
+  row: number | null;
 }
 
 /** One thing that was said differently. */
@@ -388,16 +567,17 @@ export interface FieldChange {
 }
 
 /** A number that something was computed from. */
-export interface FigureOut {
-  /** What it is. */
+export interface Figure {
+  /** What it is, in words. */
   name: string;
   /** How much, in `unit`. */
   value: number;
+  /** What it is counted in. */
   unit: string;
 }
 
-/** Something found. It has changed no size: an answer that is taken up is sent back in its field. */
-export interface FindingOut {
+/** Something in the way, out of plane or out of level. It has changed no size: an answer that is taken up is sent back in its field. */
+export interface Finding {
   /** A stable name for the kind of finding. */
   code: string;
   /** Where: left, right, head, sill, base, above or below; empty for a group's. */
@@ -405,13 +585,21 @@ export interface FindingOut {
   /** What was found, in words. */
   detail: string;
   /** How much it is. */
-  amount: LengthOut;
+  amount: MarkedLength;
   /** What can be done about it, the least work first. */
-  offers: OfferOut[];
+  offers: Offer[];
+  /** What is in the way, where a side may have two of a kind: "neighbour" or empty. */
+  by: string;
 }
 
 /** What the trim stands on. */
 export type Foot = "floor" | "picture_frame" | "plinth" | "stool";
+
+/** Which revision to go back to. */
+export interface GoBack {
+  /** Its number. */
+  revision: number;
+}
 
 /** How the board was sawn: its face shows flat (tangential) or quartered (radial) grain. */
 export type Grain = "flat_sawn" | "quarter_sawn";
@@ -420,31 +608,26 @@ export type Grain = "flat_sawn" | "quarter_sawn";
 export interface GroupChange {
   /** The group's. */
   mark: string;
+  /** What became of it. */
   became: Became | (string & {});
   /** Each of its parts. */
   parts: PartChange[];
 }
 
-/** Openings trimmed together, left to right by their marks; or one of joined units, its `gaps` an empty list, whose stool is too long for a stick. `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's left jamb face, or over the middles of the gaps. */
-export interface GroupIn {
-  mark: string;
-  /** Their marks, left to right. */
-  openings: string[];
-  gaps?: LengthText[] | null;
-  heads?: LengthText[] | null;
-  solid?: LengthText[];
-  stock_length?: LengthText | null;
-}
-
 /** A side, as seen from the room or, at the saw, by whoever stands at it. */
 export type Hand = "left" | "right";
 
-/** A fillet under a butted head, or a cap over it: its height as seen, its depth off the wall, and how far it runs past the legs' outside edges. */
-export interface HeadStripIn {
+/** A fillet under a butted head, or a cap over it. */
+export interface HeadStrip {
+  /** Its name at the yard. A name on one line, not starting with a space. */
   profile: string;
+  /** As seen from the room. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   height: LengthText;
+  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   depth: LengthText;
+  /** Square, or returned to the wall. */
   ends?: StripEnds;
+  /** How far it runs past the legs' outside edges. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   overhang?: LengthText;
 }
 
@@ -457,62 +640,106 @@ export interface Health {
   status: "ok" | (string & {});
 }
 
-/** A stool's own horns at this opening, past the trim's outside edge. */
-export interface HornsIn {
+/** A stool's own horns at this opening, where they are not the trim's: past the trim's outside edge. */
+export interface Horns {
+  /** The left one. */
   left?: LengthText | null;
+  /** The right one. */
   right?: LengthText | null;
 }
 
 /** Hands-on hours by task, and drying waits, which are nobody's work, apart from them. */
-export interface HoursOut {
+export interface Hours {
+  /** All tasks together. */
   hands_on_hours: number;
   /** Minutes by task. */
-  tasks: LabourOut[];
+  tasks: Labour[];
   /** All waits together. */
   wait_hours: number;
-  waits: WaitOut[];
+  /** Each wait, in order. */
+  waits: Wait[];
   /** Every rate that was used. */
-  rates: RateOut[];
+  rates: Rate[];
 }
 
-/** What is said of a house as a whole. */
-export interface HouseIn {
-  /** What the house is called. A name on one line, not starting with a space. */
-  name: string;
-  /** ISO 4217 code; only repeated in the answer. */
+/** A house or a part of one: openings, the trim they name, and what to cut from. With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. */
+export interface House {
+  /** The trim its openings name. */
+  trim_specs: Record<string, Trim>;
+  /** Its openings. */
+  openings: HouseOpening[];
+  /** Of every price; only repeated in the answer. ISO 4217 code. */
   currency?: string;
-  /** What is squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
-  /** Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed. */
-  groups?: GroupIn[];
-  /** An offcut this long or longer goes on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
+  groups?: HouseGroup[];
+  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** The wood, and the air its joints will live through: cut lists then tell how far mitres open. */
-  movement?: ConditionsIn | null;
-  /** How lengths of the answers are rounded; its `to` decides the unit they are shown in. */
-  rounding?: RoundingIn;
-  /** How the shop works: its rates, wages, packages and saw. */
-  shop?: ShopIn | null;
-  /** Anything about the site. Free text; may have several lines. */
-  site_note?: string;
-  /** What the yard sells. */
-  stock?: StockForSaleIn[];
-  /** Trim chosen for many openings, by name. */
-  trim_specs?: Record<string, TrimIn>;
-  /** The unit of lengths written without one, here and in the openings. */
+  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
+  movement?: Conditions | null;
+  /** How lengths are rounded. */
+  rounding?: Rounding;
+  /** How the shop works. */
+  shop?: Shop;
+  /** What each profile can be cut from. */
+  stock?: Stock[];
+  /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
-/** Openings to bring in. */
-export interface ImportIn {
-  /** In the order they are to be listed. */
-  openings: OpeningIn[];
+/** Some of a house's openings, trimmed together. */
+export interface HouseGroup {
+  /** The group's name. A name on one line, not starting with a space. */
+  mark: string;
+  /** Their marks, left to right. */
+  openings: string[];
+  /** From each opening's right jamb face to the next one's left, left to right. */
+  gaps?: LengthText[] | null;
+  /** Each opening's head jamb underside over one level line, to be checked for being in line. */
+  heads?: LengthText[] | null;
+  /** Places, from the first opening's left jamb face, over which a joint may fall (studs, mulls); where none is named, the middles of the gaps. */
+  solid?: LengthText[];
+  /** The longest stick for the shared stool; a longer one is scarfed. Left out where any length is to be had. */
+  stock_length?: LengthText | null;
+}
+
+/** One opening of a house. */
+export interface HouseOpening {
+  /** What it is called in the house; part of each piece's name. A name on one line, not starting with a space. */
+  mark: string;
+  /** What the tape read. */
+  readings: Readings;
+  /** The name of one of the house's trim specs. A name on one line, not starting with a space. */
+  trim: string;
+  /** How many are alike. */
+  count?: number;
+  /** What the trim stands on. */
+  foot_style?: Foot;
+  /** Its own, where they are not the trim's. */
+  horns?: Horns;
+  /** Its own, where they are not the trim's. */
+  reveals?: Reveals;
+  /** Where it is; money is told by room, too. */
+  room?: string;
+  /** What is done under a stool on a sill out of level. */
+  sill_answer?: SillAnswer;
+  /** The joint gap below which an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  square_gap?: LengthText;
+  /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
+  wall_answer?: WallAnswer;
+  /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
+  wall_limits?: Limits;
+  /** Its own, where pieces are ripped. */
+  widths?: Widths;
+  /** Leaves the trim's apron out. */
+  without_apron?: boolean;
 }
 
 /** What was brought in, or would be. */
-export interface ImportOut {
+export interface Imported {
   /** Whether it was only tried: nothing was kept then. */
   dry_run: boolean;
   /** The revision it made; the one that stands, when it made none. */
@@ -539,8 +766,50 @@ export interface ItemChanged {
   gone: boolean;
 }
 
+/** Boards on the jamb's edge that bring it out to the wall. */
+export interface JambExtension {
+  /** Of the board. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  thickness: LengthText;
+  /** How the boards meet. */
+  corners?: BoxCorners;
+  /** Its name at the yard. A name on one line, not starting with a space. */
+  profile?: string;
+  /** Jamb left showing inside the extension. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  reveal?: LengthText;
+}
+
+/** What is said of a house as a whole. */
+export interface KeptHouse {
+  /** What the house is called. A name on one line, not starting with a space. */
+  name: string;
+  /** Of every price; only repeated in the answer. ISO 4217 code. */
+  currency?: string;
+  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  end_trim?: LengthText;
+  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
+  groups?: HouseGroup[];
+  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  keep_length?: LengthText;
+  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  kerf?: LengthText;
+  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
+  movement?: Conditions | null;
+  /** How lengths are rounded. */
+  rounding?: Rounding;
+  /** How the shop works. */
+  shop?: Shop;
+  /** Anything about the site. Free text; may have several lines. */
+  site_note?: string;
+  /** What each profile can be cut from. */
+  stock?: StockForSale[];
+  /** The trim its openings name. */
+  trim_specs?: Record<string, Trim>;
+  /** The unit of lengths that are written without one; without it each must carry its own. */
+  unit?: Unit | null;
+}
+
 /** Where labels lie on their sheet. */
-export interface LabelGridIn {
+export interface LabelGrid {
   /** Labels side by side. */
   across: number;
   /** Labels under one another. */
@@ -561,55 +830,66 @@ export interface LabelGridIn {
 
 /** A house, and the labels its pieces are to have. */
 export interface LabelsRequest {
-  openings: OpeningIn[];
-  trim_specs: Record<string, TrimIn>;
-  /** ISO 4217 code; only repeated in the answer. */
+  /** The trim its openings name. */
+  trim_specs: Record<string, Trim>;
+  /** Its openings. */
+  openings: HouseOpening[];
+  /** Of every price; only repeated in the answer. ISO 4217 code. */
   currency?: string;
+  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
   /** Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on A4. */
-  grid?: LabelGridIn | null;
+  grid?: LabelGrid | null;
   /** Openings trimmed together, or joined units whose stool is too long for a stick. */
-  groups?: GroupIn[];
+  groups?: HouseGroup[];
+  /** Sections of the answer that are only worked out when asked for. */
   include?: Section[];
+  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
+  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
-  movement?: ConditionsIn | null;
+  movement?: Conditions | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
-  rounding?: RoundingIn;
-  shop?: ShopIn | null;
+  /** How lengths are rounded. */
+  rounding?: Rounding;
+  /** How the shop works. */
+  shop?: Shop;
   /** Places on the first sheet that are used up. */
   skip?: number;
-  stock?: StockIn[];
+  /** What each profile can be cut from. */
+  stock?: Stock[];
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
-/** Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named. */
-export interface LabourOut {
+/** Hands-on minutes of one task. */
+export interface Labour {
+  /** What is done. */
   task: Task | (string & {});
+  /** How much of it, in `unit`. */
   quantity: number;
+  /** What it is counted in: openings, cuts, feet, square feet and so on. */
   unit: string;
+  /** How long it takes. */
   minutes: number;
+  /** How the quantity was computed, in words. */
   rule: string;
+  /** Names of the rates it was computed at. */
   rates: string[];
   /** Minutes of each opening. */
-  by_opening: ShareOut[];
+  by_opening: Share[];
 }
 
-/** A length going out. */
-export interface LengthOut {
-  /** The exact length in `unit`, as a fraction or whole number; null when it is irrational. */
-  exact: string | null;
-  /** When it is irrational, the length in `unit` before rounding, to nine decimals; else null. */
-  real: number | null;
-  /** The length rounded as asked, as a tape reads. */
-  text: string;
-  /** The unit of all of these. */
-  unit: Unit | (string & {});
-  /** What rounding added: positive when the piece is long. */
-  residual: string;
+/** What goes back on the rack. */
+export interface LeftOver {
+  /** Its profile. */
+  profile: string;
+  /** Of each. */
+  length: MarkedLength;
+  /** How many. */
+  quantity: number;
 }
 
 /** One length that was read. */
@@ -630,20 +910,28 @@ export interface LengthRead {
   feet_inches: string | null;
 }
 
+/** The lengths that were read, in the order they came. */
+export interface LengthsAnswer {
+  /** One for each that was given. */
+  lengths: LengthRead[];
+}
+
 /** Lengths to read. */
-export interface LengthsIn {
+export interface LengthsRequest {
   /** Each as it was written down. */
   lengths: LengthText[];
   /** How to round them. */
-  rounding?: RoundingIn;
+  rounding?: Rounding;
   /** The unit of those that carry none; without it each must carry its own. */
   unit?: Unit | null;
 }
 
-/** The lengths that were read, in the order they came. */
-export interface LengthsOut {
-  /** One for each that was given. */
-  lengths: LengthRead[];
+/** How far the wall may lie off the jamb's edge; beyond `plane` the jamb is extended. Common practice, no source. */
+export interface Limits {
+  /** Up to here the joint is caulked. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  caulk?: LengthText;
+  /** Up to here the wall is planed back or the casing back-bevelled. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  plane?: LengthText;
 }
 
 /** A change that was made. */
@@ -652,166 +940,235 @@ export interface Made {
   revision: number;
 }
 
-/** A layout mark: `at` from the part's left end as it lies on the saw. */
-export interface MarkOut {
-  /** What it marks. */
+/** A layout mark on a part. */
+export interface Mark {
+  /** What to mark, in the trade's words. */
   name: string;
-  at: LengthOut;
+  /** Distance along the part from its left end as it lies on the saw (from that end's farthest point). */
+  at: MarkedLength;
+  /** Distance from the outer edge, None for a mark right across. */
+  across: MarkedLength | null;
 }
 
-/** What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint in fluid ounces; shims; tape in feet; abrasive in sheets. */
-export type MaterialCode = "abrasive" | "caulk" | "filler" | "glue" | "nails_10d" | "nails_2d" | "nails_3d" | "nails_4d" | "nails_5d" | "nails_6d" | "nails_7d" | "nails_8d" | "nails_9d" | "paint" | "primer" | "shims" | "tape";
+/** A length going out. */
+export interface MarkedLength {
+  /** The exact length in `unit`, as a fraction or whole number; null when it is irrational. */
+  exact: string | null;
+  /** When it is irrational, the length in `unit` before rounding, to nine decimals; else null. */
+  real: number | null;
+  /** The length rounded as asked, as a tape reads. */
+  text: string;
+  /** The unit of all of these. */
+  unit: Unit | (string & {});
+  /** What rounding added: positive when the piece is long. */
+  residual: string;
+}
 
-/** What is used of a material, waste included, and the packages that cover it. `rule` says how it was computed, `from` from which figures, `rates` at which rates. */
-export interface MaterialOut {
+/** What is used of a material, waste included, and the packages that cover it. */
+export interface Material {
   /** A stable name, as in `packages`. */
   code: string;
   /** Its name in words. */
   name: string;
   /** How much is used, in `unit`. */
   quantity: number;
+  /** What it is counted in. */
   unit: string;
   /** The packages to buy. */
-  bought: BoughtOut[];
+  bought: Bought[];
+  /** How it was computed, in words. */
   rule: string;
-  from: FigureOut[];
+  /** The figures it was computed from. */
+  from: Figure[];
+  /** Names of the rates it was computed at. */
   rates: string[];
   /** How much of it is for each opening. */
-  by_opening: ShareOut[];
-  /** What was assumed. */
+  by_opening: Share[];
+  /** What to check. */
   notes: string[];
+}
+
+/** What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint in fluid ounces; shims; tape in feet; abrasive in sheets. */
+export type MaterialCode = "abrasive" | "caulk" | "filler" | "glue" | "nails_10d" | "nails_2d" | "nails_3d" | "nails_4d" | "nails_5d" | "nails_6d" | "nails_7d" | "nails_8d" | "nails_9d" | "paint" | "primer" | "shims" | "tape";
+
+/** What to buy beside the sticks. */
+export interface Materials {
+  /** Each material that is used. */
+  lines: Material[];
+  /** Every rate that was used. */
+  rates: Rate[];
 }
 
 /** Nails, glue, caulk, filler, primer, paint, shims, tape and abrasive, and what to beware of. */
 export interface MaterialsAnswer {
-  materials: MaterialsOut;
-  cautions: CautionOut[];
-}
-
-/** What to buy beside the sticks, and every rate that was used. */
-export interface MaterialsOut {
-  lines: MaterialOut[];
-  rates: RateOut[];
-}
-
-/** Openings, the trim specs they name, the groups that some of them form, and how the shop works. */
-export interface MaterialsRequest {
-  openings: OpeningIn[];
-  trim_specs: Record<string, TrimIn>;
-  groups?: GroupIn[];
-  rounding?: RoundingIn;
-  shop?: ShopIn | null;
-  /** The unit of lengths that are written without one; without it each must carry its own. */
-  unit?: Unit | null;
+  /** What to buy. */
+  materials: Materials;
+  /** What to know before starting. */
+  cautions: Caution[];
 }
 
 /** Which mark is taken: nearest (the longer of two equally near), up (never short), down (never long). */
 export type Mode = "down" | "nearest" | "up";
 
-/** How the piece moves. Coefficients are averages of clear wood: one board may move half as much again. `coefficient` is the change per unit of width and per percent of moisture content. */
-export interface MovementOut {
-  /** When the joint was made, in percent. */
+/** A mitred piece in one set of conditions, against how it was when the joint was made. */
+export interface Moved {
+  /** The conditions, as they were named. */
+  name: string;
+  /** What the wood comes to in them, percent. */
+  moisture_content: number;
+  /** Of its width; negative where it shrank. */
+  change: string;
+  /** The angle by which the mitre stands open. */
+  opens_degrees: number;
+  /** Width of that opening at its open end. */
+  gap: string;
+  /** "short point" when the wood dried, "long point" when it took up moisture, empty when neither. */
+  opens_at: string;
+  /** Whether both moisture contents lie where the coefficients hold. */
+  within_table: boolean;
+}
+
+/** How a mitred piece moves. Coefficients are averages of clear wood: one board may move half as much again. */
+export interface Movement {
+  /** When the joint was made, percent. */
   installed_moisture_content: number;
+  /** Change per unit of width and per percent of moisture content. */
   coefficient: number;
-  seasons: SeasonOut[];
+  /** The piece in each set of conditions. */
+  seasons: Moved[];
   /** The widest of all seasons. */
   widest_gap: string;
   /** Where formulas and coefficients come from. */
   source: string;
+  /** What to bear in mind. */
   notes: string[];
 }
 
-/** A mitred piece, the conditions its joint was made in, and those it will live through. `mitre_degrees` is off a square cut. */
+/** A mitered piece, the conditions its joint was made in, and those it will live through. */
 export interface MovementRequest {
+  /** The wood. */
   species: Species;
-  installed: AirIn;
-  /** Each set of conditions they will live through. */
-  seasons: AirIn[];
+  /** Where the joint is made. */
+  installed: Air;
+  /** Each set of conditions it will live through. */
+  seasons: Air[];
+  /** Of the piece, across its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
+  /** How the boards were sawn. */
   grain?: Grain;
+  /** Its miter, off a square cut. */
   mitre_degrees?: number;
+  /** The thermometer's. */
   scale?: Scale;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
-/** What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end. `end_depth` is the depth at the horn's end where the wall is out of plane. */
-export interface NotchOut {
-  depth: LengthOut;
-  length: LengthOut;
-  end_depth: LengthOut | null;
+/** A house's schedule, with its openings and its rack where they are known already; an export looks the same. */
+export interface NewSchedule {
+  /** What the house is called. A name on one line, not starting with a space. */
+  name: string;
+  /** Of every price; only repeated in the answer. ISO 4217 code. */
+  currency?: string;
+  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  end_trim?: LengthText;
+  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
+  groups?: HouseGroup[];
+  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  keep_length?: LengthText;
+  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  kerf?: LengthText;
+  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
+  movement?: Conditions | null;
+  /** In the order they are to be listed. */
+  openings?: HouseOpening[];
+  /** Lengths on hand. */
+  rack?: RackLength[];
+  /** How lengths are rounded. */
+  rounding?: Rounding;
+  /** How the shop works. */
+  shop?: Shop;
+  /** Anything about the site. Free text; may have several lines. */
+  site_note?: string;
+  /** What each profile can be cut from. */
+  stock?: StockForSale[];
+  /** The trim its openings name. */
+  trim_specs?: Record<string, Trim>;
+  /** The unit of lengths that are written without one; without it each must carry its own. */
+  unit?: Unit | null;
 }
 
-/** How the wall lies to the jamb's edge at one corner: `proud` of it or `shy` of it; neither where it is flush. */
-export interface OffPlaneIn {
+/** A horn's notch: what is sawn out of a stool's back corner so that the horn lies on the wall. */
+export interface Notch {
+  /** From the stool's back edge towards its nosing, at the jamb. */
+  depth: MarkedLength;
+  /** From the stool's end towards its middle; the horn's own length. */
+  length: MarkedLength;
+  /** The depth at the horn's end where the wall is out of plane; None where it is the same. */
+  end_depth: MarkedLength | null;
+}
+
+/** How the wall lies to the jamb's edge at one corner, where the casing's outside edge is to lie; neither where it is flush. */
+export interface OffPlane {
+  /** How far the wall stands past the jamb's edge. */
   proud?: LengthText | null;
+  /** How far the jamb's edge stands past the wall. */
   shy?: LengthText | null;
 }
 
-/** A length of stock on the rack. */
-export interface OffcutIn {
-  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
-  profile: string;
-  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  length: LengthText;
-  /** Stretches no piece may touch. */
-  defects?: DefectIn[];
-  /** Where it came from, or stands. Free text; may have several lines. */
-  note?: string;
-  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
-  price?: string;
-}
-
-/** What goes back on the rack. */
-export interface OffcutOut {
-  profile: string;
-  length: LengthOut;
-  quantity: number;
-}
-
-/** A length of stock on the rack, as it was sent. */
-export interface OffcutStored {
-  id: string;
-  /** The schedule's revision that put it there. */
-  revision: number;
-  profile: string;
-  length: string;
-  price: string;
-  defects: DefectIn[];
-  note: string;
-  /** Every length exactly, by its JSON pointer, as a fraction of an inch. */
-  exact: Record<string, string>;
-}
-
-/** One of the trade's answers. */
-export interface OfferOut {
-  /** its name. */
+/** One of the trade's answers to a finding. */
+export interface Offer {
+  /** A stable name, "shorten_horn". */
   answer: string;
-  /** what it means. */
+  /** What it means, in words. */
   detail: string;
-  /** the field that takes it up, a JSON pointer into the opening or, for what a group's openings have together, into the cut list's body; null where no one field does, as for caulk: `detail` then says what does. It was tried: with that value the answer comes without the finding, a group's once every opening of it that is offered one has its own. */
+  /** The field that takes it up, a JSON pointer into the opening or, for what a group's openings have together, into the house; null where no one field does, as for caulk: `detail` then says what does. It was tried: with that value the answer comes without the finding, a group's once every opening of it that is offered one has its own. */
   field: string | null;
-  /** what to write there. */
+  /** What to write there. */
   value: string | boolean | null;
-  /** the lengths, and the angles in degrees, that go with it. */
+  /** Lengths, and angles in degrees, that go with it, each by its name. */
   figures: Record<string, string>;
 }
 
-/** The joint of an opening that stands open the widest in one set of conditions: the `part` on one side of it, empty where none is mitred; `gap` at its open end, the short or the long point. */
-export interface OpenJointOut {
+/** The joint of an opening that stands open the widest in one set of conditions. */
+export interface OpenJoint {
   /** The conditions, as they were named. */
   name: string;
-  /** What the wood comes to in them, in percent. */
+  /** What the wood comes to in them, percent. */
   moisture_content: number;
-  part: string;
+  /** Key of the piece on one side of it; null where no joint is mitred. */
+  part: string | null;
+  /** At the joint's open end. */
   gap: string;
+  /** Which end that is, "short point" or "long point"; empty where nothing moved. */
   opens_at: string;
   /** Whether the moisture contents lie where the coefficients hold. */
   within_table: boolean;
 }
 
+/** One opening worked out: its pieces and what was assumed. */
+export interface OpeningAnswer {
+  /** What it is called in the house. */
+  mark: string;
+  /** Where it is. */
+  room: string;
+  /** How many are alike. */
+  count: number;
+  /** Every piece of its trim; left and right are a mirrored pair, each a piece of its own. */
+  parts: Part[];
+  /** The joint gap left by taking its corners as square: nought where they are, or where their own angles were cut. */
+  square_gap: string;
+  /** What was assumed. */
+  notes: string[];
+  /** What is in the way, out of plane or out of level; none has changed a size. */
+  findings: Finding[];
+  /** The widest miter season by season; null where no conditions were given. */
+  movement: OpenJoint[] | null;
+}
+
 /** What became of one opening. */
 export interface OpeningChange {
+  /** Its id. */
   id: string;
   /** Its mark, the later one. */
   mark: string;
@@ -826,70 +1183,33 @@ export interface OpeningChange {
 }
 
 /** What an opening costs, all of its count together. */
-export interface OpeningCostOut {
+export interface OpeningCost {
+  /** The opening's mark. */
   opening: string;
+  /** Where it is. */
   room: string;
-  amounts: AmountsOut;
+  /** What it costs, by category. */
+  amounts: CostTotals;
 }
 
-/** One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike. */
-export interface OpeningIn {
-  /** What it is called in the house; part of each piece's name. A name on one line, not starting with a space. */
-  mark: string;
-  readings: ReadingsIn;
-  trim: string;
-  count?: number;
-  /** What the trim stands on. */
-  foot_style?: Foot;
-  /** Its own, where they are not the trim's. */
-  horns?: HornsIn;
-  /** Its own, where they are not the trim's. */
-  reveals?: RevealsIn;
-  /** Where it is; money is told by room, too. */
-  room?: string;
-  /** What is done under a stool on a sill out of level. */
-  sill_answer?: SillAnswer;
-  /** The joint gap below which an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  square_gap?: LengthText;
-  /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
-  wall_answer?: WallAnswer;
-  /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
-  wall_limits?: WallLimitsIn;
-  /** Its own, where pieces are ripped. */
-  widths?: WidthsIn;
-  /** Leaves the trim's apron out. */
-  without_apron?: boolean;
-}
-
-/** One opening worked out: its parts and what was assumed. `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their own angles were cut. `findings` are what is in the way, out of plane or out of level, and none of them has changed a size. `movement` is the widest mitre season by season, null where no conditions were given. */
-export interface OpeningOut {
-  mark: string;
-  room: string;
-  /** How many are alike; each part's `quantity` is of them all together. */
-  count: number;
-  /** Every piece of its trim. */
-  parts: PartOut[];
-  square_gap: string;
-  /** What was assumed. */
-  notes: string[];
-  findings: FindingOut[];
-  movement: OpenJointOut[] | null;
-}
-
-/** One opening with its trim; answered with all of its parts. With `movement`, the answer also says how far its mitres will open as the wood moves. */
+/** One opening with its trim; answered with all of its pieces. */
 export interface OpeningRequest {
   /** What it is called in the house; part of each piece's name. A name on one line, not starting with a space. */
   mark: string;
-  readings: ReadingsIn;
-  trim: TrimIn;
+  /** What the tape read. */
+  readings: Readings;
+  /** What it is trimmed with. */
+  trim: Trim;
   /** What the trim stands on. */
   foot_style?: Foot;
   /** Its own, where they are not the trim's. */
-  horns?: HornsIn;
-  movement?: ConditionsIn | null;
+  horns?: Horns;
+  /** The wood, and the air its joints will live through: the answer then says how far its miters open. */
+  movement?: Conditions | null;
   /** Its own, where they are not the trim's. */
-  reveals?: RevealsIn;
-  rounding?: RoundingIn;
+  reveals?: Reveals;
+  /** How lengths of the answer are rounded. */
+  rounding?: Rounding;
   /** What is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
   /** The joint gap below which an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -899,67 +1219,106 @@ export interface OpeningRequest {
   /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
   wall_answer?: WallAnswer;
   /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
-  wall_limits?: WallLimitsIn;
+  wall_limits?: Limits;
   /** Its own, where pieces are ripped. */
-  widths?: WidthsIn;
+  widths?: Widths;
   /** Leaves the trim's apron out. */
   without_apron?: boolean;
 }
 
-/** An opening as it was sent, and the exact value of every length in it. */
-export interface OpeningStored {
-  id: string;
-  /** The schedule's revision that last changed it. */
-  revision: number;
-  /** Its place in the schedule's order; places may be skipped. */
-  position: number;
-  mark: string;
-  room: string;
-  trim: string;
-  count: number;
-  foot_style: Foot | (string & {});
-  readings: ReadingsIn;
-  reveals: RevealsIn;
-  square_gap: string;
-  horns: HornsIn;
-  widths: WidthsIn;
-  without_apron: boolean;
-  wall_answer: WallAnswer | (string & {});
-  wall_limits: WallLimitsIn;
-  sill_answer: SillAnswer | (string & {});
-  /** Every length exactly, by its JSON pointer, as a fraction of an inch. */
-  exact: Record<string, string>;
+/** Openings to bring in. */
+export interface Openings {
+  /** In the order they are to be listed. */
+  openings: HouseOpening[];
+}
+
+/** One step at the saw. */
+export interface Operation {
+  /** Its place in the sequence, counted from 1. */
+  number: number;
+  /** Number of the setup it is made at. */
+  setup: number;
+  /** What is done. */
+  kind: OperationKind | (string & {});
+  /** The stock that is cut. */
+  profile: string;
+  /** The stick's number in its profile's plan; null for a part without stock. */
+  stick: number | null;
+  /** What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped. */
+  pieces: PieceName[];
+  /** The piece in words; empty where a whole stick is worked on. */
+  title: string;
+  /** The end of the piece as installed: left, foot, head and so on; empty where none is meant. */
+  end: string;
+  /** Which end of the piece that is as it lies, face up, outer edge against the fence. */
+  on_saw: Hand | (string & {}) | null;
+  /** Where to cut: from the stick's left end to the near side of what is cut out, from its free end for what is parted off or squared off, or along the fence from the left end of the row for a shared cut; null where nothing is marked. */
+  mark: MarkedLength | null;
+  /** From the stick's left end to the far side of what is cut out. */
+  mark_to: MarkedLength | null;
+  /** Length of the workpiece in hand when the cut is made; null where no stick was planned. */
+  held: MarkedLength | null;
+  /** The part of the same opening that this one is the mirror image of; null for none. */
+  mirror_of: string | null;
+  /** Codes of the answer's cautions that bear on this step. */
+  cautions: string[];
 }
 
 /** What is done. square_ends: both factory ends of a stick are squared off. cut_out: a defect is sawn out of a stick. rip_stick: a whole stick is ripped to width. part_off: a piece too short to hold is cut from the stick while that is long. crosscut: a piece is cut square to its overall length against the stop block. shared_cut: one angled cut makes the end of two pieces that lie turned over on the stick. angled_end: a mitre, bevel or compound cut at the end of a piece, to the corner. rip: one piece is ripped to width. notch: a stool's notch is sawn out. */
 export type OperationKind = "angled_end" | "crosscut" | "cut_out" | "notch" | "part_off" | "rip" | "rip_stick" | "shared_cut" | "square_ends";
 
-/** One step at the saw, made at the setup of that number. `stick` is the stick's number in its profile's plan, null for a part without stock. `end` is the end of the piece as installed, `on_saw` the end as it lies, face up, outer edge against the fence. `mark` is where to cut: from the stick's left end (cut_out, to `mark_to`), from its free end (part_off, and what square_ends takes off), or along the fence from the left end of the row (shared_cut). `held` is the length of the workpiece in hand. `mirror_of` is the part that this one is the mirror image of; `cautions` are codes of the answer's cautions. */
-export interface OperationOut {
-  number: number;
-  setup: number;
-  kind: OperationKind | (string & {});
-  profile: string;
-  stick: number | null;
-  /** What it makes or cuts. */
-  pieces: PieceOut[];
-  /** The step in words. */
-  title: string;
-  end: string;
-  on_saw: Hand | (string & {}) | null;
-  mark: LengthOut | null;
-  mark_to: LengthOut | null;
-  held: LengthOut | null;
-  mirror_of: string;
-  cautions: string[];
+/** Something sold. Without a price it is bought and costs nothing in the answer. */
+export interface Package {
+  /** What it holds. */
+  material: MaterialCode;
+  /** What it is called. A name on one line, not starting with a space. */
+  name: string;
+  /** How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, primer and paint in fluid ounces; tape in feet; abrasive in sheets. */
+  size: number;
+  /** Of one. */
+  price?: string | null;
 }
 
-/** Something sold: its size in the material's unit (nails by the piece; glue, caulk, filler, primer and paint in fluid ounces; tape in feet; abrasive in sheets). Without a price it is bought and costs nothing in the answer. */
-export interface PackageIn {
-  material: MaterialCode;
-  name: string;
-  size: number;
-  price?: string | null;
+/** One piece of trim. */
+export interface Part {
+  /** What it is. */
+  kind: PartKind | (string & {});
+  /** Where it goes at the opening: left, right, head and so on; empty for a piece that has no side. */
+  side: string;
+  /** The stock it is cut from. */
+  profile: string;
+  /** Length along the inner edge (short point to short point on a mitred head). */
+  short_point: MarkedLength;
+  /** Length along the outer edge. */
+  long_point: MarkedLength;
+  /** The length it takes from a stick: its farthest extent. */
+  overall: MarkedLength;
+  /** Finished width across the face. */
+  width: MarkedLength;
+  /** Finished thickness. */
+  thickness: MarkedLength;
+  /** Left and right end as it lies on the saw. */
+  ends: [End];
+  /** Width to rip it to, the wider end's where it tapers; null where the stock's own width is kept. */
+  rip_width: MarkedLength | null;
+  /** What to mark along it before it is cut or installed. */
+  marks: Mark[];
+  /** How each of its figures was computed. */
+  how: Step[];
+  /** What the person should know of this piece. */
+  notes: string[];
+  /** Its rip widths where they differ at its two ends; null where it is parallel. */
+  taper: Taper | null;
+  /** What is sawn out of its back edge between its ends. */
+  cutouts: Cutout[];
+  /** How many there are, those of openings alike taken together. */
+  quantity: number;
+  /** Its name in words. */
+  title: string;
+  /** Its name in its opening, by which it is named elsewhere. */
+  key: string;
+  /** The widest a mitre of it can open or bind because `overall` was rounded, were all of the residual to fall on one joint. */
+  joint_error: string;
 }
 
 /** What became of a part; altered is the same length with other ends, width or stock. */
@@ -972,11 +1331,11 @@ export interface PartChange {
   /** Longer and shorter go by what it takes of a stick, exactly. */
   became: PartBecame | (string & {});
   /** What it took of a stick. */
-  before: LengthOut | null;
+  before: MarkedLength | null;
   /** What it takes. */
-  after: LengthOut | null;
-  /** The difference, exactly, as a fraction of an inch; negative when it became shorter. */
-  longer_by: string | null;
+  after: MarkedLength | null;
+  /** The difference; negative when it became shorter. */
+  longer_by: MarkedLength | null;
   /** How many there were. */
   quantity_before: number;
   /** How many there are. */
@@ -986,50 +1345,11 @@ export interface PartChange {
 /** What a part is. Legs stand at the sides; a return takes an end back to the wall. */
 export type PartKind = "apron" | "apron_return" | "back_band" | "cap" | "cap_return" | "casing_head" | "casing_leg" | "casing_sill" | "corner_block" | "door_stop" | "fillet" | "fillet_return" | "head_jamb" | "jamb_extension" | "jamb_leg" | "levelling_strip" | "mull_casing" | "plinth_block" | "stool" | "stool_return";
 
-/** One piece of trim. `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of a stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of this part can open or bind because `overall` was rounded, were all of the residual to fall on one joint. */
-export interface PartOut {
-  /** Its name in its opening, as `casing_leg/left`: what `part` and `piece` are elsewhere. */
-  key: string;
-  kind: PartKind | (string & {});
-  /** Its opening's mark. */
-  opening: string;
-  /** Where it goes at the opening: left, right, head and so on. */
-  side: string;
-  /** The stock it is cut from. */
-  profile: string;
-  /** How many there are, alike openings' taken together. */
-  quantity: number;
-  short_point: LengthOut;
-  long_point: LengthOut;
-  overall: LengthOut;
-  width: LengthOut;
-  thickness: LengthOut;
-  rip_width: LengthOut | null;
-  /** Rip widths at its two ends, where they differ; else null. */
-  taper: TaperOut | null;
-  cutouts: CutoutOut[];
-  /** Its left and its right end as it lies on the saw. */
-  ends: [EndOut];
-  /** What to mark along it before it is cut or fitted. */
-  marks: MarkOut[];
-  joint_error: string;
-  /** How each of its figures was computed. */
-  how: StepOut[];
-  /** What was assumed of it. */
-  notes: string[];
-}
-
-/** The parts asked for, and what was assumed. */
-export interface PartsOut {
-  parts: PartOut[];
-  notes: string[];
-}
-
 /** What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled. */
-export interface PieceIn {
+export interface PieceDone {
   /** The opening's mark or id. A name on one line, not starting with a space. */
   opening: string;
-  /** Which part of it. The part's `key` in the cut list, as `casing_leg/left`. */
+  /** Which part of it, by its `key` in the cut list. */
   part: string;
   /** What was done. */
   state: Done;
@@ -1041,40 +1361,18 @@ export interface PieceIn {
   recut_from?: string | null;
 }
 
-/** A piece: its opening's mark, its part's key, and which of the count it is. */
-export interface PieceOut {
+/** A piece among all the job's. */
+export interface PieceName {
+  /** The mark of the piece's opening. */
   opening: string;
+  /** The piece's key there. */
   part: string;
+  /** Which of several alike, counted from 1. */
   instance: number;
-}
-
-/** What became of a piece that was cut; a spare is one whose place has another by now. */
-export type PieceState = "cut" | "fitted" | "spare" | "spoiled";
-
-/** A piece that was cut. */
-export interface PieceStored {
-  id: string;
-  /** The schedule's revision that last changed it. */
-  revision: number;
-  /** The opening it was cut for. */
-  opening_id: string;
-  /** That opening's mark when it was cut. */
-  opening: string;
-  /** Which part of it. */
-  part: string;
-  /** Which of several alike. */
-  instance: number;
-  /** What became of it. */
-  state: PieceState | (string & {});
-  /** The stock it was cut from. */
-  profile: string;
-  /** Its farthest extent, as it was marked. */
-  length: LengthOut;
-  note: string;
 }
 
 /** Where a piece belongs. */
-export interface Place {
+export interface PieceNeeded {
   /** The opening's mark. */
   opening: string;
   /** Which part of it. */
@@ -1082,35 +1380,57 @@ export interface Place {
   /** Which of several alike. */
   instance: number;
   /** What is needed there. */
-  length: LengthOut;
+  length: MarkedLength;
 }
 
-/** A piece's place on a stick: `start` from the stick's left end to the piece's left-most point. `turned` lies turned over; `reversed` lies end for end; `shares_cut` shares its left cut with the piece before. */
-export interface PlacedOut {
+/** What became of a piece that was cut; a spare is one whose place has another by now. */
+export type PieceState = "cut" | "fitted" | "spare" | "spoiled";
+
+/** The pieces asked for, and what was assumed. */
+export interface PiecesAnswer {
+  /** Each piece. */
+  parts: Part[];
+  /** What was assumed. */
+  notes: string[];
+}
+
+/** A piece's place on a stick. */
+export interface PlacedPiece {
   /** The mark of the piece's opening. */
   opening: string;
-  /** The part's `key` there. */
+  /** The piece's key there. */
   part: string;
   /** Which of several alike, counted from 1. */
   instance: number;
-  start: LengthOut;
-  length: LengthOut;
+  /** From the stick's left end to the piece's left-most point. */
+  start: MarkedLength;
+  /** What it takes of the stick. */
+  length: MarkedLength;
+  /** Whether it lies turned over. */
   turned: boolean;
+  /** Whether it lies end for end. */
   reversed: boolean;
+  /** Whether it shares its left cut with the piece before. */
   shares_cut: boolean;
 }
 
 /** Plinth blocks under a door's legs. */
-export interface PlinthIn {
+export interface Plinth {
+  /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
+  /** From the floor up. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   height: LengthText;
+  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
+  /** Its name at the yard. A name on one line, not starting with a space. */
   profile?: string;
 }
 
-/** A place on the wall, from the base's left inside corner, x along the base, as decimal text. */
-export interface PointOut {
+/** A place on the wall, from the base's left inside corner. */
+export interface Point {
+  /** Along the base. */
   x: string;
+  /** Square to it. */
   y: string;
 }
 
@@ -1132,29 +1452,49 @@ export interface ProblemBody {
   request_id: string;
 }
 
-/** One profile's sticks. No plan costs less than `bound`; `proven` says that none is cheaper than this one. `split_openings` are those that were to come from one stick each and that no stick can hold. */
-export interface ProfilePlanOut {
+/** One profile's sticks. */
+export interface ProfilePlan {
+  /** Its name. */
   profile: string;
-  sticks: StickOut[];
+  /** Each stick by itself, as they come to the saw. */
+  sticks: CutStick[];
+  /** Of them all. An amount of money as decimal text with two places. */
   cost: string;
+  /** No plan costs less than this. An amount of money as decimal text with two places. */
   bound: string;
   /** How far `cost` may be from the cheapest, as a share of it; 0 is proven. */
   gap: number;
+  /** Whether none is cheaper than this one. */
   proven: boolean;
   /** What found it: first_fit, columns or branching. */
   method: string;
   /** How long the search took. */
   seconds: number;
+  /** Openings that were to come from one stick each and that no stick can hold. */
   split_openings: string[];
 }
 
+/** A length of stock on the rack. */
+export interface RackLength {
+  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
+  profile: string;
+  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  length: LengthText;
+  /** Stretches no piece may touch. */
+  defects?: Defect[];
+  /** Where it came from, or stands. Free text; may have several lines. */
+  note?: string;
+  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
+  price?: string;
+}
+
 /** A rate that was reckoned with, and where it comes from. */
-export interface RateOut {
+export interface Rate {
   /** Its field in the shop's `rates`. */
   name: string;
   /** How much, in `unit`. */
   value: number;
-  /** in, mil, percent, each, ft2, min, h or penny. */
+  /** In, mil, percent, each, ft2, min, h or penny. */
   unit: string;
   /** Where it comes from: a published source, common practice, or the caller. */
   source: string;
@@ -1163,7 +1503,7 @@ export interface RateOut {
 }
 
 /** The shop's own rates; the answer names the source of each rate it used. */
-export interface RatesIn {
+export interface Rates {
   block_nails?: number | null;
   caulk_depth?: LengthText | null;
   caulk_fillet?: LengthText | null;
@@ -1215,68 +1555,113 @@ export interface RatesIn {
   tape_waste?: number | null;
 }
 
-/** What the tape read, from the jamb's inside faces. A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one corner's angle; further ones check the tape. A curved head has its `rise` above the springing (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`, the base's right-hand corner first (a triangle needs none). Joined units have their `lights`, left to right, and the `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and height by itself. A stool needs `jamb_depth`, wall face back to the sash stop, or `left_depth` and `right_depth`; where the wall is out of plane, the same depth at each horn's end too. `wall` tells at every corner, in the order of `angles`, how the wall lies to the jamb's edge. */
-export interface ReadingsIn {
+/** What the tape read, from the jamb's inside faces. A plumb-sided opening has `jamb_width` and `leg_height`; where the two sides differ, `left_height` and `right_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal or one corner's angle; further ones check the tape. A curved head has its `rise` and `head_pieces` or `departure`. Any other convex shape has `sides` and `angles`. Joined units have their `lights` and the `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and height by itself. A stool needs `jamb_depth`, or `left_depth` and `right_depth`; where the wall is out of plane, the same depth at each horn's end too. */
+export interface Readings {
+  /** The interior angles, the base's right-hand corner first; a triangle needs none. */
   angles?: number[] | null;
+  /** At the bottom left corner. */
   bottom_left_angle?: number | null;
+  /** At the bottom right corner. */
   bottom_right_angle?: number | null;
-  clearances?: ClearancesIn;
+  /** What is in the way. */
+  clearances?: Clearances;
+  /** The farthest that the middle of such a piece may lie from the true curve. */
   departure?: LengthText | null;
+  /** Bottom left to top right, inside corner to inside corner. */
   diagonal_from_bottom_left?: LengthText | null;
+  /** Bottom right to top left, inside corner to inside corner. */
   diagonal_from_bottom_right?: LengthText | null;
-  door?: DoorIn | null;
+  /** A door to be hung here. */
+  door?: Door | null;
+  /** How many straight pieces a curved head is made of. */
   head_pieces?: number | null;
+  /** Jamb to jamb at the top. */
   head_width?: LengthText | null;
+  /** Wall face back to the sash stop where the stool's back edge lands. */
   jamb_depth?: LengthText | null;
+  /** Of the jamb's edge, on which reveal and casing must find room. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_thickness?: LengthText;
+  /** Jamb to jamb, at the bottom. */
   jamb_width?: LengthText | null;
+  /** The same at the left jamb. */
   left_depth?: LengthText | null;
+  /** The same along the left jamb. */
   left_height?: LengthText | null;
+  /** The depth at the left horn's end. */
   left_horn_depth?: LengthText | null;
+  /** Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a curve, and left out where the curve stands on the base. */
   leg_height?: LengthText | null;
+  /** Widths of the joined units, left to right, each between jamb faces. */
   lights?: LengthText[] | null;
+  /** Of the mulls between them, left to right, each between jamb faces. */
   mull_widths?: LengthText[] | null;
+  /** The same at the right jamb. */
   right_depth?: LengthText | null;
+  /** The same along the right jamb. */
   right_height?: LengthText | null;
+  /** The depth at the right horn's end. */
   right_horn_depth?: LengthText | null;
+  /** From the springing line up to the top of a curved head. */
   rise?: LengthText | null;
+  /** Every side's length, counterclockwise from the base as seen from the room. */
   sides?: LengthText[] | null;
-  sill?: SillIn | null;
+  /** Out of level; left out where it is level. */
+  sill?: SillLevel | null;
+  /** At the top left corner. */
   top_left_angle?: number | null;
+  /** At the top right corner. */
   top_right_angle?: number | null;
-  wall?: OffPlaneIn[] | null;
+  /** How the wall lies to the jamb's edge at every corner, in the order of `angles`. */
+  wall?: OffPlane[] | null;
 }
 
-/** A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost. */
-export interface RemnantIn {
+/** A piece of stock on hand: used first where that is cheaper. */
+export interface Remnant {
+  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
   /** How many there are just so. */
   count?: number;
   /** Stretches no piece may touch, on each of them. */
-  defects?: DefectIn[];
-  /** An amount of money as decimal text, at most two places. */
+  defects?: Defect[];
+  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
   price?: string;
 }
 
-/** Which revision to go back to. */
-export interface RestoreIn {
-  /** Its number. */
-  revision: number;
+/** Each side's own reveal, where it is not the trim's: the jamb left showing from its inside face to the casing. */
+export interface Reveals {
+  /** Under the head casing. */
+  head?: LengthText | null;
+  /** On the left jamb. */
+  left?: LengthText | null;
+  /** On the right jamb. */
+  right?: LengthText | null;
+  /** Above a picture frame's sill casing. */
+  sill?: LengthText | null;
 }
 
-/** A side's own reveal, where it is not the trim's. */
-export interface RevealsIn {
-  head?: LengthText | null;
-  left?: LengthText | null;
-  right?: LengthText | null;
-  sill?: LengthText | null;
+/** One write to a schedule. */
+export interface Revision {
+  /** Counts from 1; the latest is the schedule as it stands. */
+  number: number;
+  /** When. RFC 3339, in UTC. */
+  at: string;
+  /** The name of the key that wrote. */
+  who: string;
+  /** The id of that key; null where no keys are made. */
+  key_id: string | null;
+  /** What was done. */
+  action: string;
+  /** The reason that was given. */
+  why: string;
+  /** Covers everything that was ever written to the schedule, up to this revision. */
+  digest: string;
 }
 
 /** One write to a schedule, with all it wrote. */
 export interface RevisionDetail {
   /** Counts from 1; the latest is the schedule as it stands. */
   number: number;
-  /** RFC 3339, in UTC. */
+  /** When. RFC 3339, in UTC. */
   at: string;
   /** The name of the key that wrote. */
   who: string;
@@ -1292,69 +1677,187 @@ export interface RevisionDetail {
   wrote: ItemChanged[];
 }
 
-/** One write to a schedule. */
-export interface RevisionOut {
-  /** Counts from 1; the latest is the schedule as it stands. */
-  number: number;
-  /** RFC 3339, in UTC. */
-  at: string;
-  /** The name of the key that wrote. */
-  who: string;
-  /** The id of that key; null where no keys are made. */
-  key_id: string | null;
-  /** What was done. */
-  action: string;
-  /** The reason that was given. */
-  why: string;
-  /** Covers everything that was ever written to the schedule, up to this revision. */
-  digest: string;
-}
-
 /** What a room costs: the sum of its openings. */
-export interface RoomCostOut {
+export interface RoomCost {
+  /** Its name; may be empty. */
   room: string;
+  /** How many it has, those alike counted each. */
   openings: number;
-  amounts: AmountsOut;
+  /** What it costs, by category. */
+  amounts: CostTotals;
 }
 
 /** The fineness of the marks a length is rounded to. */
 export type RoundTo = "0.5 mm" | "1 mm" | "1/16 in" | "1/32 in" | "1/64 in" | "1/8 in";
 
 /** How lengths of the answer are rounded. */
-export interface RoundingIn {
+export interface Rounding {
   /** Which mark is taken: the nearest (the longer of two equally near), the next up or the next down. */
   mode?: Mode;
   /** The fineness of the tape they will be marked with. It decides the unit of the answer, too. */
   to?: RoundTo;
 }
 
-/** The shop's limits at the saw: the shortest workpiece held by hand, the shortest pushed through the table saw, the sharpest mitre the table turns to, and how finely its scale can be set, in degrees. */
-export interface SawIn {
-  /** In degrees. */
+/** The shop's own limits at the saw. Common practice, no source. */
+export interface Saw {
+  /** How finely the saw's scale can be set, degrees. */
   angle_step?: number;
-  /** In degrees off a square cut. */
+  /** The most that the saw's table turns off a square cut, degrees. */
   sharpest_mitre?: number;
   /** The shortest workpiece held by hand. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   smallest_held?: LengthText;
-  /** The shortest pushed through the table saw. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The shortest pushed through the table saw by hand. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   smallest_ripped?: LengthText;
 }
 
-/** The cuts in the order that sets the saws least. `setup_count` is how often a tool is set, `setup_count_by_opening` how often it would be, cutting one opening after the other. */
-export interface SawOrderOut {
+/** The cuts in the order that sets the saws least. */
+export interface SawOrder {
+  /** How often a tool is set. */
   setup_count: number;
+  /** How often it would be, cutting one opening after the other. */
   setup_count_by_opening: number;
   /** Each tool setting, in order. */
-  setups: SetupOut[];
+  setups: Setup[];
   /** Each step, in order. */
-  operations: OperationOut[];
+  operations: Operation[];
 }
 
 /** The thermometer's scale: what temperatures are in. */
 export type Scale = "celsius" | "fahrenheit";
 
+/** A schedule in a list. */
+export interface ScheduleLine {
+  /** Its id. */
+  id: string;
+  /** What the house is called. */
+  name: string;
+  /** The number of its latest revision. */
+  revision: number;
+  /** How many openings it has; alike ones under one mark are one. */
+  opening_count: number;
+  /** When it was made. RFC 3339, in UTC. */
+  created_at: string;
+  /** When it was last changed. RFC 3339, in UTC. */
+  updated_at: string;
+  /** When it was archived; null when it is not. */
+  archived_at: string | null;
+}
+
+/** A part of the shop's answer. */
+export type Section = "cost" | "hours" | "materials" | "saw_order";
+
+/** How a tool is set. Two cuts at equal settings need one setup. */
+export interface Setting {
+  /** What is set. */
+  tool: Tool | (string & {});
+  /** The side to which the front of the saw's table turns; null for a square table. */
+  swing: Hand | (string & {}) | null;
+  /** How far the table is turned off a square cut, to the step of the saw's scale. */
+  mitre_degrees: number;
+  /** The side to which the top of the blade leans; null for an upright blade. */
+  tilt: Hand | (string & {}) | null;
+  /** How far the blade is tilted from upright, to the step of the saw's scale. */
+  bevel_degrees: number;
+  /** From the blade to the stop block; null for a cut to a mark or to the piece's corner. */
+  stop: MarkedLength | null;
+  /** From the rip fence to the blade, at the wider end of a taper; null where nothing is ripped. */
+  fence: MarkedLength | null;
+  /** Widths at the left and at the right end as the piece lies, ripped on a taper jig; null where it is parallel. */
+  taper: [MarkedLength] | null;
+  /** From the stool's back edge in; null where nothing is notched. */
+  notch_depth: MarkedLength | null;
+  /** From the stool's end in. */
+  notch_length: MarkedLength | null;
+  /** From the back edge in at the horn's end, where that is another depth. */
+  notch_end_depth: MarkedLength | null;
+}
+
+/** A tool set once. */
+export interface Setup {
+  /** Counted from 1. */
+  number: number;
+  /** How it is set. */
+  setting: Setting;
+  /** How many are made so. */
+  operations: number;
+}
+
+/** One opening's part of a quantity, all of its count together. */
+export interface Share {
+  /** The opening's mark. */
+  opening: string;
+  /** How much, in the unit of the whole. */
+  quantity: number;
+}
+
+/** A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone. */
+export interface SheetContents {
+  /** What the sheet is. */
+  name: string;
+  /** At its head. */
+  title: string;
+  /** Whose house it is. */
+  job: string;
+  /** Every table, in order. */
+  tables: TableContents[];
+  /** Cautions and notes, in order. */
+  notes: string[];
+  /** Each label's texts, on a sheet of labels. */
+  labels: string[][];
+}
+
+/** How the shop works. */
+export interface Shop {
+  /** When the house was built: paint of before 1978, or of unknown age, may hold lead. */
+  build_year?: number | null;
+  /** What is sold and at which price; a material named here is bought in these alone, up to four of each. */
+  packages?: Package[];
+  /** Its own, where they are not the usual ones. */
+  rates?: Rates;
+  /** Its limits at the saw. */
+  saw?: Saw;
+  /** What an hour of work costs. */
+  wages?: Wages;
+}
+
+/** What is done under a stool on a sill out of level: shims, or one tapered strip. */
+export type SillAnswer = "shim" | "tapered_strip";
+
+/** A sill out of level. */
+export interface SillLevel {
+  /** The end that lies low. */
+  low: Hand;
+  /** By how much, over the jamb's width. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  by: LengthText;
+}
+
+/** The wood, by its common name. */
+export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "douglas_fir" | "eastern_white_pine" | "mdf" | "ponderosa_pine" | "red_alder" | "red_maple" | "red_oak" | "sugar_maple" | "white_ash" | "white_oak" | "yellow_birch" | "yellow_poplar";
+
+/** How one figure was computed. */
+export interface Step {
+  /** The part's field it gives. */
+  figure: string;
+  /** The rule in words, naming its inputs. */
+  rule: string;
+  /** Each input's name and value. */
+  inputs: Record<string, string>;
+}
+
+/** A length the yard sells. */
+export interface Stick {
+  /** Factory end to factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  length: LengthText;
+  /** Of one. An amount of money as decimal text, at most two places. */
+  price: string;
+  /** How many the yard has; as many as are needed when left out. */
+  available?: number | null;
+  /** Stretches no piece may touch, on each of them. */
+  defects?: Defect[];
+}
+
 /** What is still to be cut of a house, and what became of what was cut before. */
-export interface ScheduleCutListOut {
+export interface StillToCut {
   /** The schedule's revision it is worked out from. */
   revision: number;
   /** How many pieces the whole house needs. */
@@ -1364,286 +1867,225 @@ export interface ScheduleCutListOut {
   /** Pieces that are not as they should be any more. */
   wrong: WrongPiece[];
   /** Pieces to be cut from stock once more, their place's piece having been spoiled or become wrong. */
-  cut_again: Place[];
+  cut_again: PieceNeeded[];
   /** What is still to be cut from stock: recut pieces and those that are right are left out. */
-  cut_list: CutListOut;
+  cut_list: CutListAnswer;
 }
 
-/** A house's schedule, with its openings and its rack where they are known already; an export looks the same. */
-export interface ScheduleIn {
-  /** What the house is called. A name on one line, not starting with a space. */
-  name: string;
-  /** ISO 4217 code; only repeated in the answer. */
-  currency?: string;
-  /** What is squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  end_trim?: LengthText;
-  /** Openings trimmed together, each named by its mark; one that is named can neither go nor be renamed. */
-  groups?: GroupIn[];
-  /** An offcut this long or longer goes on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  keep_length?: LengthText;
-  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  kerf?: LengthText;
-  /** The wood, and the air its joints will live through: cut lists then tell how far mitres open. */
-  movement?: ConditionsIn | null;
-  /** In the order they are to be listed. */
-  openings?: OpeningIn[];
-  /** Offcuts on hand. */
-  rack?: OffcutIn[];
-  /** How lengths of the answers are rounded; its `to` decides the unit they are shown in. */
-  rounding?: RoundingIn;
-  /** How the shop works: its rates, wages, packages and saw. */
-  shop?: ShopIn | null;
-  /** Anything about the site. Free text; may have several lines. */
-  site_note?: string;
-  /** What the yard sells. */
-  stock?: StockForSaleIn[];
-  /** Trim chosen for many openings, by name. */
-  trim_specs?: Record<string, TrimIn>;
-  /** The unit of lengths written without one, here and in the openings. */
-  unit?: Unit | null;
-}
-
-/** A schedule in a list. */
-export interface ScheduleLine {
-  id: string;
-  name: string;
-  /** The number of its latest revision. */
-  revision: number;
-  /** How many openings it has; alike ones under one mark are one. */
-  opening_count: number;
-  /** RFC 3339, in UTC. */
-  created_at: string;
-  /** RFC 3339, in UTC. */
-  updated_at: string;
-  /** When it was archived; null when it is not. */
-  archived_at: string | null;
-}
-
-/** A schedule as it stands, its openings aside. */
-export interface ScheduleOut {
-  id: string;
-  /** The number of its latest revision. */
-  revision: number;
-  /** How many openings it has; alike ones under one mark are one. */
-  opening_count: number;
-  /** RFC 3339, in UTC. */
-  created_at: string;
-  /** RFC 3339, in UTC. */
-  updated_at: string;
-  /** When it was archived; null when it is not. */
-  archived_at: string | null;
-  /** What is said of the house as a whole, as it was sent. */
-  house: HouseIn;
-  /** Every length exactly, by its JSON pointer, as a fraction of an inch. */
-  exact: Record<string, string>;
-}
-
-/** The piece in one set of conditions. `change` is of its width, negative where it shrank; `gap` is the mitre's opening at its open end, `opens_at` the short or the long point, empty where nothing moved. */
-export interface SeasonOut {
-  /** The conditions, as they were named. */
-  name: string;
-  /** What the wood comes to in them, in percent. */
-  moisture_content: number;
-  change: string;
-  /** By how much the joint opens. */
-  opens_degrees: number;
-  gap: string;
-  opens_at: string;
-  /** Whether the moisture contents lie where the coefficients hold. */
-  within_table: boolean;
-}
-
-/** A part of the shop's answer. */
-export type Section = "cost" | "hours" | "materials" | "saw_order";
-
-/** How a tool is set. `mitre_degrees` is the table's turn towards `swing`, `bevel_degrees` the blade's tilt towards `tilt`, both to the step of the saw's scale. `stop` is blade to stop block, null for a cut to a mark or to the piece's corner; `fence` is rip fence to blade, and a tapered rip has its widths at the left and right end as the piece lies; the notch is gauged `notch_depth` from the back edge and `notch_length` from the end, `notch_end_depth` at the horn's end where that is another. */
-export interface SettingOut {
-  tool: Tool | (string & {});
-  swing: Hand | (string & {}) | null;
-  mitre_degrees: number;
-  tilt: Hand | (string & {}) | null;
-  bevel_degrees: number;
-  stop: LengthOut | null;
-  fence: LengthOut | null;
-  taper: LengthOut[] | null;
-  notch_depth: LengthOut | null;
-  notch_length: LengthOut | null;
-  notch_end_depth: LengthOut | null;
-}
-
-/** A tool set once, and how many operations are made so. */
-export interface SetupOut {
-  number: number;
-  setting: SettingOut;
-  operations: number;
-}
-
-/** One opening's part of a quantity, all of its count together. */
-export interface ShareOut {
-  opening: string;
-  quantity: number;
-}
-
-/** A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone. */
-export interface SheetOut {
-  /** What the sheet is. */
-  name: string;
-  /** At its head. */
-  title: string;
-  /** Whose house it is. */
-  job: string;
-  /** Every table, in order. */
-  tables: TableOut[];
-  /** Cautions and notes, in order. */
-  notes: string[];
-  /** Each label's texts, on a sheet of labels. */
-  labels: string[][];
-}
-
-/** How the shop works. A material named in `packages` is bought in these alone, up to four of each. `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead. */
-export interface ShopIn {
-  build_year?: number | null;
-  packages?: PackageIn[];
-  rates?: RatesIn;
-  saw?: SawIn;
-  /** What an hour of work costs. */
-  wages?: WagesIn | null;
-}
-
-/** What is done under a stool on a sill out of level: shims, or one tapered strip. */
-export type SillAnswer = "shim" | "tapered_strip";
-
-/** A sill out of level: the end that lies low, and by how much over the jamb's width. */
-export interface SillIn {
-  low: Hand;
-  by: LengthText;
-}
-
-/** The wood, by its common name. */
-export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "douglas_fir" | "eastern_white_pine" | "mdf" | "ponderosa_pine" | "red_alder" | "red_maple" | "red_oak" | "sugar_maple" | "white_ash" | "white_oak" | "yellow_birch" | "yellow_poplar";
-
-/** How a figure was computed: the rule in words and the readings it used, exact. */
-export interface StepOut {
-  /** What it is of, as `length`. */
-  figure: string;
-  /** The rule in words. */
-  rule: string;
-  /** Each reading or choice by its name, exact. */
-  inputs: Record<string, string>;
-}
-
-/** A length the yard sells, its price, and how many there are where that is limited. */
-export interface StickIn {
-  length: LengthText;
-  /** An amount of money as decimal text, at most two places. */
-  price: string;
-  /** How many the yard has; as many as are needed when left out. */
-  available?: number | null;
-  /** Stretches no piece may touch, on each of them. */
-  defects?: DefectIn[];
-}
-
-/** One stick as it is cut. `offcut` is what remains; `kept` says whether it goes back on the rack. */
-export interface StickOut {
-  /** Its number in the plan, counted from 1. */
-  number: number;
-  length: LengthOut;
-  /** Whether it is a remnant on hand and not one to buy. */
-  remnant: boolean;
-  price: string;
-  /** From its left end to its right. */
-  pieces: PlacedOut[];
-  offcut: LengthOut;
-  kept: boolean;
-}
-
-/** Sticks of the schedule's cut list that were cut just as it has them. */
-export interface SticksIn {
-  /** Whose sticks. A name on one line, not starting with a space. */
-  profile: string;
-  /** Their numbers in the cut list. */
-  sticks: number[];
-}
-
-/** One profile's sticks at the yard. `turnable` stock is flat and square-edged, so mitred ends may share a cut. */
-export interface StockForSaleIn {
-  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
-  profile: string;
-  /** The lengths to be had. */
-  sticks: StickIn[];
-  /** Whether it is flat, square-edged stock. */
-  turnable?: boolean;
-}
-
-/** One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut. `one_stick_each` asks that each opening's pieces come side by side from one stick, so that their grain and colour agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
-export interface StockIn {
+/** One profile's stock: what the yard sells of it, and what is on hand. */
+export interface Stock {
   /** Its name, as the trim's pieces name theirs. A name on one line, not starting with a space. */
   profile: string;
   /** The lengths the yard sells. */
-  sticks: StickIn[];
+  sticks: Stick[];
+  /** Asks that each opening's pieces come side by side from one stick, so that their grain and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
   one_stick_each?: boolean;
   /** What is on hand already. */
-  remnants?: RemnantIn[];
+  remnants?: Remnant[];
+  /** Flat and square-edged, so that mitred ends may share a cut. */
   turnable?: boolean;
+}
+
+/** What the yard sells of one profile, and how its sticks may be laid out. */
+export interface StockForSale {
+  /** Its name, as the trim's pieces name theirs. A name on one line, not starting with a space. */
+  profile: string;
+  /** The lengths the yard sells. */
+  sticks: Stick[];
+  /** Asks that each opening's pieces come side by side from one stick, so that their grain and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
+  one_stick_each?: boolean;
+  /** Flat and square-edged, so that mitred ends may share a cut. */
+  turnable?: boolean;
+}
+
+/** The stool: the inside sill that the side casing stands on. */
+export interface Stool {
+  /** Of the stock. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  thickness: LengthText;
+  /** How far it runs past the trim's outside edge, each end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  horn: LengthText;
+  /** How far it stands past the apron's face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  nosing: LengthText;
+  /** Radius of eased ends. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  ease?: LengthText;
+  /** How the horns end. */
+  ends?: StoolEnds;
+  /** Its name at the yard. A name on one line, not starting with a space. */
+  profile?: string;
+  /** Left open between its back edge and the sash. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  sash_clearance?: LengthText;
+  /** Left on each horn's wall edge, to be scribed to the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  scribe?: LengthText;
+  /** Width of the stock before ripping, where it is known. */
+  stock_width?: LengthText | null;
 }
 
 /** A horn's end: cut square, square with its edges eased, or its nosing returned to the wall. */
 export type StoolEnds = "eased" | "mitred_return" | "square";
 
-/** A stool: the horn runs past the trim's outside edge, the nosing past the apron's face. `sash_clearance` is left open between its back edge and the sash; `stock_width` is the width before ripping. `ease` is the radius of eased ends; `scribe` is left on each horn's wall edge, to be scribed to the wall. */
-export interface StoolIn {
-  thickness: LengthText;
-  horn: LengthText;
-  nosing: LengthText;
-  ease?: LengthText;
-  ends?: StoolEnds;
-  profile?: string;
-  sash_clearance?: LengthText;
-  scribe?: LengthText;
-  stock_width?: LengthText | null;
-}
-
 /** A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ. */
 export interface StoolRequest {
-  jamb_width: LengthText;
-  reveal: LengthText;
-  casing_width: LengthText;
+  /** How far it runs past the trim's outside edge, each end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   horn: LengthText;
+  /** How far it stands past the apron's face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   nosing: LengthText;
+  /** Jamb to jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  jamb_width: LengthText;
+  /** Jamb left showing beside the casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  reveal: LengthText;
+  /** Across the face of the side casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  casing_width: LengthText;
+  /** Off the wall: the nosing stands past its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   apron_thickness: LengthText;
+  /** Radius of eased ends. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  ease?: LengthText;
+  /** How the horns end. */
+  ends?: StoolEnds;
+  /** Wall face back to the sash stop where the stool's back edge lands. */
   jamb_depth?: LengthText | null;
+  /** The same at the left jamb. */
   left_depth?: LengthText | null;
+  /** Its name at the yard. A name on one line, not starting with a space. */
   profile?: string;
+  /** The same at the right jamb. */
   right_depth?: LengthText | null;
-  rounding?: RoundingIn;
+  /** How lengths of the answer are rounded. */
+  rounding?: Rounding;
+  /** Left open between its back edge and the sash. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   sash_clearance?: LengthText;
+  /** Left on each horn's wall edge, to be scribed to the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  scribe?: LengthText;
+  /** Width of the stock before ripping, where it is known. */
+  stock_width?: LengthText | null;
+  /** Of the stock. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness?: LengthText;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
 }
 
-/** A door's stop: its width across its face, its thickness off the jamb. */
-export interface StopIn {
-  width: LengthText;
-  thickness: LengthText;
-  corners?: BoxCorners;
-  profile?: string;
+/** A length of stock on the rack, as it was sent. */
+export interface StoredLength {
+  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
+  profile: string;
+  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  length: LengthText;
+  /** Its id. */
+  id: string;
+  /** The schedule's revision that put it there. */
+  revision: number;
+  /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
+  exact: Record<string, string>;
+  /** Stretches no piece may touch. */
+  defects: Defect[];
+  /** Where it came from, or stands. Free text; may have several lines. */
+  note: string;
+  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
+  price: string;
+}
+
+/** An opening as it was sent, and the exact value of every length in it. */
+export interface StoredOpening {
+  /** What it is called in the house; part of each piece's name. A name on one line, not starting with a space. */
+  mark: string;
+  /** What the tape read. */
+  readings: Readings;
+  /** The name of one of the house's trim specs. A name on one line, not starting with a space. */
+  trim: string;
+  /** Its id. */
+  id: string;
+  /** The schedule's revision that last changed it. */
+  revision: number;
+  /** Its place in the schedule's order; places may be skipped. */
+  position: number;
+  /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
+  exact: Record<string, string>;
+  /** How many are alike. */
+  count: number;
+  /** What the trim stands on. */
+  foot_style: Foot | (string & {});
+  /** Its own, where they are not the trim's. */
+  horns: Horns;
+  /** Its own, where they are not the trim's. */
+  reveals: Reveals;
+  /** Where it is; money is told by room, too. */
+  room: string;
+  /** What is done under a stool on a sill out of level. */
+  sill_answer: SillAnswer | (string & {});
+  /** The joint gap below which an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  square_gap: LengthText;
+  /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
+  wall_answer: WallAnswer | (string & {});
+  /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
+  wall_limits: Limits;
+  /** Its own, where pieces are ripped. */
+  widths: Widths;
+  /** Leaves the trim's apron out. */
+  without_apron: boolean;
+}
+
+/** A piece that was cut. */
+export interface StoredPiece {
+  /** Its id. */
+  id: string;
+  /** The schedule's revision that last changed it. */
+  revision: number;
+  /** The opening it was cut for. */
+  opening_id: string;
+  /** That opening's mark when it was cut. */
+  opening: string;
+  /** Which part of it. */
+  part: string;
+  /** Which of several alike. */
+  instance: number;
+  /** What became of it. */
+  state: PieceState | (string & {});
+  /** The stock it was cut from. */
+  profile: string;
+  /** Its farthest extent, as it was marked. */
+  length: MarkedLength;
+  /** Anything worth knowing. */
+  note: string;
+}
+
+/** A schedule as it stands, its openings aside. */
+export interface StoredSchedule {
+  /** Its id. */
+  id: string;
+  /** The number of its latest revision. */
+  revision: number;
+  /** How many openings it has; alike ones under one mark are one. */
+  opening_count: number;
+  /** When it was made. RFC 3339, in UTC. */
+  created_at: string;
+  /** When it was last changed. RFC 3339, in UTC. */
+  updated_at: string;
+  /** When it was archived; null when it is not. */
+  archived_at: string | null;
+  /** What is said of the house as a whole, as it was sent. */
+  house: KeptHouse;
+  /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
+  exact: Record<string, string>;
 }
 
 /** The ends of a fillet or a cap over a butted head. */
 export type StripEnds = "mitred_return" | "square";
 
-/** A reading that alone could explain the disagreement: what it would be, and by how much it would change. */
-export interface SuspectOut {
+/** A reading that alone could explain the disagreement. */
+export interface Suspect {
+  /** Its field. */
   reading: string;
+  /** As read. */
   measured: string;
+  /** What it should read if every other reading is right. */
   would_be: string;
+  /** What it would be less what was measured. */
   change: string;
+  /** What speaks for it. */
   why: string;
 }
 
 /** One table of a sheet. */
-export interface TableOut {
+export interface TableContents {
   /** Its name, which `table` asks for in a CSV answer. */
   key: string;
   /** Its title. */
@@ -1654,19 +2096,12 @@ export interface TableOut {
   rows: string[][];
 }
 
-/** A reading that the shape did not need, against what the others make of it; `difference` is measured less computed. */
-export interface TapeCheckOut {
-  reading: string;
-  measured: string;
-  computed: string;
-  difference: string;
-  agrees: boolean;
-}
-
 /** Rip widths at a part's two ends as it lies on the saw. */
-export interface TaperOut {
-  left: LengthOut;
-  right: LengthOut;
+export interface Taper {
+  /** At its left end. */
+  left: MarkedLength;
+  /** At its right end. */
+  right: MarkedLength;
 }
 
 /** What hands-on time goes to. */
@@ -1675,84 +2110,96 @@ export type Task = "caulk" | "cut" | "fill" | "final_coat" | "fit" | "measure" |
 /** What a cut is made with. */
 export type Tool = "hand_saw" | "mitre_saw" | "table_saw";
 
-/** The trim chosen for one opening or for many. `casing` is that of the legs, and of head and sill unless they have their own; null leaves the opening uncased, the wall returning to the jamb. `reveal` is the jamb left showing; `overhang` is how far a butted head runs past the legs' outside edges; `floor_clearance` is left under a door's legs. A `fillet` and a `cap` go with a butted head, a `corner_block` with a head of corner blocks, a `back_band` with a mitred one. `mull_casing` covers the joints between units. */
-export interface TrimIn {
-  casing: CasingIn | null;
+/** The trim chosen for one opening or for many. */
+export interface Trim {
+  /** Legs, and head and sill unless these have their own; null leaves the opening uncased, the wall returning to the jamb. */
+  casing: Casing | null;
+  /** Jamb left showing, on every side unless the opening says otherwise. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal: LengthText;
   /** Null for none. */
-  apron?: ApronIn | null;
-  back_band?: BackBandIn | null;
-  cap?: HeadStripIn | null;
-  corner_block?: CornerBlockIn | null;
+  apron?: Apron | null;
+  /** Round mitred casing. */
+  back_band?: BackBand | null;
+  /** Over a butted head. */
+  cap?: HeadStrip | null;
+  /** For a head style of corner blocks. */
+  corner_block?: CornerBlock | null;
   /** Boards that bring the jamb out to the wall. */
-  extension?: ExtensionIn | null;
-  fillet?: HeadStripIn | null;
+  extension?: JambExtension | null;
+  /** Under a butted head. */
+  fillet?: HeadStrip | null;
+  /** Left under a door's legs. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   floor_clearance?: LengthText;
   /** The head's own, where it is not that of the legs. */
-  head_casing?: CasingIn | null;
+  head_casing?: Casing | null;
+  /** Mitred, butted or with corner blocks. */
   head_style?: HeadStyle;
-  mull_casing?: CasingIn | null;
+  /** Over the joints between units. */
+  mull_casing?: Casing | null;
+  /** How far a butted head runs past the legs' outside edges. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   overhang?: LengthText;
   /** Blocks under a door's legs. */
-  plinth?: PlinthIn | null;
+  plinth?: Plinth | null;
   /** A picture frame's sill's own, where it is not that of the legs. */
-  sill_casing?: CasingIn | null;
+  sill_casing?: Casing | null;
   /** Null for none. */
-  stool?: StoolIn | null;
+  stool?: Stool | null;
   /** A door's stop, for a door to be hung. */
-  stop?: StopIn | null;
+  stop?: DoorStop | null;
 }
 
 /** A unit of length, named as it is written after a number. */
 export type Unit = "cm" | "ft" | "in" | "m" | "mm";
 
-/** A material or a task that no price was given for: it costs nothing here. */
-export interface UnpricedOut {
-  /** consumable for a material, labour for a task. */
+/** A profile, a material or a task that no price was given for: it costs nothing here. */
+export interface Unpriced {
+  /** Stock for a profile that no stock was given for, consumable for a material, labour for a task. */
   category: string;
-  /** The material's code, or the task. */
+  /** The profile, the material's code or the task. */
   name: string;
 }
 
-/** What an hour of hands-on work costs: `hour`, and `tasks` that cost otherwise. Without either, labour has its hours and no money. */
-export interface WagesIn {
+/** What an hour of hands-on work costs. Without either, labor has its hours and no money. */
+export interface Wages {
+  /** An hour of any task that has no wage of its own. */
   hour?: string | null;
+  /** Tasks that cost otherwise. */
   tasks?: Record<string, string>;
 }
 
 /** A drying wait, the whole job's together. */
-export interface WaitOut {
+export interface Wait {
   /** What has to dry. */
   after: string;
+  /** How long it takes. */
   hours: number;
-  /** The rate it is taken from. */
+  /** Name of the rate it is taken from. */
   rate: string;
 }
 
 /** What is done where the wall does not lie flush: nothing that changes a size, casing that leans on it, or a jamb extension. */
 export type WallAnswer = "extend" | "flat" | "lean";
 
-/** How far the wall may lie off the jamb's edge: up to `caulk` it is caulked, up to `plane` planed or the casing back-bevelled; beyond, the jamb is extended. The defaults are common practice. */
-export interface WallLimitsIn {
-  caulk?: LengthText;
-  plane?: LengthText;
-}
-
-/** Widths that pieces are ripped to at this opening. */
-export interface WidthsIn {
+/** Widths that pieces are ripped to at this opening; without one the stock's own is kept. */
+export interface Widths {
+  /** The apron's. */
   apron?: LengthText | null;
+  /** The head casing's. */
   head?: LengthText | null;
+  /** The left casing's. */
   left?: LengthText | null;
+  /** The right casing's. */
   right?: LengthText | null;
+  /** A picture frame's sill casing's. */
   sill?: LengthText | null;
 }
 
 /** Work that was done: pieces cut, fitted or spoiled, and what came onto the rack and off it. */
-export interface WorkIn {
+export interface Work {
   /** Lengths put on the rack. */
-  offcuts?: OffcutIn[];
+  offcuts?: RackLength[];
   /** What was done with each piece. */
-  pieces?: PieceIn[];
+  pieces?: PieceDone[];
   /** Ids of the lengths taken off it. */
   used_offcuts?: string[];
 }
@@ -1762,7 +2209,7 @@ export interface WorkMade {
   /** The schedule's revision it made. */
   revision: number;
   /** Every piece it touched, as it now is; those cut again from are gone. */
-  pieces: PieceStored[];
+  pieces: StoredPiece[];
   /** Ids of the lengths it put on the rack. */
   offcuts: string[];
 }
@@ -1770,11 +2217,11 @@ export interface WorkMade {
 /** A piece that was cut and is not what its place needs any more. */
 export interface WrongPiece {
   /** As it was cut. */
-  piece: PieceStored;
+  piece: StoredPiece;
   /** What its place needs now; null when the house has no such place any more. */
-  needed: Place | null;
+  needed: PieceNeeded | null;
   /** What it can be cut again into; null when it does for nothing that is still needed. */
-  recut_into: Place | null;
+  recut_into: PieceNeeded | null;
 }
 
 /** Every operation, by its id: where it is, what it takes and what it gives. */
@@ -1785,13 +2232,13 @@ export interface Operations {
     path: "/v1/cut-list";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
-    response: CutListOut;
+    response: CutListAnswer;
   };
   /** Work out a house's materials */
   compute_materials: {
     method: "POST";
     path: "/v1/materials";
-    request: MaterialsRequest;
+    request: House;
     response: MaterialsAnswer;
   };
   /** Is the process alive? */
@@ -1813,7 +2260,7 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "revision"?: number };
     header: { "If-None-Match"?: string };
-    response: ScheduleIn;
+    response: NewSchedule;
   };
   /** Import openings */
   import_openings: {
@@ -1822,43 +2269,43 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "existing"?: "refuse" | "update" | "replace"; "dry_run"?: boolean; "why"?: string };
     header: { "If-Match"?: string; "Idempotency-Key"?: string };
-    request: ImportIn;
-    response: ImportOut;
+    request: Openings;
+    response: Imported;
   };
   /** Read lengths */
   read_lengths: {
     method: "POST";
     path: "/v1/lengths";
-    request: LengthsIn;
-    response: LengthsOut;
+    request: LengthsRequest;
+    response: LengthsAnswer;
   };
   /** Work out an apron */
   compute_apron: {
     method: "POST";
     path: "/v1/apron";
     request: ApronRequest;
-    response: PartsOut;
+    response: PiecesAnswer;
   };
   /** Work out casing */
   compute_casing: {
     method: "POST";
     path: "/v1/casing";
     request: CasingRequest;
-    response: PartsOut;
+    response: PiecesAnswer;
   };
   /** Work out corners out of square */
   compute_corners: {
     method: "POST";
     path: "/v1/corners";
     request: CornersRequest;
-    response: CornersOut;
+    response: Corners;
   };
   /** Work out how wood moves */
   compute_movement: {
     method: "POST";
     path: "/v1/movement";
     request: MovementRequest;
-    response: MovementOut;
+    response: Movement;
   };
   /** Work out one opening */
   compute_opening: {
@@ -1866,14 +2313,14 @@ export interface Operations {
     path: "/v1/opening";
     query: { "drawing"?: "elevation" | "section" | "piece"; "piece"?: string; "feet"?: boolean };
     request: OpeningRequest;
-    response: OpeningOut;
+    response: OpeningAnswer;
   };
   /** Work out a stool */
   compute_stool: {
     method: "POST";
     path: "/v1/stool";
     request: StoolRequest;
-    response: PartsOut;
+    response: PiecesAnswer;
   };
   /** List openings */
   list_openings: {
@@ -1882,7 +2329,7 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "limit"?: number; "cursor"?: string; "room"?: string; "trim"?: string; "foot_style"?: Foot };
     header: { "If-None-Match"?: string };
-    response: Page<OpeningStored>;
+    response: Page<StoredOpening>;
   };
   /** Add an opening */
   add_opening: {
@@ -1891,8 +2338,8 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "why"?: string };
     header: { "If-Match"?: string; "Idempotency-Key"?: string };
-    request: OpeningIn;
-    response: OpeningStored;
+    request: HouseOpening;
+    response: StoredOpening;
   };
   /** Take an opening off the schedule */
   remove_opening: {
@@ -1909,7 +2356,7 @@ export interface Operations {
     path: "/v1/schedules/{schedule_id}/openings/{opening}";
     parameters: { "schedule_id": string; "opening": string };
     header: { "If-None-Match"?: string };
-    response: OpeningStored;
+    response: StoredOpening;
   };
   /** Measure an opening again */
   replace_opening: {
@@ -1918,8 +2365,8 @@ export interface Operations {
     parameters: { "schedule_id": string; "opening": string };
     query: { "why"?: string };
     header: { "If-Match": string };
-    request: OpeningIn;
-    response: OpeningStored;
+    request: HouseOpening;
+    response: StoredOpening;
   };
   /** List what is on the rack */
   list_offcuts: {
@@ -1927,7 +2374,7 @@ export interface Operations {
     path: "/v1/schedules/{schedule_id}/offcuts";
     parameters: { "schedule_id": string };
     query: { "limit"?: number; "cursor"?: string; "profile"?: string };
-    response: Page<OffcutStored>;
+    response: Page<StoredLength>;
   };
   /** Put a length on the rack */
   add_offcut: {
@@ -1936,8 +2383,8 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "why"?: string };
     header: { "If-Match"?: string; "Idempotency-Key"?: string };
-    request: OffcutIn;
-    response: OffcutStored;
+    request: RackLength;
+    response: StoredLength;
   };
   /** Take a length off the rack */
   remove_offcut: {
@@ -1954,7 +2401,7 @@ export interface Operations {
     path: "/v1/schedules/{schedule_id}/offcuts/{offcut_id}";
     parameters: { "schedule_id": string; "offcut_id": string };
     header: { "If-None-Match"?: string };
-    response: OffcutStored;
+    response: StoredLength;
   };
   /** Compare two revisions */
   compare_revisions: {
@@ -1963,7 +2410,7 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "from": number; "to"?: number };
     header: { "If-None-Match"?: string };
-    response: ChangesOut;
+    response: Changes;
   };
   /** Go back to a revision */
   restore_revision: {
@@ -1972,8 +2419,8 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "why"?: string };
     header: { "If-Match": string; "Idempotency-Key"?: string };
-    request: RestoreIn;
-    response: ScheduleOut;
+    request: GoBack;
+    response: StoredSchedule;
   };
   /** List revisions */
   list_revisions: {
@@ -1981,7 +2428,7 @@ export interface Operations {
     path: "/v1/schedules/{schedule_id}/revisions";
     parameters: { "schedule_id": string };
     query: { "limit"?: number; "cursor"?: string };
-    response: Page<RevisionOut>;
+    response: Page<Revision>;
   };
   /** Read a revision */
   get_revision: {
@@ -2004,8 +2451,8 @@ export interface Operations {
     path: "/v1/schedules";
     query: { "why"?: string };
     header: { "Idempotency-Key"?: string };
-    request: ScheduleIn;
-    response: ScheduleOut;
+    request: NewSchedule;
+    response: StoredSchedule;
   };
   /** Delete an archived schedule */
   delete_schedule: {
@@ -2020,7 +2467,7 @@ export interface Operations {
     path: "/v1/schedules/{schedule_id}";
     parameters: { "schedule_id": string };
     header: { "If-None-Match"?: string };
-    response: ScheduleOut;
+    response: StoredSchedule;
   };
   /** Change what is said of the house */
   replace_schedule: {
@@ -2029,8 +2476,8 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "why"?: string };
     header: { "If-Match": string };
-    request: HouseIn;
-    response: ScheduleOut;
+    request: KeptHouse;
+    response: StoredSchedule;
   };
   /** Put a schedule away */
   archive_schedule: {
@@ -2039,7 +2486,7 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "why"?: string };
     header: { "If-Match": string; "Idempotency-Key"?: string };
-    response: ScheduleOut;
+    response: StoredSchedule;
   };
   /** Take a schedule out of the archive */
   unarchive_schedule: {
@@ -2048,7 +2495,7 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "why"?: string };
     header: { "If-Match": string; "Idempotency-Key"?: string };
-    response: ScheduleOut;
+    response: StoredSchedule;
   };
   /** Get a blank measure sheet */
   get_blank_measure_sheet: {
@@ -2056,7 +2503,7 @@ export interface Operations {
     path: "/v1/sheets/blank-measure-sheet";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     header: { "If-None-Match"?: string };
-    response: SheetOut;
+    response: SheetContents;
   };
   /** Make the cost sheet */
   make_cost_sheet: {
@@ -2064,7 +2511,7 @@ export interface Operations {
     path: "/v1/sheets/cost-sheet";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
-    response: SheetOut;
+    response: SheetContents;
   };
   /** Make the fitting sheet */
   make_fitting_sheet: {
@@ -2072,7 +2519,7 @@ export interface Operations {
     path: "/v1/sheets/fitting-sheet";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
-    response: SheetOut;
+    response: SheetContents;
   };
   /** Make the measure sheet */
   make_measure_sheet: {
@@ -2080,7 +2527,7 @@ export interface Operations {
     path: "/v1/sheets/measure-sheet";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
-    response: SheetOut;
+    response: SheetContents;
   };
   /** Make the piece labels */
   make_piece_labels: {
@@ -2088,7 +2535,7 @@ export interface Operations {
     path: "/v1/sheets/piece-labels";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: LabelsRequest;
-    response: SheetOut;
+    response: SheetContents;
   };
   /** Make the saw sheet */
   make_saw_sheet: {
@@ -2096,7 +2543,7 @@ export interface Operations {
     path: "/v1/sheets/saw-sheet";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
-    response: SheetOut;
+    response: SheetContents;
   };
   /** Make the yard list */
   make_yard_list: {
@@ -2104,16 +2551,16 @@ export interface Operations {
     path: "/v1/sheets/yard-list";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
-    response: SheetOut;
+    response: SheetContents;
   };
   /** Work out what is still to be cut */
   compute_schedule_cut_list: {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/cut-list";
     parameters: { "schedule_id": string };
-    query: { "include"?: Section[] };
+    query: { "include"?: Record<string, unknown> };
     header: { "If-None-Match"?: string };
-    response: ScheduleCutListOut;
+    response: StillToCut;
   };
   /** Record sticks cut as the cut list has them */
   cut_sticks: {
@@ -2122,7 +2569,7 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "why"?: string };
     header: { "If-Match": string; "Idempotency-Key"?: string };
-    request: SticksIn;
+    request: CutSticks;
     response: WorkMade;
   };
   /** Draw the sticks to scale */
@@ -2148,7 +2595,7 @@ export interface Operations {
     parameters: { "schedule_id": string; "sheet": "cut-list" | "fitting-sheet" | "saw-sheet" | "yard-list" | "cost-sheet" | "measure-sheet" | "piece-labels" };
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string; "format"?: "html" | "pdf" | "csv" | "json"; "skip"?: number };
     header: { "If-None-Match"?: string };
-    response: SheetOut;
+    response: SheetContents;
   };
   /** List pieces that were cut */
   list_pieces: {
@@ -2156,7 +2603,7 @@ export interface Operations {
     path: "/v1/schedules/{schedule_id}/work";
     parameters: { "schedule_id": string };
     query: { "limit"?: number; "cursor"?: string; "opening"?: string; "state"?: PieceState };
-    response: Page<PieceStored>;
+    response: Page<StoredPiece>;
   };
   /** Record what was cut, fitted or spoiled */
   record_work: {
@@ -2165,7 +2612,7 @@ export interface Operations {
     parameters: { "schedule_id": string };
     query: { "why"?: string };
     header: { "If-Match"?: string; "Idempotency-Key"?: string };
-    request: WorkIn;
+    request: Work;
     response: WorkMade;
   };
   /** Strike a piece that was recorded by mistake */
@@ -2183,6 +2630,6 @@ export interface Operations {
     path: "/v1/schedules/{schedule_id}/work/{piece_id}";
     parameters: { "schedule_id": string; "piece_id": string };
     header: { "If-None-Match"?: string };
-    response: PieceStored;
+    response: StoredPiece;
   };
 }

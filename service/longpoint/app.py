@@ -2,13 +2,12 @@
 
 import gc
 import logging
-from typing import Any
+from typing import Any, cast
 
 from litestar import Litestar
 from litestar.datastructures import State
 from litestar.types import ASGIApp
 
-from longpoint.api.computed.planning_pool import PlanningPool
 from longpoint.api.document.docs import PAGES
 from longpoint.api.http.access import Access, check_access
 from longpoint.api.http.access_log import AccessLog
@@ -19,8 +18,9 @@ from longpoint.api.http.frame import Frame
 from longpoint.api.http.gate import Gate
 from longpoint.api.http.limits import RateLimit
 from longpoint.api.http.origins import Origins
-from longpoint.api.http.request import AnyRequest, ApiRequest
+from longpoint.api.http.request import ApiRequest
 from longpoint.api.routes import OPERATIONS, OPTIONS
+from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.stored.storage import on_storage_error
 from longpoint.schedules.errors import StorageError
 from longpoint.schedules.store import Store
@@ -49,10 +49,11 @@ def create_app(settings: Settings | None = None) -> Litestar:
         closers.append(store.close)
     if log:
         closers.append(log.flush)
+    handlers: dict[Any, Any] = {**HANDLERS, StorageError: on_storage_error, NotModified: on_not_modified}
     app = Litestar(
         route_handlers=[*OPTIONS, *OPERATIONS, *PAGES],
-        before_request=_before_each,
-        exception_handlers={**HANDLERS, StorageError: on_storage_error, NotModified: on_not_modified},
+        before_request=cast(Any, _before_each),
+        exception_handlers=handlers,
         request_class=ApiRequest,
         response_class=Answer,
         request_max_body_size=settings.max_body_bytes,
@@ -87,7 +88,7 @@ def create_app_from_environment() -> Litestar:
     return app
 
 
-async def _before_each(request: AnyRequest) -> None:
+async def _before_each(request: ApiRequest) -> None:
     """What every request passes before its body is read. No guard: the framework copies the handler for each."""
     await check_access(request)
     if isinstance(request, ApiRequest):

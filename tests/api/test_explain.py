@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from msgspec import Meta
 
-from longpoint.api.http.explain import CHECK, EXPECT, explain
-from longpoint.api.http.faults import Faults
-from longpoint.api.wire.base import LengthText, Name, Wire
+from longpoint.api.http.explain import explain
+from longpoint.lengths import Length
+from longpoint.values import Faults, Given, Name, decoder
 
 
 class Shape(enum.StrEnum):
@@ -19,18 +19,18 @@ class Shape(enum.StrEnum):
     ROUND = "round"
 
 
-class Cut(Wire, tag_field="kind", tag="cut"):
+class Cut(Given, frozen=True, kw_only=True, tag_field="kind", tag="cut"):
     angle: Annotated[float, Meta(ge=0, le=90)]
 
 
-class Notch(Wire, tag_field="kind", tag="notch"):
-    depth: LengthText
+class Notch(Given, frozen=True, kw_only=True, tag_field="kind", tag="notch"):
+    depth: Length
     name: Name = "notch"
 
 
-class Piece(Wire):
+class Piece(Given, frozen=True, kw_only=True):
     name: Name
-    length: LengthText
+    length: Length
     count: Annotated[int, Meta(ge=1, le=99)] = 1
     shape: Shape = Shape.SQUARE
     ends: Annotated[list[Cut | Notch], Meta(max_length=2)] = msgspec.field(default_factory=list)
@@ -46,7 +46,7 @@ def faults_of(type_: Any, value: Any) -> dict[str, str]:
     """Code by pointer."""
     faults = Faults()
     explain(type_, value, faults)
-    return {fault.pointer: fault.code for fault in faults.found}
+    return {str(fault.place): fault.code for fault in faults.found}
 
 
 GOOD = {"name": "Stool", "length": "34 1/2 in"}
@@ -105,7 +105,7 @@ def test_every_fault_is_told_at_once():
 def test_a_bare_number_for_a_length_is_told_how_to_write_it():
     faults = Faults()
     explain(Piece, {"name": "Stool", "length": 34.5}, faults)
-    assert 'text with its unit, for example "34 1/2 in"' in faults.found[0].detail
+    assert 'Write it with its unit, for example "30 5/8 in"' in faults.found[0].detail
 
 
 def test_a_misspelt_field_is_told_what_was_meant():
@@ -114,17 +114,22 @@ def test_a_misspelt_field_is_told_what_was_meant():
     assert 'Was "length" meant?' in faults.found[0].detail
 
 
-def test_a_check_sees_the_whole_body():
-    def check(text: str, body: Any) -> tuple[str, str] | None:
-        return None if text == body["wanted"] else ("unwanted", "Not what was wanted.")
+class Whole(Given, frozen=True, kw_only=True):
+    given: Length
+    other: Length
 
-    class Body(Wire):
-        wanted: str
-        given: Annotated[
-            list[Annotated[str, Meta(extra={CHECK: check, EXPECT: "Say it."})]], Meta(min_length=1)
-        ]
+    def tell(self, faults: Faults) -> None:
+        if self.other > 2:
+            faults.add(("other",), "too-much", "The other is more than two.")
 
-    assert faults_of(Body, {"wanted": "a", "given": ["a", "b"]}) == {"/given/1": "unwanted"}
+
+def test_the_whole_is_looked_at_where_only_a_text_cannot_be_read():
+    found = faults_of(Whole, {"given": "x in", "other": "3 in"})
+    assert found == {"/given": "not-a-length", "/other": "too-much"}
+    assert faults_of(Whole, {"given": "x in", "other": 3}) == {
+        "/given": "not-a-length",
+        "/other": "wrong-type",
+    }
 
 
 # Random types, and values that mostly fit them: the explanation must find a fault exactly when msgspec does.
@@ -234,7 +239,8 @@ def test_its_first_fault_is_among_those_msgspec_would_point_at(data):
     start = "".join(f"/{step}" for step in steps)
     assert any(
         # What is past a list's limit is not looked at.
-        fault.pointer.startswith(start) or (fault.code == "too-many" and start.startswith(fault.pointer))
+        str(fault.place).startswith(start)
+        or (fault.code == "too-many" and start.startswith(str(fault.place)))
         for fault in faults.found
     ), (faults.found, path)
 
@@ -242,7 +248,7 @@ def test_its_first_fault_is_among_those_msgspec_would_point_at(data):
 def _refusal(type_: Any, value: Any) -> str:
     """What msgspec says is wrong with a value; "" when it takes it."""
     try:
-        msgspec.json.Decoder(type_).decode(msgspec.json.encode(value))
+        decoder(type_).decode(msgspec.json.encode(value))
     except msgspec.ValidationError as refusal:
         return str(refusal)
     return ""

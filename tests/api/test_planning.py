@@ -7,8 +7,8 @@ from typing import Any
 import httpx
 import pytest
 
-from longpoint.api.computed.planning_pool import PlanningBusy, PlanningPool
 from longpoint.api.document.examples import HOUSE_TRIM, KITCHEN_WINDOW
+from longpoint.api.running.planning_pool import PlanningBusy, PlanningPool
 from longpoint.app import create_app
 from longpoint.settings import Settings
 from longpoint.stock import Job, Plan, StockError
@@ -175,7 +175,7 @@ async def test_one_who_gives_up_waiting_leaves_the_queue(pool):
 
 async def test_a_process_that_hangs_is_killed_and_its_best_plan_kept(pool, monkeypatch):
     monkeypatch.setattr(
-        "longpoint.api.computed.planning_pool.GRACE", -28.0
+        "longpoint.api.running.planning_pool.GRACE", -28.0
     )  # a budget of 30 s and a patience of two
     outcome = await planned(pool, house(1000, 40, 1), 30.0)
     assert outcome.cost_cents > 0

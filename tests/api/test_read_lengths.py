@@ -3,8 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from longpoint.api.wire.lengths import length_out
-from longpoint.lengths import Fraction, Mode, Rounding, RoundTo, Unit, parse
+from longpoint.lengths import Fraction, Mode, Rounding, RoundTo, Unit, length_writer, parse
 
 
 async def read(client, **body):
@@ -89,7 +88,7 @@ async def test_wrong_lengths_are_told_together_with_wrong_fields(client):
     mode=st.sampled_from(Mode),
 )
 def test_the_written_length_is_the_exact_one_plus_the_residual(value, to, mode):
-    out = length_out(Fraction(value), Rounding(to, mode))
+    out = length_writer(Rounding(to, mode))(Fraction(value))
     written = parse(out.text)
     sign = -1 if out.residual.startswith("-") else 1
     residual = sign * Fraction(*_ratio(out.residual.lstrip("-").removesuffix(f" {out.unit}")))
@@ -105,7 +104,7 @@ def _ratio(text):
 
 
 def test_an_irrational_length_says_so():
-    out = length_out(46.3117123456789, Rounding(RoundTo.SIXTEENTH, Mode.NEAREST))
+    out = length_writer(Rounding(RoundTo.SIXTEENTH, Mode.NEAREST))(46.3117123456789)
     assert out.exact is None
     assert out.real == 46.311712346
     assert (out.text, out.residual) == ("46 5/16 in", "0.000788 in")
@@ -113,6 +112,6 @@ def test_an_irrational_length_says_so():
 
 def test_a_float_is_not_taken_for_the_exact_length_it_equals():
     rounding = Rounding(RoundTo.SIXTEENTH, Mode.NEAREST)
-    assert length_out(Fraction(1, 2), rounding).exact == "1/2"
-    assert length_out(0.5, rounding).exact is None
-    assert length_out(0.5, rounding).residual == "0 in"
+    assert length_writer(rounding)(Fraction(1, 2)).exact == "1/2"
+    assert length_writer(rounding)(0.5).exact is None
+    assert length_writer(rounding)(0.5).residual == "0 in"

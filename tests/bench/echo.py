@@ -17,10 +17,13 @@ import subprocess
 import sys
 import time
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
 from random import Random
-from typing import Any, NamedTuple, get_type_hints
+from types import UnionType
+from typing import Annotated, Any, NamedTuple, Union, get_args, get_origin, get_type_hints
 
+import msgspec
 import uvicorn
 import uvloop
 from litestar import Litestar, post
@@ -31,7 +34,9 @@ from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
 from longpoint.api.http.operation import operation
 from longpoint.api.routes import OPERATIONS
 from longpoint.app import create_app_from_environment
+from longpoint.lengths import Length
 from longpoint.server import Protocol
+from longpoint.values import Cents
 
 KINDS = ("bare echo", "framed echo", "service")
 ECHO = "/echo"
@@ -39,15 +44,55 @@ BODIES = 5000
 _A_READING = re.compile(r"(\d{2,}) ?(?:\d+/\d+)? in")
 
 
+@cache
+def _twin(record: type[msgspec.Struct]) -> Any:
+    """A record with the same fields, its lengths and money plain text: what a bare msgspec reads and writes."""
+    hints = get_type_hints(record, include_extras=True)
+    fields: list[Any] = []
+    for field in msgspec.structs.fields(record):
+        type_ = plain(hints[field.name])
+        if field.required:
+            fields.append((field.name, type_))
+        elif isinstance(field.default, msgspec.Struct):
+            inner = (
+                type_ if isinstance(type_, type) else next(t for t in get_args(type_) if isinstance(t, type))
+            )
+            fields.append((field.name, type_, inner()))
+        else:
+            default = field.default
+            text = default.text if isinstance(default, Length) else default
+            fields.append((field.name, type_, [] if isinstance(text, list | tuple) else text))
+    return msgspec.defstruct(record.__name__, fields, frozen=True, kw_only=True, forbid_unknown_fields=True)
+
+
+def plain(type_: Any) -> Any:
+    """A type of the service as a bare msgspec has it."""
+    if get_origin(type_) is Annotated:
+        inner, *metas = get_args(type_)
+        return Annotated[(plain(inner), *metas)]
+    if get_origin(type_) is tuple:
+        return list[plain(get_args(type_)[0])]  # type: ignore[misc]
+    if get_origin(type_) in (Union, UnionType):
+        return Union[tuple(map(plain, get_args(type_)))]  # noqa: UP007
+    if isinstance(type_, type) and issubclass(type_, Length | Cents):
+        return Annotated[str, msgspec.Meta(min_length=1, max_length=64)]
+    if isinstance(type_, type) and issubclass(type_, msgspec.Struct):
+        return _twin(type_)
+    return type_
+
+
 def echo_of(path: str) -> HTTPRouteHandler:
     """A handler that decodes a body as the operation at a path does, and sends it back."""
     handler = next(each for each in OPERATIONS if path in each.paths)
-    body: Any = get_type_hints(handler.fn)["data"]
+    body = plain(get_type_hints(handler.fn)["data"])
 
     async def echo(data: Any) -> Any:
         return data
 
-    echo.__annotations__ = {"data": JSONBody[body], "return": body}  # type: ignore[misc]
+    echo.__annotations__ = {
+        "data": JSONBody[body],  # type: ignore[valid-type, misc, unused-ignore]
+        "return": body,
+    }
     return post(ECHO, **operation("echo_body", summary="Echo", tag="Bench"))(echo)
 
 

@@ -27,11 +27,11 @@ import uvloop
 ROOT = Path(__file__).parents[2]
 sys.path[:0] = [str(ROOT / "service"), str(ROOT / "tests"), str(ROOT / "tests/bench")]
 
-from driving import Caller, Mix, Round, Target, drive, middle  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
+from driving import Caller, Mix, Round, Target, drive, middle  # type: ignore[import-not-found, import-untyped, unused-ignore]  # noqa: E402
 
-import databases  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
-import deployment  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
-from stored import house  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
+import databases  # type: ignore[import-not-found, import-untyped, unused-ignore]  # noqa: E402
+import deployment  # type: ignore[import-not-found, import-untyped, unused-ignore]  # noqa: E402
+from stored import house  # type: ignore[import-not-found, import-untyped, unused-ignore]  # noqa: E402
 
 Fault = Callable[[], Awaitable[None]]
 SCHEDULES = 20

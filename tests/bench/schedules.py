@@ -18,10 +18,10 @@ sys.path[:0] = [str(ROOT / "service"), str(ROOT / "tests")]
 
 import httpx  # noqa: E402
 
-import databases  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
+import databases  # type: ignore[import-not-found, import-untyped, unused-ignore]  # noqa: E402
 from longpoint.schedules.migrate import migrate  # noqa: E402
 from longpoint.schedules.store import Store  # noqa: E402
-from stored import house, opening, serving  # type: ignore[import-not-found, unused-ignore]  # noqa: E402
+from stored import house, opening, serving  # type: ignore[import-not-found, import-untyped, unused-ignore]  # noqa: E402
 
 TIMES = 60
 

@@ -12,13 +12,16 @@ import pytest
 from amounts import PIECES, asked, counted, fault_of
 from longpoint.api.computed import cut_list, materials
 from longpoint.api.computed.cut_list_work import CutListWork
-from longpoint.api.http.answer import in_pieces
-from longpoint.api.http.faults import MOST_FAULTS, Faults, InvalidRequest
+from longpoint.api.computed.request import CutListRequest
+from longpoint.api.http.answer import encode, in_pieces
+from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.negotiate import JSON, MSGPACK
-from longpoint.api.read.csv_openings import read_csv
-from longpoint.api.read.house import MOST_SEASONS
-from longpoint.api.wire.cut_list import CutListRequest
-from longpoint.shop.house import MOST_NAMING
+from longpoint.api.stored.csv_openings import read_csv
+from longpoint.lengths import Unit
+from longpoint.shop.build import MOST_NAMING
+from longpoint.shop.house import MOST_SEASONS
+from longpoint.values import Faults, converted
+from longpoint.values.fault import MOST_FAULTS
 from stored import STOCK, TRIM, opening
 
 
@@ -71,22 +74,22 @@ class TestOthersWait:
         self, client: httpx.AsyncClient, monkeypatch: pytest.MonkeyPatch
     ) -> None:
         """Of 5,000 they held everybody up for 1.2 s."""
-        threads = threads_of(monkeypatch, materials)
+        threads = threads_of(monkeypatch, materials, "build_openings")
         for count in (13, 1):
             body = {"unit": "in", "trim_specs": {"painted": TRIM}, "openings": [opening("K1", count=count)]}
             assert (await client.post("/v1/materials", json=body)).status_code == 200
         assert threads == [False, True]
 
 
-def threads_of(monkeypatch: pytest.MonkeyPatch, module: Any) -> list[bool]:
+def threads_of(monkeypatch: pytest.MonkeyPatch, module: Any, name: str = "CutListWork") -> list[bool]:
     """Whether each house from now on is worked out in the thread that answers everybody."""
-    answering, found = current_thread(), []
+    answering, found, works = current_thread(), [], getattr(module, name)
 
-    def noted(data: CutListRequest) -> CutListWork:
+    def noted(data: Any) -> Any:
         found.append(current_thread() is answering)
-        return CutListWork(data)
+        return works(data)
 
-    monkeypatch.setattr(module, "CutListWork", noted)
+    monkeypatch.setattr(module, name, noted)
     return found
 
 
@@ -125,19 +128,18 @@ class TestLongAnswers:
     def test_in_pieces_they_are_the_same(self, media_type: str, openings: int) -> None:
         body = asked(*(opening(f"K{n}") for n in range(openings)))
         body |= {"include": ["saw_order", "materials", "hours", "cost"], "shop": {"wages": {"hour": "30"}}}
-        answer = CutListWork(msgspec.convert(body, CutListRequest)).answer()
-        encode = msgspec.json.encode if media_type == JSON else msgspec.msgpack.encode
-        whole = encode(answer)
+        answer = CutListWork(converted(body, CutListRequest, Unit.IN)).answer()
+        whole = encode(answer, media_type)
         pieces: Any = in_pieces(answer, media_type)
         assert isinstance(pieces.openings[0], msgspec.Raw) == (openings > 100)
-        assert encode(pieces) == whole
+        assert encode(pieces, media_type) == whole
 
     def test_no_item_is_much_of_the_whole(self) -> None:
         """No other thread runs while one is encoded."""
         body = asked(*(opening(f"K{n}", count=3) for n in range(200)), include=["saw_order"])
         sizes = [
             len(raw)
-            for raw in raws(in_pieces(CutListWork(msgspec.convert(body, CutListRequest)).answer(), JSON))
+            for raw in raws(in_pieces(CutListWork(converted(body, CutListRequest, Unit.IN)).answer(), JSON))
         ]
         assert sum(sizes) > 3_000_000
         assert max(sizes) < sum(sizes) / 200
@@ -191,14 +193,14 @@ class TestFiles:
         noted = counted(monkeypatch, Faults, "note")
         rows = ("K1,painted,30 in" + ",x" * 90 + "\n") * 50
         with pytest.raises(InvalidRequest) as refused:
-            read_csv(f"mark,trim,jamb width\n{rows}".encode())
+            read_csv(f"mark,trim,jamb width\n{rows}".encode(), Unit.IN)
         assert noted[0] == 50 * 90
         assert len(refused.value.errors) == MOST_FAULTS
         assert "4500 things" in str(refused.value.detail)
 
     def test_a_column_given_twice_is_read_once(self) -> None:
         with pytest.raises(InvalidRequest) as refused:
-            read_csv(b"mark,trim,count,count,count\nK1,painted,x,x,x\nK2,painted,y,y,y\n")
+            read_csv(b"mark,trim,count,count,count\nK1,painted,x,x,x\nK2,painted,y,y,y\n", Unit.IN)
         told = [(fault.code, fault.row) for fault in refused.value.errors]
         assert told == [("given-twice", 1), ("given-twice", 1), ("wrong-type", 2), ("wrong-type", 3)]
 

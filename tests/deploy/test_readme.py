@@ -33,7 +33,7 @@ async def test_the_readmes_request_gives_the_readmes_answer(client: httpx.AsyncC
 
 
 async def test_the_readmes_refusal_is_the_services(client: httpx.AsyncClient) -> None:
-    answer = await client.post("/v1/stool", json={**readme_request(), "jamb_width": "34 1/2"})
+    answer = await client.post("/v1/stool", json={**readme_request(), "jamb_width": "30 5/8"})
     assert answer.status_code == 422
     assert [error["pointer"] for error in answer.json()["errors"]] == ["/jamb_width"]
 

@@ -4,23 +4,70 @@ from __future__ import annotations
 
 from typing import Any
 
-from longpoint.geometry import Apron, Built, Casing, Opening, Part, Readings, Shape, Stool, Trim
+from msgspec.structs import asdict, replace
+
+from longpoint.geometry import (
+    Apron,
+    Arch,
+    Built,
+    Casing,
+    Door,
+    Mull,
+    Opening,
+    Part,
+    Polygon,
+    Readings,
+    Shape,
+    Stool,
+    Trim,
+    Wall,
+)
+from longpoint.geometry.readings.readings import OffPlane
 from longpoint.lengths import Fraction
 
 F = Fraction
-CASING = Casing("casing", F(5, 2), F(5, 8))
-STOOL = Stool("stool", F(3, 4), horn=F(3, 4), nosing=F(7, 8))
-APRON = Apron("apron", F(5, 2), F(5, 8))
+CASING = Casing(width=F(5, 2), thickness=F(5, 8))
+STOOL = Stool(thickness=F(3, 4), horn=F(3, 4), nosing=F(7, 8))
+APRON = Apron(width=F(5, 2), thickness=F(5, 8))
 TRIM = Trim(CASING, F(3, 16), stool=STOOL, apron=APRON)
 DEPTH = F("3.125")
 
 
+def read(shape: Shape, left_depth: F | None = None, right_depth: F | None = None, **more: Any) -> Readings:
+    """The readings that come to a shape."""
+    if isinstance(shape, Door):
+        own: dict[str, Any] = {"door": shape}
+    elif isinstance(shape, Arch):
+        own = asdict(shape)
+        own["leg_height"] = own.pop("spring_height")
+    elif isinstance(shape, Polygon):
+        own = {"sides": shape.sides, "angles": shape.angles or None}
+    else:
+        own = asdict(shape)
+    return Readings(**own, left_depth=left_depth, right_depth=right_depth, **more)
+
+
+def mulled(readings: Readings, mulls: tuple[Mull, ...]) -> Readings:
+    """The same with mulls between its jambs, read light by light."""
+    assert readings.jamb_width is not None
+    starts = [F(0), *(mull.at + mull.width for mull in mulls)]
+    ends = [*(mull.at for mull in mulls), readings.jamb_width]
+    lights = tuple(end - start for start, end in zip(starts, ends, strict=True))
+    widths = tuple(mull.width for mull in mulls)
+    return replace(readings, jamb_width=None, lights=lights, mull_widths=widths)
+
+
+def off_plane(wall: Wall) -> tuple[OffPlane, ...]:
+    """A wall as it is read at each corner."""
+    return tuple(OffPlane(proud=by) if by >= 0 else OffPlane(shy=-by) for by in wall.proud)
+
+
 def opening(shape: Shape, trim: Trim = TRIM, **fields: Any) -> Opening:
     """An opening of a shape on a stool, its depths read."""
-    return Opening("T1", Readings(shape, DEPTH, DEPTH), trim, **fields)
+    return Opening("T1", read(shape, DEPTH, DEPTH), trim=trim, **fields)
 
 
 def part(built: Built, key: str) -> Part:
     """The one part of that key."""
-    (found,) = [each for each in built.parts if each.key == key]
+    (found,) = [each for each in built.parts if str(each.key) == key]
     return found

@@ -10,11 +10,11 @@ from hypothesis import strategies as st
 
 from geometry.builders import CASING, F, opening
 from longpoint.geometry import Arch, Casing, Foot, GeometryError, Trim, build_opening
-from longpoint.geometry.faults import Faults
 from longpoint.geometry.frame.arch import curve
+from longpoint.values import Faults
 
 BARE = Trim(CASING, F(3, 16))
-SLIM = Trim(Casing("slim", F(1, 4), F(1, 4)), F(0))
+SLIM = Trim(Casing(width=F(1, 4), thickness=F(1, 4), profile="slim"), F(0))
 
 
 def half_angle(chord: F, rise: F) -> float:
@@ -22,7 +22,7 @@ def half_angle(chord: F, rise: F) -> float:
 
 
 def test_a_half_round_of_six_pieces_has_the_regular_saw_angles() -> None:
-    built = build_opening(opening(Arch(F(36), F(40), F(18), head_pieces=6), foot=Foot.FLOOR))
+    built = build_opening(opening(Arch(F(36), F(40), F(18), head_pieces=6), foot_style=Foot.FLOOR))
     heads = [part for part in built.parts if part.kind == "casing_head"]
     assert len(heads) == 6
     # Half a circle in six is a regular twelve-sided figure: 15 degrees between pieces, half that at the legs.
@@ -51,7 +51,7 @@ def test_the_number_of_pieces_follows_from_the_departure() -> None:
 def test_segments_close_on_the_true_curve(chord: F, rise: int, pieces: int, legs: F) -> None:
     shape = Arch(chord, legs, chord * rise / 100, head_pieces=pieces)
     assume(legs or half_angle(chord, shape.rise) * (1 - 1 / pieces) >= 15)
-    frame = build_opening(opening(shape, trim=SLIM, foot=Foot.PICTURE_FRAME)).frame
+    frame = build_opening(opening(shape, trim=SLIM, foot_style=Foot.PICTURE_FRAME)).frame
     found = curve(shape, Faults())
     assert found is not None
     centre = (float(chord) / 2, float(legs) + float(shape.rise) - float(found.radius))
@@ -74,12 +74,12 @@ def test_segments_close_on_the_true_curve(chord: F, rise: int, pieces: int, legs
 )
 def test_curves_that_cannot_be_made_are_refused_at_their_field(shape: Arch, field: str) -> None:
     with pytest.raises(GeometryError) as refused:
-        build_opening(opening(shape, trim=BARE, foot=Foot.PICTURE_FRAME))
+        build_opening(opening(shape, trim=BARE, foot_style=Foot.PICTURE_FRAME))
     assert refused.value.faults[0].path == ("readings", field)
 
 
 def test_the_curve_says_what_stock_it_could_be_sawn_from() -> None:
     """Radius 18, casing from 18 3/16 to 20 11/16, pieces of 30 degrees: 20.6875 - 18.1875 cos 15."""
-    (note,) = build_opening(opening(Arch(F(36), F(40), F(18), head_pieces=6), foot=Foot.FLOOR)).notes
+    (note,) = build_opening(opening(Arch(F(36), F(40), F(18), head_pieces=6), foot_style=Foot.FLOOR)).notes
     assert f"{20.6875 - 18.1875 * math.cos(math.radians(15)):.3f} in wide" in note
     assert f"{18 * (1 - math.cos(math.radians(15))):.3f} in inside" in note

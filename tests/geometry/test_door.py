@@ -20,13 +20,13 @@ from longpoint.geometry import (
     build_opening,
 )
 
-DOOR = Door(F(30), F(80), F("1.375"), Hand.RIGHT)
-STOP = DoorStop("stop", F("1.25"), F(3, 8))
+DOOR = Door(width=F(30), height=F(80), thickness=F("1.375"), hinge_side=Hand.RIGHT)
+STOP = DoorStop(width=F("1.25"), thickness=F(3, 8), profile="stop")
 TRIM = Trim(CASING, F(1, 4), floor_clearance=F(1, 8), stop=STOP)
 
 
 def built(door: Door = DOOR, trim: Trim = TRIM) -> Built:
-    return build_opening(opening(door, trim, foot=Foot.FLOOR))
+    return build_opening(opening(door, trim, foot_style=Foot.FLOOR))
 
 
 def test_jamb_and_casing_follow_from_the_door() -> None:

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 from msgspec.structs import replace
 
-from geometry.builders import CASING, STOOL, TRIM, F, opening
+from geometry.builders import CASING, STOOL, TRIM, F, mulled, opening, read
 from longpoint.geometry import (
     Casing,
     CutKind,
@@ -19,8 +21,8 @@ from longpoint.geometry import (
     Mull,
     Opening,
     PlumbSides,
+    Polygon,
     Reveals,
-    SharedStool,
     Trim,
     build_group,
     build_opening,
@@ -36,28 +38,28 @@ PAIR = (window(30, "L"), window(36, "R"))
 
 
 def test_heads_out_of_line_are_offered_reveals_that_line_them_up() -> None:
-    found = build_group(PAIR, Group("pair", heads=(F(80), F("80.25"))))
+    found = build_group(PAIR, Group(mark="pair", heads=(F(80), F("80.25"))))
     (finding,) = found.findings
     assert (finding.code, finding.amount) == ("heads-out-of-line", F(1, 4))
     (offer,) = finding.offers
-    assert (offer.field, offer.value) == (("openings", 0, "reveals", "head"), F("0.4375"))
+    assert (offer.path, offer.worth) == (("openings", 0, "reveals", "head"), F("0.4375"))
     taken_up = (replace(PAIR[0], reveals=Reveals(head=F("0.4375"))), PAIR[1])
-    assert build_group(taken_up, Group("pair", heads=(F(80), F("80.25")))).findings == ()
+    assert build_group(taken_up, Group(mark="pair", heads=(F(80), F("80.25")))).findings == ()
 
 
 def test_heads_too_far_apart_for_the_jamb_are_furred() -> None:
-    (finding,) = build_group(PAIR, Group("pair", heads=(F(80), F(81)))).findings
+    (finding,) = build_group(PAIR, Group(mark="pair", heads=(F(80), F(81)))).findings
     assert [offer.answer for offer in finding.offers] == ["fur_head"]
 
 
 def test_a_group_without_a_stool_builds_each_opening_as_it_is() -> None:
-    found = build_group(PAIR, Group("pair"))
+    found = build_group(PAIR, Group(mark="pair"))
     assert found.shared is None
     assert found.members == tuple(build_opening(each) for each in PAIR)
 
 
 def test_one_stool_under_two_windows_passes_the_wall_between() -> None:
-    found = build_group(PAIR, Group("pair", stool=SharedStool(gaps=(F(12),))))
+    found = build_group(PAIR, Group(mark="pair", gaps=(F(12),)))
     assert found.shared is not None
     stool, apron, *returns = found.shared.parts
     # 30 + 12 + 36 between the outer jambs, and 3/16 + 2 1/2 + 3/4 at each end.
@@ -70,7 +72,7 @@ def test_one_stool_under_two_windows_passes_the_wall_between() -> None:
 
 def test_openings_of_unequal_depth_keep_their_own() -> None:
     deep = replace(PAIR[1], readings=replace(PAIR[1].readings, left_depth=F("3.25")))
-    found = build_group((PAIR[0], deep), Group("pair", stool=SharedStool(gaps=(F(12),))))
+    found = build_group((PAIR[0], deep), Group(mark="pair", gaps=(F(12),)))
     assert found.shared is not None
     stool = found.shared.parts[0]
     assert stool.cutouts == (Cutout(F("33.4375"), F(12), F("3.125"), F("3.25")),)
@@ -79,7 +81,7 @@ def test_openings_of_unequal_depth_keep_their_own() -> None:
 
 
 def test_a_stool_longer_than_its_stock_is_scarfed_over_the_gap() -> None:
-    found = build_group(PAIR, Group("pair", stool=SharedStool((F(12),), stock_length=F(72))))
+    found = build_group(PAIR, Group(mark="pair", gaps=(F(12),), stock_length=F(72)))
     assert found.shared is not None
     left, right = (part for part in found.shared.parts if part.kind == "stool")
     # The joint's middle lies over the gap's, 3 7/16 + 36 from the stool's end; half the thickness, 3/8, laps over.
@@ -89,31 +91,31 @@ def test_a_stool_longer_than_its_stock_is_scarfed_over_the_gap() -> None:
     assert (right.ends[0].cut, right.ends[0].long_edge) == (CutKind.BEVEL, "face")
     assert left.ends[1].tilt is right.ends[0].tilt is Hand.LEFT
     assert left.cutouts[0].length + right.cutouts[0].length == F(12) + F(3, 4)
-    assert (left.key, right.key) == ("stool/1 of 2", "stool/2 of 2")
+    assert (str(left.key), str(right.key)) == ("stool/1 of 2", "stool/2 of 2")
     assert left.title == "stool 1 of 2"
 
 
 def test_studs_that_are_named_are_used() -> None:
-    shared = SharedStool((F(12),), stock_length=F(72), solid=(F(16), F(32), F(48), F(64)))
-    found = build_group(PAIR, Group("pair", stool=shared))
+    studs = (F(16), F(32), F(48), F(64))
+    found = build_group(PAIR, Group(mark="pair", gaps=(F(12),), stock_length=F(72), solid=studs))
     assert found.shared is not None
     left = next(part for part in found.shared.parts if part.kind == "stool")
     assert left.overall == F("3.4375") + 64 + F(3, 8)
 
 
 def test_a_mulled_unit_has_its_stool_sawn_out_at_each_mull() -> None:
-    trim = replace(TRIM, mull_casing=Casing("mull", F(3), F(5, 8)))
+    trim = replace(TRIM, mull_casing=Casing(width=F(3), thickness=F(5, 8), profile="mull"))
     base = replace(window(60), trim=trim)
-    unit = replace(base, readings=replace(base.readings, mulls=(Mull(F(28), F(4)),)))
+    unit = replace(base, readings=mulled(base.readings, (Mull(F(28), F(4)),)))
     stool = build_opening(unit).parts[0]
     assert stool.cutouts == (Cutout(F("31.4375"), F(4), F("3.125")),)
 
 
 def test_a_mulled_units_stool_is_jointed_over_a_mull() -> None:
-    trim = replace(TRIM, mull_casing=Casing("mull", F(3), F(5, 8)))
+    trim = replace(TRIM, mull_casing=Casing(width=F(3), thickness=F(5, 8), profile="mull"))
     base = replace(window(100), trim=trim)
-    unit = replace(base, readings=replace(base.readings, mulls=(Mull(F(30), F(4)), Mull(F(66), F(4)))))
-    found = build_group((unit,), Group("bay", stool=SharedStool((), stock_length=F(96)))).shared
+    unit = replace(base, readings=mulled(base.readings, (Mull(F(30), F(4)), Mull(F(66), F(4)))))
+    found = build_group((unit,), Group(mark="bay", gaps=(), stock_length=F(96))).shared
     assert found is not None
     left, right = (part for part in found.parts if part.kind == "stool")
     # 106 7/8 in all; the farther mull's middle, 68 in from the jamb, is the last within a stick.
@@ -124,18 +126,18 @@ def test_a_mulled_units_stool_is_jointed_over_a_mull() -> None:
 @pytest.mark.parametrize(
     ("members", "group", "code"),
     [
-        (PAIR[:1], Group("g"), "too-few"),
-        (PAIR, Group("g", heads=(F(80),)), "head-count"),
-        (PAIR, Group("g", stool=SharedStool(())), "gap-count"),
-        (PAIR, Group("g", stool=SharedStool((F(12),), stock_length=F(30))), "no-joint-in-reach"),
+        (PAIR[:1], Group(mark="g"), "too-few"),
+        (PAIR, Group(mark="g", heads=(F(80),)), "head-count"),
+        (PAIR, Group(mark="g", gaps=()), "gap-count"),
+        (PAIR, Group(mark="g", gaps=(F(12),), stock_length=F(30)), "no-joint-in-reach"),
         (
-            (PAIR[0], replace(PAIR[1], trim=Trim(CASING, F(3, 16)), foot=Foot.PICTURE_FRAME)),
-            Group("g", stool=SharedStool((F(12),))),
+            (PAIR[0], replace(PAIR[1], trim=Trim(CASING, F(3, 16)), foot_style=Foot.PICTURE_FRAME)),
+            Group(mark="g", gaps=(F(12),)),
             "stool-missing",
         ),
         (
             (PAIR[0], replace(PAIR[1], trim=replace(TRIM, stool=replace(STOOL, horn=F(1))))),
-            Group("g", stool=SharedStool((F(12),))),
+            Group(mark="g", gaps=(F(12),)),
             "stools-differ",
         ),
     ],
@@ -146,6 +148,38 @@ def test_groups_that_do_not_go_together_are_refused(
     with pytest.raises(GeometryError) as refused:
         build_group(members, group)
     assert code in {fault.code for fault in refused.value.faults}
+
+
+def _refused(members: tuple[Opening, ...], **more: Any) -> set[tuple[tuple[str | int, ...], str]]:
+    with pytest.raises(GeometryError) as refused:
+        build_group(members, Group(mark="g", gaps=(F(12),), **more))
+    assert len(set(refused.value.faults)) == len(refused.value.faults)
+    return {(fault.path, fault.code) for fault in refused.value.faults}
+
+
+def test_a_group_tells_of_a_member_at_the_reading_that_was_sent() -> None:
+    bare = replace(PAIR[1], readings=replace(PAIR[1].readings, left_depth=None, right_depth=None))
+    at = ("openings", 1, "readings")
+    assert _refused((PAIR[0], bare)) == {((*at, "jamb_depth"), "depth-missing")}
+    triangle = replace(PAIR[1], readings=read(Polygon((F(30), F(30), F(30))), F(3), F(3)))
+    assert _refused((PAIR[0], triangle)) == {((*at, "sides"), "not-plumb")}
+
+
+def test_every_member_of_a_group_needs_depth_for_its_notch() -> None:
+    trim = replace(TRIM, stool=replace(STOOL, sash_clearance=F(1, 2)))
+    left, right = (replace(each, trim=trim) for each in PAIR)
+    shallow = replace(right, readings=replace(right.readings, left_depth=F(1, 2)))
+    assert _refused((left, shallow)) == {(("openings", 1, "readings", "left_depth"), "depth-too-small")}
+    alike = replace(
+        left, readings=replace(left.readings, left_depth=None, right_depth=None, jamb_depth=F(1, 4))
+    )
+    assert _refused((alike, right)) == {(("openings", 0, "readings", "jamb_depth"), "depth-too-small")}
+
+
+def test_a_shared_stool_wider_than_its_stock_is_told_at_the_first_members_trim() -> None:
+    trim = replace(TRIM, stool=replace(STOOL, stock_width=F(4)))
+    members = tuple(replace(each, trim=trim) for each in PAIR)
+    assert _refused(members) == {(("openings", 0, "trim", "stool", "stock_width"), "stock-too-narrow")}
 
 
 @given(st.integers(40, 400), st.sets(st.integers(1, 400), max_size=12), st.integers(30, 200))

@@ -7,7 +7,7 @@ from typing import Any
 from hypothesis import given
 from hypothesis import strategies as st
 
-from geometry.builders import F, opening
+from geometry.builders import F, opening, read
 from longpoint.geometry import (
     Apron,
     Built,
@@ -20,7 +20,6 @@ from longpoint.geometry import (
     Part,
     PlumbSides,
     Polygon,
-    Readings,
     Reveals,
     Stool,
     Trim,
@@ -37,15 +36,17 @@ feet = st.sampled_from((Foot.STOOL, Foot.PICTURE_FRAME, Foot.FLOOR))
 @st.composite
 def trims(draw: st.DrawFn, foot: Foot) -> Trim:
     styles = (HeadStyle.MITRED, HeadStyle.BUTTED)[: 1 if foot is Foot.PICTURE_FRAME else 2]
-    casing = Casing("casing", draw(widths), F(5, 8))
-    apron = Apron("apron", F(5, 2), draw(widths) / 4)
+    casing = Casing(width=draw(widths), thickness=F(5, 8), profile="casing")
+    apron = Apron(width=F(5, 2), thickness=draw(widths) / 4, profile="apron")
     return Trim(
         casing,
         draw(small) / 2,
         head_style=draw(st.sampled_from(styles)),
-        head_casing=None if foot is Foot.PICTURE_FRAME else Casing("head", draw(widths), F(3, 4)),
+        head_casing=None
+        if foot is Foot.PICTURE_FRAME
+        else Casing(width=draw(widths), thickness=F(3, 4), profile="head"),
         overhang=draw(small),
-        stool=Stool("stool", F(3, 4), draw(small), draw(small)),
+        stool=Stool(thickness=F(3, 4), horn=draw(small), nosing=draw(small), profile="stool"),
         apron=apron,
         floor_clearance=draw(small),
     )
@@ -57,11 +58,9 @@ def openings(draw: st.DrawFn) -> Opening:
     foot = draw(feet)
     left = draw(sixteenths)
     right = draw(st.sampled_from((left, left, left + F(1, 16), left + F(5, 2))))
-    readings = Readings(
-        PlumbSides(draw(sixteenths), left, right), F(3) + draw(small) / 8, F(3) + draw(small) / 8
-    )
+    readings = read(PlumbSides(draw(sixteenths), left, right), F(3) + draw(small) / 8, F(3) + draw(small) / 8)
     own = Reveals(*(draw(st.none() | small.map(lambda n: n / 2)) for _ in range(4)))
-    return Opening("T1", readings, draw(trims(foot)), foot=foot, reveals=own)
+    return Opening("T1", readings, trim=draw(trims(foot)), foot_style=foot, reveals=own)
 
 
 def lengths(part: Part) -> list[Any]:
@@ -96,16 +95,16 @@ def test_no_piece_is_longer_than_it_takes_of_a_stick(given_: Opening) -> None:
 
 def mirrored(given_: Opening) -> Opening:
     """The same opening seen in a mirror: left and right change places."""
-    shape = given_.readings.shape
+    shape = given_.outline.shape
     assert isinstance(shape, PlumbSides)
-    readings = Readings(
+    readings = read(
         PlumbSides(shape.jamb_width, shape.right_height, shape.left_height),
         given_.readings.right_depth,
         given_.readings.left_depth,
     )
     own = given_.reveals
     reveals = Reveals(own.right, own.left, own.head, own.sill)
-    return Opening(given_.mark, readings, given_.trim, foot=given_.foot, reveals=reveals)
+    return Opening(given_.mark, readings, trim=given_.trim, foot_style=given_.foot_style, reveals=reveals)
 
 
 OTHER = {Hand.LEFT: Hand.RIGHT, Hand.RIGHT: Hand.LEFT, None: None}
@@ -151,36 +150,46 @@ def test_a_mirrored_opening_swaps_left_and_right_and_every_swing(given_: Opening
 
 def scaled(given_: Opening, by: Fraction) -> Opening:
     """The same opening, every length that many times as long."""
-    shape, trim, own = given_.readings.shape, given_.trim, given_.reveals
+    shape, trim, own = given_.outline.shape, given_.trim, given_.reveals
     assert isinstance(shape, PlumbSides)
     assert trim.stool is not None
     assert trim.apron is not None
 
     def casing(of: Casing) -> Casing:
-        return Casing(of.profile, of.width * by, of.thickness * by)
+        return Casing(width=of.width * by, thickness=of.thickness * by, profile=of.profile)
 
     def maybe(value: Fraction | None) -> Fraction | None:
         return None if value is None else value * by
 
     return Opening(
         given_.mark,
-        Readings(
+        read(
             PlumbSides(shape.jamb_width * by, shape.left_height * by, shape.right_height * by),
             maybe(given_.readings.left_depth),
             maybe(given_.readings.right_depth),
             jamb_thickness=given_.readings.jamb_thickness * by,
         ),
-        Trim(
+        trim=Trim(
             casing(trim.casing),
             trim.reveal * by,
             head_style=trim.head_style,
             head_casing=None if trim.head_casing is None else casing(trim.head_casing),
             overhang=trim.overhang * by,
-            stool=Stool("stool", trim.stool.thickness * by, trim.stool.horn * by, trim.stool.nosing * by),
-            apron=Apron("apron", trim.apron.width * by, trim.apron.thickness * by, trim.apron.ends),
+            stool=Stool(
+                thickness=trim.stool.thickness * by,
+                horn=trim.stool.horn * by,
+                nosing=trim.stool.nosing * by,
+                profile="stool",
+            ),
+            apron=Apron(
+                width=trim.apron.width * by,
+                thickness=trim.apron.thickness * by,
+                ends=trim.apron.ends,
+                profile="apron",
+            ),
             floor_clearance=trim.floor_clearance * by,
         ),
-        foot=given_.foot,
+        foot_style=given_.foot_style,
         reveals=Reveals(maybe(own.left), maybe(own.right), maybe(own.head), maybe(own.sill)),
         square_gap=given_.square_gap * by,
     )
@@ -206,10 +215,10 @@ def test_a_rectangle_given_by_its_sides_is_the_rectangle(
     jamb: tuple[Fraction, Fraction], reveal: Fraction
 ) -> None:
     width, height = jamb
-    trim = Trim(Casing("casing", F(5, 2), F(5, 8)), reveal)
+    trim = Trim(Casing(width=F(5, 2), thickness=F(5, 8), profile="casing"), reveal)
     square = (F(90),) * 4
     polygon = build_opening(
-        opening(Polygon((width, height, width, height), square), trim, foot=Foot.PICTURE_FRAME)
+        opening(Polygon((width, height, width, height), square), trim, foot_style=Foot.PICTURE_FRAME)
     )
-    plain = build_opening(opening(PlumbSides(width, height, height), trim, foot=Foot.PICTURE_FRAME))
+    plain = build_opening(opening(PlumbSides(width, height, height), trim, foot_style=Foot.PICTURE_FRAME))
     assert polygon.parts == plain.parts

@@ -9,14 +9,19 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from geometry.builders import F
-from longpoint.geometry import Air, GeometryError, Grain, Species, Wood, movement
+from longpoint.geometry import Air, Conditions, GeometryError, Grain, Movement, Species, movement
 
-OAK = Wood(Species.RED_OAK, Grain.FLAT_SAWN, F("3.5"))
 SHOP = Air("shop", moisture_content=8.0)
 
 
+def oak(*seasons: Air) -> Movement:
+    """A mitred piece of oak made up in the shop."""
+    conditions = Conditions(species=Species.RED_OAK, grain=Grain.FLAT_SAWN, installed=SHOP, seasons=seasons)
+    return movement(F("3.5"), 45.0, conditions)
+
+
 def test_a_dry_winter_opens_the_short_point_and_a_wet_summer_the_long_point() -> None:
-    found = movement(OAK, SHOP, (Air("winter", 70.0, 25.0), Air("summer", 75.0, 65.0)))
+    found = oak(Air("winter", 70.0, 25.0), Air("summer", 75.0, 65.0))
     winter, summer = found.seasons
     assert (winter.opens_at, summer.opens_at) == ("short point", "long point")
     assert winter.change < 0 < summer.change
@@ -24,12 +29,12 @@ def test_a_dry_winter_opens_the_short_point_and_a_wet_summer_the_long_point() ->
 
 
 def test_nothing_moves_where_nothing_changes() -> None:
-    (same,) = movement(OAK, SHOP, (Air("same", moisture_content=8.0),)).seasons
+    (same,) = oak(Air("same", moisture_content=8.0)).seasons
     assert (same.change, same.gap, same.opens_at) == (0, pytest.approx(0, abs=1e-12), "")
 
 
 def test_the_gap_is_what_a_drawing_of_the_shrunken_pieces_shows() -> None:
-    (dry,) = movement(OAK, SHOP, (Air("dry", moisture_content=6.0),)).seasons
+    (dry,) = oak(Air("dry", moisture_content=6.0)).seasons
     width = 3.5 * (1 - 0.00369 * 2)
     # Two shrunken pieces touch at their long points; each short point has drawn back from the diagonal.
     short = (3.5, width)
@@ -39,15 +44,21 @@ def test_the_gap_is_what_a_drawing_of_the_shrunken_pieces_shows() -> None:
 
 
 def test_beyond_the_table_it_says_so() -> None:
-    (soaked,) = movement(OAK, SHOP, (Air("wet", 70.0, 90.0),)).seasons
+    (soaked,) = oak(Air("wet", 70.0, 90.0)).seasons
     assert not soaked.within_table
 
 
 @given(st.floats(6, 14), st.floats(6, 14), st.floats(1, 80))
 def test_going_and_coming_back_cancel_to_first_order(start: float, end: float, mitre: float) -> None:
-    wood = Wood(Species.WHITE_OAK, Grain.QUARTER_SAWN, F(3), mitre)
-    (there,) = movement(wood, Air("", moisture_content=start), (Air("", moisture_content=end),)).seasons
-    (back,) = movement(wood, Air("", moisture_content=end), (Air("", moisture_content=start),)).seasons
+    dry, wet = Air("", moisture_content=start), Air("", moisture_content=end)
+
+    def between(installed: Air, season: Air) -> Movement:
+        conditions = Conditions(
+            species=Species.WHITE_OAK, grain=Grain.QUARTER_SAWN, installed=installed, seasons=(season,)
+        )
+        return movement(F(3), mitre, conditions)
+
+    (there,), (back,) = between(dry, wet).seasons, between(wet, dry).seasons
     assert there.change == pytest.approx(-back.change)
     assert there.gap == pytest.approx(back.gap, rel=0.1, abs=1e-9)
 
@@ -65,11 +76,11 @@ def test_going_and_coming_back_cancel_to_first_order(start: float, end: float, m
 )
 def test_conditions_that_say_nothing_are_refused(air: Air, field: str) -> None:
     with pytest.raises(GeometryError) as refused:
-        movement(OAK, SHOP, (air,))
+        oak(air)
     assert refused.value.faults[0].path == ("seasons", 0, field)
 
 
 def test_wood_that_has_no_width_or_mitre_is_refused() -> None:
     with pytest.raises(GeometryError) as refused:
-        movement(Wood(Species.MDF, Grain.FLAT_SAWN, F(0), 90.0), SHOP, ())
-    assert {fault.path for fault in refused.value.faults} == {("wood", "width"), ("wood", "mitre_degrees")}
+        movement(F(0), 90.0, Conditions(species=Species.MDF, installed=SHOP, seasons=()))
+    assert {fault.path for fault in refused.value.faults} == {("width",), ("mitre_degrees",)}

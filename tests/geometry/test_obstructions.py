@@ -48,13 +48,13 @@ def test_a_horn_in_the_way_is_shortened_to_what_is_left() -> None:
     (finding,) = found(among(left="3"))
     (offer,) = finding.offers
     assert (finding.code, finding.side, finding.amount) == ("horn-collides", "left", F("0.4375"))
-    assert (offer.answer, offer.field, offer.value) == ("shorten_horn", ("horns", "left"), F("0.3125"))
+    assert (offer.answer, offer.path, offer.worth) == ("shorten_horn", ("horns", "left"), F("0.3125"))
 
 
 def test_casing_in_the_way_is_ripped() -> None:
     casing, horn = found(among(right="2.5"))
     assert (casing.code, casing.amount) == ("casing-collides", F("0.1875"))
-    assert [(offer.answer, offer.value) for offer in casing.offers] == [
+    assert [(offer.answer, offer.worth) for offer in casing.offers] == [
         ("rip_casing", F("2.3125")),
         ("rip_and_return_casing", F("1.6875")),
     ]
@@ -70,14 +70,14 @@ def test_head_trim_counts_its_fillet_cap_and_band() -> None:
     strip = HeadStrip("strip", height=F(1), depth=F(2))
     dressed = replace(TRIM, head_style=HeadStyle.BUTTED, fillet=strip, cap=strip)
     (finding,) = found(among(dressed, above="4.5"))
-    assert (finding.side, finding.amount, finding.offers[0].value) == ("above", F("0.1875"), F("2.3125"))
-    banded = replace(TRIM, back_band=BackBand("band", F(1), F(1)))
+    assert (finding.side, finding.amount, finding.offers[0].worth) == ("above", F("0.1875"), F("2.3125"))
+    banded = replace(TRIM, back_band=BackBand(width=F(1), thickness=F(1), profile="band"))
     assert found(among(banded, above="3"))[0].amount == F("0.6875")
 
 
 def test_an_apron_in_the_way_is_ripped_or_dropped() -> None:
     (finding,) = found(among(below="3"))
-    assert [(offer.answer, offer.field, offer.value) for offer in finding.offers] == [
+    assert [(offer.answer, offer.path, offer.worth) for offer in finding.offers] == [
         ("rip_apron", ("widths", "apron"), F("2.25")),
         ("drop_apron", ("without_apron",), True),
     ]
@@ -87,8 +87,8 @@ def test_an_apron_in_the_way_is_ripped_or_dropped() -> None:
 
 
 def test_a_picture_frames_sill_casing_is_ripped() -> None:
-    (finding,) = found(among(Trim(CASING, F(3, 16)), {"foot": Foot.PICTURE_FRAME}, below="2"))
-    assert (finding.code, finding.offers[0].value) == ("sill-collides", F("1.8125"))
+    (finding,) = found(among(Trim(CASING, F(3, 16)), {"foot_style": Foot.PICTURE_FRAME}, below="2"))
+    assert (finding.code, finding.offers[0].worth) == ("sill-collides", F("1.8125"))
 
 
 def test_neighbours_share_one_mull_casing() -> None:
@@ -100,21 +100,23 @@ def test_neighbours_share_one_mull_casing() -> None:
     assert finding.offers[1].value == F("1.8125")
 
 
-BLOCKS = Trim(CASING, F(3, 16), plinth=Plinth("plinth", F(3), F(6), F(1)))
+BLOCKS = Trim(CASING, F(3, 16), plinth=Plinth(width=F(3), height=F(6), thickness=F(1), profile="plinth"))
 
 
 def test_a_plinth_block_is_wider_than_its_leg() -> None:
     # The leg reaches 3/16 + 2 1/2 = 2 11/16 past the jamb, the block 3 3/16.
-    on_blocks = {"foot": Foot.PLINTH}
+    on_blocks = {"foot_style": Foot.PLINTH}
     assert found(among(BLOCKS, on_blocks, left="3.1875", right="3.1875")) == ()
     (finding,) = found(among(BLOCKS, on_blocks, left="3"))
     assert (finding.code, finding.side, finding.amount) == ("plinth-collides", "left", F(3, 16))
     assert finding.offers[0].figures == (("rip width", F(45, 16)),)
-    assert found(among(BLOCKS, {"foot": Foot.FLOOR}, left="3")) == (), "without blocks the leg stands clear"
+    assert found(among(BLOCKS, {"foot_style": Foot.FLOOR}, left="3")) == (), (
+        "without blocks the leg stands clear"
+    )
 
 
 def test_plinth_blocks_of_neighbours_meet() -> None:
-    on_blocks = {"foot": Foot.PLINTH}
+    on_blocks = {"foot_style": Foot.PLINTH}
     assert found(among(BLOCKS, on_blocks, right_neighbour="6.375")) == ()
     (finding,) = found(among(BLOCKS, on_blocks, right_neighbour="6"))
     assert (finding.code, finding.by, finding.amount) == ("plinth-collides", "neighbour", F(3, 8))
@@ -134,7 +136,7 @@ def test_taking_up_the_first_offers_leaves_nothing_in_the_way(left: F, right: F,
     one = among(left=str(left), right=str(right), above=str(above), below=str(below))
     for _ in range(4):
         # One that waits for another to be settled has no field yet.
-        findings = [finding for finding in found(one) if finding.offers and finding.offers[0].field]
+        findings = [finding for finding in found(one) if finding.offers and finding.offers[0].path]
         if not findings:
             break
         for finding in findings:
@@ -145,11 +147,11 @@ def test_taking_up_the_first_offers_leaves_nothing_in_the_way(left: F, right: F,
 
 def _taken_up(one: Opening, finding: Finding) -> Opening:
     offer = finding.offers[0]
-    match offer.field:
+    match offer.path:
         case ("horns", side):
-            return replace(one, horns=Horns(**{**_values(one.horns), str(side): offer.value}))
+            return replace(one, horns=Horns(**{**_values(one.horns), str(side): offer.worth}))
         case ("widths", side):
-            return replace(one, widths=Widths(**{**_values(one.widths), str(side): offer.value}))
+            return replace(one, widths=Widths(**{**_values(one.widths), str(side): offer.worth}))
         case ("without_apron",):
             return replace(one, without_apron=True)
     pytest.fail(f"{offer.answer} has no field")

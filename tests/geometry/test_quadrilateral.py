@@ -45,11 +45,11 @@ def test_a_second_diagonal_checks_the_tape() -> None:
     shape = Quadrilateral(
         *SIDES, diagonal_from_bottom_left=F("55.375"), diagonal_from_bottom_right=F("55.375")
     )
-    tape = corners(opening(shape)).tape
-    assert tape is not None
-    assert tape.agrees
-    assert tape.suspects == ()
-    assert tape.checks[0].computed == pytest.approx(55.3922, abs=1e-4)
+    found = corners(opening(shape))
+    (check,) = found.checks
+    assert check.agrees
+    assert found.suspects == ()
+    assert float(check.computed) == pytest.approx(55.3922, abs=1e-4)
 
 
 def _true_lengths(shape: Quadrilateral) -> dict[str, F]:
@@ -75,11 +75,10 @@ def test_the_reading_that_slipped_is_suspected_first(field: str, slip: F) -> Non
     square = Quadrilateral(F(36), F(36), F(48), F(48), F(60), F(60))
     readings = _true_lengths(square)
     readings[field] += slip
-    tape = corners(opening(Quadrilateral(**readings))).tape
-    assert tape is not None
-    assert not tape.agrees
-    assert tape.suspects[0].reading == field
-    assert tape.suspects[0].change == pytest.approx(-float(slip), abs=1e-9)
+    found = corners(opening(Quadrilateral(**readings)))
+    assert not all(check.agrees for check in found.checks)
+    assert found.suspects[0].reading == field
+    assert found.suspects[0].change == pytest.approx(-float(slip), abs=1e-9)
 
 
 def test_readings_that_disagree_are_refused_for_cutting_and_name_the_suspect() -> None:
@@ -166,13 +165,13 @@ def test_the_frame_closes_and_a_diagonal_finds_the_same_corners(
     assume(math.dist(top_left, top_right) >= 6)
     head = F(math.dist(top_left, top_right))
     shape = Quadrilateral(width, head, left, right, diagonal_from_bottom_left=F(math.hypot(*top_right)))
-    found = corners(opening(shape, foot=Foot.PICTURE_FRAME))
+    found = corners(opening(shape, foot_style=Foot.PICTURE_FRAME))
     assert sum(float(c.degrees) for c in found.corners) == pytest.approx(360)
     assert float(found.corners[3].degrees) == pytest.approx(float(left_angle), abs=1e-6)
     assert float(found.corners[0].degrees) == pytest.approx(float(right_angle), abs=1e-6)
-    assert found.corners[2].vertex == pytest.approx(top_left, abs=1e-6)
-    x, y = found.corners[3].vertex
-    assert math.hypot(x, y) == pytest.approx(0, abs=1e-6)
+    assert (found.corners[2].at.x, found.corners[2].at.y) == pytest.approx(top_left, abs=1e-6)
+    last = found.corners[3].at
+    assert math.hypot(last.x, last.y) == pytest.approx(0, abs=1e-6)
 
 
 def test_a_nearly_square_opening_says_what_squaring_it_costs() -> None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from geometry.builders import APRON, CASING, STOOL, TRIM, F, opening, part
-from longpoint.geometry import Opening, PlumbSides, Readings, Reveals, Stool, Trim, build_opening
+from geometry.builders import APRON, CASING, STOOL, TRIM, F, opening, part, read
+from longpoint.geometry import Opening, PlumbSides, Reveals, Stool, Trim, build_opening
 from longpoint.lengths import Fraction
 
 SHAPE = PlumbSides(F("30.625"), F("46.25"), F("46.25"))
@@ -23,7 +23,7 @@ def test_the_worked_window() -> None:
 
 
 def test_the_clearance_to_the_sash_comes_off_width_and_notches() -> None:
-    tight = Stool("stool", F(3, 4), F(3, 4), F(7, 8), sash_clearance=F(1, 16))
+    tight = Stool(thickness=F(3, 4), horn=F(3, 4), nosing=F(7, 8), sash_clearance=F(1, 16), profile="stool")
     stool = part(build_opening(opening(SHAPE, Trim(CASING, F(3, 16), stool=tight, apron=APRON))), "stool")
     assert stool.rip_width == F(37, 8) - F(1, 16)
     assert [end.notch.depth for end in stool.ends if end.notch] == [F(25, 8) - F(1, 16)] * 2
@@ -35,8 +35,8 @@ def test_without_an_apron_the_nosing_is_kept_past_the_casing() -> None:
 
 
 def test_two_depths_rip_to_the_deeper_and_notch_each_its_own() -> None:
-    readings = Readings(SHAPE, F(3), F("3.125"))
-    stool = part(build_opening(Opening("T1", readings, TRIM)), "stool")
+    readings = read(SHAPE, F(3), F("3.125"))
+    stool = part(build_opening(Opening("T1", readings, trim=TRIM)), "stool")
     assert stool.rip_width == F("3.125") + F(5, 8) + F(7, 8)
     assert [end.notch.depth for end in stool.ends if end.notch] == [F(3), F("3.125")]
     assert any("depths differ" in note for note in stool.notes)
@@ -46,7 +46,9 @@ def test_two_depths_rip_to_the_deeper_and_notch_each_its_own() -> None:
 def test_horns_are_as_asked_whatever_the_reveals(
     width: Fraction, left: Fraction, right: Fraction, horn: Fraction
 ) -> None:
-    trim = Trim(CASING, F(0), stool=Stool("stool", F(3, 4), horn, F(1)), apron=APRON)
+    trim = Trim(
+        CASING, F(0), stool=Stool(thickness=F(3, 4), horn=horn, nosing=F(1), profile="stool"), apron=APRON
+    )
     shape = PlumbSides(10 * width, F(40), F(40))
     reveals = Reveals(left=left / 16, right=right / 16)
     built = build_opening(opening(shape, trim, reveals=reveals))

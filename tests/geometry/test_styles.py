@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 from msgspec.structs import replace
 
-from geometry.builders import APRON, CASING, STOOL, TRIM, F, opening, part
+from geometry.builders import APRON, CASING, STOOL, TRIM, F, mulled, opening, part
 from longpoint.geometry import (
     ApronEnds,
     BackBand,
@@ -62,7 +62,7 @@ def test_a_head_with_fillet_and_cap() -> None:
 
 
 def test_a_back_band_has_mitres_and_lengths_of_its_own() -> None:
-    found = built(back_band=BackBand("band", width=F(1), thickness=F(1), lap=F(1, 4)))
+    found = built(back_band=BackBand(width=F(1), thickness=F(1), lap=F(1, 4), profile="band"))
     # Its inner edge lies 1/4 in inside the casing's outside edge, 2 7/16 from the jamb; its outer edge 3 7/16.
     head, leg = part(found, "back_band/head"), part(found, "back_band/left")
     assert (head.short_point, head.long_point) == (F("35.5"), F("37.5"))
@@ -74,7 +74,10 @@ def test_a_back_band_has_mitres_and_lengths_of_its_own() -> None:
 
 
 def test_corner_blocks_take_the_place_of_mitres() -> None:
-    found = built(head_style=HeadStyle.CORNER_BLOCKS, corner_block=CornerBlock("block", F("2.75"), F(1)))
+    found = built(
+        head_style=HeadStyle.CORNER_BLOCKS,
+        corner_block=CornerBlock(width=F("2.75"), thickness=F(1), profile="block"),
+    )
     # Each block stands 1/8 past the casing's edges: legs to 46 1/4 + 3/16 - 1/8, head 30 5/8 + 2 (1/16).
     leg, head = part(found, "casing_leg/right"), part(found, "casing_head/head")
     assert leg.overall == leg.short_point == F("46.3125")
@@ -86,8 +89,8 @@ def test_corner_blocks_take_the_place_of_mitres() -> None:
 def test_a_picture_frame_has_four_blocks() -> None:
     found = built(
         head_style=HeadStyle.CORNER_BLOCKS,
-        corner_block=CornerBlock("block", F("2.75"), F(1)),
-        foot=Foot.PICTURE_FRAME,
+        corner_block=CornerBlock(width=F("2.75"), thickness=F(1), profile="block"),
+        foot_style=Foot.PICTURE_FRAME,
     )
     assert [each.side for each in found.parts if each.kind == "corner_block"] == [
         "left",
@@ -148,9 +151,9 @@ def test_own_horns_and_ripped_widths_are_kept_side_by_side() -> None:
 
 
 def test_mull_casing_stands_between_two_lights() -> None:
-    trim = replace(TRIM, mull_casing=Casing("mull", F(3), F(5, 8)))
+    trim = replace(TRIM, mull_casing=Casing(width=F(3), thickness=F(5, 8), profile="mull"))
     base = opening(PlumbSides(F(51), F("46.25"), F("46.25")), trim)
-    readings = replace(base.readings, mulls=(Mull(F(24), F("3.5")),))
+    readings = mulled(base.readings, (Mull(F(24), F("3.5")),))
     found = build_opening(replace(base, readings=readings))
     mull = part(found, "mull_casing/1")
     assert mull.overall == mull.short_point == F("46.4375")
@@ -159,9 +162,9 @@ def test_mull_casing_stands_between_two_lights() -> None:
 
 
 def test_a_mull_under_a_raked_head_is_cut_to_its_slope() -> None:
-    trim = replace(TRIM, mull_casing=Casing("mull", F(3), F(5, 8)))
+    trim = replace(TRIM, mull_casing=Casing(width=F(3), thickness=F(5, 8), profile="mull"))
     base = opening(PlumbSides(F(48), F(60), F(36)), trim)
-    found = build_opening(replace(base, readings=replace(base.readings, mulls=(Mull(F(22), F(4)),))))
+    found = build_opening(replace(base, readings=mulled(base.readings, (Mull(F(22), F(4)),))))
     mull, head = part(found, "mull_casing/1"), part(found, "casing_head/head")
     # Down 24 in 48: 26.565 degrees; the left edge, 22 1/2 from the left jamb, is the longer by 1 1/2.
     assert mull.short_point - mull.long_point == pytest.approx(1.5)
@@ -176,7 +179,10 @@ def test_an_uncased_window_keeps_its_stool() -> None:
     assert part(found, "stool").overall == F("30.625") + 2 * F(3, 4)
 
 
-BAND, BLOCK = BackBand("band", F(1), F(1)), CornerBlock("block", F("2.75"), F(1))
+BAND, BLOCK = (
+    BackBand(width=F(1), thickness=F(1), profile="band"),
+    CornerBlock(width=F("2.75"), thickness=F(1), profile="block"),
+)
 STRIP = HeadStrip("strip", F(1), F(1))
 
 
@@ -213,9 +219,9 @@ def test_styles_that_do_not_go_together_are_refused(fields: dict[str, Any], code
     ],
 )
 def test_mulls_that_cannot_be_are_refused(mulls: tuple[Mull, ...], code: str) -> None:
-    base = opening(WINDOW, replace(TRIM, mull_casing=Casing("mull", F(2), F(1))))
+    base = opening(WINDOW, replace(TRIM, mull_casing=Casing(width=F(2), thickness=F(1), profile="mull")))
     with pytest.raises(GeometryError) as refused:
-        build_opening(replace(base, readings=replace(base.readings, mulls=mulls)))
+        build_opening(replace(base, readings=mulled(base.readings, mulls)))
     assert code in {fault.code for fault in refused.value.faults}
 
 
@@ -223,5 +229,5 @@ def test_blocks_and_mulls_need_one_straight_head() -> None:
     octagon = Polygon((F(10),) * 8, (F(135),) * 8)
     trim = Trim(CASING, F(3, 16), HeadStyle.CORNER_BLOCKS, corner_block=BLOCK)
     with pytest.raises(GeometryError) as refused:
-        build_opening(opening(octagon, trim, foot=Foot.PICTURE_FRAME))
+        build_opening(opening(octagon, trim, foot_style=Foot.PICTURE_FRAME))
     assert {fault.code for fault in refused.value.faults} == {"blocks-many-heads"}

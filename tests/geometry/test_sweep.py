@@ -32,8 +32,12 @@ def signed(end: End) -> float:
 
 
 def framed(shape: Polygon | Quadrilateral, casing: F, head: F, reveal: F) -> Built:
-    trim = Trim(Casing("legs", casing, F(1, 2)), reveal, head_casing=Casing("head", head, F(1, 2)))
-    return build_opening(opening(shape, trim, foot=Foot.PICTURE_FRAME, square_gap=F(0)))
+    trim = Trim(
+        Casing(width=casing, thickness=F(1, 2), profile="legs"),
+        reveal,
+        head_casing=Casing(width=head, thickness=F(1, 2), profile="head"),
+    )
+    return build_opening(opening(shape, trim, foot_style=Foot.PICTURE_FRAME, square_gap=F(0)))
 
 
 def check_joints(built: Built) -> None:

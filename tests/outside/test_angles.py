@@ -6,6 +6,7 @@ import math
 
 import pytest
 
+from geometry.builders import read
 from longpoint.geometry import (
     Arch,
     Casing,
@@ -14,15 +15,14 @@ from longpoint.geometry import (
     Opening,
     Polygon,
     Quadrilateral,
-    Readings,
     Trim,
     build_opening,
     compound,
     corners,
 )
-from longpoint.geometry.faults import Faults
 from longpoint.geometry.frame.arch import curve, radius_of
 from longpoint.lengths import Fraction
+from longpoint.values import Faults
 
 F = Fraction
 
@@ -69,8 +69,8 @@ def test_regular_polygons_are_cut_at_180_over_n(sides: int, setting: float) -> N
 
 
 def _bare(shape: Polygon | Quadrilateral | Arch) -> Opening:
-    trim = Trim(Casing("casing", F(2), F(5, 8)), F(1, 8))
-    return Opening("T", Readings(shape), trim, foot=Foot.PICTURE_FRAME, square_gap=F(0))
+    trim = Trim(Casing(width=F(2), thickness=F(5, 8), profile="casing"), F(1, 8))
+    return Opening("T", read(shape), trim=trim, foot_style=Foot.PICTURE_FRAME, square_gap=F(0))
 
 
 @pytest.mark.parametrize(

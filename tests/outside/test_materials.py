@@ -9,16 +9,17 @@ from __future__ import annotations
 
 import pytest
 
-from longpoint.geometry import Casing, Foot, Opening, PlumbSides, Readings, Trim
+from longpoint.geometry import Casing, Foot, Opening, Readings, Trim
 from longpoint.lengths import Fraction
-from longpoint.shop import Package, Rates, amounts, materials
+from longpoint.shop import MaterialCode, Package, Rates, amounts, materials
+from longpoint.shop.build import CutList, build_openings
 from longpoint.shop.cautions import ESCAPE, LEAD_PAINT, LEAD_YEAR, SAW_GUARDS, WOOD_DUST
-from longpoint.shop.house import CutList, House, HouseOpening, build_openings
 from longpoint.shop.materials import bead_area, coverage
 from longpoint.shop.nails import in_a_row, nail_length
 from longpoint.shop.packages import NAILS_A_POUND, buy
 from longpoint.shop.rates import DEFAULTS
-from longpoint.shop.steps import SawHabits
+from longpoint.shop.saw import Saw
+from shop.builders import Entry, house_of
 
 F = Fraction
 TUBE = F(101, 10) * F(231, 128)
@@ -26,9 +27,10 @@ TUBE = F(101, 10) * F(231, 128)
 
 
 def casing_nails(thickness: Fraction) -> dict[str, int]:
-    trim = Trim(Casing("casing", F(5, 2), thickness), F(3, 16))
-    door = Opening("D1", Readings(PlumbSides(F(30), F(80), F(80))), trim, Foot.FLOOR)
-    house = House((HouseOpening(door),))
+    trim = Trim(Casing(F(5, 2), thickness), F(3, 16))
+    read = Readings(jamb_width=F(30), leg_height=F(80))
+    door = Opening(mark="D1", readings=read, trim=trim, foot_style=Foot.FLOOR)
+    house = house_of([Entry(door)])
     (counted,) = amounts(CutList(house, build_openings(house), ()), Rates())
     return {each.use: each.penny for each in counted.nailing}
 
@@ -89,9 +91,10 @@ def test_a_filled_gap_takes_its_published_volume() -> None:
 # fillet of 3/16 with a gap of 1/16 by 1/8 is 0.0253906 in2 across; 232 in of it are 5.890625 in3, 3.26407 fl oz,
 # and with a tenth more 3.59048 fl oz: one tube.
 def test_caulk_of_a_picture_frame() -> None:
-    trim = Trim(Casing("flat", F(7, 2), F(3, 4)), F(1, 4))
-    frame = Opening("P1", Readings(PlumbSides(F(20), F(30), F(30))), trim, Foot.PICTURE_FRAME)
-    house = House((HouseOpening(frame),))
+    trim = Trim(Casing(F(7, 2), F(3, 4), "flat"), F(1, 4))
+    read = Readings(jamb_width=F(20), leg_height=F(30))
+    frame = Opening(mark="P1", readings=read, trim=trim, foot_style=Foot.PICTURE_FRAME)
+    house = house_of([Entry(frame)])
     rates = Rates()
     found = materials(amounts(CutList(house, build_openings(house), ()), rates), rates)
     (caulk,) = [line for line in found.lines if line.code == "caulk"]
@@ -123,7 +126,7 @@ def test_paint_is_rounded_up_to_cans() -> None:
     covers = coverage(F(35, 100), F(14, 10))
     ounces = F(300) * 2 / covers * F(115, 100) * 128
     assert float(ounces / 128) == pytest.approx(1.7205, abs=1e-4)
-    quart, gallon = Package("paint", "quart", F(32)), Package("paint", "gallon", F(128))
+    quart, gallon = Package(MaterialCode.PAINT, "quart", 32), Package(MaterialCode.PAINT, "gallon", 128)
     assert [(each.package, each.count) for each in buy(ounces, (quart, gallon))] == [
         ("quart", 3),
         ("gallon", 1),
@@ -145,5 +148,5 @@ def test_cautions_name_what_they_lean_on() -> None:
 # Smallest workpiece held by hand: 6 in is common practice, no source; shop rules of 12 in are found too, so it is a
 # setting.
 def test_the_smallest_hand_held_workpiece_is_a_setting() -> None:
-    assert SawHabits().smallest_held == 6
-    assert SawHabits(smallest_held=F(12)).smallest_held == 12
+    assert Saw().smallest_held == 6
+    assert Saw(smallest_held=F(12)).smallest_held == 12

@@ -38,7 +38,7 @@ async def test_a_remeasure_changes_its_own_parts_and_no_others(service: httpx.As
         "casing_leg/right": "unchanged",
         "casing_head/head": "longer",
     }
-    assert parts["stool"]["longer_by"] == "1/2"
+    assert parts["stool"]["longer_by"]["exact"] == "1/2"
     assert (parts["stool"]["quantity_before"], parts["stool"]["quantity_after"]) == (1, 2)
     back = await changes(service, where, **{"from": 2, "to": 1})
     assert {one["became"] for one in back["openings"][0]["parts"]} == {"shorter", "unchanged"}

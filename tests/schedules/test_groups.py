@@ -166,7 +166,10 @@ async def test_what_two_revisions_differ_in_tells_of_shared_pieces(service: http
     assert "stool" not in {part["part"] for part in found["openings"][0]["parts"]}
     (group,) = found["groups"]
     assert (group["mark"], group["became"]) == ("bay", "changed")
-    parts = {part["part"]: (part["became"], part["longer_by"]) for part in group["parts"]}
+    parts = {
+        part["part"]: (part["became"], part["longer_by"] and part["longer_by"]["exact"])
+        for part in group["parts"]
+    }
     assert parts["stool"] == ("longer", "1")
     assert parts["apron_return/left"] == ("unchanged", None)
     tags = await tagged(service, where)

@@ -1,17 +1,22 @@
 """Migrations, up and down, with rows in the database, on both kinds."""
 
 import json
+from collections import defaultdict
+from pathlib import Path
+from typing import Any
 
 import pytest
-from sqlalchemy import inspect, text
+from sqlalchemy import insert, inspect, select, text
 
 from longpoint.schedules import houses, items
+from longpoint.schedules.check import check_store
 from longpoint.schedules.errors import WrongDatabase
 from longpoint.schedules.keys import account_named
 from longpoint.schedules.migrate import known_revisions, migrate
 from longpoint.schedules.models import Base
 from longpoint.schedules.store import SCHEMA, Store
 from longpoint.schedules.values import Author, Change, Kind
+from stored import serving
 
 
 async def test_schema_is_the_newest_migration() -> None:
@@ -50,7 +55,8 @@ async def test_an_old_database_keeps_its_rows_on_the_way_up_and_down(empty_datab
             for n in range(1, 4)
         ]
         author = Author(account, None, "local")
-        id, _ = await houses.create(connection, author, "create", '{"name": "Old house"}', "{}", changes)
+        head = Change(Kind.SCHEDULE, "s1", '{"name":"Old house"}', "{}")
+        id, _ = await houses.create(connection, author, "create", head, changes)
     await migrate(store)
     piece = {"opening_id": "o1", "part": "stool", "instance": 1, "state": "cut"}
     async with store.writing() as connection:
@@ -96,4 +102,74 @@ async def test_an_unknown_target_is_refused(empty_database: str) -> None:
     store = Store(empty_database, create=True)
     with pytest.raises(WrongDatabase, match="no database revision 0099"):
         await migrate(store, "0099")
+    await store.close()
+
+
+MADE_BY_0_1_0 = Path(__file__).parent / "data" / "made_by_0_1_0.jsonl"
+"""Every row of a database that the first release kept an invented house in, with a group, work and lengths on hand."""
+
+
+async def load(store: Store) -> dict[str, list[dict[str, Any]]]:
+    """The rows of the first release's database, put into one."""
+    rows: dict[str, list[dict[str, Any]]] = defaultdict(list)
+    for line in MADE_BY_0_1_0.read_text(encoding="utf-8").splitlines():
+        one = json.loads(line)
+        rows[one["table"]].append(one["row"])
+    async with store.writing() as connection:
+        for table, found in rows.items():
+            await connection.execute(insert(Base.metadata.tables[table]), found)
+    return rows
+
+
+async def test_a_house_of_the_first_release_is_there_after_it(empty_database: str) -> None:
+    store = Store(empty_database, create=True)
+    await migrate(store, "0002")
+    rows = await load(store)
+    await migrate(store)
+    assert await check_store(store) == []
+    await store.close()
+    async with serving(empty_database) as service:
+        listed = (await service.get("/v1/schedules")).json()["items"]
+        assert sorted(one["name"] for one in listed) == ["Barn", "Heron Cottage", "Shed"]
+        where = f"/v1/schedules/{next(one['id'] for one in listed if one['name'] == 'Heron Cottage')}"
+        head = (await service.get(where)).json()
+        assert head["house"]["shop"]["build_year"] == 1931
+        assert head["house"]["stock"][0]["one_stick_each"] is False
+        marks = (await service.get(f"{where}/openings")).json()["items"]
+        assert [(one["mark"], one["readings"]["jamb_width"]) for one in marks] == [
+            ("K1", "30 3/4"),
+            ("K2", "28 7/16"),
+            ("D1", "815 mm"),
+            ("B1", "20 3/8"),
+            ("B2", "41 in"),
+        ]
+        pieces = (await service.get(f"{where}/work", params={"limit": 500})).json()["items"]
+        assert len(pieces) == len(rows["piece"])
+        told = {(one["opening"], one["part"]): one["state"] for one in pieces}
+        assert told["K1", "casing_leg/left"] == "spoiled"
+        assert told["D1", "casing_leg/left"] == "fitted"
+        assert told["bay", "stool"] == "cut"
+        left = (await service.get(f"{where}/cut-list")).json()
+        assert left["wrong"] == []
+        assert [(one["opening"], one["part"]) for one in left["cut_again"]] == [("K1", "casing_leg/left")]
+        cottage = next(row["id"] for row in rows["schedule"] if row["name"] == "Heron Cottage")
+        made = len(
+            [row for row in rows["piece"] if row["schedule_id"] == cottage and row["state"] != "spoiled"]
+        )
+        assert left["right"] == made
+        again = await service.post("/v1/schedules", json=(await service.get(f"{where}/export")).json())
+        assert again.status_code == 201, again.text
+
+
+async def test_a_house_of_the_first_release_comes_back_as_it_was(empty_database: str) -> None:
+    store = Store(empty_database, create=True)
+    await migrate(store, "0002")
+    rows = await load(store)
+    await migrate(store)
+    await migrate(store, "0002")
+    assert await check_store(store) == []
+    async with store.reading() as connection:
+        found = await connection.execute(select(Base.metadata.tables["piece"]))
+        back = {row.id: json.loads(row.document) for row in found}
+    assert back == {row["id"]: json.loads(row["document"]) for row in rows["piece"]}
     await store.close()

@@ -108,11 +108,11 @@ async def test_what_fails_on_the_way_is_not_half_kept(database: str, monkeypatch
     async with serving(database) as service:
         where = (await made(service)).headers["location"]
 
-        def fail(_row: object) -> None:
+        def fail(_row: object, _unit: object) -> None:
             raise RuntimeError("the last step, after everything was written")
 
         with monkeypatch.context() as patched:
-            patched.setattr(openings_module, "opening_out", fail)
+            patched.setattr(openings_module.StoredOpening, "of", fail)
             answer = await service.post(
                 f"{where}/openings", json=opening("K1"), headers={"idempotency-key": "k"}
             )

@@ -1,6 +1,5 @@
 """Old and new replicas on one database: what a migration does is borne by the code of the revision before it."""
 
-import json
 from itertools import pairwise
 from typing import Any
 
@@ -80,22 +79,3 @@ async def pretend(database: str, revision: int) -> None:
     async with store.writing() as connection:
         await connection.execute(text(f"UPDATE alembic_version SET version_num = '{revision:04}'"))
     await store.close()
-
-
-async def test_a_house_without_groups_is_kept_as_the_release_before_reads_it(database: str) -> None:
-    async with serving(database) as service:
-        where = (await service.post("/v1/schedules", json=house(openings=[opening("K1")]))).headers[
-            "location"
-        ]
-        tag = {"if-match": (await service.get(where)).headers["etag"]}
-        assert (await service.put(where, json=house(name="Heronry"), headers=tag)).status_code == 200
-    store = Store(database)
-    async with store.reading() as connection:
-        kept = (
-            await connection.execute(text("SELECT document FROM version WHERE kind = 'schedule'"))
-        ).scalars()
-        documents = list(kept)
-    await store.close()
-    assert len(documents) == 2
-    for document in documents:
-        assert not {"groups", "movement"} & json.loads(document).keys()

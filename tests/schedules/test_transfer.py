@@ -3,7 +3,8 @@
 import httpx
 import pytest
 
-from longpoint.api.read.csv_openings import read_csv, write_csv
+from longpoint.api.stored.csv_openings import read_csv, write_csv
+from longpoint.lengths import Unit
 from stored import house, made, opening
 
 CSV = {"content-type": "text/csv; charset=utf-8"}
@@ -156,8 +157,8 @@ async def test_an_export_can_be_had_as_of_any_revision(service: httpx.AsyncClien
 def test_every_column_comes_back() -> None:
     """Whatever field an opening has, CSV carries it."""
     text = "mark,trim,without apron,top left angle,sides,angles\nA,t,yes,90.5,1 in|2 in|3 in,30|60|90.25\n"
-    sent, _ = read_csv(text.encode())
-    assert sent.openings[0].readings.sides == ["1 in", "2 in", "3 in"]
+    sent, _, _ = read_csv(text.encode(), Unit.IN)
+    assert [side.text for side in sent.openings[0].readings.sides or ()] == ["1 in", "2 in", "3 in"]
     assert sent.openings[0].without_apron
-    again, _ = read_csv(write_csv(sent.openings).encode())
+    again, _, _ = read_csv(write_csv(sent.openings).encode(), Unit.IN)
     assert again == sent

@@ -55,7 +55,7 @@ def test_all_of_the_sdk_is_looked_at() -> None:
     assert {
         "longpoint_sdk.Client.replace_opening",
         "longpoint_sdk.Pages.pages",
-        "longpoint_sdk.types.TrimIn",
+        "longpoint_sdk.types.Trim",
     } <= {*PUBLIC}
 
 
@@ -92,20 +92,20 @@ def example(method: Any) -> str:
 
 
 EXAMPLES = [name for name in sorted(calls.__all__) if example(getattr(Client, name))]
-TRIM = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-READINGS = types.ReadingsIn(jamb_width="30 5/8 in", leg_height="46 1/4 in")
-K1 = types.OpeningIn(mark="K1", trim="plain", foot_style="picture_frame", readings=READINGS)
-STICKS = [types.StickIn(length="14 ft", price="16.10")]
-KEPT = types.ScheduleIn(
+TRIM = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+READINGS = types.Readings(jamb_width="30 5/8 in", leg_height="46 1/4 in")
+K1 = types.HouseOpening(mark="K1", trim="plain", foot_style="picture_frame", readings=READINGS)
+STICKS = [types.Stick(length="14 ft", price="16.10")]
+KEPT = types.NewSchedule(
     name="Heron Cottage",
     trim_specs={"plain": TRIM},
     openings=[K1],
-    stock=[types.StockForSaleIn(profile="casing", sticks=STICKS)],
+    stock=[types.StockForSale(profile="casing", sticks=STICKS)],
 )
 ASKED: dict[str, Any] = {
     "trim_specs": {"plain": TRIM},
     "openings": [K1],
-    "stock": [types.StockIn(profile="casing", sticks=STICKS)],
+    "stock": [types.Stock(profile="casing", sticks=STICKS)],
 }
 TABLE = "mark,trim,foot style,jamb width,leg height\nK2,plain,picture_frame,24 in,46 1/4 in\n"
 

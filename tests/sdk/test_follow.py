@@ -6,7 +6,7 @@ from pathlib import Path
 import msgspec
 import pytest
 
-from longpoint.api.computed.cut_list_events import ProgressOut
+from longpoint.api.computed.cut_list_events import PlanProgress
 from longpoint_sdk import AsyncClient, Client, Progress, calls, problems, types
 
 HOUSE = msgspec.convert(
@@ -15,7 +15,7 @@ HOUSE = msgspec.convert(
 
 
 def test_a_step_says_all_that_the_services_does() -> None:
-    assert Progress.__struct_fields__ == ProgressOut.__struct_fields__
+    assert Progress.__struct_fields__ == PlanProgress.__struct_fields__
 
 
 def test_the_answer_comes_at_the_end_and_steps_before(client: Client) -> None:

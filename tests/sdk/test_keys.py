@@ -11,7 +11,7 @@ from longpoint.schedules.store import Store
 from longpoint.settings import Settings
 from longpoint_sdk import AsyncClient, problems, types
 
-HOUSE = types.ScheduleIn(name="Heron Cottage")
+HOUSE = types.NewSchedule(name="Heron Cottage")
 
 
 async def make(database: str, account: str, *scopes: str) -> str:

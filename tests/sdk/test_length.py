@@ -13,8 +13,8 @@ from longpoint_sdk import Length, LengthError, types
 ON_A_TAPE = st.fractions(min_value=0, max_value=1000, max_denominator=64)
 
 
-def measured(exact: str | None, text: str, unit: str = "in", real: float | None = None) -> types.LengthOut:
-    return types.LengthOut(exact=exact, real=real, text=text, unit=unit, residual="0 in")
+def measured(exact: str | None, text: str, unit: str = "in", real: float | None = None) -> types.MarkedLength:
+    return types.MarkedLength(exact=exact, real=real, text=text, unit=unit, residual="0 in")
 
 
 def test_lengths_add_up_exactly() -> None:

@@ -4,13 +4,13 @@ from decimal import Decimal
 
 from longpoint_sdk import Client, Progress, calls, types
 
-TRIM = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-READINGS = types.ReadingsIn(jamb_width="24 in", leg_height="24 in")
-FRAME = types.OpeningIn(mark="P1", trim="plain", foot_style="picture_frame", readings=READINGS)
+TRIM = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+READINGS = types.Readings(jamb_width="24 in", leg_height="24 in")
+FRAME = types.HouseOpening(mark="P1", trim="plain", foot_style="picture_frame", readings=READINGS)
 
 
 def house(price: str | Decimal) -> types.CutListRequest:
-    stock = [types.StockIn(profile="casing", sticks=[types.StickIn(length="8 ft", price=price)])]
+    stock = [types.Stock(profile="casing", sticks=[types.Stick(length="8 ft", price=price)])]
     return types.CutListRequest(trim_specs={"plain": TRIM}, openings=[FRAME], stock=stock)
 
 
@@ -37,8 +37,8 @@ def test_progress_has_it_too(client: Client) -> None:
 
 
 def test_a_price_on_the_rack_is_changed_and_read_back(client: Client) -> None:
-    made = client.create_schedule(types.ScheduleIn(name="Heron Cottage", trim_specs={"plain": TRIM})).value
+    made = client.create_schedule(types.NewSchedule(name="Heron Cottage", trim_specs={"plain": TRIM})).value
     kept = client.add_offcut(
-        made.id, types.OffcutIn(profile="casing", length="40 in", price=Decimal("1.05"))
+        made.id, types.RackLength(profile="casing", length="40 in", price=Decimal("1.05"))
     ).value
     assert client.get_offcut(made.id, kept.id).value.price == Decimal("1.05")

@@ -76,7 +76,7 @@ async def test_as_much_when_awaited(async_client: AsyncClient) -> None:
 
 def test_a_sheet_as_data_is_typed(client: Client) -> None:
     sheet = client.make_yard_list(types.CutListRequest(**body_of("make_yard_list")))
-    assert isinstance(sheet, types.SheetOut)
+    assert isinstance(sheet, types.SheetContents)
     assert sheet.tables[0].rows
 
 

@@ -40,13 +40,13 @@ def test_a_plain_mapping_will_do(client: Client) -> None:
 
 def test_lengths_go_out_exactly(client: Client) -> None:
     sent = [Length("34 1/2 in"), Length("876 mm") / 3, Length("2' 10-1/2\""), Length("1 mm").to("in")]
-    answer = client.read_lengths(types.LengthsIn(lengths=[*sent]))
+    answer = client.read_lengths(types.LengthsRequest(lengths=[*sent]))
     assert [one.length for one in answer.lengths] == sent
 
 
 def test_an_answered_length_goes_out_as_it_is(client: Client) -> None:
-    first = client.read_lengths(types.LengthsIn(lengths=["34 17/32 in"])).lengths[0]
-    again = client.read_lengths(types.LengthsIn(lengths=[first.length])).lengths[0]
+    first = client.read_lengths(types.LengthsRequest(lengths=["34 17/32 in"])).lengths[0]
+    again = client.read_lengths(types.LengthsRequest(lengths=[first.length])).lengths[0]
     assert again.given == "34 17/32 in"
 
 
@@ -62,19 +62,19 @@ async def test_a_reply_as_it_came(async_client: AsyncClient) -> None:
 
 
 def test_a_short_house(client: Client) -> None:
-    trim = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+    trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
     house = types.CutListRequest(
         trim_specs={"plain": trim},
         openings=[
-            types.OpeningIn(
+            types.HouseOpening(
                 mark="P1",
                 room="Pantry",
                 trim="plain",
                 foot_style="picture_frame",
-                readings=types.ReadingsIn(jamb_width="24 in", leg_height=Length("609.6 mm")),
+                readings=types.Readings(jamb_width="24 in", leg_height=Length("609.6 mm")),
             )
         ],
-        stock=[types.StockIn(profile="casing", sticks=[types.StickIn(length="8 ft", price="9.20")])],
+        stock=[types.Stock(profile="casing", sticks=[types.Stick(length="8 ft", price="9.20")])],
     )
     cut_list = client.compute_cut_list(house)
     assert {part.overall for part in cut_list.openings[0].parts} == {Length("29 3/8 in")}

@@ -17,30 +17,30 @@ from longpoint_sdk import (
     types,
 )
 
-TRIM = types.TrimIn(
-    casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"),
+TRIM = types.Trim(
+    casing=types.Casing(width="2 1/2 in", thickness="5/8 in"),
     reveal="3/16 in",
-    stool=types.StoolIn(thickness="3/4 in", horn="3/4 in", nosing="7/8 in"),
-    apron=types.ApronIn(width="2 1/2 in", thickness="5/8 in"),
+    stool=types.Stool(thickness="3/4 in", horn="3/4 in", nosing="7/8 in"),
+    apron=types.Apron(width="2 1/2 in", thickness="5/8 in"),
 )
 
 
-def window(mark: str, width: str | Length = "30 5/8 in") -> types.OpeningIn:
-    readings = types.ReadingsIn(jamb_width=width, leg_height="46 1/4 in", jamb_depth="3 1/8 in")
-    return types.OpeningIn(mark=mark, room="Kitchen", trim="painted", readings=readings)
+def window(mark: str, width: str | Length = "30 5/8 in") -> types.HouseOpening:
+    readings = types.Readings(jamb_width=width, leg_height="46 1/4 in", jamb_depth="3 1/8 in")
+    return types.HouseOpening(mark=mark, room="Kitchen", trim="painted", readings=readings)
 
 
-def house(name: str, *openings: types.OpeningIn) -> types.ScheduleIn:
-    return types.ScheduleIn(name=name, trim_specs={"painted": TRIM}, openings=[*openings])
+def house(name: str, *openings: types.HouseOpening) -> types.NewSchedule:
+    return types.NewSchedule(name=name, trim_specs={"painted": TRIM}, openings=[*openings])
 
 
 @pytest.fixture
-def kept(client: Client) -> Versioned[types.ScheduleOut]:
+def kept(client: Client) -> Versioned[types.StoredSchedule]:
     """A schedule with two openings."""
     return client.create_schedule(house("Heron Cottage", window("K1"), window("K2")))
 
 
-def test_what_was_kept_is_read_back(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+def test_what_was_kept_is_read_back(client: Client, kept: Versioned[types.StoredSchedule]) -> None:
     again = client.get_schedule(kept.value.id)
     assert again.etag == kept.etag
     assert again.value.house.trim_specs == {"painted": TRIM}
@@ -49,7 +49,7 @@ def test_what_was_kept_is_read_back(client: Client, kept: Versioned[types.Schedu
     assert Length(k1.exact["/readings/jamb_width"], "in") == Length("30 5/8 in")
 
 
-def test_read_change_write(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+def test_read_change_write(client: Client, kept: Versioned[types.StoredSchedule]) -> None:
     k1 = client.get_opening(kept.value.id, "K1")
     wider = k1.value.changed(
         readings=k1.value.readings.changed(jamb_width=Length("30 5/8 in") + Length("1/8 in"))
@@ -61,7 +61,7 @@ def test_read_change_write(client: Client, kept: Versioned[types.ScheduleOut]) -
     assert (latest.number, latest.why) == (done.value.revision, "remeasured")
 
 
-def test_a_conflict_carries_both_versions(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+def test_a_conflict_carries_both_versions(client: Client, kept: Versioned[types.StoredSchedule]) -> None:
     k1 = client.get_opening(kept.value.id, "K1")
     client.replace_opening(kept.value.id, "K1", window("K1", "31 in"), if_match=k1)
     mine = window("K1", "32 in")
@@ -75,7 +75,7 @@ def test_a_conflict_carries_both_versions(client: Client, kept: Versioned[types.
     assert mended.value.readings.jamb_width == "32 in"
 
 
-def test_the_house_changes_in_the_same_way(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+def test_the_house_changes_in_the_same_way(client: Client, kept: Versioned[types.StoredSchedule]) -> None:
     renamed = kept.value.house.changed(name="Wren Cottage", kerf="3/32 in")
     done = client.replace_schedule(kept.value.id, renamed, if_match=kept)
     assert (done.value.house.name, done.value.house.kerf) == ("Wren Cottage", "3/32 in")
@@ -85,7 +85,7 @@ def test_the_house_changes_in_the_same_way(client: Client, kept: Versioned[types
     assert client.archive_schedule(kept.value.id, if_match=done).value.archived_at
 
 
-def test_reading_again_only_for_news(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+def test_reading_again_only_for_news(client: Client, kept: Versioned[types.StoredSchedule]) -> None:
     assert client.get_schedule(kept.value.id, if_none_match=kept) is kept
     reply = client.send_raw(calls.get_schedule(kept.value.id, if_none_match=kept))
     assert (reply.status, reply.content) == (304, b"")
@@ -103,7 +103,7 @@ def test_a_list_is_read_page_by_page(client: Client) -> None:
     assert first.next
 
 
-def test_a_list_can_be_left_early(client: Client, kept: Versioned[types.ScheduleOut]) -> None:
+def test_a_list_can_be_left_early(client: Client, kept: Versioned[types.StoredSchedule]) -> None:
     asked: list[httpx.Request] = []
     with httpx.Client(event_hooks={"request": [asked.append]}) as http:
         through = Client(client.url, http_client=http)
@@ -194,12 +194,12 @@ async def test_all_of_it_in_async(async_client: AsyncClient) -> None:
 def test_work_done_and_the_rack(client: Client) -> None:
     id = client.create_schedule(house("Work House", window("K1"))).value.id
     made = client.record_work(
-        id, types.WorkIn(pieces=[types.PieceIn(opening="K1", part="stool", state="cut", note="oak")])
+        id, types.Work(pieces=[types.PieceDone(opening="K1", part="stool", state="cut", note="oak")])
     )
     [piece] = client.list_pieces(id, state="cut")
     assert (piece.id, piece.length) == (made.pieces[0].id, Length("37 1/2 in"))
     assert list(client.list_pieces(id, state="fitted")) == []
-    offcut = client.add_offcut(id, types.OffcutIn(profile="stool", length=Length("30 in"), price="2.00"))
+    offcut = client.add_offcut(id, types.RackLength(profile="stool", length=Length("30 in"), price="2.00"))
     assert [one.length for one in client.list_offcuts(id)] == ["30 in"]
     held = client.get_offcut(id, offcut.value.id)
     assert client.remove_offcut(id, offcut.value.id, if_match=held).revision == held.value.revision + 1
@@ -242,8 +242,8 @@ def test_every_wrong_cell_of_a_csv_is_told(client: Client) -> None:
 
 
 def test_a_shops_own_rates_come_back_as_they_were_sent(client: Client) -> None:
-    rates = types.RatesIn(outer_nail=8, caulk_fillet="1/4 in", glue_waste=12.5)
-    kept = client.create_schedule(types.ScheduleIn(name="Nails", shop=types.ShopIn(rates=rates)))
+    rates = types.Rates(outer_nail=8, caulk_fillet="1/4 in", glue_waste=12.5)
+    kept = client.create_schedule(types.NewSchedule(name="Nails", shop=types.Shop(rates=rates)))
     shop = client.get_schedule(kept.value.id).value.house.shop
     assert shop is not None
     assert shop.rates == rates

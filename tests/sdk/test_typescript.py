@@ -25,11 +25,11 @@ OPTIONS = [
 
 
 WRONG = """
-import type { CasingIn, LengthOut, Operations, StickIn } from "./longpoint";
-const missing: CasingIn = { width: "2 1/2 in" };
-const invented: StickIn = { length: "8 ft", price: "9.20", colour: "red" };
+import type { Casing, MarkedLength, Operations, Stick } from "./longpoint";
+const missing: Casing = { width: "2 1/2 in" };
+const invented: Stick = { length: "8 ft", price: "9.20", colour: "red" };
 const nowhere: Operations["compute_stool"]["path"] = "/v1/stools";
-const missed = (one: LengthOut): string => one.exact;
+const missed = (one: MarkedLength): string => one.exact;
 """
 
 

@@ -3,26 +3,28 @@
 import random
 from functools import cache
 
-from longpoint.geometry import Foot, Opening, PlumbSides, Readings, Trim
+from geometry.builders import read
+from longpoint.geometry import Foot, Opening, PlumbSides, Trim
 from longpoint.lengths import Fraction
 from longpoint.sheets.document import Paper
 from longpoint.sheets.job import Job
-from longpoint.shop import Section, ShopSettings, Wages, work
-from longpoint.shop.house import CutList, House, HouseOpening, ProfileStock, build_openings, cutting_jobs
-from longpoint.stock import Budget, StickKind, plan
+from longpoint.shop import Section, Shop, Wages, work
+from longpoint.shop.build import CutList, build_openings, cutting_jobs
+from longpoint.shop.yard import Stick, Stock
+from longpoint.stock import Budget, plan
+from longpoint.values import Cents
 from sheets.openings import CASING, DEPTH, TRIM
 from sheets.styles import STYLED
+from shop.builders import Entry, house_of
 
 ROOMS = ("Kitchen", "Front room", "Stair", "Back bedroom", "Bath & pantry")
 FLOOR = Trim(CASING, Fraction(3, 16), floor_clearance=Fraction(1, 8))
-SETTINGS = ShopSettings(wages=Wages(4200))
+SETTINGS = Shop(wages=Wages(Cents(4200)))
 
 
-def _stock(profile: str, *sticks: tuple[int, int]) -> ProfileStock:
-    kinds = (
-        StickKind(f"sticks/{index}", Fraction(feet * 12), cents) for index, (feet, cents) in enumerate(sticks)
-    )
-    return ProfileStock(profile, tuple(kinds))
+def _stock(profile: str, *sticks: tuple[int, int]) -> Stock:
+    sold = (Stick(Fraction(feet * 12), Cents(cents)) for feet, cents in sticks)
+    return Stock(profile=profile, sticks=tuple(sold))
 
 
 STOCK = (
@@ -32,7 +34,7 @@ STOCK = (
 )
 
 
-def opening(index: int) -> HouseOpening:
+def opening(index: int) -> Entry:
     """Windows on stools for the most part, here a picture frame, there a door."""
     dice = random.Random(index)
     sides = PlumbSides(*(Fraction(dice.randint(20 * 16, 60 * 16), 16) for _ in range(2)), Fraction(0))
@@ -40,17 +42,20 @@ def opening(index: int) -> HouseOpening:
     kind = index % 6
     if kind == 5:
         door = PlumbSides(Fraction(32), Fraction(81), Fraction(81))
-        found = Opening(f"D{index}", Readings(door), FLOOR, Foot.FLOOR)
+        found = Opening(mark=f"D{index}", readings=read(door), trim=FLOOR, foot_style=Foot.FLOOR)
     elif kind == 4:
-        found = Opening(f"P{index}", Readings(sides), TRIM, Foot.PICTURE_FRAME)
+        found = Opening(mark=f"P{index}", readings=read(sides), trim=TRIM, foot_style=Foot.PICTURE_FRAME)
     else:
-        found = Opening(f"W{index}", Readings(sides, DEPTH, DEPTH), TRIM)
-    return HouseOpening(found, ROOMS[index % 5], 2 if index % 7 == 0 else 1)
+        found = Opening(
+            mark=f"W{index}", readings=read(sides, left_depth=DEPTH, right_depth=DEPTH), trim=TRIM
+        )
+    return Entry(found, ROOMS[index % 5], 2 if index % 7 == 0 else 1)
 
 
 @cache
 def cut_list(openings: int, stock: bool = True) -> CutList:
-    house = House(tuple(opening(index) for index in range(1, openings + 1)), STOCK if stock else ())
+    entries = (opening(index) for index in range(1, openings + 1))
+    house = house_of(entries, stock=STOCK if stock else ())
     built = build_openings(house)
     return CutList(house, built, tuple(plan(job, Budget(0)) for job in cutting_jobs(house, built)))
 
@@ -64,7 +69,6 @@ def job(openings: int, paper: Paper = Paper.LETTER, stock: bool = True) -> Job:
 @cache
 def styled_job(paper: Paper = Paper.LETTER) -> Job:
     """A house of every style of trim, with no stock."""
-    openings = tuple(HouseOpening(built.opening, name) for name, built in STYLED.items())
-    house = House(openings, ())
+    house = house_of(Entry(built.opening, name) for name, built in STYLED.items())
     worked = CutList(house, build_openings(house), ())
     return Job(worked, work(worked, frozenset(Section), SETTINGS), "12 Alder Row", paper=paper)

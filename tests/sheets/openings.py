@@ -1,5 +1,6 @@
 """Openings of an invented house, of every shape the drawings must manage."""
 
+from geometry.builders import read
 from longpoint.geometry import (
     Apron,
     Built,
@@ -10,17 +11,16 @@ from longpoint.geometry import (
     Plinth,
     PlumbSides,
     Polygon,
-    Readings,
     Stool,
     Trim,
     build_opening,
 )
 from longpoint.lengths import Fraction
 
-CASING = Casing("casing 2 1/2", Fraction(5, 2), Fraction(5, 8))
-HEAD_CASING = Casing("head casing", Fraction(9, 2), Fraction(3, 4))
-STOOL = Stool("stool stock", Fraction(3, 4), Fraction(3, 4), Fraction(7, 8), Fraction(1, 16))
-APRON = Apron("apron", Fraction(13, 4), Fraction(5, 8))
+CASING = Casing(Fraction(5, 2), Fraction(5, 8), "casing 2 1/2")
+HEAD_CASING = Casing(Fraction(9, 2), Fraction(3, 4), "head casing")
+STOOL = Stool(Fraction(3, 4), Fraction(3, 4), Fraction(7, 8), Fraction(1, 16), profile="stool stock")
+APRON = Apron(Fraction(13, 4), Fraction(5, 8))
 TRIM = Trim(CASING, Fraction(3, 16), stool=STOOL, apron=APRON)
 DEPTH = Fraction(25, 8)
 
@@ -33,19 +33,20 @@ def window(
     trim: Trim = TRIM,
 ) -> Built:
     sides = PlumbSides(Fraction(width), Fraction(left), Fraction(left if right is None else right))
-    return build_opening(Opening(mark, Readings(sides, DEPTH, DEPTH), trim))
+    return build_opening(
+        Opening(mark=mark, readings=read(sides, left_depth=DEPTH, right_depth=DEPTH), trim=trim)
+    )
 
 
 def framed(mark: str, *sides: int, angles: tuple[Fraction, ...] = ()) -> Built:
     shape = Polygon(tuple(Fraction(side) for side in sides), angles)
-    return build_opening(Opening(mark, Readings(shape), TRIM, Foot.PICTURE_FRAME))
+    return build_opening(Opening(mark=mark, readings=read(shape), trim=TRIM, foot_style=Foot.PICTURE_FRAME))
 
 
 def door(mark: str, width: Fraction | int, height: Fraction | int) -> Built:
-    readings = Readings(PlumbSides(Fraction(width), Fraction(height), Fraction(height)))
-    return build_opening(
-        Opening(mark, readings, Trim(CASING, Fraction(3, 16), floor_clearance=Fraction(1, 8)), Foot.FLOOR)
-    )
+    taken = read(PlumbSides(Fraction(width), Fraction(height), Fraction(height)))
+    trim = Trim(CASING, Fraction(3, 16), floor_clearance=Fraction(1, 8))
+    return build_opening(Opening(mark=mark, readings=taken, trim=trim, foot_style=Foot.FLOOR))
 
 
 def plinth_door(mark: str) -> Built:
@@ -55,11 +56,10 @@ def plinth_door(mark: str) -> Built:
         head_style=HeadStyle.BUTTED,
         head_casing=HEAD_CASING,
         overhang=Fraction(1, 2),
-        plinth=Plinth("plinth", Fraction(3), Fraction(6), Fraction(1)),
+        plinth=Plinth(Fraction(3), Fraction(6), Fraction(1)),
     )
-    return build_opening(
-        Opening(mark, Readings(PlumbSides(Fraction(36), Fraction(84), Fraction(84))), trim, Foot.PLINTH)
-    )
+    taken = read(PlumbSides(Fraction(36), Fraction(84), Fraction(84)))
+    return build_opening(Opening(mark=mark, readings=taken, trim=trim, foot_style=Foot.PLINTH))
 
 
 EVERY = {

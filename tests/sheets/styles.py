@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from geometry.builders import read
 from longpoint.geometry import (
     Apron,
     ApronEnds,
@@ -17,9 +18,7 @@ from longpoint.geometry import (
     HeadStrip,
     HeadStyle,
     JambExtension,
-    Mull,
     Opening,
-    PlumbSides,
     Readings,
     SillAnswer,
     SillLevel,
@@ -27,25 +26,25 @@ from longpoint.geometry import (
     StoolEnds,
     StripEnds,
     Trim,
-    Wall,
     WallAnswer,
     build_opening,
 )
+from longpoint.geometry.readings.readings import OffPlane
 from longpoint.lengths import Fraction
 
 F = Fraction
 
-CASING = Casing("casing", F(13, 4), F(11, 16))
-HEAD = Casing("head casing", F(9, 2), F(3, 4))
+CASING = Casing(F(13, 4), F(11, 16))
+HEAD = Casing(F(9, 2), F(3, 4), "head casing")
 DEPTH = F(11, 4)
-PROUD = Wall((F(1, 2), F(5, 8), F(5, 8), F(1, 2)))
-EXTENSION = JambExtension("extension", F(3, 4), F(1, 8))
-MITRED_EXTENSION = JambExtension("extension", F(3, 4), F(1, 8), BoxCorners.MITRED)
-BAND = BackBand("band", F(1), F(1), F(1, 4))
+PROUD = tuple(OffPlane(proud=one) for one in (F(1, 2), F(5, 8), F(5, 8), F(1, 2)))
+EXTENSION = JambExtension(F(3, 4), F(1, 8), profile="extension")
+MITRED_EXTENSION = JambExtension(F(3, 4), F(1, 8), BoxCorners.MITRED, profile="extension")
+BAND = BackBand(F(1), F(1), F(1, 4), profile="band")
 FILLET = HeadStrip("fillet", F(3, 8), F(1), F(3, 8), StripEnds.MITRED_RETURN)
 CAP = HeadStrip("cap", F(3, 4), F(7, 4), F(3, 4), StripEnds.MITRED_RETURN)
-STOP = DoorStop("stop", F(5, 4), F(3, 8))
-MITRED_STOP = DoorStop("stop", F(5, 4), F(3, 8), BoxCorners.MITRED)
+STOP = DoorStop(F(5, 4), F(3, 8), profile="stop")
+MITRED_STOP = DoorStop(F(5, 4), F(3, 8), BoxCorners.MITRED, profile="stop")
 BUTTED: dict[str, Any] = {
     "head_style": HeadStyle.BUTTED,
     "head_casing": HEAD,
@@ -56,24 +55,28 @@ BUTTED: dict[str, Any] = {
 
 
 def trim(stool_ends: StoolEnds = StoolEnds.SQUARE, **chosen: Any) -> Trim:
-    stool = Stool("stool", F(1), F(1), F(1), F(1, 16), ends=stool_ends)
-    return Trim(CASING, F(1, 4), **{"stool": stool, "apron": Apron("apron", F(13, 4), F(3, 4)), **chosen})
+    stool = Stool(F(1), F(1), F(1), F(1, 16), ends=stool_ends)
+    return Trim(CASING, F(1, 4), **{"stool": stool, "apron": Apron(F(13, 4), F(3, 4)), **chosen})
 
 
-def window(
-    mark: str, width: F | int, height: F | int, chosen: Trim, *, mulls: tuple[Mull, ...] = (), **more: Any
-) -> Built:
-    wall, sill = more.pop("wall", None), more.pop("sill", None)
-    sides = PlumbSides(F(width), F(height), F(height))
-    readings = Readings(sides, DEPTH, DEPTH, mulls=mulls, wall=wall, sill=sill)
-    return build_opening(Opening(mark, readings, chosen, **more))
+def window(mark: str, width: F | int | None, height: F | int, chosen: Trim, **more: Any) -> Built:
+    """A width of None is made up of lights and the mulls between them."""
+    also = {name: more.pop(name, None) for name in ("wall", "sill", "lights", "mull_widths")}
+    across = None if width is None else F(width)
+    read = Readings(jamb_width=across, leg_height=F(height), jamb_depth=DEPTH, **also)
+    return build_opening(Opening(mark=mark, readings=read, trim=chosen, **more))
 
 
 def door(mark: str, leaf: Door, **chosen: Any) -> Built:
     settled = Trim(CASING, F(1, 4), floor_clearance=F(1, 8), **chosen)
-    return build_opening(Opening(mark, Readings(leaf), settled, Foot.FLOOR))
+    return build_opening(Opening(mark=mark, readings=read(leaf), trim=settled, foot_style=Foot.FLOOR))
 
 
+def leaf(width: int, thickness: F, hinge_side: Hand, **more: Any) -> Door:
+    return Door(width=F(width), height=F(80), thickness=thickness, hinge_side=hinge_side, **more)
+
+
+ARCHED = read(Arch(F(40), F(48), F(20), 8), left_depth=DEPTH, right_depth=DEPTH)
 RETURNED = StoolEnds.MITRED_RETURN
 EXTEND: dict[str, Any] = {"wall": PROUD, "wall_answer": WallAnswer.EXTEND}
 STYLED = {
@@ -82,25 +85,26 @@ STYLED = {
     "extended": window("E1", F(61, 2), 48, trim(extension=EXTENSION), **EXTEND),
     "box and band": window("E2", 36, 48, trim(extension=MITRED_EXTENSION, back_band=BAND), **EXTEND),
     "boxed frame": window(
-        "E3", 30, 40, trim(extension=EXTENSION, back_band=BAND), foot=Foot.PICTURE_FRAME, **EXTEND
+        "E3", 30, 40, trim(extension=EXTENSION, back_band=BAND), foot_style=Foot.PICTURE_FRAME, **EXTEND
     ),
     "dressed": window("H1", 36, 54, trim(RETURNED, **BUTTED)),
     "three lights": window(
         "M1",
-        144,
+        None,
         60,
-        trim(mull_casing=Casing("mull", F(4), F(11, 16)), **{**BUTTED, "fillet": None}),
-        mulls=(Mull(F(46), F(4)), Mull(F(94), F(4))),
+        trim(mull_casing=Casing(F(4), F(11, 16), "mull"), **{**BUTTED, "fillet": None}),
+        lights=(F(46), F(44), F(46)),
+        mull_widths=(F(4), F(4)),
     ),
     "sloping sill": window(
         "L1",
         40,
         30,
-        trim(apron=Apron("apron", F(13, 4), F(3, 4), ApronEnds.ANGLED)),
+        trim(apron=Apron(F(13, 4), F(3, 4), ApronEnds.ANGLED)),
         sill=SillLevel(Hand.LEFT, F(3, 8)),
         sill_answer=SillAnswer.TAPERED_STRIP,
     ),
-    "hung left": door("D1", Door(F(32), F(80), F(11, 8), Hand.LEFT), stop=MITRED_STOP),
-    "hung right": door("D2", Door(F(36), F(80), F(7, 4), Hand.RIGHT, housing=F(1, 4)), stop=STOP, **BUTTED),
-    "arched": build_opening(Opening("A1", Readings(Arch(F(40), F(48), F(20), 8), DEPTH, DEPTH), trim())),
+    "hung left": door("D1", leaf(32, F(11, 8), Hand.LEFT), stop=MITRED_STOP),
+    "hung right": door("D2", leaf(36, F(7, 4), Hand.RIGHT, housing=F(1, 4)), stop=STOP, **BUTTED),
+    "arched": build_opening(Opening(mark="A1", readings=ARCHED, trim=trim())),
 }

@@ -24,13 +24,14 @@ from longpoint.sheets.drawing.piece import piece_drawing
 from longpoint.sheets.drawing.section import section
 from longpoint.sheets.drawing.where_to_measure import depth_key, opening_key
 from longpoint.shop import Section, work
-from longpoint.shop.house import CutList, House, build_openings, cutting_jobs
+from longpoint.shop.build import CutList, build_openings, cutting_jobs
 from longpoint.stock import Budget, plan
 from sheets.browser import Browser, needs_chromium
 from sheets.houses import FLOOR, ROOMS, SETTINGS, STOCK, job, opening
 from sheets.openings import EVERY
 from sheets.styles import STYLED
 from sheets.test_drawing_safety import contrast
+from shop.builders import Entry, house_of
 
 HOSTILE = "</title><script>alert(1)</script><img src=x onerror=alert(2)>&\"'"
 KNOWN = (
@@ -83,11 +84,11 @@ def hostile_job() -> Job:
     """A house whose every name is an attempt."""
     first, door = opening(1), opening(5)
     trim = replace(first.opening.trim, casing=replace(first.opening.trim.casing, profile=HOSTILE))
-    openings = (
-        replace(first, opening=replace(first.opening, mark=HOSTILE, trim=trim), room=HOSTILE),
-        replace(door, opening=replace(door.opening, trim=FLOOR), room=ROOMS[0]),
+    entries = (
+        Entry(replace(first.opening, mark=HOSTILE, trim=trim), HOSTILE, first.count),
+        Entry(replace(door.opening, trim=FLOOR), ROOMS[0], door.count),
     )
-    house = House(openings, (*STOCK, replace(STOCK[0], profile=HOSTILE)))
+    house = house_of(entries, stock=(*STOCK, replace(STOCK[0], profile=HOSTILE)))
     built = build_openings(house)
     cut_list = CutList(house, built, tuple(plan(job, Budget(0)) for job in cutting_jobs(house, built)))
     return Job(cut_list, work(cut_list, frozenset(Section), SETTINGS), HOSTILE)

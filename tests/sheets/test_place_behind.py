@@ -80,7 +80,7 @@ def test_a_doors_jamb_stands_round_its_opening_and_its_stops_within(built: Built
 
 @pytest.mark.parametrize("built", DOORS, ids=lambda built: built.opening.mark)
 def test_the_hinged_leg_stands_where_the_door_hangs_with_its_hinges_marked(built: Built) -> None:
-    hung = built.opening.readings.shape.hinge_side  # type: ignore[union-attr]
+    hung = built.opening.readings.door.hinge_side  # type: ignore[union-attr]
     (leg,) = [one for one, _ in shapes(built, PartKind.JAMB_LEG) if one.part.side == "hinge"]
     assert (leg.inner[0][0] > 1) is (hung == "right")
     heights = sorted(mark[0][1] for mark in leg.marks)

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from random import Random
+from typing import Any, NamedTuple
 
+from geometry.builders import read
 from longpoint.geometry import (
+    AnyOpening,
     Apron,
     ApronEnds,
     BackBand,
@@ -21,46 +25,46 @@ from longpoint.geometry import (
     Plinth,
     PlumbSides,
     Polygon,
-    Readings,
     Stool,
     StoolEnds,
     StripEnds,
     Trim,
-    Wall,
     WallAnswer,
 )
+from longpoint.geometry.readings.readings import OffPlane
 from longpoint.lengths import Fraction
-from longpoint.shop.house import CutList, House, HouseOpening, ProfileStock, build_openings, cutting_jobs
-from longpoint.stock import Budget, Remnant, StickKind, plan
+from longpoint.shop.build import CutList, build_openings, cutting_jobs
+from longpoint.shop.house import House, HouseOpening
+from longpoint.shop.yard import Remnant, Stick, Stock
+from longpoint.stock import Budget, plan
+from longpoint.values import Cents
 
 F = Fraction
-CASING = Casing("casing", F(5, 2), F(5, 8))
-STOOL = Stool("stool stock", F(3, 4), F(3, 4), F(7, 8))
-APRON = Apron("apron", F(5, 2), F(5, 8))
+CASING = Casing(F(5, 2), F(5, 8))
+STOOL = Stool(F(3, 4), F(3, 4), F(7, 8), profile="stool stock")
+APRON = Apron(F(5, 2), F(5, 8))
 TRIM = Trim(CASING, F(3, 16), stool=STOOL, apron=APRON)
-SAME_STOCK = Trim(CASING, F(3, 16), stool=STOOL, apron=Apron("casing", F(5, 2), F(5, 8)))
-FLAT = Trim(Casing("flat", F(7, 2), F(3, 4)), F(1, 4))
+SAME_STOCK = Trim(CASING, F(3, 16), stool=STOOL, apron=Apron(F(5, 2), F(5, 8), profile="casing"))
+FLAT = Trim(Casing(F(7, 2), F(3, 4), "flat"), F(1, 4))
 BUTTED = Trim(
     CASING,
     F(1, 4),
     HeadStyle.BUTTED,
-    head_casing=Casing("flat", F(7, 2), F(3, 4)),
+    head_casing=Casing(F(7, 2), F(3, 4), "flat"),
     overhang=F(1, 2),
-    plinth=Plinth("block", F(3), F(11, 2), F(1)),
+    plinth=Plinth(F(3), F(11, 2), F(1), "block"),
 )
 DEPTH = F(25, 8)
-STICKS = tuple(
-    StickKind(f"{feet} ft", F(12 * feet), cents) for feet, cents in ((8, 920), (12, 1310), (16, 1790))
-)
+STICKS = tuple(Stick(F(12 * feet), Cents(cents)) for feet, cents in ((8, 920), (12, 1310), (16, 1790)))
 ROOMS = ("Kitchen", "Hall", "Bedroom")
-HEAD = Casing("flat", F(7, 2), F(3, 4))
+HEAD = Casing(F(7, 2), F(3, 4), "flat")
 DRESSED = Trim(
     CASING,
     F(3, 16),
     HeadStyle.BUTTED,
     HEAD,
-    stool=Stool("stool stock", F(1), F(3, 4), F(7, 8), ends=StoolEnds.MITRED_RETURN),
-    apron=Apron("apron", F(5, 2), F(5, 8), ApronEnds.ANGLED),
+    stool=Stool(F(1), F(3, 4), F(7, 8), ends=StoolEnds.MITRED_RETURN, profile="stool stock"),
+    apron=Apron(F(5, 2), F(5, 8), ApronEnds.ANGLED),
     fillet=HeadStrip("strip", F(1, 2), F(1), F(1, 2), StripEnds.MITRED_RETURN),
     cap=HeadStrip("strip", F(3, 4), F(3, 2), F(3, 4), StripEnds.MITRED_RETURN),
 )
@@ -69,45 +73,84 @@ EXTENDED = Trim(
     F(3, 16),
     stool=STOOL,
     apron=APRON,
-    extension=JambExtension("strip", F(3, 4)),
-    back_band=BackBand("strip", F(3, 4), F(1)),
+    extension=JambExtension(F(3, 4), profile="strip"),
+    back_band=BackBand(F(3, 4), F(1), profile="strip"),
 )
 HUNG = Trim(
-    CASING, F(1, 4), floor_clearance=F(1, 8), stop=DoorStop("strip", F(5, 4), F(3, 8), BoxCorners.MITRED)
+    CASING,
+    F(1, 4),
+    floor_clearance=F(1, 8),
+    stop=DoorStop(F(5, 4), F(3, 8), BoxCorners.MITRED, profile="strip"),
 )
 PROFILES = ("casing", "stool stock", "apron", "flat", "block", "strip", "jamb")
+
+
+class Entry(NamedTuple):
+    """An opening in a house."""
+
+    opening: Opening
+    room: str = ""
+    count: int = 1
+
+
+def house_of(entries: Iterable[Entry], **said: Any) -> House:
+    """A house of these openings, each trim under a name."""
+    names: dict[Trim, str] = {}
+    openings = tuple(
+        HouseOpening(
+            **{name: getattr(one.opening, name) for name in AnyOpening.__struct_fields__},
+            trim=names.setdefault(one.opening.trim, f"trim {len(names)}"),
+            room=one.room,
+            count=one.count,
+        )
+        for one in entries
+    )
+    return House(openings=openings, trim_specs={name: trim for trim, name in names.items()}, **said)
 
 
 def window(
     mark: str, width: Fraction, height: Fraction, depth: Fraction = DEPTH, trim: Trim = TRIM
 ) -> Opening:
-    return Opening(mark, Readings(PlumbSides(width, height, height), depth, depth), trim)
+    return Opening(
+        mark=mark,
+        readings=read(PlumbSides(width, height, height), left_depth=depth, right_depth=depth),
+        trim=trim,
+    )
 
 
 def hung_door(mark: str, width: Fraction) -> Opening:
     """A door in its own jamb, stops and casing to the floor."""
-    return Opening(mark, Readings(Door(width, F(80), F(7, 4), Hand.LEFT)), HUNG, Foot.FLOOR)
+    return Opening(
+        mark=mark,
+        readings=read(Door(width=width, height=F(80), thickness=F(7, 4), hinge_side=Hand.LEFT)),
+        trim=HUNG,
+        foot_style=Foot.FLOOR,
+    )
 
 
 def extended(mark: str, width: Fraction, height: Fraction, *proud: Fraction) -> Opening:
     """A window whose wall stands proud at the four corners, anticlockwise from the bottom right."""
-    readings = Readings(
-        PlumbSides(width, height, height), DEPTH, DEPTH, wall=Wall(proud), left_horn_depth=DEPTH + F(1, 8)
+    taken = read(
+        PlumbSides(width, height, height),
+        left_depth=DEPTH,
+        right_depth=DEPTH,
+        wall=tuple(OffPlane(proud=one) for one in proud),
+        left_horn_depth=DEPTH + F(1, 8),
     )
-    return Opening(mark, readings, EXTENDED, wall_answer=WallAnswer.EXTEND)
+    return Opening(mark=mark, readings=taken, trim=EXTENDED, wall_answer=WallAnswer.EXTEND)
 
 
-def stock(profile: str, turnable: bool = False, remnants: tuple[Remnant, ...] = ()) -> ProfileStock:
-    return ProfileStock(profile, STICKS, remnants, turnable)
+def stock(profile: str, turnable: bool = False, remnants: tuple[Remnant, ...] = ()) -> Stock:
+    return Stock(profile=profile, sticks=STICKS, remnants=remnants, turnable=turnable)
 
 
 def worked_out(
-    openings: tuple[HouseOpening, ...],
-    stocks: tuple[ProfileStock, ...] = tuple(stock(profile) for profile in PROFILES),
+    entries: tuple[Entry, ...],
+    stocks: tuple[Stock, ...] = tuple(stock(profile) for profile in PROFILES),
     **habits: Fraction,
 ) -> CutList:
     """The house's parts and first-fit plans."""
-    house = House(openings, stocks, **habits)
+    house = house_of(entries, stock=stocks, **habits)
     built = build_openings(house)
     plans = tuple(plan(job, Budget(seconds=0)) for job in cutting_jobs(house, built))
     return CutList(house, built, plans)
@@ -115,21 +158,21 @@ def worked_out(
 
 def random_house(random: Random, most: int = 5) -> CutList:
     """A house of a few openings in a few rooms; every kind of opening and of stock comes up."""
-    openings = tuple(
-        HouseOpening(_opening(random, f"W{number}"), random.choice(ROOMS), random.choice((1, 1, 2, 3)))
+    entries = tuple(
+        Entry(_opening(random, f"W{number}"), random.choice(ROOMS), random.choice((1, 1, 2, 3)))
         for number in range(1, random.randint(1, most) + 1)
     )
     stocks = tuple(
         stock(profile, turnable=profile == "flat" and random.random() < 0.5, remnants=_remnants(random))
         for profile in PROFILES
     )
-    return worked_out(openings, stocks, end_trim=random.choice((F(0), F(1, 2))))
+    return worked_out(entries, stocks, end_trim=random.choice((F(0), F(1, 2))))
 
 
 def _remnants(random: Random) -> tuple[Remnant, ...]:
     return tuple(
-        Remnant(f"remnant {n}", F(random.randint(10, 70)), random.choice((0, 150)))
-        for n in range(random.randint(0, 2))
+        Remnant(F(random.randint(10, 70)), Cents(random.choice((0, 150))))
+        for _ in range(random.randint(0, 2))
     )
 
 
@@ -142,15 +185,26 @@ def _opening(random: Random, mark: str) -> Opening:
         return window(mark, width, height, depth, random.choice((TRIM, SAME_STOCK)))
     if kind == 2:
         right = height + F(random.randint(-24, 24), 16)
-        return Opening(mark, Readings(PlumbSides(width, height, right), depth, depth + F(1, 16)), TRIM)
+        return Opening(
+            mark=mark,
+            readings=read(PlumbSides(width, height, right), left_depth=depth, right_depth=depth + F(1, 16)),
+            trim=TRIM,
+        )
     if kind == 3:
         sides = random.randint(5, 9)
         shape = Polygon(
             (F(random.randint(16 * 6, 16 * 20), 16),) * sides, (F(180 * (sides - 2), sides),) * sides
         )
-        return Opening(mark, Readings(shape), random.choice((TRIM, FLAT)), Foot.PICTURE_FRAME)
+        return Opening(
+            mark=mark,
+            readings=read(shape),
+            trim=random.choice((TRIM, FLAT)),
+            foot_style=Foot.PICTURE_FRAME,
+        )
     if kind == 4:
-        return Opening(mark, Readings(PlumbSides(width, F(80), F(80))), BUTTED, Foot.PLINTH)
+        return Opening(
+            mark=mark, readings=read(PlumbSides(width, F(80), F(80))), trim=BUTTED, foot_style=Foot.PLINTH
+        )
     if kind == 5:
         return hung_door(mark, F(random.randint(24, 40)))
     if kind == 6:
@@ -158,4 +212,4 @@ def _opening(random: Random, mark: str) -> Opening:
     if kind == 7:
         return extended(mark, width, height, *(F(random.randint(4, 24), 16) for _ in range(4)))
     foot = random.choice((Foot.FLOOR, Foot.PICTURE_FRAME))
-    return Opening(mark, Readings(PlumbSides(width, height, height)), FLAT, foot)
+    return Opening(mark=mark, readings=read(PlumbSides(width, height, height)), trim=FLAT, foot_style=foot)

@@ -12,8 +12,10 @@ from longpoint.shop import (
     DEFAULTS,
     CostSheet,
     CostTotals,
+    MaterialCode,
     Package,
     Rates,
+    Task,
     Wages,
     amounts,
     apportion,
@@ -22,10 +24,11 @@ from longpoint.shop import (
     materials,
 )
 from longpoint.shop.apportion import round_half_up
+from longpoint.shop.build import CutList
 from longpoint.shop.cost import CATEGORIES
-from longpoint.shop.house import CutList, HouseOpening
 from longpoint.shop.packages import SOLD
-from shop.builders import F, random_house, stock, window, worked_out
+from longpoint.values import Cents
+from shop.builders import Entry, F, random_house, stock, window, worked_out
 
 JOBS = 10_000
 # Houses are dear to draw, so each is costed at this many random sets of rates, prices and wages.
@@ -43,27 +46,31 @@ def costed(
 
 def random_settings(random: Random) -> tuple[Rates, tuple[Package, ...], Wages]:
     named = random.sample(sorted(set(DEFAULTS) - {"outer_nail", "inner_nail"}), 5)
-    rates = Rates({name: DEFAULTS[name].value * F(random.randint(1, 30), 10) for name in named})
+    rates = Rates(**{name: DEFAULTS[name].value * F(random.randint(1, 30), 10) for name in named})
     packages = tuple(
-        Package(
-            each.material, each.name, each.size, random.choice((None, 0, 1, 7, random.randint(100, 9999)))
-        )
+        Package(each.material, each.name, each.size, cents(random, 0, 1, 7, random.randint(100, 9999)))
         for each in SOLD
         if random.random() < 0.8
     )
-    by_operation = (("cut", random.randint(0, 20_000)),) if random.random() < 0.3 else ()
-    return rates, packages, Wages(random.choice((None, 0, 3333, random.randint(1000, 15_000))), by_operation)
+    by_task = {Task.CUT: Cents(random.randint(0, 20_000))} if random.random() < 0.3 else {}
+    return rates, packages, Wages(cents(random, 0, 3333, random.randint(1000, 15_000)), by_task)
+
+
+def cents(random: Random, *amounts: int) -> Cents | None:
+    """One of these, or none."""
+    chosen = random.choice((None, *amounts))
+    return None if chosen is None else Cents(chosen)
 
 
 def check_views(sheet: CostSheet, house: CutList) -> None:
     bought = sum(plan.cost_cents for plan in house.plans)
-    assert sheet.cents.stock + sheet.cents.waste + sheet.cents.kept_offcut == bought
-    assert all(line.cents == sum(line.by_opening) for line in sheet.lines)
+    assert sheet.total.stock + sheet.total.waste + sheet.total.kept_offcut == bought
+    assert all(line.amount == sum(line.by_opening) for line in sheet.lines)
     assert all(cents >= 0 for line in sheet.lines for cents in line.by_opening)
-    assert sheet.cents.total == sum(line.cents for line in sheet.lines)
+    assert sheet.total.total == sum(line.amount for line in sheet.lines)
     for view in (sheet.openings, sheet.rooms):
         for category in (*CATEGORIES, "total"):
-            assert sum(getattr(each.cents, category) for each in view) == getattr(sheet.cents, category)
+            assert sum(getattr(each.amounts, category) for each in view) == getattr(sheet.total, category)
     assert sum(room.openings for room in sheet.rooms) == sum(one.count for one in house.openings)
 
 
@@ -100,7 +107,7 @@ def test_worked_shares() -> None:
 def test_sticks_are_shared_by_length_used_whichever_stick_they_came_from() -> None:
     # Two like windows pay alike for casing, though first-fit lays their pieces on sticks of different waste.
     house = worked_out(
-        tuple(HouseOpening(window(mark, F(30), F(46))) for mark in ("W1", "W2", "W3")),
+        tuple(Entry(window(mark, F(30), F(46))) for mark in ("W1", "W2", "W3")),
         stocks=(stock("casing"),),
     )
     sheet = costed(house, Rates(), (), Wages())
@@ -112,22 +119,22 @@ def test_sticks_are_shared_by_length_used_whichever_stick_they_came_from() -> No
         F(layout.price_cents * layout.times) / layout.length * sum(placed.length for placed in layout.placed)
         for layout in plan.layouts
     )
-    assert abs(used.cents - exact) <= 1
+    assert abs(used.amount - exact) <= 1
     assert sum(placed.length * layout.times for layout in plan.layouts for placed in layout.placed) == inches
 
 
 def test_labour_is_minutes_at_the_callers_wage() -> None:
-    house = worked_out((HouseOpening(window("W1", F(30), F(46))),))
-    sheet = costed(house, Rates({"measure_minutes": F(15)}), (), Wages(6000, (("cut", 9000),)))
-    labour = {line.name: line.cents for line in sheet.lines if line.category == "labour"}
+    house = worked_out((Entry(window("W1", F(30), F(46))),))
+    sheet = costed(house, Rates(measure_minutes=15.0), (), Wages(Cents(6000), {Task.CUT: Cents(9000)}))
+    labour = {line.name: line.amount for line in sheet.lines if line.category == "labour"}
     assert labour["measure"] == 1500
     assert labour["cut"] == 19 * 9000 // 60
-    assert sheet.cents.labour == sum(labour.values())
+    assert sheet.total.labour == sum(labour.values())
 
 
 def test_what_has_no_price_is_named_and_costs_nothing() -> None:
-    house = worked_out((HouseOpening(window("W1", F(30), F(46))),))
-    sheet = costed(house, Rates(), (Package("caulk", "tube", F(10), 450),), Wages())
+    house = worked_out((Entry(window("W1", F(30), F(46))),))
+    sheet = costed(house, Rates(), (Package(MaterialCode.CAULK, "tube", 10, Cents(450)),), Wages())
     unpriced = {(each.category, each.name) for each in sheet.unpriced}
     assert ("consumable", "caulk") not in unpriced
     assert {
@@ -136,22 +143,22 @@ def test_what_has_no_price_is_named_and_costs_nothing() -> None:
         ("labour", "caulk"),
         ("labour", "cut"),
     } <= unpriced
-    assert sheet.cents.labour == 0
+    assert sheet.total.labour == 0
     assert [line.name for line in sheet.lines if line.category == "consumable"] == ["caulk"]
-    assert sheet.cents.consumable % 450 == 0
+    assert sheet.total.consumable % 450 == 0
 
 
 def test_rooms_are_sums_of_their_openings() -> None:
     house = worked_out(
         (
-            HouseOpening(window("K1", F(30), F(46)), "Kitchen", 2),
-            HouseOpening(window("H1", F(24), F(46)), "Hall"),
-            HouseOpening(window("K2", F(36), F(46)), "Kitchen"),
+            Entry(window("K1", F(30), F(46)), "Kitchen", 2),
+            Entry(window("H1", F(24), F(46)), "Hall"),
+            Entry(window("K2", F(36), F(46)), "Kitchen"),
         )
     )
-    sheet = costed(house, Rates(), (), Wages(5000))
+    sheet = costed(house, Rates(), (), Wages(Cents(5000)))
     kitchen, hall = sheet.rooms
     assert (kitchen.room, kitchen.openings, hall.room, hall.openings) == ("Kitchen", 3, "Hall", 1)
-    assert kitchen.cents.total == sheet.openings[0].cents.total + sheet.openings[2].cents.total
-    assert hall.cents == sheet.openings[1].cents
-    assert isinstance(sheet.cents, CostTotals)
+    assert kitchen.amounts.total == sheet.openings[0].amounts.total + sheet.openings[2].amounts.total
+    assert hall.amounts == sheet.openings[1].amounts
+    assert isinstance(sheet.total, CostTotals)

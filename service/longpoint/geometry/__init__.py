@@ -2,45 +2,50 @@
 
 from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.corners import CornerReading, Corners, corners
-from longpoint.geometry.faults import Fault, GeometryError
+from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.kernel import Corner, Frame
 from longpoint.geometry.frame.saw import compound
-from longpoint.geometry.group import BuiltGroup, Group, SharedStool, build_group
-from longpoint.geometry.moving.joints import Conditions, OpenJoint, check_conditions, open_joints
+from longpoint.geometry.group import BuiltGroup, Group, build_group
+from longpoint.geometry.moving.joints import OpenJoint, open_joints
 from longpoint.geometry.moving.wood import (
     Air,
+    Conditions,
     Grain,
     Moved,
     Movement,
+    Scale,
     Species,
-    Wood,
     equilibrium_moisture,
     mitre_opening,
     movement,
 )
 from longpoint.geometry.opening import Built, Pieces, build_opening
-from longpoint.geometry.parts import CutKind, Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
+from longpoint.geometry.parts import (
+    CutKind,
+    Cutout,
+    End,
+    Hand,
+    Mark,
+    Notch,
+    Part,
+    PartKind,
+    PieceKey,
+    Step,
+    Taper,
+)
 from longpoint.geometry.readings.inputs import (
-    Arch,
-    Clearances,
-    Door,
+    AnyOpening,
     Foot,
     Horns,
     Limits,
-    Mull,
     Opening,
-    PlumbSides,
-    Polygon,
-    Quadrilateral,
-    Readings,
     Reveals,
-    Shape,
     SillAnswer,
-    SillLevel,
-    Wall,
     WallAnswer,
     Widths,
 )
+from longpoint.geometry.readings.outline import Arch, Mull, PlumbSides, Polygon, Quadrilateral, Shape, Wall
+from longpoint.geometry.readings.readings import Clearances, Door, Readings, SillLevel
 from longpoint.geometry.readings.trim import (
     Apron,
     ApronEnds,
@@ -58,9 +63,11 @@ from longpoint.geometry.readings.trim import (
     StripEnds,
     Trim,
 )
+from longpoint.values import Fault
 
 __all__ = [
     "Air",
+    "AnyOpening",
     "Apron",
     "ApronEnds",
     "Arch",
@@ -103,6 +110,7 @@ __all__ = [
     "Opening",
     "Part",
     "PartKind",
+    "PieceKey",
     "Pieces",
     "Plinth",
     "PlumbSides",
@@ -110,8 +118,8 @@ __all__ = [
     "Quadrilateral",
     "Readings",
     "Reveals",
+    "Scale",
     "Shape",
-    "SharedStool",
     "SillAnswer",
     "SillLevel",
     "Species",
@@ -119,14 +127,13 @@ __all__ = [
     "Stool",
     "StoolEnds",
     "StripEnds",
+    "Taper",
     "Trim",
     "Wall",
     "WallAnswer",
     "Widths",
-    "Wood",
     "build_group",
     "build_opening",
-    "check_conditions",
     "compound",
     "corners",
     "equilibrium_moisture",

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from typing import Annotated
+
+from msgspec import Meta
 from msgspec.structs import replace
 
 from longpoint.geometry.checks.findings import Finding, Offer
-from longpoint.geometry.checks.trim import check_stool
-from longpoint.geometry.faults import Faults, GeometryError
+from longpoint.geometry.checks.trim import HORNS, SIDES, check_depths, check_stool
+from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.kernel import ZERO, Frame, rectangle
 from longpoint.geometry.frame.sides import cased_sides
 from longpoint.geometry.opening import Built, Pieces, build_opening
@@ -14,36 +17,50 @@ from longpoint.geometry.parts import Cutout, Part, PartKind
 from longpoint.geometry.pieces.apron import apron_parts
 from longpoint.geometry.pieces.scarf import joints, scarfed
 from longpoint.geometry.pieces.stool import stool_parts
-from longpoint.geometry.readings.inputs import Foot, Mull, Opening, PlumbSides, Readings
-from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction, Real, spoken
+from longpoint.geometry.readings.inputs import Foot, Opening
+from longpoint.geometry.readings.outline import Mull, PlumbSides
+from longpoint.geometry.readings.readings import Readings
+from longpoint.geometry.readings.taken import as_read
+from longpoint.lengths import Fraction, Length, PositiveLength, Real, spoken
+from longpoint.values import Faults, Given, Name, Path, Value
 
 
-class SharedStool(Value, frozen=True):
-    """One stool, and apron, under every opening of a group.
+class Group(Given, frozen=True, kw_only=True):
+    """Openings trimmed together, or one of joined units, its `gaps` an empty list, whose stool is too long for a stick.
+
+    With `gaps` they share one stool and apron.
 
     Attributes:
-        gaps: from each opening's right jamb face to the next one's left, left to right.
-        stock_length: the longest stick; None where any length is to be had.
-        solid: places from the first opening's left jamb face over which a joint may fall (studs, mulls); where
-            none is named, the middles of the gaps.
+        mark: The group's name.
+        heads: Each opening's head jamb underside over one level line, to be checked for being in line.
+        gaps: From each opening's right jamb face to the next one's left, left to right.
+        stock_length: The longest stick for the shared stool; a longer one is scarfed. Left out where any length is to
+            be had.
+        solid: Places, from the first opening's left jamb face, over which a joint may fall (studs, mulls); where none
+            is named, the middles of the gaps.
     """
 
-    gaps: tuple[Fraction, ...]
-    stock_length: Fraction | None = None
-    solid: tuple[Fraction, ...] = ()
+    mark: Name
+    heads: Annotated[tuple[Length, ...], Meta(max_length=20)] | None = None
+    gaps: Annotated[tuple[PositiveLength, ...], Meta(max_length=19)] | None = None
+    stock_length: PositiveLength | None = None
+    solid: Annotated[tuple[Length, ...], Meta(max_length=100)] = ()
 
+    @property
+    def shares(self) -> bool:
+        """Whether its openings share a stool, so that it has pieces of its own."""
+        return self.gaps is not None
 
-class Group(Value, frozen=True):
-    """Attributes:
-    mark: the group's name.
-    heads: each opening's head jamb underside over one level line; () where they were not read.
-    stool: None where each opening keeps its own.
-    """
-
-    mark: str
-    heads: tuple[Fraction, ...] = ()
-    stool: SharedStool | None = None
+    def tell(self, faults: Faults, at: Path = ()) -> None:
+        """Note what belongs to a shared stool where there is none."""
+        if self.gaps is None:
+            for name, given in (("stock_length", self.stock_length is not None), ("solid", bool(self.solid))):
+                if given:
+                    faults.add(
+                        (*at, name),
+                        "gaps-missing",
+                        "A shared stool needs the gaps between its openings: give them.",
+                    )
 
 
 class BuiltGroup(Value, frozen=True):
@@ -63,16 +80,16 @@ def build_group(openings: tuple[Opening, ...], group: Group) -> BuiltGroup:
     """
     faults = Faults()
     _check(openings, group, faults)
-    faults.raise_any()
-    wanted = Pieces.ALL if group.stool is None else Pieces.CASING
+    faults.raise_any(GeometryError)
+    wanted = Pieces.CASING if group.shares else Pieces.ALL
     members = tuple(build_opening(opening, wanted) for opening in openings)
-    shared = None if group.stool is None else _shared(members, group, group.stool, faults)
-    faults.raise_any()
-    return BuiltGroup(members, shared, _heads(members, group.heads))
+    shared = _shared(members, group, faults) if group.shares else None
+    faults.raise_any(GeometryError)
+    return BuiltGroup(members, shared, _heads(members, group.heads or ()))
 
 
 def _check(openings: tuple[Opening, ...], group: Group, faults: Faults) -> None:
-    if len(openings) < 2 and not any(opening.readings.mulls for opening in openings):
+    if len(openings) < 2 and not any(opening.outline.mulls for opening in openings):
         detail = "A group is two openings or more, or one of joined units whose stool is to be jointed."
         faults.add(("group", "openings"), "too-few", detail)
     if group.heads and len(group.heads) != len(openings):
@@ -81,57 +98,58 @@ def _check(openings: tuple[Opening, ...], group: Group, faults: Faults) -> None:
             "head-count",
             f"{len(openings)} openings have as many heads, and {len(group.heads)} came.",
         )
-    if group.stool is None:
+    if group.gaps is None:
         return
-    if len(group.stool.gaps) != len(openings) - 1:
+    if len(group.gaps) != len(openings) - 1:
         faults.add(
             ("group", "gaps"),
             "gap-count",
-            f"{len(openings)} openings have {len(openings) - 1} gaps between them, and {len(group.stool.gaps)} came.",
+            f"{len(openings)} openings have {len(openings) - 1} gaps between them, and {len(group.gaps)} came.",
         )
     first = openings[0]
     for number, opening in enumerate(openings):
-        _check_member(number, opening, first, faults)
+        _check_member(number, opening, first, faults, last=number == len(openings) - 1)
 
 
-def _check_member(number: int, opening: Opening, first: Opening, faults: Faults) -> None:
+def _check_member(number: int, opening: Opening, first: Opening, faults: Faults, *, last: bool) -> None:
     at = ("openings", number)
-    readings = opening.readings
-    if opening.foot is not Foot.STOOL or opening.trim.stool is None:
-        faults.add((*at, "foot"), "stool-missing", "A shared stool is under openings that stand on a stool.")
+    if opening.foot_style is not Foot.STOOL or opening.trim.stool is None:
+        faults.add(
+            (*at, "foot_style"), "stool-missing", "A shared stool is under openings that stand on a stool."
+        )
     elif (opening.trim.stool, opening.trim.apron) != (first.trim.stool, first.trim.apron):
         faults.add(
             (*at, "trim"),
             "stools-differ",
             "A shared stool and apron are one stock: give all of them the same.",
         )
-    if not isinstance(readings.shape, PlumbSides):
+    if not isinstance(opening.outline.shape, PlumbSides):
         faults.add(
-            (*at, "readings", "jamb_width"),
+            (*at, "readings", *as_read(opening.readings, ("jamb_width",))),
             "not-plumb",
             "A shared stool needs openings with plumb sides: describe this one by its width and heights.",
         )
-    for name in ("left_depth", "right_depth"):
-        if getattr(readings, name) is None:
-            faults.add(
-                (*at, "readings", name),
-                "depth-missing",
-                "A stool needs the jamb's depth: measure from the wall's face back to the sash stop.",
-            )
+    if opening.trim.stool is not None:
+        names = (*SIDES, *(HORNS[:1] if number == 0 else ()), *(HORNS[1:] if last else ()))
+        check_depths(opening, opening.trim.stool, names, faults, at)
 
 
-def _shared(members: tuple[Built, ...], group: Group, stool: SharedStool, faults: Faults) -> Built | None:
+def _shared(members: tuple[Built, ...], group: Group, faults: Faults) -> Built | None:
     """What the members share, worked out as one wide opening whose mulls are the gaps between them."""
-    wide, frame, gaps = _wide(members, group, stool)
+    shared_gaps = group.gaps or ()
+    wide, frame, middles = _wide(members, group, shared_gaps)
     deepest = max(
         _read(depth)
         for member in members
-        for depth in (member.opening.readings.left_depth, member.opening.readings.right_depth)
+        for depth in (member.opening.outline.left_depth, member.opening.outline.right_depth)
     )
-    check_stool(wide, faults, deepest)
-    faults.raise_any()
+    of_stool = Faults()
+    check_stool(wide, of_stool, deepest)
+    for fault in of_stool:
+        faults.note(fault.under("openings", 0))
+    faults.raise_any(GeometryError)
     sides = cased_sides(wide, frame)
-    boards = _own_depths(stool_parts(wide, frame, sides, deepest), members, stool)
+    boards = _own_depths(stool_parts(wide, frame, sides, deepest), members, shared_gaps)
     if wide.trim.apron is not None and not wide.without_apron:
         boards += apron_parts(wide, frame, sides)
     parts: list[Part] = []
@@ -143,8 +161,8 @@ def _shared(members: tuple[Built, ...], group: Group, stool: SharedStool, faults
             next(mark.at for mark in board.marks if mark.name == "centre line of opening")
             - frame.sides[0] / 2
         )
-        places: list[Real] = [from_left + place for place in stool.solid or gaps]
-        found = joints(board.overall, tuple(places), stool.stock_length, board.thickness)
+        places: list[Real] = [from_left + place for place in group.solid or middles]
+        found = joints(board.overall, tuple(places), group.stock_length, board.thickness)
         if found is None:
             faults.add(
                 ("group", "solid"),
@@ -157,25 +175,27 @@ def _shared(members: tuple[Built, ...], group: Group, stool: SharedStool, faults
     return Built(wide, frame, tuple(parts), 0.0, ())
 
 
-def _own_depths(boards: tuple[Part, ...], members: tuple[Built, ...], stool: SharedStool) -> tuple[Part, ...]:
+def _own_depths(
+    boards: tuple[Part, ...], members: tuple[Built, ...], gaps: tuple[Fraction, ...]
+) -> tuple[Part, ...]:
     """The stool as ripped to the deepest opening, sawn out between openings to the depth that each was read at."""
     body, *rest = boards
     trim = members[0].opening.trim.stool
     assert trim is not None
     less = trim.sash_clearance + trim.scribe
-    lefts = [_read(member.opening.readings.left_depth) for member in members]
-    rights = [_read(member.opening.readings.right_depth) for member in members]
+    lefts = [_read(member.opening.outline.left_depth) for member in members]
+    rights = [_read(member.opening.outline.right_depth) for member in members]
     at = next(mark.at for mark in body.marks if mark.name == "left jamb face")
     cutouts: list[Cutout] = []
     for number, member in enumerate(members):
         depth, other = lefts[number] - less, rights[number] - less
         within = None if depth == other else other
-        cutouts += [Cutout(at + mull.at, mull.width, depth, within) for mull in member.opening.readings.mulls]
+        cutouts += [Cutout(at + mull.at, mull.width, depth, within) for mull in member.opening.outline.mulls]
         at += _width(member)
-        if number < len(stool.gaps):
+        if number < len(gaps):
             following = lefts[number + 1] - less
-            cutouts.append(Cutout(at, stool.gaps[number], other, None if following == other else following))
-            at += stool.gaps[number]
+            cutouts.append(Cutout(at, gaps[number], other, None if following == other else following))
+            at += gaps[number]
     return (replace(body, cutouts=tuple(cutouts)), *rest)
 
 
@@ -184,31 +204,40 @@ def _read(depth: Fraction | None) -> Fraction:
     return depth
 
 
+def _length(depth: Fraction | None) -> PositiveLength | None:
+    return None if depth is None else PositiveLength(depth)
+
+
 def _width(member: Built) -> Fraction:
-    shape = member.opening.readings.shape
+    shape = member.opening.outline.shape
     assert isinstance(shape, PlumbSides)
     return shape.jamb_width
 
 
 def _wide(
-    members: tuple[Built, ...], group: Group, stool: SharedStool
+    members: tuple[Built, ...], group: Group, gaps: tuple[Fraction, ...]
 ) -> tuple[Opening, Frame, tuple[Fraction, ...]]:
     first, last = members[0].opening, members[-1].opening
     reached = ZERO
     mulls: list[Mull] = []
     for number, member in enumerate(members):
-        mulls += [Mull(reached + mull.at, mull.width) for mull in member.opening.readings.mulls]
+        mulls += [Mull(reached + mull.at, mull.width) for mull in member.opening.outline.mulls]
         reached += _width(member)
-        if number < len(stool.gaps):
-            mulls.append(Mull(reached, stool.gaps[number]))
-            reached += stool.gaps[number]
-    height = first.readings.shape
+        if number < len(gaps):
+            mulls.append(Mull(reached, gaps[number]))
+            reached += gaps[number]
+    height = first.outline.shape
     assert isinstance(height, PlumbSides)
+    lights, left = [], ZERO
+    for mull in mulls:
+        lights.append(mull.at - left)
+        left = mull.at + mull.width
     readings = Readings(
-        shape=PlumbSides(reached, height.left_height, height.left_height),
-        left_depth=first.readings.left_depth,
-        right_depth=last.readings.right_depth,
-        mulls=tuple(mulls),
+        lights=(*map(PositiveLength, lights), PositiveLength(reached - left)),
+        mull_widths=tuple(PositiveLength(mull.width) for mull in mulls),
+        leg_height=Length(height.left_height),
+        left_depth=_length(first.outline.left_depth),
+        right_depth=_length(last.outline.right_depth),
         left_horn_depth=first.readings.left_horn_depth,
         right_horn_depth=last.readings.right_horn_depth,
     )
@@ -254,12 +283,12 @@ def _heads(members: tuple[Built, ...], heads: tuple[Fraction, ...]) -> tuple[Fin
 
 def _tried(opening: Opening, offer: Offer) -> Offer:
     """The offer, without its field where its opening cannot be built with it."""
-    own = replace(opening, reveals=replace(opening.reveals, head=offer.value))
+    own = replace(opening, reveals=replace(opening.reveals, head=offer.worth))
     try:
         build_opening(own, Pieces.CASING)
     except GeometryError as error:
         why = f"It cannot be sent as things are: {error.faults[0].detail}"
-        return replace(offer, detail=f"{offer.detail} {why}", field=(), value=None)
+        return replace(offer, detail=f"{offer.detail} {why}", field=None, value=None)
     return offer
 
 

@@ -13,7 +13,7 @@ from longpoint.geometry.checks.obstructions import obstruction_findings
 from longpoint.geometry.checks.offers import tried
 from longpoint.geometry.checks.trim import check_lengths, check_trim
 from longpoint.geometry.checks.wall import levelling_strip, sill_findings, wall_findings
-from longpoint.geometry.faults import Faults
+from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.arch import curve
 from longpoint.geometry.frame.kernel import ALL_SQUARE, Frame
 from longpoint.geometry.frame.shapes import frame_of
@@ -28,20 +28,13 @@ from longpoint.geometry.pieces.extension import extension_parts
 from longpoint.geometry.pieces.headdress import headdress_parts
 from longpoint.geometry.pieces.mull import mull_parts
 from longpoint.geometry.pieces.stool import stool_parts
-from longpoint.geometry.readings.inputs import (
-    NOTHING_IN_THE_WAY,
-    Arch,
-    Door,
-    Foot,
-    Opening,
-    PlumbSides,
-    Quadrilateral,
-    SillAnswer,
-    WallAnswer,
-)
+from longpoint.geometry.readings.inputs import Foot, Opening, SillAnswer, WallAnswer
+from longpoint.geometry.readings.outline import Arch, PlumbSides, Quadrilateral
+from longpoint.geometry.readings.readings import NOTHING_IN_THE_WAY, Door
+from longpoint.geometry.readings.taken import at_the_reading
 from longpoint.geometry.readings.trim import HeadStyle
-from longpoint.geometry.value import Value
 from longpoint.lengths import spoken
+from longpoint.values import Faults, Value
 
 TAKEN_SQUARE = "Out of square by too little to open a joint: taken as square, each side at its own reading."
 OUT_OF_LEVEL = "The heights differ: the sides are taken as plumb and the head as out of level."
@@ -85,7 +78,11 @@ def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
     Raises:
         GeometryError: with every fault found.
     """
-    built = _built(opening, wanted)
+    try:
+        built = _built(opening, wanted)
+    except GeometryError as error:
+        found = dict.fromkeys(at_the_reading(opening.readings, fault) for fault in error.faults)
+        raise GeometryError(found) from None
     if not built.findings:
         return built
     return replace(
@@ -98,18 +95,18 @@ def _built(opening: Opening, wanted: Pieces) -> Built:
     faults = Faults()
     frame, gap, notes = _settled_frame(opening, faults)
     check_trim(opening, frame, faults, stands_on_stool=Pieces.STOOL in wanted)
-    faults.raise_any()
+    faults.raise_any(GeometryError)
     assert frame is not None
     sides = cased_sides(opening, frame)
     parts: list[Part] = []
-    if opening.foot is Foot.STOOL:
+    if opening.foot_style is Foot.STOOL:
         _add_stool_and_apron(opening, frame, sides, wanted, parts)
     if Pieces.CASING in wanted:
-        if isinstance(opening.readings.shape, Door):
-            parts.extend(jamb_parts(opening, opening.readings.shape))
+        if isinstance(opening.outline.shape, Door):
+            parts.extend(jamb_parts(opening, opening.outline.shape))
         _add_casing(opening, frame, sides, parts)
     check_lengths(opening, parts, faults)
-    faults.raise_any()
+    faults.raise_any(GeometryError)
     return Built(opening, frame, tuple(parts), gap, notes, _findings(opening, frame, sides))
 
 
@@ -136,24 +133,24 @@ def _add_casing(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], pa
         parts.extend(headdress_parts(opening, frame, sides))
     if trim.back_band is not None:
         parts.extend(back_band_parts(opening, frame, sides))
-    if opening.readings.mulls:
+    if opening.outline.mulls:
         parts.extend(mull_parts(opening, frame, sides))
-    if opening.foot is Foot.PLINTH:
+    if opening.foot_style is Foot.PLINTH:
         parts.extend(plinth_parts(opening))
 
 
 def _findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Finding, ...]:
-    readings = opening.readings
-    door = isinstance(readings.shape, Door)
+    readings, outline = opening.readings, opening.outline
+    door = isinstance(outline.shape, Door)
     if (
-        readings.wall is None
+        outline.wall is None
         and readings.sill is None
         and readings.clearances is NOTHING_IN_THE_WAY
         and not door
     ):
         return ()
     return (
-        *(door_findings(readings.shape) if isinstance(readings.shape, Door) else ()),
+        *(door_findings(outline.shape) if isinstance(outline.shape, Door) else ()),
         *wall_findings(opening, frame, sides),
         *sill_findings(opening),
         *obstruction_findings(opening, frame, sides),
@@ -161,7 +158,7 @@ def _findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> t
 
 
 def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, float, tuple[str, ...]]:
-    shape = opening.readings.shape
+    shape = opening.outline.shape
     frame = frame_of(shape, faults)
     if frame is not None and isinstance(shape, Arch):
         return frame, 0.0, (curve_note(opening, shape, frame),)

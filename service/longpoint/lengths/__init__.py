@@ -4,7 +4,8 @@ Every length inside is an exact number of inches. Nothing here does I/O.
 """
 
 from longpoint.lengths.errors import LengthError
-from longpoint.lengths.fraction import Fraction, Real
+from longpoint.lengths.fraction import MARKED, Fraction, Irrational, Real
+from longpoint.lengths.length import Length, PositiveLength, real
 from longpoint.lengths.parsing import MAX_TEXT, parse
 from longpoint.lengths.printing import exact, feet_inches, spoken, tape
 from longpoint.lengths.rounding import (
@@ -19,13 +20,22 @@ from longpoint.lengths.rounding import (
     rounded,
 )
 from longpoint.lengths.units import MAX_LENGTH, Unit
+from longpoint.lengths.written import EXACT, Gap, LengthWriter, MarkedLength, exact_lengths, length_writer
 
 __all__ = [
+    "EXACT",
+    "MARKED",
     "MAX_LENGTH",
     "MAX_TEXT",
     "Fraction",
+    "Gap",
+    "Irrational",
+    "Length",
     "LengthError",
+    "LengthWriter",
+    "MarkedLength",
     "Mode",
+    "PositiveLength",
     "Real",
     "RoundTo",
     "Rounded",
@@ -33,9 +43,12 @@ __all__ = [
     "Unit",
     "counter",
     "exact",
+    "exact_lengths",
     "feet_inches",
+    "length_writer",
     "mark",
     "parse",
+    "real",
     "residual",
     "round_to",
     "rounded",

@@ -2,6 +2,8 @@
 
 from typing import Literal
 
+from longpoint.values.wired import Unreadable
+
 Code = Literal[
     "decimal-comma",
     "empty",
@@ -18,25 +20,19 @@ Code = Literal[
     "too-long",
     "too-many-digits",
     "unknown-unit",
+    "wrong-type",
+    "zero",
     "zero-denominator",
 ]
 
 
-class LengthError(ValueError):
-    """A length that cannot be used.
+class LengthError(Unreadable):
+    """A length that cannot be used."""
 
-    Attributes:
-        code: a stable name of the fault, for programs.
-        detail: a sentence for people: what was wrong and what to write instead.
-    """
+    code: Code
 
     def __init__(self, code: Code, detail: str) -> None:
-        super().__init__(code, detail)  # both, so that the error survives a trip between processes
-        self.code: Code = code
-        self.detail = detail
-
-    def __str__(self) -> str:
-        return self.detail
+        super().__init__(code, detail)
 
 
 def quoted(text: str) -> str:

@@ -35,9 +35,38 @@ else:
                 numerator = _Standard(numerator)
             return _Compiled(numerator, denominator)
 
+        @classmethod
+        def read(cls, given, unit):  # noqa: ARG003
+            """As it is kept: a whole number or a fraction, of an inch."""
+            return cls(given)
 
-Real = Fraction | float
-"""A length in inches: a Fraction where it is exact, a float where it is irrational."""
+        @classmethod
+        def schema(cls):
+            return dict(MARKED)
 
 
-__all__ = ["Fraction", "Real"]
+MARKED = {"$ref": "#/components/schemas/MarkedLength"}
+"""How a computed length is described: it goes out as `lengths.written.MarkedLength`."""
+
+if TYPE_CHECKING:
+    Real = Fraction | float
+else:
+
+    class Real:
+        """A length in inches: a Fraction where it is exact, a float where it is irrational.
+
+        A union to a type checker; as the type of a field it is one type, which says how it stands on the wire.
+        """
+
+        @classmethod
+        def schema(cls):
+            return dict(MARKED)
+
+
+class Irrational(float):
+    """An irrational length in inches that is to be answered: a plain float would go out as a number."""
+
+    __slots__ = ()
+
+
+__all__ = ["MARKED", "Fraction", "Irrational", "Real"]

@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Sequence
-from functools import lru_cache
 from typing import Any, Final
 
 from longpoint.lengths.characters import plain
@@ -43,7 +42,7 @@ def parse(text: str, unit: Unit | None = None) -> Fraction:
     Raises:
         LengthError: with the fault's code and what to write instead.
     """
-    if len(text) > MAX_TEXT:  # before the cache, so that it holds short texts only
+    if len(text) > MAX_TEXT:
         raise LengthError(
             "too-long",
             f"The text is {len(text):,} characters long; a length takes at most {MAX_TEXT}. "
@@ -52,7 +51,6 @@ def parse(text: str, unit: Unit | None = None) -> Fraction:
     return _parse(text, unit)
 
 
-@lru_cache(maxsize=8192)
 def _parse(text: str, unit: Unit | None) -> Fraction:
     written = plain(text)
     if found := _ONE_UNIT.fullmatch(written):

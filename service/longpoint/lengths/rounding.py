@@ -1,7 +1,6 @@
 """Rounds a length once, to what a tape shows, and keeps what the rounding did."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import lru_cache, partial
 from math import ceil, floor, isfinite
@@ -11,6 +10,7 @@ from longpoint.lengths.errors import LengthError
 from longpoint.lengths.fraction import Fraction, Real
 from longpoint.lengths.parsing import parse
 from longpoint.lengths.units import Unit
+from longpoint.values.value import Given
 
 _SLACK_PARTS: Final = 10**9
 """A float counts as the mark, or the middle of two marks, that lies within this part of an inch.
@@ -59,13 +59,12 @@ class Mode(StrEnum):
 _NEAREST, _UP, _DOWN = Mode.NEAREST, Mode.UP, Mode.DOWN
 
 
-@dataclass(frozen=True, slots=True)
-class Rounding:
-    """How to round.
+class Rounding(Given, frozen=True):
+    """How lengths of the answer are rounded.
 
     Attributes:
-        to: the fineness.
-        mode: which mark is taken. A tie goes to the longer piece, since a long piece can be shaved.
+        to: The fineness of the tape they will be marked with. It decides the unit of the answer, too.
+        mode: Which mark is taken: the nearest (the longer of two equally near), the next up or the next down.
     """
 
     to: RoundTo = RoundTo.SIXTEENTH

@@ -10,6 +10,7 @@ from longpoint.schedules import history
 from longpoint.schedules.basics import digest_of
 from longpoint.schedules.history import revision_digest
 from longpoint.schedules.models import Offcut, Opening, Piece, Retry, Revision, Schedule, Version
+from longpoint.schedules.rows import ScheduleRow, VersionRow
 from longpoint.schedules.store import Store
 from longpoint.schedules.values import Author, Kind
 
@@ -36,7 +37,7 @@ async def _check_file(connection: AsyncConnection) -> list[str]:
 
 
 async def _check_schedule(connection: AsyncConnection, id: str) -> list[str]:
-    schedule = (await connection.execute(select(Schedule).where(Schedule.id == id))).one()
+    schedule = ScheduleRow.of((await connection.execute(select(Schedule).where(Schedule.id == id))).one())
     wrong = await _check_revisions(connection, schedule)
     standing = await history.state_at(connection, id, schedule.revision, list(Kind))
     wrong += await _check_items(connection, schedule, standing)
@@ -45,7 +46,7 @@ async def _check_schedule(connection: AsyncConnection, id: str) -> list[str]:
         wrong.append("its document is not that of its history")
     elif heads[0].revision != schedule.head_revision:
         wrong.append("its document is said to be of another revision than it is")
-    openings = [row.position for row in standing if row.kind == Kind.OPENING]
+    openings = [row.position or 0 for row in standing if row.kind == Kind.OPENING]
     if schedule.opening_count != len(openings):
         wrong.append(f"it counts {schedule.opening_count} openings and has {len(openings)}")
     if openings and schedule.next_position <= max(openings):
@@ -53,7 +54,7 @@ async def _check_schedule(connection: AsyncConnection, id: str) -> list[str]:
     return wrong
 
 
-async def _check_revisions(connection: AsyncConnection, schedule: Any) -> list[str]:
+async def _check_revisions(connection: AsyncConnection, schedule: ScheduleRow) -> list[str]:
     versions: dict[int, list[str]] = defaultdict(list)
     wrong = []
     for row in await connection.execute(select(Version).where(Version.schedule_id == schedule.id)):
@@ -78,7 +79,9 @@ async def _check_revisions(connection: AsyncConnection, schedule: Any) -> list[s
     return wrong
 
 
-async def _check_items(connection: AsyncConnection, schedule: Any, standing: list[Any]) -> list[str]:
+async def _check_items(
+    connection: AsyncConnection, schedule: ScheduleRow, standing: list[VersionRow]
+) -> list[str]:
     wrong = []
     for kind, table in _ITEMS:
         rows = await connection.execute(select(table).where(table.schedule_id == schedule.id))

@@ -13,7 +13,11 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.schedules.basics import digest_of, moment
 from longpoint.schedules.models import Revision, Schedule, Version
 from longpoint.schedules.projection import house_name, project
+from longpoint.schedules.rows import RevisionRow, VersionRow
 from longpoint.schedules.values import Author, Change, Kind, Stamp
+
+Pair = tuple[VersionRow | None, VersionRow | None]
+"""A thing's version at an earlier and at a later revision; None where it was not there."""
 
 
 def revision_digest(
@@ -30,7 +34,7 @@ async def append(
     author: Author,
     action: str,
     changes: Sequence[Change],
-    **columns: Any,
+    **columns: str | None,
 ) -> Stamp:
     """Append a revision and bring what now stands up to date.
 
@@ -120,15 +124,16 @@ def _standing(schedule_id: str, newest: Select[*tuple[Any, ...]]) -> Select[*tup
 
 async def state_at(
     connection: AsyncConnection, schedule_id: str, revision: int, kinds: Sequence[Kind]
-) -> list[Any]:
-    """The versions that stood at a revision, openings in their order; rows have the columns of `Version`."""
+) -> list[VersionRow]:
+    """The versions that stood at a revision, openings in their order."""
     query = _standing(schedule_id, _newest(schedule_id, revision, kinds))
-    return list(await connection.execute(query.order_by(Version.position, Version.item_id)))
+    found = await connection.execute(query.order_by(Version.position, Version.item_id))
+    return [VersionRow.of(row) for row in found]
 
 
 async def changed_between(
     connection: AsyncConnection, schedule_id: str, earlier: int, later: int, kinds: Sequence[Kind]
-) -> list[tuple[Any | None, Any | None]]:
+) -> list[Pair]:
     """Each thing that differs between two revisions, as its version at the earlier and at the later one.
 
     Costs what was changed between the two, not what the schedule holds.
@@ -140,43 +145,51 @@ async def changed_between(
         .distinct()
         .subquery()
     )
-    found: dict[tuple[str, str], list[Any]] = {}
+    found: dict[tuple[str, str], list[VersionRow | None]] = {}
     for place, revision in enumerate((earlier, later)):
         newest = _newest(schedule_id, revision, kinds).join(
             touched, and_(Version.kind == touched.c.kind, Version.item_id == touched.c.item_id)
         )
         for row in await connection.execute(_standing(schedule_id, newest)):
-            found.setdefault((row.kind, row.item_id), [None, None])[place] = row
+            found.setdefault((row.kind, row.item_id), [None, None])[place] = VersionRow.of(row)
     pairs = [(before, after) for before, after in found.values() if _digest(before) != _digest(after)]
-    return sorted(pairs, key=lambda pair: (pair[1] or pair[0]).position or 0)
+    return sorted(pairs, key=_place)
 
 
-def _digest(row: Any | None) -> str | None:
+def _place(pair: Pair) -> int:
+    row = pair[1] or pair[0]
+    return (row.position if row else None) or 0
+
+
+def _digest(row: VersionRow | None) -> str | None:
     return None if row is None else row.digest
 
 
-async def revision_of(connection: AsyncConnection, schedule_id: str, number: int) -> Any | None:
+async def revision_of(connection: AsyncConnection, schedule_id: str, number: int) -> RevisionRow | None:
     """One revision; None when there is none of that number."""
     found = await connection.execute(
         select(Revision).where(Revision.schedule_id == schedule_id, Revision.number == number)
     )
-    return found.one_or_none()
+    row = found.one_or_none()
+    return None if row is None else RevisionRow.of(row)
 
 
-async def versions_of(connection: AsyncConnection, schedule_id: str, number: int) -> list[Any]:
+async def versions_of(connection: AsyncConnection, schedule_id: str, number: int) -> list[VersionRow]:
     """The versions one revision made."""
     query = select(Version).where(Version.schedule_id == schedule_id, Version.revision == number)
-    return list(await connection.execute(query.order_by(Version.kind, Version.position, Version.item_id)))
+    found = await connection.execute(query.order_by(Version.kind, Version.position, Version.item_id))
+    return [VersionRow.of(row) for row in found]
 
 
 async def list_revisions(
     connection: AsyncConnection, schedule_id: str, before: int | None, limit: int
-) -> list[Any]:
+) -> list[RevisionRow]:
     """Revisions, the newest first."""
     query = select(Revision).where(Revision.schedule_id == schedule_id)
     if before is not None:
         query = query.where(Revision.number < before)
-    return list(await connection.execute(query.order_by(Revision.number.desc()).limit(limit)))
+    found = await connection.execute(query.order_by(Revision.number.desc()).limit(limit))
+    return [RevisionRow.of(row) for row in found]
 
 
 async def count_at(connection: AsyncConnection, schedule_id: str, revision: int, kind: Kind) -> int:

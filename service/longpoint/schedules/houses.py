@@ -1,22 +1,21 @@
 """House schedules as wholes: make, find, list, lock for a write, archive, delete."""
 
-from typing import Any
-
 from sqlalchemy import bindparam, delete, func, insert, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.schedules.basics import moment, new_id
+from longpoint.schedules.basics import moment
 from longpoint.schedules.history import append
 from longpoint.schedules.models import Schedule, Version
 from longpoint.schedules.projection import house_name
+from longpoint.schedules.rows import ScheduleLineRow, ScheduleRow
 from longpoint.schedules.values import Author, Change, Kind, Stamp
 
 
 async def create(
-    connection: AsyncConnection, author: Author, action: str, document: str, exact: str, changes: list[Change]
+    connection: AsyncConnection, author: Author, action: str, head: Change, changes: list[Change]
 ) -> tuple[str, Stamp]:
-    """Make a schedule, with openings and offcuts where there are any; gives its id and first revision."""
-    id, at = new_id(), moment()
+    """Make a schedule of a head, with openings and offcuts where there are any; gives its id and first revision."""
+    id, at, document = head.id, moment(), head.document or ""
     row = {
         "id": id,
         "account_id": author.account_id,
@@ -32,7 +31,6 @@ async def create(
         "next_position": 1,
     }
     await connection.execute(insert(Schedule), [row])
-    head = Change(Kind.SCHEDULE, id, document, exact)
     return id, await append(connection, id, Stamp(0, id), author, action, [head, *changes])
 
 
@@ -49,7 +47,9 @@ _EXACT = select(Version.exact).where(
 )
 
 
-async def find(connection: AsyncConnection, account_id: str, id: str, *, hold: bool = False) -> Any | None:
+async def find(
+    connection: AsyncConnection, account_id: str, id: str, *, hold: bool = False
+) -> ScheduleRow | None:
     """A schedule of an account; None when the account has none of that id.
 
     Args:
@@ -59,7 +59,8 @@ async def find(connection: AsyncConnection, account_id: str, id: str, *, hold: b
         hold: Whether to keep every other writer of this schedule waiting until the transaction ends.
     """
     found = await connection.execute(_HELD if hold else _OWN, {"schedule": id, "account": account_id})
-    return found.one_or_none()
+    row = found.one_or_none()
+    return None if row is None else ScheduleRow.of(row)
 
 
 async def list_schedules(
@@ -70,7 +71,7 @@ async def list_schedules(
     limit: int,
     name: str | None,
     archived: bool | None,
-) -> list[Any]:
+) -> list[ScheduleLineRow]:
     """Schedules of an account, the latest made first."""
     query = select(
         Schedule.id,
@@ -88,13 +89,15 @@ async def list_schedules(
         query = query.where(func.lower(Schedule.name).contains(name.lower(), autoescape=True))
     if archived is not None:
         query = query.where(Schedule.archived_at.is_not(None) if archived else Schedule.archived_at.is_(None))
-    return list(await connection.execute(query.order_by(Schedule.id.desc()).limit(limit)))
+    found = await connection.execute(query.order_by(Schedule.id.desc()).limit(limit))
+    return [ScheduleLineRow.of(row) for row in found]
 
 
 async def exact_of_head(connection: AsyncConnection, id: str, head_revision: int) -> str:
     """The exact lengths of a schedule's own document."""
     found = await connection.execute(_EXACT, {"schedule": id, "revision": head_revision})
-    return found.scalar_one() or "{}"
+    exact: str | None = found.scalar_one()
+    return exact or "{}"
 
 
 async def remove(connection: AsyncConnection, id: str) -> None:
@@ -102,13 +105,18 @@ async def remove(connection: AsyncConnection, id: str) -> None:
     await connection.execute(delete(Schedule).where(Schedule.id == id))
 
 
-async def touch(connection: AsyncConnection, id: str, **columns: Any) -> None:
+async def touch(connection: AsyncConnection, id: str, **columns: str | None) -> None:
     """Set columns of a schedule's row that are no part of its history."""
     await connection.execute(update(Schedule).where(Schedule.id == id).values(**columns))
 
 
 async def write(
-    connection: AsyncConnection, row: Any, author: Author, action: str, changes: list[Change], **columns: Any
+    connection: AsyncConnection,
+    row: ScheduleRow,
+    author: Author,
+    action: str,
+    changes: list[Change],
+    **columns: str | None,
 ) -> Stamp:
     """Append a revision to a schedule that is held; `row` is what `find` gave."""
     return await append(

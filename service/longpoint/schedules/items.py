@@ -9,6 +9,7 @@ from sqlalchemy import bindparam, or_, select
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.models import Offcut, Opening, Piece
+from longpoint.schedules.rows import OffcutRow, OpeningRow, PieceRow
 
 _AT_ONCE = 400
 
@@ -36,22 +37,23 @@ def _openings_by(*narrowed: str) -> Any:
     return select(Opening).where(Opening.schedule_id == bindparam("schedule"), *by).order_by(Opening.position)
 
 
-async def find_opening(connection: AsyncConnection, schedule_id: str, id_or_mark: str) -> Any | None:
+async def find_opening(connection: AsyncConnection, schedule_id: str, id_or_mark: str) -> OpeningRow | None:
     """An opening by its id or, where no id is so, by its mark; None when there is neither."""
     found = list(await connection.execute(_CALLED, {"schedule": schedule_id, "called": id_or_mark}))
-    return next((row for row in found if row.id == id_or_mark), found[0] if found else None)
+    row = next((row for row in found if row.id == id_or_mark), found[0] if found else None)
+    return None if row is None else OpeningRow.of(row)
 
 
 async def openings_marked(
     connection: AsyncConnection, schedule_id: str, marks: Sequence[str]
-) -> dict[str, Any]:
+) -> dict[str, OpeningRow]:
     """The openings with these marks, by mark."""
-    found = {}
+    found: dict[str, OpeningRow] = {}
     for start in range(0, len(marks), _AT_ONCE):
         query = select(Opening).where(
             Opening.schedule_id == schedule_id, Opening.mark.in_(marks[start : start + _AT_ONCE])
         )
-        found.update({row.mark: row for row in await connection.execute(query)})
+        found.update({row.mark: OpeningRow.of(row) for row in await connection.execute(query)})
     return found
 
 
@@ -64,12 +66,12 @@ async def list_openings(
     room: str | None = None,
     trim: str | None = None,
     foot_style: str | None = None,
-) -> list[Any]:
+) -> list[OpeningRow]:
     """Openings in the schedule's order; all of them without a limit."""
     asked = {"after": after, "room": room, "trim": trim, "foot_style": foot_style}
     given = {name: value for name, value in asked.items() if value is not None}
     query = _openings_by(*given).limit(limit)
-    return list(await connection.execute(query, {"schedule": schedule_id, **given}))
+    return [OpeningRow.of(row) for row in await connection.execute(query, {"schedule": schedule_id, **given})]
 
 
 async def trims_used(connection: AsyncConnection, schedule_id: str) -> set[str]:
@@ -86,7 +88,7 @@ async def list_pieces(
     limit: int | None = None,
     opening_id: str | None = None,
     state: str | None = None,
-) -> list[Any]:
+) -> list[PieceRow]:
     """Pieces that were cut, the first cut first."""
     query = select(Piece).where(Piece.schedule_id == schedule_id)
     if after is not None:
@@ -95,13 +97,14 @@ async def list_pieces(
         query = query.where(Piece.opening_id == opening_id)
     if state is not None:
         query = query.where(Piece.state == state)
-    return list(await connection.execute(query.order_by(Piece.id).limit(limit)))
+    return [PieceRow.of(row) for row in await connection.execute(query.order_by(Piece.id).limit(limit))]
 
 
-async def find_piece(connection: AsyncConnection, schedule_id: str, id: str) -> Any | None:
+async def find_piece(connection: AsyncConnection, schedule_id: str, id: str) -> PieceRow | None:
     """A piece by its id."""
     query = select(Piece).where(Piece.schedule_id == schedule_id, Piece.id == id)
-    return (await connection.execute(query)).one_or_none()
+    row = (await connection.execute(query)).one_or_none()
+    return None if row is None else PieceRow.of(row)
 
 
 async def list_offcuts(
@@ -111,17 +114,18 @@ async def list_offcuts(
     after: str | None = None,
     limit: int | None = None,
     profile: str | None = None,
-) -> list[Any]:
+) -> list[OffcutRow]:
     """Offcuts on the rack, the first put there first."""
     query = select(Offcut).where(Offcut.schedule_id == schedule_id)
     if after is not None:
         query = query.where(Offcut.id > after)
     if profile is not None:
         query = query.where(Offcut.profile == profile)
-    return list(await connection.execute(query.order_by(Offcut.id).limit(limit)))
+    return [OffcutRow.of(row) for row in await connection.execute(query.order_by(Offcut.id).limit(limit))]
 
 
-async def find_offcut(connection: AsyncConnection, schedule_id: str, id: str) -> Any | None:
+async def find_offcut(connection: AsyncConnection, schedule_id: str, id: str) -> OffcutRow | None:
     """An offcut by its id."""
     query = select(Offcut).where(Offcut.schedule_id == schedule_id, Offcut.id == id)
-    return (await connection.execute(query)).one_or_none()
+    row = (await connection.execute(query)).one_or_none()
+    return None if row is None else OffcutRow.of(row)

@@ -1,18 +1,19 @@
 """Drawings and sheets of what the other rooms worked out, as SVG, HTML, PDF and CSV. Values in, text or bytes out."""
 
 from longpoint.sheets.catalogue import MOST_PRINTED, RECIPES, Recipe, Sheet
-from longpoint.sheets.document import Document, LabelGrid, Paper
+from longpoint.sheets.contents import SheetContents, contents
+from longpoint.sheets.document import Document, Paper
 from longpoint.sheets.drawing.elevation import elevation
 from longpoint.sheets.drawing.piece import piece_drawing
 from longpoint.sheets.drawing.section import section
 from longpoint.sheets.drawing.style import Styling
+from longpoint.sheets.grid import LabelGrid
 from longpoint.sheets.html import html
 from longpoint.sheets.job import Job
 from longpoint.sheets.labels import GRIDS, grid_faults, label_sheet
 from longpoint.sheets.measure import blank_measure_sheet
 from longpoint.sheets.pdf import UnsetError, pdf
 from longpoint.sheets.tables import csv_text
-from longpoint.sheets.view import view
 from longpoint.sheets.whole import house_sticks
 from longpoint.sheets.wording import Wording
 
@@ -26,10 +27,12 @@ __all__ = [
     "Paper",
     "Recipe",
     "Sheet",
+    "SheetContents",
     "Styling",
     "UnsetError",
     "Wording",
     "blank_measure_sheet",
+    "contents",
     "csv_text",
     "elevation",
     "grid_faults",
@@ -39,5 +42,4 @@ __all__ = [
     "pdf",
     "piece_drawing",
     "section",
-    "view",
 ]

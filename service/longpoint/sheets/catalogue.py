@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from enum import StrEnum
 
-from longpoint.geometry.value import Value
 from longpoint.sheets.costs import cost_sheet
 from longpoint.sheets.cutting import cut_list_sheet
 from longpoint.sheets.document import Document
@@ -16,7 +15,8 @@ from longpoint.sheets.measure import measure_sheet
 from longpoint.sheets.saw import saw_sheet
 from longpoint.sheets.yard import yard_list
 from longpoint.shop import Section
-from longpoint.shop.house import CutList
+from longpoint.shop.build import CutList
+from longpoint.values import Value
 
 
 class Sheet(StrEnum):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from longpoint.sheets.document import Block, Cell, Column, Document, Money, Notes, Number, Rows, Table
 from longpoint.sheets.job import Job
 from longpoint.sheets.wording import time, unit_words, words
@@ -33,6 +35,7 @@ CATEGORIES = {
     "consumable": "Materials",
     "labour": "Labour",
 }
+UNSTOCKED = "No stock was given for these, so their sticks cost nothing here: {}."
 UNPRICED = "No price or wage was given for these, so they cost nothing here: {}."
 
 
@@ -47,69 +50,76 @@ def cost_sheet(job: Job) -> Document:
         raise ValueError("a cost sheet needs the job's cost")
     blocks: list[Block] = []
     if cost.unpriced:
-        names = ", ".join(words(one.name) for one in cost.unpriced)
-        blocks.append(Notes("Without a price", (UNPRICED.format(names),)))
-    blocks += [_lines(cost, job.currency), _rooms(cost), _openings(cost)]
+        blocks.append(Notes("Without a price", tuple(_unpriced(cost))))
+    blocks += [_lines(cost), _rooms(cost), _openings(cost)]
     if job.work and job.work.hours:
         blocks += [_work(job.work.hours), _waits(job.work.hours)]
     return Document("cost-sheet", "Cost sheet", job.name, tuple(blocks), job.paper)
 
 
-def _lines(cost: CostSheet, currency: str) -> Table:
+def _unpriced(cost: CostSheet) -> Iterator[str]:
+    profiles = [one.name for one in cost.unpriced if one.category == "stock"]
+    others = [words(one.name) for one in cost.unpriced if one.category != "stock"]
+    for said, names in ((UNSTOCKED, profiles), (UNPRICED, others)):
+        if names:
+            yield said.format(", ".join(names))
+
+
+def _lines(cost: CostSheet) -> Table:
     groups = []
     for category, title in CATEGORIES.items():
         cells: tuple[tuple[Cell, ...], ...] = tuple(
-            (words(line.name), Money(line.cents)) for line in cost.lines if line.category == category
+            (words(line.name), Money(line.amount)) for line in cost.lines if line.category == category
         )
         if cells:
             groups.append(Rows(cells, title))
     return Table(
         "lines",
-        f"What it costs ({currency})",
+        f"What it costs ({cost.currency})",
         LINES,
         tuple(groups),
-        ("The whole job", Money(cost.cents.total)),
+        ("The whole job", Money(cost.total.total)),
     )
 
 
-def _money(cents: CostTotals) -> tuple[Cell, ...]:
+def _money(amounts: CostTotals) -> tuple[Cell, ...]:
     return (
-        Money(cents.stock),
-        Money(cents.waste),
-        Money(cents.kept_offcut),
-        Money(cents.consumable),
-        Money(cents.labour),
-        Money(cents.total),
+        Money(amounts.stock),
+        Money(amounts.waste),
+        Money(amounts.kept_offcut),
+        Money(amounts.consumable),
+        Money(amounts.labour),
+        Money(amounts.total),
     )
 
 
 def _rooms(cost: CostSheet) -> Table:
     rows: tuple[tuple[Cell, ...], ...] = tuple(
-        (one.room or "no room named", one.openings, *_money(one.cents)) for one in cost.rooms
+        (one.room or "no room named", one.openings, *_money(one.amounts)) for one in cost.rooms
     )
-    total: tuple[Cell, ...] = ("The whole job", sum(one.openings for one in cost.rooms), *_money(cost.cents))
+    total: tuple[Cell, ...] = ("The whole job", sum(one.openings for one in cost.rooms), *_money(cost.total))
     return Table("rooms", "By room", ROOMS, (Rows(rows),), total)
 
 
 def _openings(cost: CostSheet) -> Table:
     rows: tuple[tuple[Cell, ...], ...] = tuple(
-        (one.opening, one.room, *_money(one.cents)) for one in cost.openings
+        (one.opening, one.room, *_money(one.amounts)) for one in cost.openings
     )
     return Table(
-        "openings", "By opening", OPENINGS, (Rows(rows),), ("The whole job", "", *_money(cost.cents))
+        "openings", "By opening", OPENINGS, (Rows(rows),), ("The whole job", "", *_money(cost.total))
     )
 
 
 def _work(hours: Hours) -> Table:
     rows: tuple[tuple[Cell, ...], ...] = tuple(
         (
-            words(one.operation),
+            words(one.task),
             Number(one.quantity),
             unit_words(one.unit),
             time(one.minutes),
             Number(one.minutes),
         )
-        for one in hours.operations
+        for one in hours.tasks
     )
     total: tuple[Cell, ...] = ("Hands-on, in all", "", "", time(hours.minutes), Number(hours.minutes))
     return Table("work", "Hands-on time", WORK, (Rows(rows),), total)

@@ -27,7 +27,7 @@ from longpoint.sheets.drawing.style import Styling
 from longpoint.sheets.job import AT_THE_SAW, Job, caution_notes
 from longpoint.sheets.pieces import pieces_by_key, to_cut
 from longpoint.sheets.rows import stick_rows
-from longpoint.shop.house import CutList
+from longpoint.shop.build import CutList
 
 BUY = (
     Column("Profile", "profile", 9),

@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from enum import StrEnum
 
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
+from longpoint.sheets.grid import LabelGrid
+from longpoint.values import Value
 
 
 class Paper(StrEnum):
@@ -133,26 +134,6 @@ class Facts(Value, frozen=True):
     """Names with their values; an empty value leaves a line to write on."""
 
     pairs: tuple[tuple[str, Cell], ...]
-
-
-class LabelGrid(Value, frozen=True):
-    """Where labels lie on a sheet of them, in inches.
-
-    Attributes:
-        across, down: how many labels side by side and under one another.
-        width, height: of one label.
-        left, top: from the sheet's edges to the first label.
-        gap_across, gap_down: between labels.
-    """
-
-    across: int
-    down: int
-    width: Fraction
-    height: Fraction
-    left: Fraction
-    top: Fraction
-    gap_across: Fraction = Fraction(0)
-    gap_down: Fraction = Fraction(0)
 
 
 class Label(Value, frozen=True):

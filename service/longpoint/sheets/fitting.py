@@ -27,7 +27,7 @@ from longpoint.sheets.drawing.style import Styling
 from longpoint.sheets.job import AT_THE_WALL, Job, caution_notes
 from longpoint.sheets.readings import readings_of
 from longpoint.sheets.wording import Wording, unbroken, words
-from longpoint.shop.house import BuiltOpening
+from longpoint.shop.build import BuiltOpening
 
 PIECES = (
     Column("No.", "number", 1),
@@ -108,9 +108,9 @@ def _facts(built: Built, wording: Wording) -> tuple[tuple[str, Cell], ...]:
     )
     chosen: list[tuple[str, Cell]] = [
         ("reveal", ", ".join(wording.figure(reveal) for reveal in reveals)),
-        ("stands on", words(opening.foot)),
+        ("stands on", words(opening.foot_style)),
     ]
-    if trim.stool is not None and opening.foot == "stool":
+    if trim.stool is not None and opening.foot_style == "stool":
         chosen += [("horn", Length(trim.stool.horn)), ("nosing", Length(trim.stool.nosing))]
     return (*readings_of(opening, wording), *chosen)
 
@@ -139,7 +139,7 @@ def _marks(built: Built, wording: Wording) -> Iterator[tuple[Cell, ...]]:
 
 def _trim(opening: Opening) -> str:
     casing = opening.trim.casing
-    return f"{casing.profile if casing else 'no casing'}, {words(opening.foot)}"
+    return f"{casing.profile if casing else 'no casing'}, {words(opening.foot_style)}"
 
 
 def _list_of_openings(job: Job) -> Table:

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.value import Value
 from longpoint.sheets.document import Notes, Paper
 from longpoint.sheets.wording import Wording
 from longpoint.shop import Caution, ShopWork, cautions
-from longpoint.shop.house import CutList
+from longpoint.shop.build import CutList
+from longpoint.values import Value
 
 
 class Job(Value, frozen=True):
@@ -16,7 +16,6 @@ class Job(Value, frozen=True):
         cut_list: openings, parts and sticks.
         work: the shop's answer, with the sections that the sheet needs.
         name: whose house it is.
-        currency: ISO 4217 code.
         paper: what the sheets are printed on.
         feet: lengths in drawings in feet and inches.
     """
@@ -24,7 +23,6 @@ class Job(Value, frozen=True):
     cut_list: CutList
     work: ShopWork | None = None
     name: str = ""
-    currency: str = "USD"
     paper: Paper = Paper.LETTER
     feet: bool = False
 

@@ -6,25 +6,32 @@ from collections import defaultdict
 from collections.abc import Iterator
 
 from longpoint.geometry import End
-from longpoint.lengths import Fraction
-from longpoint.sheets.document import Document, Label, LabelGrid, Labels, Paper
+from longpoint.lengths import Fraction, Length, PositiveLength
+from longpoint.sheets.document import Document, Label, Labels, Paper
+from longpoint.sheets.grid import LabelGrid
 from longpoint.sheets.job import Job
 from longpoint.sheets.pieces import Piece, pieces_by_key
 from longpoint.sheets.wording import Wording, angle
-from longpoint.shop.house import CutList
+from longpoint.shop.build import CutList, HouseKey
 
-MM = Fraction(5, 127)
 GRIDS = {
     Paper.LETTER: LabelGrid(
         across=3,
         down=10,
-        width=Fraction(21, 8),
-        height=Fraction(1),
-        left=Fraction(3, 16),
-        top=Fraction(1, 2),
-        gap_across=Fraction(1, 8),
+        width=PositiveLength.of("2 5/8 in"),
+        height=PositiveLength.of("1 in"),
+        left=Length.of("3/16 in"),
+        top=Length.of("1/2 in"),
+        gap_across=Length.of("1/8 in"),
     ),
-    Paper.A4: LabelGrid(across=3, down=8, width=70 * MM, height=37 * MM, left=Fraction(0), top=MM / 2),
+    Paper.A4: LabelGrid(
+        across=3,
+        down=8,
+        width=PositiveLength.of("70 mm"),
+        height=PositiveLength.of("37 mm"),
+        left=Length.of("0 mm"),
+        top=Length.of("0.5 mm"),
+    ),
 }
 """Common grids, common practice and no source: 30 labels of 2 5/8 by 1 in on Letter, 24 of 70 by 37 mm on A4."""
 
@@ -86,9 +93,9 @@ def _short(end: End) -> str:
     return said
 
 
-def sticks_by_piece(cut_list: CutList) -> dict[str, list[str]]:
+def sticks_by_piece(cut_list: CutList) -> dict[HouseKey, list[str]]:
     """For each piece's key, the stick that each of its instances comes from, in words."""
-    found: dict[str, list[str]] = defaultdict(list)
+    found: dict[HouseKey, list[str]] = defaultdict(list)
     for plan in cut_list.plans:
         number = 0
         for layout in plan.layouts:

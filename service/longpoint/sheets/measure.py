@@ -27,7 +27,7 @@ from longpoint.sheets.drawing.where_to_measure import depth_key, opening_key
 from longpoint.sheets.job import Job
 from longpoint.sheets.readings import readings_of
 from longpoint.sheets.wording import Wording, words
-from longpoint.shop.house import BuiltOpening
+from longpoint.shop.build import BuiltOpening
 
 COLUMNS = (
     Column("Mark", "mark", 3),
@@ -90,18 +90,18 @@ def _key() -> tuple[Block, ...]:
 
 
 def _row_shape(opening: Opening) -> bool:
-    return isinstance(opening.readings.shape, (PlumbSides, Quadrilateral))
+    return isinstance(opening.outline.shape, (PlumbSides, Quadrilateral))
 
 
 def _row(one: BuiltOpening) -> tuple[Cell, ...]:
     opening = one.built.opening
-    shape, readings = opening.readings.shape, opening.readings
+    outline = opening.outline
 
     def reading(name: str) -> Cell:
-        value = getattr(shape, name, None)
+        value = getattr(outline.shape, name, None)
         return Length(value) if isinstance(value, Fraction) else ""
 
-    depths = (readings.left_depth, readings.right_depth) if opening.foot is Foot.STOOL else (None, None)
+    depths = (outline.left_depth, outline.right_depth) if opening.foot_style is Foot.STOOL else (None, None)
     return (
         opening.mark,
         one.room,
@@ -113,7 +113,7 @@ def _row(one: BuiltOpening) -> tuple[Cell, ...]:
         *("" if depth is None else Length(depth) for depth in depths),
         reading("diagonal_from_bottom_left"),
         reading("diagonal_from_bottom_right"),
-        words(opening.foot),
+        words(opening.foot_style),
         "",
     )
 

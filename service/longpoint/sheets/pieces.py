@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from longpoint.geometry.parts import Part
-from longpoint.geometry.value import Value
-from longpoint.shop.house import CutList, piece_key
+from longpoint.shop.build import CutList, HouseKey
+from longpoint.values import Value
 
 
 class Piece(Value, frozen=True):
@@ -27,15 +27,15 @@ class Piece(Value, frozen=True):
     room: str
 
 
-def to_cut(cut_list: CutList, key: str, piece: Piece) -> int:
+def to_cut(cut_list: CutList, key: HouseKey, piece: Piece) -> int:
     """How many of the pieces alike are still to be cut."""
     return len(cut_list.instances(key, piece.count))
 
 
-def pieces_by_key(cut_list: CutList) -> dict[str, Piece]:
+def pieces_by_key(cut_list: CutList) -> dict[HouseKey, Piece]:
     """Every piece of a house by its key in the cutting plans, in the order of the openings."""
     return {
-        piece_key(index, part): Piece(f"{mark}-{number}", number, mark, part, one.count, one.room)
+        HouseKey(index, part.key): Piece(f"{mark}-{number}", number, mark, part, one.count, one.room)
         for index, one in enumerate(cut_list.openings)
         for mark in (one.built.opening.mark,)
         for number, part in enumerate(one.built.parts, 1)

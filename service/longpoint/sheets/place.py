@@ -12,7 +12,6 @@ from longpoint.geometry.frame.kernel import meet
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import End, Part, PartKind
-from longpoint.geometry.value import Value
 from longpoint.lengths import Real
 from longpoint.sheets.drawing.shapes import Point, along
 from longpoint.sheets.place_behind import (
@@ -32,6 +31,7 @@ from longpoint.sheets.place_styles import (
     styled,
     upright_box,
 )
+from longpoint.values import Value
 
 Line = tuple[Point, Point]
 

@@ -13,7 +13,7 @@ from longpoint.geometry.frame.kernel import meet
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import Hand, Part, PartKind
-from longpoint.geometry.readings.inputs import Door
+from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.trim import BoxCorners, Casing, JambExtension
 from longpoint.sheets.drawing.shapes import Point
 from longpoint.sheets.place_styles import Outline
@@ -34,7 +34,7 @@ def on_the_jamb(built: Built, part: Part, points: tuple[Point, ...]) -> Outline:
     Raises:
         ValueError: for a part that does not lie on the jamb.
     """
-    shape = built.opening.readings.shape
+    shape = built.opening.outline.shape
     if part.kind is PartKind.JAMB_EXTENSION:
         return _board(built, part, points)
     if isinstance(shape, Door):
@@ -80,7 +80,7 @@ def _boxed(side: CasedSide, extension: JambExtension) -> CasedSide:
     if side.name == "base":
         return side
     outer = extension.reveal + extension.thickness
-    stock = Casing(extension.profile, extension.thickness, extension.thickness)
+    stock = Casing(extension.thickness, extension.thickness, extension.profile)
     return CasedSide(side.name, extension.reveal, stock, outer, outer)
 
 
@@ -93,7 +93,7 @@ def _past(
     extension = opening.trim.extension
     assert extension is not None
     if theirs.casing is None:
-        reach = stand(opening.foot, at, mine, theirs)
+        reach = stand(opening.foot_style, at, mine, theirs)
     elif extension.corners is BoxCorners.MITRED:
         reach = mitre(at, mine, theirs)
     elif mine.name in ("left", "right"):

@@ -65,7 +65,7 @@ def _middle(side: CasedSide) -> float:
 
 
 def _mull(built: Built, part: Part, sides: tuple[CasedSide, ...]) -> Outline:
-    mull = built.opening.readings.mulls[int(part.side) - 1]
+    mull = built.opening.outline.mulls[int(part.side) - 1]
     left = float(mull.at + (mull.width - part.width) / 2)
     right, bottom = left + float(part.width), -float(sides[0].reveal)
     tops = bottom + float(part.long_point), bottom + float(part.short_point)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import msgspec
 
-from longpoint.geometry import Opening, Readings
+from longpoint.geometry import Opening
 from longpoint.lengths import Fraction
 from longpoint.sheets.document import Cell, Length
 from longpoint.sheets.wording import Wording, angle, words
@@ -15,17 +15,17 @@ def readings_of(opening: Opening, wording: Wording) -> tuple[tuple[str, Cell], .
     readings = opening.readings
     found = [
         (words(field.name), cell)
-        for field in msgspec.structs.fields(readings.shape)
-        if (cell := _cell(field.name, getattr(readings.shape, field.name), wording)) is not None
+        for field in msgspec.structs.fields(opening.outline.shape)
+        if (cell := _cell(field.name, getattr(opening.outline.shape, field.name), wording)) is not None
     ]
-    found += [(name, Length(depth)) for name, depth in depths(readings) if depth is not None]
+    found += [(name, Length(depth)) for name, depth in depths(opening) if depth is not None]
     found.append(("jamb thickness", Length(readings.jamb_thickness)))
     return tuple(found)
 
 
-def depths(readings: Readings) -> tuple[tuple[str, Fraction | None], ...]:
+def depths(opening: Opening) -> tuple[tuple[str, Fraction | None], ...]:
     """The jamb's depth at each side, under one name where the two are the same."""
-    left, right = readings.left_depth, readings.right_depth
+    left, right = opening.outline.left_depth, opening.outline.right_depth
     if left == right:
         return (("jamb depth", left),)
     return (("left depth", left), ("right depth", right))

@@ -9,10 +9,11 @@ from longpoint.geometry.parts import CutKind, End, Part
 from longpoint.lengths import Fraction, Real
 from longpoint.sheets.drawing.sticks import Lying, StickRow
 from longpoint.sheets.pieces import Piece
+from longpoint.shop.build import HouseKey
 from longpoint.stock import Placed, Plan
 
 
-def stick_rows(plan: Plan, pieces: dict[str, Piece]) -> Iterator[StickRow]:
+def stick_rows(plan: Plan, pieces: dict[HouseKey, Piece]) -> Iterator[StickRow]:
     """Every stick of a plan, numbered from 1 in the order in which it is cut."""
     number = 0
     for layout in plan.layouts:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import groupby
 
+from longpoint.geometry import PieceKey
 from longpoint.sheets.cutting import UPRIGHT, stick_pictures
 from longpoint.sheets.document import Block, Cell, Column, Document, Facts, Rows, Table, Tick
 from longpoint.sheets.job import AT_THE_SAW, Job, caution_notes
@@ -26,6 +27,7 @@ CARE = {
     "short_rip": "short to rip",
     "sharp_mitre": "jig, or hand saw",
 }
+Labels = dict[tuple[str, PieceKey], str]
 
 
 def saw_sheet(job: Job) -> Document:
@@ -49,8 +51,8 @@ def saw_sheet(job: Job) -> Document:
 def _facts(order: SawOrder) -> tuple[tuple[str, Cell], ...]:
     return (
         ("cuts", sum(1 for one in order.operations if one.pieces)),
-        ("times a saw is set", len(order.setups)),
-        ("times, opening by opening", order.setups_by_opening),
+        ("times a saw is set", order.setup_count),
+        ("times, opening by opening", order.setup_count_by_opening),
     )
 
 
@@ -59,7 +61,7 @@ def _cuts(job: Job, order: SawOrder) -> Table:
     wording = job.wording
     groups = tuple(
         Rows(
-            tuple(_rows(tuple(operations), labels, wording)),
+            tuple(_rows(order, tuple(operations), labels, wording)),
             f"Setting {number}: {setting_words(order.setups[number - 1].setting, wording)}",
         )
         for number, operations in groupby(order.operations, key=lambda one: one.setup)
@@ -68,17 +70,22 @@ def _cuts(job: Job, order: SawOrder) -> Table:
 
 
 def _rows(
-    operations: tuple[Operation, ...], labels: dict[tuple[str, str], str], wording: Wording
+    order: SawOrder, operations: tuple[Operation, ...], labels: Labels, wording: Wording
 ) -> Iterator[tuple[Cell, ...]]:
     """A row for each cut; whole sticks that are treated alike one after another take one row together."""
     for (_, cut, profile), same in groupby(
-        operations, key=lambda one: (one.number if one.title else 0, cut_words(one, wording), one.profile)
+        operations,
+        key=lambda one: (
+            one.number if one.title else 0,
+            cut_words(one, order.setting_of(one), wording),
+            one.profile,
+        ),
     ):
         run = tuple(same)
         first = run[0]
         step = str(first.number) if len(run) == 1 else f"{first.number}\N{EN DASH}{run[-1].number}"
         names = dict.fromkeys(labels[name.opening, name.part] for one in run for name in one.pieces)
-        mirror = labels.get((first.pieces[0].opening, first.mirror_of)) if first.pieces else None
+        mirror = labels.get((first.pieces[0].opening, first.mirror_of)) if first.mirror_of else None
         pieces = ", ".join(names) + (f" (mirror of {mirror})" if mirror else "")
         sticks = [one.stick for one in run if one.stick]
         stick = f"{profile}, {_span(sticks)}" if sticks else profile
@@ -118,7 +125,7 @@ def setting_words(setting: Setting, wording: Wording) -> str:
     return ", ".join(said)
 
 
-def cut_words(one: Operation, wording: Wording) -> str:
+def cut_words(one: Operation, setting: Setting, wording: Wording) -> str:
     """What is done, in a sentence."""
 
     def at(value: object) -> str:
@@ -131,17 +138,17 @@ def cut_words(one: Operation, wording: Wording) -> str:
         case OperationKind.CUT_OUT:
             return f"saw out the defect from {mark} to {at(one.mark_to)}"
         case OperationKind.RIP_STICK:
-            return f"rip the whole stick to {at(one.setting.fence)}"
+            return f"rip the whole stick to {at(setting.fence)}"
         case OperationKind.PART_OFF:
             return f"{title}: part off the free end, {mark}"
         case OperationKind.CROSSCUT:
-            return f"{title}: cut square to {at(one.setting.stop)}"
+            return f"{title}: cut square to {at(setting.stop)}"
         case OperationKind.SHARED_CUT:
             return f"{title}: one cut for both, at {mark} along the row"
         case OperationKind.ANGLED_END:
             return f"{title}: {one.end} end, to its corner{_hand(one)}"
         case OperationKind.RIP:
-            return f"{title}: rip to {at(one.setting.fence)}"
+            return f"{title}: rip to {at(setting.fence)}"
         case OperationKind.NOTCH:
             return f"{title}: notch the {one.end} end"
     return f"{title}: {words(one.kind)}"

@@ -12,7 +12,6 @@ from longpoint.sheets.document import (
     Document,
     Facts,
     Heading,
-    LabelGrid,
     Labels,
     Length,
     Money,
@@ -23,6 +22,7 @@ from longpoint.sheets.document import (
     Table,
     Tick,
 )
+from longpoint.sheets.grid import LabelGrid
 from longpoint.sheets.wording import Wording, money, number
 
 View = dict[str, Any]

@@ -7,7 +7,7 @@ from longpoint.sheets.drawing.style import Styling
 from longpoint.sheets.pieces import pieces_by_key
 from longpoint.sheets.rows import stick_rows
 from longpoint.sheets.wording import Wording
-from longpoint.shop.house import CutList
+from longpoint.shop.build import CutList
 
 
 def house_sticks(cut_list: CutList, wording: Wording, styling: Styling = Styling.THEMED) -> str:

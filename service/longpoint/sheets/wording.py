@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.value import Value
 from longpoint.lengths import Real, Rounding, Unit, feet_inches, round_to, tape
+from longpoint.values import Value
 
 
 class Wording(Value, frozen=True):

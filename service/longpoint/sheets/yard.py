@@ -128,7 +128,5 @@ def _needed(line: Material) -> Cell:
 
 
 def _price(bought: tuple[Bought, ...]) -> int | None:
-    prices = [one.price_cents for one in bought]
-    if not prices or None in prices:
-        return None
-    return sum(one.count * (one.price_cents or 0) for one in bought)
+    costs = [one.cost for one in bought if one.cost is not None]
+    return sum(costs) if costs and len(costs) == len(bought) else None

@@ -3,7 +3,7 @@
 from longpoint.shop.amounts import Amounts, amounts
 from longpoint.shop.apportion import apportion
 from longpoint.shop.cautions import Caution, cautions
-from longpoint.shop.cost import Wages, cost_sheet
+from longpoint.shop.cost import cost_sheet
 from longpoint.shop.hours import hours
 from longpoint.shop.materials import materials
 from longpoint.shop.operations import (
@@ -13,14 +13,14 @@ from longpoint.shop.operations import (
     SawOrder,
     Setting,
     Setup,
-    Stick,
-    StickPiece,
     Tool,
 )
 from longpoint.shop.packages import MaterialCode, Package
+from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import DEFAULTS, Rate, Rates
-from longpoint.shop.saw_order import saw_order
-from longpoint.shop.steps import SawHabits
+from longpoint.shop.saw import Saw
+from longpoint.shop.saw_order import raised, saw_order
+from longpoint.shop.settings import Shop
 from longpoint.shop.takeoff import (
     Bought,
     CostLine,
@@ -38,7 +38,8 @@ from longpoint.shop.takeoff import (
     Unpriced,
     Wait,
 )
-from longpoint.shop.work import Section, ShopSettings, ShopWork, work
+from longpoint.shop.wages import Wages
+from longpoint.shop.work import Section, ShopWork, work
 
 __all__ = [
     "DEFAULTS",
@@ -59,19 +60,18 @@ __all__ = [
     "OperationKind",
     "Package",
     "PieceName",
+    "Quantity",
     "Rate",
     "Rates",
     "RoomCost",
-    "SawHabits",
+    "Saw",
     "SawOrder",
     "Section",
     "Setting",
     "Setup",
     "Share",
-    "ShopSettings",
+    "Shop",
     "ShopWork",
-    "Stick",
-    "StickPiece",
     "Task",
     "Tool",
     "Unpriced",
@@ -83,6 +83,7 @@ __all__ = [
     "cost_sheet",
     "hours",
     "materials",
+    "raised",
     "saw_order",
     "work",
 ]

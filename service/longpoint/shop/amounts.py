@@ -7,12 +7,12 @@ from collections import Counter
 from collections.abc import Iterable
 
 from longpoint.geometry import CutKind, Part, PartKind
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
+from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.shop.exact import exactly
-from longpoint.shop.house import BuiltOpening, CutList
 from longpoint.shop.nails import DOOR_JAMB, GLUED, Nailing, nailings
 from longpoint.shop.rates import Rates
+from longpoint.values import Value
 
 ZERO = Fraction(0)
 

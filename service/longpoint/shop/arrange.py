@@ -12,10 +12,10 @@ from itertools import zip_longest
 from msgspec.structs import replace
 
 from longpoint.geometry import Hand
-from longpoint.lengths import Fraction, Rounding
+from longpoint.lengths import Fraction, Real, Rounding
 from longpoint.shop.operations import Setting, Tool
+from longpoint.shop.saw import Saw
 from longpoint.shop.steps import (
-    SawHabits,
     Step,
     angled_ends,
     crosscut,
@@ -33,39 +33,39 @@ Sequence = list[Step]
 NONE = Fraction(0)
 
 
-def arrange(sticks: list[WorkStick], rounding: Rounding, habits: SawHabits) -> Sequence:
+def arrange(sticks: list[WorkStick], rounding: Rounding, saw: Saw) -> Sequence:
     """Every step of these sticks: squared, ripped, short pieces off, the rest cut square, angled, notched."""
-    return in_order(phases(sticks, rounding, habits))
+    return in_order(phases(sticks, rounding, saw))
 
 
-def phases(sticks: list[WorkStick], rounding: Rounding, habits: SawHabits) -> Iterator[Sequence]:
+def phases(sticks: list[WorkStick], rounding: Rounding, saw: Saw) -> Iterator[Sequence]:
     """The phases, first to last."""
     every = [
         (blank, stick, section) for stick in sticks for section in stick.sections for blank in section.blanks
     ]
-    long = [(blank, section) for blank, _, section in every if not is_short(blank, habits)]
+    long = [(blank, section) for blank, _, section in every if not is_short(blank, saw)]
     pieces = [(piece, stick, section) for blank, stick, section in every for piece in blank.pieces]
     fresh = [stick for stick in sticks if not stick.begun]
     yield [step for stick in fresh for step in squarings(stick)]
     yield [step for stick in fresh for step in stick_rip(stick)]
-    yield from _short_rounds([section for stick in sticks for section in stick.sections], habits)
+    yield from _short_rounds([section for stick in sticks for section in stick.sections], saw)
     yield [crosscut(blank, section) for blank, section in long]
-    yield [step for blank, section in long for step in shared_cuts(blank, section, rounding, habits)]
-    yield [step for blank, _, section in every for step in angled_ends(blank, section, habits)]
+    yield [step for blank, section in long for step in shared_cuts(blank, section, rounding, saw)]
+    yield [step for blank, _, section in every for step in angled_ends(blank, section, saw)]
     yield [
         step for piece, stick, section in pieces if stick.rip is None for step in piece_rips(piece, section)
     ]
     yield [step for piece, _, section in pieces for step in notches(piece, section, rounding)]
 
 
-def _short_rounds(sections: Iterable[Section], habits: SawHabits) -> Iterator[Sequence]:
+def _short_rounds(sections: Iterable[Section], saw: Saw) -> Iterator[Sequence]:
     """Short pieces, one from each free end of each stick at a time: its angled end, then its square cut."""
     square: Sequence = []
     waiting: dict[tuple[tuple[str, int, int], Hand], list[tuple[Step, Step]]] = {}
     for section in sections:
         for blank in section.blanks:
-            if is_short(blank, habits):
-                first, parting = part_offs(blank, section, habits)
+            if is_short(blank, saw):
+                first, parting = part_offs(blank, section, saw)
                 if first is None or first.end is None:
                     square.append(parting)
                 else:
@@ -101,7 +101,7 @@ def _first_profiles(groups: dict[Setting, Sequence]) -> dict[Setting, str]:
     }
 
 
-def _turned(setting: Setting) -> tuple[Fraction, ...]:
+def _turned(setting: Setting) -> tuple[Real, ...]:
     """Blade and table from left to right by degrees, then the longest stop and the widest rip first."""
     return (
         -setting.bevel if setting.tilt is Hand.LEFT else setting.bevel,
@@ -125,7 +125,7 @@ def setups(steps: Iterable[Step], now: dict[Tool, Setting] | None = None) -> int
 
 
 def opening_by_opening(
-    sticks: list[WorkStick], openings: Iterable[str], rounding: Rounding, habits: SawHabits
+    sticks: list[WorkStick], openings: Iterable[str], rounding: Rounding, saw: Saw
 ) -> Iterator[Sequence]:
     """The same steps as they come when each opening, in this order, is finished before the next is begun."""
     shares: dict[str, dict[int, dict[int, list[Blank]]]] = {mark: {} for mark in openings}
@@ -139,7 +139,7 @@ def opening_by_opening(
         yield arrange(
             [_partly(sticks[number], blanks, number in begun) for number, blanks in share.items()],
             rounding,
-            habits,
+            saw,
         )
         begun.update(share)
 

@@ -7,22 +7,22 @@ it is common practice.
 from __future__ import annotations
 
 from longpoint.geometry import Foot
-from longpoint.geometry.value import Value
-from longpoint.shop.house import CutList
+from longpoint.shop.build import CutList
+from longpoint.shop.rates import PRACTICE
+from longpoint.values import Value
 
-PRACTICE = "common practice, no source"
 LEAD_YEAR = 1978
 """Housing built before it may hold lead paint (40 CFR 745 subpart E)."""
 
 
 class Caution(Value, frozen=True):
-    """A caution.
+    """What to know before starting: it informs and defers, and approves nothing.
 
     Attributes:
-        code: a stable snake_case name.
-        text: the sentence to print.
-        source: where it comes from.
-        applies_to: marks of the openings it was raised for; empty for the whole job.
+        code: A stable name for it.
+        text: The caution, in words.
+        source: What it leans on.
+        applies_to: Marks of the openings it was raised for; empty for the whole job.
     """
 
     code: str
@@ -109,7 +109,7 @@ def cautions(
         at_the_saw: those its cuts raised.
     """
     windows = tuple(
-        one.built.opening.mark for one in cut_list.openings if one.built.opening.foot in WINDOW_FEET
+        one.built.opening.mark for one in cut_list.openings if one.built.opening.foot_style in WINDOW_FEET
     )
     found = [SAW_GUARDS, WOOD_DUST, *at_the_saw]
     if build_year is None or build_year < LEAD_YEAR:

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction
 from longpoint.shop.amounts import Amounts
 from longpoint.shop.apportion import apportion, round_half_up
-from longpoint.shop.house import CutList, opening_index
+from longpoint.shop.build import CutList
 from longpoint.shop.takeoff import (
     CostLine,
     CostSheet,
@@ -21,36 +20,23 @@ from longpoint.shop.takeoff import (
     RoomCost,
     Unpriced,
 )
+from longpoint.shop.wages import NO_WAGES, Wages
 from longpoint.stock import Plan
+from longpoint.values import Cents
 
 CATEGORIES = ("stock", "waste", "kept_offcut", "consumable", "labour")
 
 
-class Wages(Value, frozen=True):
-    """What an hour costs.
-
-    Attributes:
-        hour_cents: for every operation that has no wage of its own; None leaves those unpriced.
-        by_operation: cents an hour by operation.
-    """
-
-    hour_cents: int | None = None
-    by_operation: tuple[tuple[str, int], ...] = ()
-
-    def of(self, operation: str) -> int | None:
-        return dict(self.by_operation).get(operation, self.hour_cents)
-
-
 def cost_sheet(
-    cut_list: CutList, amounts: Sequence[Amounts], bought: Materials, time: Hours, wages: Wages
+    cut_list: CutList, amounts: Sequence[Amounts], bought: Materials, time: Hours, wages: Wages = NO_WAGES
 ) -> CostSheet:
     """What the job costs.
 
     Each line's cents are shared among openings by the largest remainder: sticks by the length that each opening's
-    pieces take of the profile, materials by what it uses, labour by its minutes. Rooms are sums of openings.
+    pieces take of the profile, materials by what it uses, labor by its minutes. Rooms are sums of openings.
     """
     consumables = [(line, _price(line)) for line in bought.lines]
-    labour = [(work, wages.of(work.operation)) for work in time.operations]
+    labour = [(work, wages.of(work.task)) for work in time.tasks]
     lines = (
         *(line for plan in cut_list.plans for line in _stock(cut_list, plan)),
         *(_consumable(line, cents) for line, cents in consumables if cents is not None),
@@ -61,13 +47,15 @@ def cost_sheet(
         for at, one in enumerate(amounts)
     )
     return CostSheet(
+        currency=cut_list.house.currency,
+        total=_totals((line.category, line.amount) for line in lines),
         lines=lines,
         openings=openings,
         rooms=_rooms(openings, amounts),
-        cents=_totals((line.category, line.cents) for line in lines),
         unpriced=(
+            *(Unpriced("stock", profile) for profile in cut_list.unstocked),
             *(Unpriced("consumable", line.code) for line, cents in consumables if cents is None),
-            *(Unpriced("labour", work.operation) for work, hour in labour if hour is None),
+            *(Unpriced("labour", work.task) for work, hour in labour if hour is None),
         ),
     )
 
@@ -76,21 +64,23 @@ def _price(line: Material) -> int | None:
     """Cents of a material's packages; None when there is none or one of them has no price."""
     cents = 0
     for package in line.bought:
-        if package.price_cents is None:
+        if package.cost is None:
             return None
-        cents += package.price_cents * package.count
+        cents += package.cost
     return cents if line.bought else None
 
 
+def _line(category: str, name: str, cents: int, weights: Sequence[Fraction]) -> CostLine:
+    return CostLine(category, name, Cents(cents), tuple(map(Cents, apportion(cents, weights))))
+
+
 def _consumable(line: Material, cents: int) -> CostLine:
-    weights = [Fraction(share.quantity) for share in line.by_opening]
-    return CostLine("consumable", line.code, cents, apportion(cents, weights))
+    return _line("consumable", line.code, cents, [share.quantity for share in line.by_opening])
 
 
 def _labour(work: Labour, hour_cents: int) -> CostLine:
     cents = round_half_up(work.minutes * hour_cents / 60)
-    weights = [Fraction(share.quantity) for share in work.by_opening]
-    return CostLine("labour", work.operation, cents, apportion(cents, weights))
+    return _line("labour", work.task, cents, [share.quantity for share in work.by_opening])
 
 
 def _stock(cut_list: CutList, plan: Plan) -> Iterable[CostLine]:
@@ -107,7 +97,7 @@ def _stock(cut_list: CutList, plan: Plan) -> Iterable[CostLine]:
     for layout in plan.layouts:
         for keys in layout.keys:
             for key, placed in zip(keys, layout.placed, strict=True):
-                lengths[opening_index(key)] += placed.length
+                lengths[key.opening] += placed.length
         price, stick = layout.price_cents * layout.times, layout.length
         used_of[stick] = used_of.get(stick, Fraction(0)) + price * sum(
             placed.length for placed in layout.placed
@@ -120,14 +110,15 @@ def _stock(cut_list: CutList, plan: Plan) -> Iterable[CostLine]:
     )
     split = apportion(plan.cost_cents, (used, max(Fraction(0), whole - used - kept), kept))
     for category, cents in zip(("stock", "waste", "kept_offcut"), split, strict=True):
-        yield CostLine(category, plan.profile, cents, apportion(cents, lengths))
+        yield _line(category, plan.profile, cents, lengths)
 
 
 def _totals(amounts: Iterable[tuple[str, int]]) -> CostTotals:
     sums = dict.fromkeys(CATEGORIES, 0)
     for category, cents in amounts:
         sums[category] += cents
-    return CostTotals(**sums, total=sum(sums.values()))
+    whole = Cents(sum(sums.values()))
+    return CostTotals(**{category: Cents(cents) for category, cents in sums.items()}, total=whole)
 
 
 def _rooms(openings: tuple[OpeningCost, ...], amounts: Sequence[Amounts]) -> tuple[RoomCost, ...]:
@@ -139,7 +130,9 @@ def _rooms(openings: tuple[OpeningCost, ...], amounts: Sequence[Amounts]) -> tup
             room,
             sum(amounts[at].count for at in places),
             _totals(
-                (category, getattr(openings[at].cents, category)) for at in places for category in CATEGORIES
+                (category, getattr(openings[at].amounts, category))
+                for at in places
+                for category in CATEGORIES
             ),
         )
         for room, places in rooms.items()

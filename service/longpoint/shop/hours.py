@@ -1,11 +1,12 @@
-"""Hands-on time by operation, and the drying waits apart from it."""
+"""Hands-on time by task, and the drying waits apart from it."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from longpoint.lengths import Fraction
 from longpoint.shop.amounts import Amounts
+from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rates
 from longpoint.shop.takeoff import Hours, Labour, Share, Task, Wait
 
@@ -26,15 +27,15 @@ def hours(amounts: Sequence[Amounts], setups: int, rates: Rates) -> Hours:
     each_cut = Fraction(setups, cuts) if cuts else Fraction(0)
 
     def labour(
-        operation: Task, unit: str, quantity: Callable[[Amounts], Fraction], rate: str, rule: str, *more: str
+        task: Task, unit: str, quantity: Callable[[Amounts], Fraction], rate: str, rule: str, *more: str
     ) -> Labour:
         found = [(one.opening, quantity(one)) for one in amounts]
-        minutes = [Share(opening, amount * rates[rate]) for opening, amount in found]
+        minutes = [Share(opening, Quantity(amount * rates[rate])) for opening, amount in found]
         return Labour(
-            operation,
-            sum((amount for _, amount in found), Fraction(0)),
+            task,
+            _sum(amount for _, amount in found),
             unit,
-            sum((Fraction(share.quantity) for share in minutes), Fraction(0)),
+            _sum(share.quantity for share in minutes),
             rule,
             (rate, *more),
             tuple(minutes),
@@ -85,16 +86,20 @@ def hours(amounts: Sequence[Amounts], setups: int, rates: Rates) -> Hours:
             "profile_girth",
         ),
     )
-    operations = tuple(each for each in all_of_it if each.minutes > 0)
+    tasks = tuple(each for each in all_of_it if each.minutes > 0)
     waits = _waits(amounts, rates)
-    used = {name for each in operations for name in each.rates} | {wait.rate for wait in waits}
+    used = {name for each in tasks for name in each.rates} | {wait.rate for wait in waits}
     return Hours(
-        operations=operations,
-        minutes=sum((each.minutes for each in operations), Fraction(0)),
+        hands_on_hours=Quantity(_sum(each.minutes for each in tasks) / 60),
+        tasks=tasks,
+        wait_hours=_sum(wait.hours for wait in waits),
         waits=waits,
-        wait_hours=sum((wait.hours for wait in waits), Fraction(0)),
         rates=rates.used(used),
     )
+
+
+def _sum(amounts: Iterable[Fraction]) -> Quantity:
+    return Quantity(sum(amounts, Fraction(0)))
 
 
 def _waits(amounts: Sequence[Amounts], rates: Rates) -> tuple[Wait, ...]:
@@ -102,15 +107,16 @@ def _waits(amounts: Sequence[Amounts], rates: Rates) -> tuple[Wait, ...]:
     nails = any(one.nails for one in amounts)
     caulked = any(one.caulked for one in amounts)
     found = [
-        *(
-            Wait(f"primer, coat {n}", rates["primer_wait"], "primer_wait")
-            for n in _coats(rates["primer_coats"])
-        ),
-        *([Wait("filler", rates["filler_wait"], "filler_wait")] if nails else []),
-        *([Wait("caulk", rates["caulk_wait"], "caulk_wait")] if caulked else []),
-        *(Wait(f"paint, coat {n}", rates["paint_wait"], "paint_wait") for n in _coats(rates["paint_coats"])),
+        *(_wait(f"primer, coat {n}", "primer_wait", rates) for n in _coats(rates["primer_coats"])),
+        *([_wait("filler", "filler_wait", rates)] if nails else []),
+        *([_wait("caulk", "caulk_wait", rates)] if caulked else []),
+        *(_wait(f"paint, coat {n}", "paint_wait", rates) for n in _coats(rates["paint_coats"])),
     ]
     return tuple(wait for wait in found if wait.hours > 0)
+
+
+def _wait(after: str, rate: str, rates: Rates) -> Wait:
+    return Wait(after, Quantity(rates[rate]), rate)
 
 
 def _coats(coats: Fraction) -> range:

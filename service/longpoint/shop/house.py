@@ -1,276 +1,219 @@
-"""A house's openings worked out together: every part, and one cutting job for each profile."""
+"""A house as it is described: openings, the trim they name, what to cut from, and how the shop works."""
 
 from __future__ import annotations
 
-import math
-from collections.abc import Mapping, Sequence
+from typing import Annotated, ClassVar
 
-from msgspec.structs import replace
+from msgspec import Meta
 
-from longpoint.geometry import (
-    Built,
-    CutKind,
-    End,
-    Fault,
-    Finding,
-    GeometryError,
-    Group,
-    Offer,
-    Opening,
-    Part,
-    Pieces,
-    build_group,
-    build_opening,
-)
-from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction, Rounding, round_to
-from longpoint.stock import Job, Piece, Plan, Remnant, StickKind
+from longpoint.geometry import AnyOpening, Conditions, Group, Opening, Trim
+from longpoint.lengths import Length, Rounding, Unit
+from longpoint.shop.settings import STANDARD, Shop
+from longpoint.shop.yard import Stock, StockForSale
+from longpoint.values import Fault, Faults, Given, Name, Path, Room
 
-ZERO = Fraction(0)
-MOST_PIECES = 50_000
-"""Pieces worked out together, each of those alike counted: 5,000 openings of ten pieces."""
-MOST_NAMING = 4_000_000
-"""Bytes of the names that their answers repeat for each piece, of its opening and its profile: 80 a piece."""
-# A run along the stick that is irrational is kept to a millionth of an inch, far below a saw's kerf.
-RUN_DENOMINATOR = 1_000_000
+MOST_REMNANTS = 40_000
+"""Remnants of a house, each of those alike counted: 200 of each of 200 lengths."""
+MOST_SEASONS = 20_000
+"""Seasons asked of openings: four of each of 5,000."""
+
+MOST_TRIMS = 100
 
 
-class HouseOpening(Value, frozen=True):
-    """Openings that are alike. Attributes: the opening, its room, and how many there are."""
-
-    opening: Opening
-    room: str = ""
-    count: int = 1
-
-
-class ProfileStock(Value, frozen=True):
-    """What one profile can be cut from. Attributes as in `longpoint.stock.Job`."""
-
-    profile: str
-    sticks: tuple[StickKind, ...]
-    remnants: tuple[Remnant, ...] = ()
-    turnable: bool = False
-    together: bool = False
-
-
-class HouseGroup(Value, frozen=True):
-    """Openings trimmed together. Attributes: the indices of its members, left to right, and what is shared."""
-
-    members: tuple[int, ...]
-    group: Group
-
-
-class House(Value, frozen=True):
-    """Attributes: the openings, the stock by profile, how lengths are rounded, the saw's habits in inches, and the
-    groups that some of the openings form."""
-
-    openings: tuple[HouseOpening, ...]
-    stock: tuple[ProfileStock, ...] = ()
-    rounding: Rounding = Rounding()
-    kerf: Fraction = Fraction(1, 8)
-    end_trim: Fraction = Fraction(1, 2)
-    keep_length: Fraction = Fraction(24)
-    groups: tuple[HouseGroup, ...] = ()
-
-
-class BuiltOpening(Value, frozen=True):
-    """Openings that are alike, worked out."""
-
-    room: str
-    count: int
-    built: Built
-
-
-class CutList(Value, frozen=True):
-    """A house worked out: its openings' parts, and one plan for each profile that has stock.
+class HouseOpening(AnyOpening, frozen=True, kw_only=True):
+    """One opening of a house.
 
     Attributes:
-        left: by piece key, which of the pieces alike are to be cut, where some were cut before; None for all.
+        trim: The name of one of the house's trim specs.
+        room: Where it is; money is told by room, too.
+        count: How many are alike.
     """
 
-    house: House
-    openings: tuple[BuiltOpening, ...]
-    plans: tuple[Plan, ...]
-    left: Mapping[str, tuple[int, ...]] | None = None
+    unit_is_stored: ClassVar[bool] = True
 
-    @property
-    def pieces(self) -> int:
-        """How many the whole house has."""
-        return sum(one.count * len(one.built.parts) for one in self.openings)
+    trim: Name
+    room: Room = ""
+    count: Annotated[int, Meta(ge=1, le=500)] = 1
 
-    @property
-    def to_cut(self) -> int:
-        """How many of them the plans cut."""
-        return sum(
-            len(self.instances(piece_key(index, part), one.count))
-            for index, one in enumerate(self.openings)
-            for part in one.built.parts
+    def tell(self, faults: Faults, at: Path = ()) -> None:
+        """Note a mark that no address can hold, and what its readings lack or say twice."""
+        tell_of_mark(self.mark, faults, at)
+        super().tell(faults, at)
+
+
+class HouseGroup(Group, frozen=True, kw_only=True):
+    """Some of a house's openings, trimmed together.
+
+    Attributes:
+        openings: Their marks, left to right.
+    """
+
+    openings: Annotated[tuple[Name, ...], Meta(min_length=1, max_length=20)]
+
+
+class AnyHouse(Given, frozen=True, kw_only=True):
+    """What is said of a house as a whole.
+
+    Attributes:
+        trim_specs: The trim its openings name.
+        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        movement: The wood, and the air its joints will live through: the answer then tells how far mitres open.
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+        rounding: How lengths are rounded.
+        stock: What each profile can be cut from.
+        kerf: What one cut eats.
+        end_trim: Squared off each factory end.
+        keep_length: An offcut this long or longer goes back on the rack.
+        currency: Of every price; only repeated in the answer.
+        shop: How the shop works.
+    """
+
+    trim_specs: Annotated[dict[Name, Trim], Meta(max_length=MOST_TRIMS)] = {}
+    groups: Annotated[tuple[HouseGroup, ...], Meta(max_length=500)] = ()
+    movement: Conditions | None = None
+    unit: Unit | None = None
+    rounding: Rounding = Rounding()
+    stock: Annotated[tuple[StockForSale, ...], Meta(max_length=100)] = ()
+    kerf: Length = Length.of("1/8 in")
+    end_trim: Length = Length.of("1/2 in")
+    keep_length: Length = Length.of("24 in")
+    currency: Annotated[str, Meta(pattern=r"^[A-Z]{3}$", description="ISO 4217 code.")] = "USD"
+    shop: Shop = STANDARD
+
+
+class House(AnyHouse, frozen=True, kw_only=True):
+    """A house or a part of one: openings, the trim they name, and what to cut from.
+
+    With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings
+    alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its own, come to at most
+    4,000,000 bytes, and the seasons of all openings to 20,000.
+
+    Attributes:
+        openings: Its openings.
+        stock: What each profile can be cut from.
+    """
+
+    openings: Annotated[tuple[HouseOpening, ...], Meta(min_length=1, max_length=5000)]
+    trim_specs: Annotated[dict[Name, Trim], Meta(min_length=1, max_length=MOST_TRIMS)]
+    stock: Annotated[tuple[Stock, ...], Meta(max_length=100)] = ()
+
+    def tell(self, faults: Faults, at: Path = ()) -> None:
+        """Note what cannot be: names given twice or unknown, readings that describe no shape, too much of something."""
+        tell_of_house(self, faults, at)
+
+    def opening(self, index: int) -> Opening:
+        """An opening with the trim it names."""
+        one = self.openings[index]
+        return one.with_trim(self.trim_specs[one.trim])
+
+    def field_of(self, index: int, fault: Fault) -> Fault:
+        """A fault of an opening, at the field as the house has it: its trim stands among the trim specs."""
+        first, *rest = fault.path or ("",)
+        if first == "trim":
+            return fault.moved("trim_specs", self.openings[index].trim, *rest)
+        return fault.under("openings", index)
+
+    def members(self, group: HouseGroup) -> tuple[int, ...]:
+        """The places of a group's openings."""
+        places = {one.mark: index for index, one in enumerate(self.openings)}
+        return tuple(places[mark] for mark in group.openings)
+
+
+def tell_of_mark(mark: str, faults: Faults, at: Path) -> None:
+    """Note a mark that an address takes for a step up: a request for it would reach something else."""
+    if mark in (".", ".."):
+        faults.add(
+            (*at, "mark"), "mark-is-a-path", f"{mark!r} cannot be part of an address: give it another mark."
         )
 
-    def instances(self, key: str, count: int) -> Sequence[int]:
-        """Which of `count` pieces alike, counted from 1, the plans cut."""
-        return range(1, count + 1) if self.left is None else self.left.get(key, ())
+
+def tell_of_house(house: House, faults: Faults, at: Path = ()) -> None:
+    """Note what cannot be of a house, whose every field can be read."""
+    _tell_of_openings(house, faults, at)
+    _tell_of_groups(house, faults, at)
+    _tell_of_stock(house, faults, at)
+    if house.movement is not None:
+        house.movement.tell(faults, (*at, "movement"))
+        asked = len(house.openings) * len(house.movement.seasons)
+        if asked > MOST_SEASONS:
+            faults.add(
+                (*at, "movement", "seasons"),
+                "too-many-seasons",
+                f"The seasons of every opening come to {asked}, and at most {MOST_SEASONS} are worked out together: "
+                "give fewer, or take the house in parts.",
+            )
+    house.shop.tell(faults, (*at, "shop"))
 
 
-def build_openings(house: House) -> tuple[BuiltOpening, ...]:
-    """Every opening's parts, then what each group shares, as an opening of the group's mark.
-
-    Raises:
-        GeometryError: with the faults of all openings, each path starting with "openings" and the opening's index,
-            or with "groups" and the group's.
-    """
-    built: list[BuiltOpening] = []
-    faults: list[Fault] = []
-    pieces = naming = 0
-    shares = {index for one in house.groups if one.group.stool is not None for index in one.members}
+def _tell_of_openings(house: House, faults: Faults, at: Path) -> None:
+    seen: dict[str, int] = {}
     for index, one in enumerate(house.openings):
-        wanted = Pieces.CASING if index in shares else Pieces.ALL
-        try:
-            found = build_opening(one.opening, wanted)
-        except GeometryError as error:
-            faults.extend(fault.under("openings", index) for fault in error.faults)
-            continue
-        built.append(BuiltOpening(one.room, one.count, found))
-        pieces += one.count * len(found.parts)
-        if pieces > MOST_PIECES:
-            faults.append(_too_many(index, pieces))
-            break
-        naming += one.count * _naming(found)
-        if naming > MOST_NAMING:
-            faults.append(_too_long_names(index))
-            break
-    if not faults:
-        for number, group in enumerate(house.groups):
-            try:
-                _add_group(house, group, built)
-            except GeometryError as error:
-                faults.extend(_of_group(fault, number, group) for fault in error.faults)
-    if faults:
-        raise GeometryError(tuple(faults))
-    return tuple(built)
+        here = (*at, "openings", index)
+        if one.mark in seen:
+            faults.add(
+                (*here, "mark"),
+                "duplicate-mark",
+                f"Opening {seen[one.mark] + 1} is already called {one.mark!r}: give each its own mark, or raise the "
+                "count where they are alike.",
+            )
+        seen.setdefault(one.mark, index)
+        if one.trim not in house.trim_specs:
+            names = ", ".join(map(repr, house.trim_specs))[:200]
+            named = f"trim_specs has {names}" if names else "there is none"
+            faults.add((*here, "trim"), "unknown-trim", f"No trim spec is called {one.trim!r}; {named}.")
+        one.tell(faults, here)
 
 
-def _naming(built: Built) -> int:
-    """Bytes of the names that are repeated for the pieces of an opening."""
-    mark = len(built.opening.mark.encode())
-    return sum(mark + len(part.profile.encode()) for part in built.parts)
-
-
-def _too_long_names(index: int) -> Fault:
-    return Fault(
-        ("openings", index, "mark"),
-        "too-much-naming",
-        f"The marks and profiles of so many pieces, each piece with its own, come to more than {MOST_NAMING} bytes: "
-        "shorten the names, or take the house in parts.",
-    )
-
-
-def _too_many(index: int, pieces: int) -> Fault:
-    return Fault(
-        ("openings", index, "count"),
-        "too-many-pieces",
-        f"With this opening there are {pieces} pieces, and at most {MOST_PIECES} are worked out together: take the "
-        "house in parts.",
-    )
-
-
-def _add_group(house: House, one: HouseGroup, built: list[BuiltOpening]) -> None:
-    """What a group shares; where it shares nothing, its findings go with its first opening."""
-    found = build_group(tuple(house.openings[index].opening for index in one.members), one.group)
-    findings = tuple(_in_house(finding, one) for finding in found.findings)
-    first = one.members[0]
-    if found.shared is not None:
-        shared = replace(found.shared, findings=(*found.shared.findings, *findings))
-        built.append(BuiltOpening(house.openings[first].room, 1, shared))
-    elif findings:
-        before = built[first]
-        together = replace(before.built, findings=(*before.built.findings, *findings))
-        built[first] = BuiltOpening(before.room, before.count, together)
-
-
-def _in_house(finding: Finding, one: HouseGroup) -> Finding:
-    """A group's finding, its offers' fields by the house's openings."""
-    return replace(finding, offers=tuple(_offer_in_house(offer, one) for offer in finding.offers))
-
-
-def _offer_in_house(offer: Offer, one: HouseGroup) -> Offer:
-    if not offer.field:
-        return offer
-    name, number, *rest = offer.field
-    return replace(offer, field=(name, one.members[int(number)], *rest))
-
-
-def _of_group(fault: Fault, number: int, one: HouseGroup) -> Fault:
-    name, *rest = fault.path
-    if name == "openings":
-        return Fault(("openings", one.members[int(rest[0])], *rest[1:]), fault.code, fault.detail)
-    return Fault(("groups", number, *rest), fault.code, fault.detail)
-
-
-def cutting_jobs(
-    house: House,
-    openings: tuple[BuiltOpening, ...],
-    left: Mapping[str, tuple[int, ...]] | None = None,
-) -> tuple[Job, ...]:
-    """One cutting job for each profile that has stock, in the order of the stock.
-
-    Pieces are cut to the rounded length, so that is what they take of a stick. A piece's key is
-    `piece_key(opening index, part)`; `left` says by it which of those alike are still to be cut, None for all.
-    """
-    pieces: dict[str, list[Piece]] = {}
-    for index, one in enumerate(openings):
-        mark = one.built.opening.mark
-        for part in one.built.parts:
-            quantity = one.count if left is None else len(left[piece_key(index, part)])
-            if quantity:
-                pieces.setdefault(part.profile, []).append(
-                    _piece(index, mark, quantity, part, house.rounding)
+def _tell_of_groups(house: House, faults: Faults, at: Path) -> None:
+    places = {one.mark: index for index, one in enumerate(house.openings)}
+    taken: dict[str, str] = {}
+    groups: set[str] = set()
+    for number, group in enumerate(house.groups):
+        here = (*at, "groups", number)
+        if group.mark in places or group.mark in groups:
+            faults.add(
+                (*here, "mark"),
+                "duplicate-mark",
+                f"{group.mark!r} is taken: give the group a mark of its own.",
+            )
+        groups.add(group.mark)
+        tell_of_mark(group.mark, faults, here)
+        group.tell(faults, here)
+        for place, mark in enumerate(group.openings):
+            there = (*here, "openings", place)
+            index = places.get(mark)
+            if index is None:
+                faults.add(
+                    there, "unknown-opening", f"No opening is called {mark!r}: use the marks of this house."
                 )
-    return tuple(
-        Job(
-            profile=stock.profile,
-            pieces=tuple(pieces.get(stock.profile, ())),
-            sticks=stock.sticks,
-            remnants=stock.remnants,
-            kerf=house.kerf,
-            end_trim=house.end_trim,
-            keep_length=house.keep_length,
-            turnable=stock.turnable,
-            together=stock.together,
-        )
-        for stock in house.stock
-        if stock.profile in pieces
-    )
+            elif mark in taken:
+                faults.add(there, "taken-twice", f"{mark!r} belongs to the group {taken[mark]!r} already.")
+            elif house.openings[index].count != 1:
+                faults.add(
+                    there, "count-not-one", f"{mark!r} stands for several alike: give each its own opening."
+                )
+            else:
+                taken[mark] = group.mark
 
 
-def piece_key(opening_index: int, part: Part) -> str:
-    """The name under which a part goes through the cutting plan."""
-    return f"{opening_index}:{part.key}"
-
-
-def opening_index(key: str) -> int:
-    """The index of the opening a piece's key belongs to."""
-    return int(key.partition(":")[0])
-
-
-def _piece(index: int, mark: str, quantity: int, part: Part, rounding: Rounding) -> Piece:
-    left, right = part.ends
-    return Piece(
-        key=piece_key(index, part),
-        length=round_to(part.overall, rounding),
-        quantity=quantity,
-        opening=mark,
-        left=_run(left, part),
-        right=_run(right, part),
-    )
-
-
-def _run(end: End, part: Part) -> Fraction:
-    """How far a plain mitre runs along the stick; nought for any other end."""
-    if end.cut is not CutKind.MITRE:
-        return ZERO
-    if end.mitre == 45 and not isinstance(part.width, float):
-        return part.width
-    return Fraction(
-        round(float(part.width) * math.tan(math.radians(end.mitre)) * RUN_DENOMINATOR), RUN_DENOMINATOR
-    )
+def _tell_of_stock(house: House, faults: Faults, at: Path) -> None:
+    seen: set[str] = set()
+    remnants = 0
+    for index, one in enumerate(house.stock):
+        here = (*at, "stock", index)
+        remnants += sum(remnant.count for remnant in one.remnants)
+        if remnants > MOST_REMNANTS:
+            faults.add(
+                (*here, "remnants"),
+                "too-many-remnants",
+                f"With these there are {remnants} remnants, and at most {MOST_REMNANTS} are laid out together: list "
+                "those that are long enough to use.",
+            )
+            break
+        if one.profile in seen:
+            faults.add(
+                (*here, "profile"),
+                "duplicate-profile",
+                f"The stock lists {one.profile!r} already: put all of its sticks in one place.",
+            )
+        seen.add(one.profile)

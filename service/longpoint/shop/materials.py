@@ -9,6 +9,7 @@ from longpoint.lengths import Fraction, tape
 from longpoint.shop.amounts import Amounts
 from longpoint.shop.nails import Nailing, nail_length, too_short
 from longpoint.shop.packages import Package, buy, sold
+from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rates
 from longpoint.shop.takeoff import Bought, Figure, Material, Materials, Share
 
@@ -67,8 +68,12 @@ def _line(
 ) -> Material:
     quantity = sum((share for _, share in shares), Fraction(0))
     bought: tuple[Bought, ...] = buy(quantity, offers[code]) if code in offers else ()
-    by_opening = tuple(Share(opening, share) for opening, share in shares)
-    return Material(code, name, quantity, unit, bought, rule, inputs, rates, by_opening, notes)
+    by_opening = tuple(Share(opening, Quantity(share)) for opening, share in shares)
+    return Material(code, name, Quantity(quantity), unit, bought, rule, inputs, rates, by_opening, notes)
+
+
+def _figure(name: str, value: Fraction, unit: str) -> Figure:
+    return Figure(name, Quantity(value), unit)
 
 
 def _per(amounts: Sequence[Amounts], each: Callable[[Amounts], Fraction]) -> list[tuple[str, Fraction]]:
@@ -95,8 +100,8 @@ def _nails(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Iterable
                 figure
                 for use, found in by_use.items()
                 for figure in (
-                    Figure(use, Fraction(sum(n.count for n in found)), "nail"),
-                    Figure(f"{use}: least length", max(n.needed for n in found), "in"),
+                    _figure(use, Fraction(sum(n.count for n in found)), "nail"),
+                    _figure(f"{use}: least length", max(n.needed for n in found), "in"),
                 )
             ),
             _NAIL_RATES,
@@ -129,7 +134,7 @@ def _glue(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material:
         _per(amounts, lambda one: one.glued * per_inch),
         offers,
         "faces of mitred joints and returns x wet film, more for waste",
-        (Figure("faces of joints", _sum(amounts, lambda one: one.glued), "in2"),),
+        (_figure("faces of joints", _sum(amounts, lambda one: one.glued), "in2"),),
         ("glue_film", "glue_waste"),
     )
 
@@ -145,8 +150,8 @@ def _caulk(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material
         offers,
         "joints with wall and jamb x the bead's section (fillet and gap), more for waste",
         (
-            Figure("joints", _sum(amounts, lambda one: one.caulked) / 12, "ft"),
-            Figure("bead's section", bead, "in2"),
+            _figure("joints", _sum(amounts, lambda one: one.caulked) / 12, "ft"),
+            _figure("bead's section", bead, "in2"),
         ),
         ("caulk_fillet", "caulk_gap", "caulk_depth", "caulk_waste"),
     )
@@ -163,8 +168,8 @@ def _filler(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Materia
         offers,
         "nail holes x the volume of one, more for waste",
         (
-            Figure("nail holes", Fraction(sum(one.nails for one in amounts)), "hole"),
-            Figure("volume of a hole", hole, "in3"),
+            _figure("nail holes", Fraction(sum(one.nails for one in amounts)), "hole"),
+            _figure("volume of a hole", hole, "in3"),
         ),
         ("hole_width", "hole_depth", "filler_waste"),
     )
@@ -205,7 +210,7 @@ def _coating(
         _per(amounts, lambda one: area(one) * per_inch),
         offers,
         "developed faces and edges x coats / (1604.17 x solids / dry film), more for waste; the label rules",
-        (Figure("faces and edges", faces, "ft2"), Figure("covered by a gallon", covers, "ft2")),
+        (_figure("faces and edges", faces, "ft2"), _figure("covered by a gallon", covers, "ft2")),
         (*counted, f"{code}_solids", f"{code}_film", "profile_girth", "paint_waste"),
     )
 
@@ -218,7 +223,7 @@ def _shims(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material
         _per(amounts, lambda one: one.count * rates["shims_per_opening"]),
         offers,
         "openings x shims for each",
-        (Figure("openings", Fraction(sum(one.count for one in amounts)), "opening"),),
+        (_figure("openings", Fraction(sum(one.count for one in amounts)), "opening"),),
         ("shims_per_opening",),
     )
 
@@ -232,7 +237,7 @@ def _tape(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material:
         _per(amounts, lambda one: one.caulked / 12 * more),
         offers,
         "joints with wall and jamb, more for overlap",
-        (Figure("joints", _sum(amounts, lambda one: one.caulked) / 12, "ft"),),
+        (_figure("joints", _sum(amounts, lambda one: one.caulked) / 12, "ft"),),
         ("tape_waste",),
     )
 
@@ -247,7 +252,7 @@ def _abrasive(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Mater
         offers,
         "developed faces and edges x sandings / what one sheet sands",
         (
-            Figure(
+            _figure(
                 "faces and edges", _sum(amounts, lambda one: one.faces) / SQUARE_INCHES_A_SQUARE_FOOT, "ft2"
             ),
         ),

@@ -6,10 +6,10 @@ from collections.abc import Iterator
 from math import ceil
 
 from longpoint.geometry import Part, PartKind
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, tape
 from longpoint.shop.exact import exactly
 from longpoint.shop.rates import Rates
+from longpoint.values import Value
 
 CASING = (PartKind.CASING_LEG, PartKind.CASING_HEAD, PartKind.CASING_SILL)
 BLOCKS = (PartKind.PLINTH_BLOCK, PartKind.CORNER_BLOCK)

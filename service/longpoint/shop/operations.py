@@ -1,4 +1,4 @@
-"""The saw order's values: operations, the settings they are made at, and the sticks they are made on.
+"""The saw order: operations, and the settings they are made at.
 
 Lengths are inches on the marks of the rounding asked for; angles are degrees on the saw's scale.
 """
@@ -7,12 +7,13 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from longpoint.geometry import Hand
-from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction
-from longpoint.shop.cautions import Caution
+import msgspec
 
-SQUARE_ANGLE = Fraction(0)
+from longpoint.geometry import Hand, PieceKey
+from longpoint.lengths import Fraction
+from longpoint.values import Angle, Value
+
+SQUARE = Angle(0)
 
 
 class Tool(StrEnum):
@@ -52,23 +53,25 @@ class Setting(Value, frozen=True):
     """How a tool is set. Two cuts at equal settings need one setup.
 
     Attributes:
-        swing: the side to which the front of the saw's table turns; None for a square table.
-        mitre: degrees the table is turned.
-        tilt: the side to which the top of the blade leans; None for an upright blade.
-        bevel: degrees the blade is tilted.
-        stop: blade to stop block; None for a cut made to a mark or to the piece's corner.
-        fence: rip fence to blade, the wider end's on a taper; None where nothing is ripped.
-        taper: widths at the left and right end as the piece lies, ripped on a taper jig; None where it is parallel.
-        notch_depth: gauge setting from the back edge; None where nothing is notched.
-        notch_length: from the end.
-        notch_end_depth: the depth at the horn's end, where it is another.
+        tool: What is set.
+        swing: The side to which the front of the saw's table turns; null for a square table.
+        mitre: How far the table is turned off a square cut, to the step of the saw's scale.
+        tilt: The side to which the top of the blade leans; null for an upright blade.
+        bevel: How far the blade is tilted from upright, to the step of the saw's scale.
+        stop: From the blade to the stop block; null for a cut to a mark or to the piece's corner.
+        fence: From the rip fence to the blade, at the wider end of a taper; null where nothing is ripped.
+        taper: Widths at the left and at the right end as the piece lies, ripped on a taper jig; null where it is
+            parallel.
+        notch_depth: From the stool's back edge in; null where nothing is notched.
+        notch_length: From the stool's end in.
+        notch_end_depth: From the back edge in at the horn's end, where that is another depth.
     """
 
     tool: Tool
     swing: Hand | None = None
-    mitre: Fraction = SQUARE_ANGLE
+    mitre: Angle = msgspec.field(default=SQUARE, name="mitre_degrees")
     tilt: Hand | None = None
-    bevel: Fraction = SQUARE_ANGLE
+    bevel: Angle = msgspec.field(default=SQUARE, name="bevel_degrees")
     stop: Fraction | None = None
     fence: Fraction | None = None
     taper: tuple[Fraction, Fraction] | None = None
@@ -77,11 +80,31 @@ class Setting(Value, frozen=True):
     notch_end_depth: Fraction | None = None
 
 
+class Setup(Value, frozen=True):
+    """A tool set once.
+
+    Attributes:
+        number: Counted from 1.
+        setting: How it is set.
+        operations: How many are made so.
+    """
+
+    number: int
+    setting: Setting
+    operations: int
+
+
 class PieceName(Value, frozen=True):
-    """A piece among all the job's. Attributes: opening, its mark; part, its key; instance, 1 to the count."""
+    """A piece among all the job's.
+
+    Attributes:
+        opening: The mark of the piece's opening.
+        part: The piece's key there.
+        instance: Which of several alike, counted from 1.
+    """
 
     opening: str
-    part: str
+    part: PieceKey
     instance: int = 1
 
 
@@ -89,27 +112,29 @@ class Operation(Value, frozen=True):
     """One step at the saw.
 
     Attributes:
-        number: its place in the sequence, from 1.
-        setup: number of the setup it is made at.
-        stick: the stick's number in its profile's plan, from 1; 0 for a part that no plan lays on a stick.
-        pieces: what it makes or works on; two for a shared cut, all of the stick's for a rip_stick.
-        title: the piece in words; "" where a whole stick is worked on.
-        end: the end of the piece as installed (left, foot, wall ...); "" where none is meant.
-        on_saw: which end of the piece that is as it lies on the saw, face up, outer edge to the fence.
-        mark: inches to the cut: from the stick's left end (cut_out), from the left end of the row, along the
-            fence (shared_cut), or from the free end (part_off); None where nothing is marked.
-        mark_to: the far side of what is cut out; None otherwise.
-        held: length of the workpiece in hand when the cut is made; None where no stick was planned.
-        mirror_of: key of the part of the same opening that this one is the mirror image of; "" for none.
-        cautions: codes of the cautions that bear on this step.
+        number: Its place in the sequence, counted from 1.
+        setup: Number of the setup it is made at.
+        kind: What is done.
+        profile: The stock that is cut.
+        stick: The stick's number in its profile's plan; null for a part without stock.
+        pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
+        title: The piece in words; empty where a whole stick is worked on.
+        end: The end of the piece as installed: left, foot, head and so on; empty where none is meant.
+        on_saw: Which end of the piece that is as it lies, face up, outer edge against the fence.
+        mark: Where to cut: from the stick's left end to the near side of what is cut out, from its free end for what is
+            parted off or squared off, or along the fence from the left end of the row for a shared cut; null where
+            nothing is marked.
+        mark_to: From the stick's left end to the far side of what is cut out.
+        held: Length of the workpiece in hand when the cut is made; null where no stick was planned.
+        mirror_of: The part of the same opening that this one is the mirror image of; null for none.
+        cautions: Codes of the answer's cautions that bear on this step.
     """
 
     number: int
     setup: int
     kind: OperationKind
-    setting: Setting
     profile: str
-    stick: int
+    stick: int | None
     pieces: tuple[PieceName, ...]
     title: str = ""
     end: str = ""
@@ -117,60 +142,25 @@ class Operation(Value, frozen=True):
     mark: Fraction | None = None
     mark_to: Fraction | None = None
     held: Fraction | None = None
-    mirror_of: str = ""
+    mirror_of: PieceKey | None = None
     cautions: tuple[str, ...] = ()
 
 
-class Setup(Value, frozen=True):
-    """A tool set once. Attributes: number, from 1; setting; operations, how many are made at it."""
-
-    number: int
-    setting: Setting
-    operations: int
-
-
-class StickPiece(Value, frozen=True):
-    """A piece's place on a stick, inches from the stick's left end. Attributes: name; title; start; end."""
-
-    name: PieceName
-    title: str
-    start: Fraction
-    end: Fraction
-
-
-class Stick(Value, frozen=True):
-    """One stick of the plan.
-
-    Attributes:
-        number: from 1 through its profile's plan.
-        kind: key of the stick or remnant in the stock.
-        length: uncut.
-        pieces: from left to right.
-        offcut: what is left at the right-hand end.
-        kept: whether the offcut goes back on the rack.
-    """
-
-    number: int
-    profile: str
-    kind: str
-    remnant: bool
-    length: Fraction
-    pieces: tuple[StickPiece, ...]
-    offcut: Fraction
-    kept: bool
-
-
 class SawOrder(Value, frozen=True):
-    """The cuts in the order that changes the saws least.
+    """The cuts in the order that sets the saws least.
 
     Attributes:
-        setups: each time a tool is set; their number is what the order is chosen to keep small.
-        setups_by_opening: how many setups the same cuts take made opening by opening.
-        cautions: each caution that an operation names, once.
+        setup_count: How often a tool is set.
+        setup_count_by_opening: How often it would be, cutting one opening after the other.
+        setups: Each tool setting, in order.
+        operations: Each step, in order.
     """
 
-    operations: tuple[Operation, ...]
+    setup_count: int
+    setup_count_by_opening: int
     setups: tuple[Setup, ...]
-    setups_by_opening: int
-    sticks: tuple[Stick, ...]
-    cautions: tuple[Caution, ...]
+    operations: tuple[Operation, ...]
+
+    def setting_of(self, operation: Operation) -> Setting:
+        """How the tool is set for one of its operations."""
+        return self.setups[operation.setup - 1].setting

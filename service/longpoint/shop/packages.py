@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
 from enum import StrEnum
+from typing import Annotated
 
-from longpoint.geometry.value import Value
+from msgspec import Meta
+
 from longpoint.lengths import Fraction
+from longpoint.shop.quantity import Quantity
+from longpoint.shop.rates import LEAST, as_written
 from longpoint.shop.takeoff import Bought
+from longpoint.values import Faults, Given, Name, Path, Price
 
 MOST_SIZES = 4
 NEAR_ENOUGH = 8
@@ -37,33 +43,59 @@ class MaterialCode(StrEnum):
     ABRASIVE = "abrasive"
 
 
-class Package(Value, frozen=True):
-    """Something sold. Attributes: material, its code; name; size, in the material's unit; price_cents, if told."""
+class Package(Given, frozen=True):
+    """Something sold. Without a price it is bought and costs nothing in the answer.
 
-    material: str
-    name: str
-    size: Fraction
-    price_cents: int | None = None
+    Attributes:
+        material: What it holds.
+        name: What it is called.
+        size: How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, primer and paint in
+            fluid ounces; tape in feet; abrasive in sheets.
+        price: Of one.
+    """
+
+    material: MaterialCode
+    name: Name
+    size: Annotated[float, Meta(ge=LEAST, le=1_000_000)]
+    price: Price | None = None
+
+    @property
+    def holds(self) -> Fraction:
+        """Its size exactly."""
+        return as_written(self.size)
 
 
 # A pound of finishing nails, by penny: table of finishing nails at sizes.com (10d is the longest used here).
 NAILS_A_POUND = {2: 1351, 3: 807, 4: 584, 5: 500, 6: 309, 7: 238, 8: 189, 9: 172, 10: 121}
 
 SOLD: tuple[Package, ...] = (
-    *(Package(f"nails_{penny}d", "1 lb box", Fraction(count)) for penny, count in NAILS_A_POUND.items()),
-    Package("glue", "8 fl oz bottle", Fraction(8)),
-    Package("glue", "16 fl oz bottle", Fraction(16)),
-    Package("caulk", "10.1 fl oz tube", Fraction(101, 10)),
-    Package("filler", "8 fl oz tub", Fraction(8)),
-    Package("primer", "quart", Fraction(32)),
-    Package("primer", "gallon", Fraction(128)),
-    Package("paint", "quart", Fraction(32)),
-    Package("paint", "gallon", Fraction(128)),
-    Package("shims", "bundle of 12", Fraction(12)),
-    Package("tape", "60 yd roll", Fraction(180)),
-    Package("abrasive", "pack of 5 sheets", Fraction(5)),
+    *(Package(MaterialCode(f"nails_{penny}d"), "1 lb box", count) for penny, count in NAILS_A_POUND.items()),
+    Package(MaterialCode.GLUE, "8 fl oz bottle", 8),
+    Package(MaterialCode.GLUE, "16 fl oz bottle", 16),
+    Package(MaterialCode.CAULK, "10.1 fl oz tube", 10.1),
+    Package(MaterialCode.FILLER, "8 fl oz tub", 8),
+    Package(MaterialCode.PRIMER, "quart", 32),
+    Package(MaterialCode.PRIMER, "gallon", 128),
+    Package(MaterialCode.PAINT, "quart", 32),
+    Package(MaterialCode.PAINT, "gallon", 128),
+    Package(MaterialCode.SHIMS, "bundle of 12", 12),
+    Package(MaterialCode.TAPE, "60 yd roll", 180),
+    Package(MaterialCode.ABRASIVE, "pack of 5 sheets", 5),
 )
 """What is sold unless the caller says otherwise; common sizes, no source, and no prices."""
+
+
+def tell_of_packages(packages: Iterable[Package], faults: Faults, at: Path) -> None:
+    """Note those of a material that are too many to be weighed against each other."""
+    counted: Counter[MaterialCode] = Counter()
+    for index, each in enumerate(packages):
+        counted[each.material] += 1
+        if counted[each.material] > MOST_SIZES:
+            faults.add(
+                (*at, index),
+                "too-many-packages",
+                f"At most {MOST_SIZES} packages of {each.material} can be weighed against each other: leave some out.",
+            )
 
 
 def sold(given: Iterable[Package] = ()) -> Mapping[str, tuple[Package, ...]]:
@@ -84,32 +116,34 @@ def buy(need: Fraction, packages: tuple[Package, ...]) -> tuple[Bought, ...]:
     """
     if need <= 0:
         return ()
-    priced = all(package.price_cents is not None for package in packages)
+    priced = all(package.price is not None for package in packages)
 
     def badness(counts: tuple[int, ...]) -> tuple[Fraction, int]:
         pairs = list(zip(packages, counts, strict=True))
         if priced:
-            return Fraction(sum((package.price_cents or 0) * count for package, count in pairs)), sum(counts)
-        return sum((package.size * count for package, count in pairs), Fraction(0)), sum(counts)
+            return Fraction(sum((package.price or 0) * count for package, count in pairs)), sum(counts)
+        return sum((package.holds * count for package, count in pairs), Fraction(0)), sum(counts)
 
     best_first = sorted(
         range(len(packages)),
-        key=lambda at: (packages[at].price_cents or 0) / packages[at].size if priced else -packages[at].size,
+        key=lambda at: (packages[at].price or 0) / packages[at].holds if priced else -packages[at].holds,
     )
     chosen = min(_covers(need, packages, best_first), key=badness)
-    return tuple(
-        Bought(package.name, package.size, count, package.price_cents)
-        for package, count in zip(packages, chosen, strict=True)
-        if count
-    )
+    return tuple(_bought(package, count) for package, count in zip(packages, chosen, strict=True) if count)
+
+
+def _bought(package: Package, count: int) -> Bought:
+    price = package.price
+    cost = None if price is None else Price(price * count)
+    return Bought(package.name, Quantity(package.holds), count, price, cost)
 
 
 def _covers(need: Fraction, packages: tuple[Package, ...], order: list[int]) -> Iterator[tuple[int, ...]]:
     """Counts that cover a need, trying fewer of the best package and the rest from the others."""
     at, *others = order
-    most = max(0, -int(-need // packages[at].size))
+    most = max(0, -int(-need // packages[at].holds))
     for count in range(max(0, most - NEAR_ENOUGH) if others else most, most + 1):
-        left = need - count * packages[at].size
+        left = need - count * packages[at].holds
         if left <= 0 or not others:
             yield tuple(count if each == at else 0 for each in range(len(packages)))
         else:

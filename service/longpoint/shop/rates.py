@@ -3,62 +3,87 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from functools import lru_cache
+from typing import TYPE_CHECKING, Annotated, Any, Literal
 
-from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction
-from longpoint.shop.cautions import PRACTICE
+from msgspec import Meta
 
+from longpoint.lengths import Fraction, Length, PositiveLength, tape
+from longpoint.shop.quantity import Quantity
+from longpoint.values import Faults, Given, Path, Value
+
+PRACTICE = "common practice, no source"
 LABEL = "common practice, no source; the label rules"
 BY_CALLER = "set by the caller"
+LEAST_LENGTH, MOST_LENGTH = Fraction(1, 16), Fraction(120)
+LEAST = 0.01
+"""Of a number that something is divided by."""
 
 
 class Rate(Value, frozen=True):
-    """A setting.
+    """A rate that was reckoned with, and where it comes from.
 
     Attributes:
-        name: snake_case, stable.
-        value: in `unit`.
-        unit: "in", "mil", "percent", "each", "ft2", "min", "h" and so on.
-        source: where the default comes from, or "set by the caller".
-        says: what it is, in words.
+        name: Its field in the shop's `rates`.
+        value: How much, in `unit`.
+        unit: in, mil, percent, each, ft2, min, h or penny.
+        source: Where it comes from: a published source, common practice, or the caller.
+        says: What it is, in words.
     """
 
     name: str
-    value: Fraction
+    value: Quantity
     unit: str
     source: str
     says: str
 
 
-class Rates:
-    """The rates of a job: the defaults, and what the caller set instead."""
-
-    def __init__(self, given: Mapping[str, Fraction] | None = None) -> None:
-        """Take the defaults, with these values instead.
-
-        Raises:
-            KeyError: for a name that is no rate's.
-        """
-        self._rates = dict(DEFAULTS)
-        for name, value in (given or {}).items():
-            old = self._rates[name]
-            self._rates[name] = Rate(name, value, old.unit, BY_CALLER, old.says)
+class _Rates(Given, frozen=True):
+    """What a shop's rates can do; their fields follow from `DEFAULTS`."""
 
     def __getitem__(self, name: str) -> Fraction:
-        return self._rates[name].value
+        given = getattr(self, name)
+        if given is None:
+            return DEFAULTS[name].value
+        return given if isinstance(given, Fraction) else as_written(given)
 
     def share(self, name: str) -> Fraction:
         """A rate in percent, as a share."""
-        return self._rates[name].value / 100
+        return self[name] / 100
 
     def used(self, names: Iterable[str]) -> tuple[Rate, ...]:
         """These rates, each once, in the order of the defaults."""
         wanted = set(names)
-        return tuple(rate for name, rate in self._rates.items() if name in wanted)
+        return tuple(self._rate(rate) for name, rate in DEFAULTS.items() if name in wanted)
+
+    def _rate(self, rate: Rate) -> Rate:
+        if getattr(self, rate.name) is None:
+            return rate
+        return Rate(rate.name, Quantity(self[rate.name]), rate.unit, BY_CALLER, rate.says)
+
+    def tell(self, faults: Faults, at: Path) -> None:
+        """Note lengths beyond what a shop could mean, so that counts stay within reason."""
+        for name, rate in DEFAULTS.items():
+            found = getattr(self, name)
+            if rate.unit != "in" or found is None:
+                continue
+            least = LEAST_LENGTH if name in DIVISORS else Fraction(0)
+            if not least <= found <= MOST_LENGTH:
+                faults.add(
+                    (*at, name),
+                    "out-of-range",
+                    f"{name} ({rate.says}) must be from {tape(least)} to {tape(MOST_LENGTH)}, not {tape(found)}.",
+                )
+
+
+@lru_cache(1024)
+def as_written(number: float) -> Fraction:
+    """The number as it was written: 0.1 is a tenth."""
+    return Fraction(repr(number))
 
 
 def _rate(name: str, value: str, unit: str, says: str, source: str = PRACTICE) -> tuple[str, Rate]:
-    return name, Rate(name, Fraction(value), unit, source, says)
+    return name, Rate(name, Quantity(Fraction(value)), unit, source, says)
 
 
 DIVISORS = frozenset(
@@ -148,3 +173,57 @@ DEFAULTS: Mapping[str, Rate] = dict(
     )
 )
 """Every rate by name."""
+
+_Penny = Literal[0, 2, 3, 4, 5, 6, 7, 8, 9, 10]
+_MOST = {"percent": 1000, "mil": 100, "each": 100, "ft2": 10_000, "min": 1440, "h": 720}
+_UNITS = {
+    "percent": "%",
+    "mil": " mil",
+    "ft2": " ft2",
+    "min": " min",
+    "h": " h",
+    "in": " in",
+    "penny": " penny",
+}
+
+
+def _says(rate: Rate) -> str:
+    """What a rate is, and how much it is in its unit when it is left out, by which source."""
+    number = str(rate.value) if rate.unit == "in" else f"{float(rate.value):g}"
+    words = f"{rate.says[0].upper()}{rate.says[1:]}"
+    return f"{words}; {number}{_UNITS.get(rate.unit, '')} when left out ({rate.source})."
+
+
+def _type_of(rate: Rate) -> Any:
+    """What a rate may be: a length, a whole count, else a number."""
+    says = _says(rate)
+    divides = rate.name in DIVISORS
+    if rate.unit == "in":
+        return Annotated[PositiveLength if divides else Length, Meta(description=says)] | None
+    if rate.unit == "penny":
+        return Annotated[_Penny, Meta(description=says)] | None
+    most = _MOST[rate.unit]
+    if rate.unit == "each":
+        return Annotated[int, Meta(ge=0, le=most, description=says)] | None
+    return Annotated[float, Meta(ge=LEAST if divides else 0, le=most, description=says)] | None
+
+
+if TYPE_CHECKING:
+
+    class Rates(_Rates, frozen=True):
+        """Has a field for each of `DEFAULTS`."""
+
+        def __init__(self, **given: Any) -> None: ...
+else:
+    Rates = type(_Rates)(
+        "Rates",
+        (_Rates,),
+        {
+            "__doc__": "The shop's own rates; the answer names the source of each rate it used.",
+            "__module__": __name__,
+            "__annotations__": {name: _type_of(rate) for name, rate in DEFAULTS.items()},
+            **dict.fromkeys(DEFAULTS),
+        },
+        frozen=True,
+        kw_only=True,
+    )

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from longpoint.geometry import Part
-from longpoint.geometry.value import Value
+from longpoint.geometry import Part, PieceKey
 from longpoint.lengths import Rounding
-from longpoint.shop.house import BuiltOpening, piece_key
+from longpoint.shop.build import BuiltOpening, HouseKey
 from longpoint.shop.recut import can_be_recut
 from longpoint.shop.shape import PieceShape, alike, shape_of
+from longpoint.values import Value
+
+Slot = tuple[str, PieceKey, int]
+"""A piece's place: its opening's id, its key there, and which of several alike."""
 
 
 class CutPiece(Value, frozen=True):
@@ -21,7 +24,7 @@ class CutPiece(Value, frozen=True):
     """
 
     id: str
-    slot: tuple[str, str, int]
+    slot: Slot
     shape: PieceShape
     rounding: Rounding
 
@@ -29,7 +32,7 @@ class CutPiece(Value, frozen=True):
 class Need(Value, frozen=True):
     """One piece the house needs. Attributes: its slot, the opening's index, the part, its shape as now needed."""
 
-    slot: tuple[str, str, int]
+    slot: Slot
     index: int
     part: Part
     shape: PieceShape
@@ -61,7 +64,7 @@ class Remaining(Value, frozen=True):
 
     right: tuple[CutPiece, ...]
     wrong: tuple[Wrong, ...]
-    left: Mapping[str, tuple[int, ...]]
+    left: Mapping[HouseKey, tuple[int, ...]]
     again: tuple[Need, ...]
 
 
@@ -70,7 +73,7 @@ def remaining(
     ids: Sequence[str],
     rounding: Rounding,
     pieces: Iterable[CutPiece],
-    spoiled: Iterable[tuple[str, str, int]] = (),
+    spoiled: Iterable[Slot] = (),
 ) -> Remaining:
     """What is left to cut.
 
@@ -83,7 +86,7 @@ def remaining(
     """
     needs = {need.slot: need for need in _needs(openings, ids, rounding)}
     right, misfits = [], []
-    met: set[tuple[str, str, int]] = set()
+    met: set[Slot] = set()
     for piece in pieces:
         need = needs.get(piece.slot)
         if need is not None and alike(shape_of(need.part, piece.rounding), piece.shape):
@@ -123,10 +126,10 @@ def _recut(needs: list[Need], pieces: list[CutPiece]) -> dict[str, Need]:
     return taken
 
 
-def _left(needs: Iterable[Need], met: set[tuple[str, str, int]]) -> dict[str, tuple[int, ...]]:
-    left: dict[str, list[int]] = {}
+def _left(needs: Iterable[Need], met: set[Slot]) -> dict[HouseKey, tuple[int, ...]]:
+    left: dict[HouseKey, list[int]] = {}
     for need in needs:
-        instances = left.setdefault(piece_key(need.index, need.part), [])
+        instances = left.setdefault(HouseKey(need.index, need.part.key), [])
         if need.slot not in met:
             instances.append(need.slot[2])
     return {key: tuple(instances) for key, instances in left.items()}

@@ -5,44 +5,51 @@ from __future__ import annotations
 from collections.abc import Iterable
 from itertools import chain
 
-from longpoint.geometry import Part
+from longpoint.geometry import Part, PieceKey
 from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.shop.arrange import Sequence, arrange, opening_by_opening, setups
+from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.shop.cautions import AT_THE_SAW, CLAMP, SHARP_MITRE, SHORT_PIECE, SHORT_RIP, TAPER, Caution
-from longpoint.shop.house import BuiltOpening, CutList
 from longpoint.shop.operations import Operation, OperationKind, SawOrder, Setting, Setup, Tool
-from longpoint.shop.steps import SawHabits, Step
+from longpoint.shop.saw import Saw
+from longpoint.shop.steps import Step
 from longpoint.shop.sticks import WorkStick, work_sticks
 
-STANDARD = SawHabits()
+STANDARD = Saw()
+
+Mirrors = dict[tuple[str, PieceKey], PieceKey]
 
 
-def saw_order(cut_list: CutList, habits: SawHabits = STANDARD) -> SawOrder:
+def saw_order(cut_list: CutList, saw: Saw = STANDARD) -> SawOrder:
     """Every cut of a house in the order to make it.
 
     Never more setups than opening by opening: where grouping should not pay, that order itself is given.
     """
     rounding = cut_list.house.rounding
     sticks = work_sticks(cut_list)
-    grouped = arrange(sticks, rounding, habits)
+    grouped = arrange(sticks, rounding, saw)
     marks = [one.built.opening.mark for one in cut_list.openings]
-    singly = list(chain.from_iterable(opening_by_opening(sticks, marks, rounding, habits)))
+    singly = list(chain.from_iterable(opening_by_opening(sticks, marks, rounding, saw)))
     singly_setups = setups(singly)
     steps = grouped if setups(grouped) <= singly_setups else singly
-    operations, made = _Numbering(sticks, mirrored(cut_list.openings, rounding), habits).number(steps)
-    raised = {code for operation in operations for code in operation.cautions}
+    operations, made = _Numbering(sticks, mirrored(cut_list.openings, rounding), saw).number(steps)
     return SawOrder(
-        operations=operations,
+        setup_count=len(made),
+        setup_count_by_opening=singly_setups,
         setups=made,
-        setups_by_opening=singly_setups,
-        sticks=tuple(stick.stick for stick in sticks if stick.stick.number),
-        cautions=tuple(_for(caution, operations) for code, caution in AT_THE_SAW.items() if code in raised),
+        operations=operations,
     )
 
 
-def mirrored(openings: Iterable[BuiltOpening], rounding: Rounding) -> dict[tuple[str, str], str]:
+def raised(order: SawOrder) -> tuple[Caution, ...]:
+    """Each caution that an operation names, once, with the openings it was raised for."""
+    codes = {code for operation in order.operations for code in operation.cautions}
+    return tuple(_for(caution, order.operations) for code, caution in AT_THE_SAW.items() if code in codes)
+
+
+def mirrored(openings: Iterable[BuiltOpening], rounding: Rounding) -> Mirrors:
     """By opening and part, the part that is its mirror image: left and right, alike on the tape."""
-    found: dict[tuple[str, str], str] = {}
+    found: Mirrors = {}
     for one in openings:
         mark = one.built.opening.mark
         sided: dict[tuple[object, ...], dict[str, Part]] = {}
@@ -73,17 +80,20 @@ def _for(caution: Caution, operations: tuple[Operation, ...]) -> Caution:
     return Caution(caution.code, caution.text, caution.source, tuple(marks))
 
 
+def _plain(length: Fraction | None) -> Fraction | None:
+    """A length fit to be answered: not one that was sent, with its text."""
+    return None if length is None else +length
+
+
 class _Numbering:
     """Numbers steps and setups, and follows what is left of each section as it is cut up."""
 
-    def __init__(
-        self, sticks: list[WorkStick], mirrors: dict[tuple[str, str], str], habits: SawHabits
-    ) -> None:
+    def __init__(self, sticks: list[WorkStick], mirrors: Mirrors, saw: Saw) -> None:
         sections = [section for stick in sticks for section in stick.sections]
         self._left = {section.name: section.length for section in sections}
         self._blanks = {section.name: len(section.blanks) for section in sections}
         self._mirrors = mirrors
-        self._habits = habits
+        self._saw = saw
 
     def number(self, steps: Sequence) -> tuple[tuple[Operation, ...], tuple[Setup, ...]]:
         operations: list[Operation] = []
@@ -120,17 +130,16 @@ class _Numbering:
             number=number,
             setup=setup,
             kind=step.kind,
-            setting=step.setting,
             profile=step.profile,
-            stick=step.stick,
+            stick=step.stick or None,
             pieces=tuple(piece.name for piece in step.pieces),
             title=part.title if part else "",
             end=step.end.at if step.end else "",
             on_saw=step.end.on_saw if step.end else None,
-            mark=step.mark,
-            mark_to=step.mark_to,
-            held=held,
-            mirror_of=self._mirrors.get((piece.name.opening, piece.name.part), "") if piece else "",
+            mark=_plain(step.mark),
+            mark_to=_plain(step.mark_to),
+            held=_plain(held),
+            mirror_of=self._mirrors.get((piece.name.opening, piece.name.part)) if piece else None,
             cautions=tuple(self._cautions(step, held)),
         )
 
@@ -146,14 +155,14 @@ class _Numbering:
         if step.kind is OperationKind.PART_OFF or (step.section and step.kind is OperationKind.ANGLED_END):
             yield SHORT_PIECE.code
         if step.kind is OperationKind.SHARED_CUT and any(
-            piece.length < self._habits.smallest_held for piece in step.pieces
+            piece.length < self._saw.smallest_held for piece in step.pieces
         ):
             yield SHORT_PIECE.code
-        if step.setting.tool is Tool.MITRE_SAW and held is not None and held < self._habits.smallest_held:
+        if step.setting.tool is Tool.MITRE_SAW and held is not None and held < self._saw.smallest_held:
             yield CLAMP.code
-        if step.setting.tool is Tool.TABLE_SAW and held is not None and held < self._habits.smallest_ripped:
+        if step.setting.tool is Tool.TABLE_SAW and held is not None and held < self._saw.smallest_ripped:
             yield SHORT_RIP.code
         if step.setting.taper is not None:
             yield TAPER.code
-        if step.setting.mitre > self._habits.sharpest_mitre:
+        if step.setting.mitre > self._saw.sharpest_mitre:
             yield SHARP_MITRE.code

@@ -3,20 +3,26 @@
 from __future__ import annotations
 
 from longpoint.geometry import CutKind, Cutout, End, Part
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real, Rounding, round_to
+from longpoint.values import Value
 
 ANGLE_SLACK = 0.05
 """Degrees within which a cut end is the end that is needed: finer than a saw's scale can be set."""
 
 
 class EndCut(Value, frozen=True):
-    """One end of a piece as it was cut. Attributes as in `longpoint.geometry.End`; the notch in inches or nought.
+    """One end of a piece as it was cut.
 
     Attributes:
+        cut: square, mitre, bevel or compound.
+        mitre: degrees that the saw's table was turned off a square cut.
+        bevel: degrees that the blade was tilted from upright.
+        long_edge: as of an `End`.
+        notch_depth: from the back edge in; nought where nothing is notched.
+        notch_length: from the piece's end in; nought where nothing is notched.
         notch_end: the notch's depth at the piece's end, the same as `notch_depth` where the wall is in plane; None
             where it was not kept.
-        tilt: None for an upright blade, or where it was not kept.
+        tilt: the side to which the top of the blade leaned; None for an upright blade, or where it was not kept.
     """
 
     cut: CutKind
@@ -30,7 +36,14 @@ class EndCut(Value, frozen=True):
 
 
 class SawnOut(Value, frozen=True):
-    """What is sawn out of the back edge. Attributes: start and end along the piece, and how deep at each."""
+    """What is sawn out of the back edge.
+
+    Attributes:
+        start: from the piece's left end, as it lies on the saw, to where it begins.
+        end: from the piece's left end to where it ceases.
+        depth: from the back edge in, at its start.
+        end_depth: from the back edge in, at its end.
+    """
 
     start: Fraction
     end: Fraction
@@ -42,10 +55,14 @@ class PieceShape(Value, frozen=True):
     """A piece as it lies on the saw, its lengths rounded as they were marked.
 
     Attributes:
+        profile: the stock it was cut from.
         length: its farthest extent along the stick.
         width: across the face.
+        thickness: from back to face.
         ripped: whether its width was ripped, so that it can be ripped again.
-        taper: the width at each end, where it was ripped to a taper.
+        left: its left end as it lies on the saw.
+        right: its right end.
+        taper: the width at its left and at its right end, where it was ripped to a taper.
         cutouts: left to right; None where they were not kept.
     """
 
@@ -70,7 +87,9 @@ def shape_of(part: Part, rounding: Rounding) -> PieceShape:
         part.rip_width is not None,
         _end_of(part.ends[0], rounding),
         _end_of(part.ends[1], rounding),
-        part.taper and (round_to(part.taper[0], rounding), round_to(part.taper[1], rounding)),
+        None
+        if part.taper is None
+        else (round_to(part.taper.left, rounding), round_to(part.taper.right, rounding)),
         tuple(_sawn_out(cutout, rounding) for cutout in part.cutouts),
     )
 

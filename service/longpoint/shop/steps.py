@@ -6,31 +6,16 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from longpoint.geometry import CutKind, End, Hand
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real, Rounding, round_to
 from longpoint.shop.operations import OperationKind, Setting, Tool
+from longpoint.shop.rates import as_written
+from longpoint.shop.saw import Saw
 from longpoint.shop.sticks import Blank, Piece, Section, WorkStick
+from longpoint.values import Angle, Value
 
 ZERO = Fraction(0)
 FREE = Setting(Tool.MITRE_SAW)
 """Square, no stop block: a cut to a mark."""
-
-
-class SawHabits(Value, frozen=True):
-    """The shop's own limits at the saw.
-
-    Attributes:
-        smallest_held: inches; a shorter workpiece is not held by hand. Common practice, no source.
-        smallest_ripped: inches; a shorter one is not pushed through the table saw by hand. Common practice, no
-            source.
-        sharpest_mitre: degrees the saw's table turns at most. Common practice, no source.
-        angle_step: degrees to which the saw's scale can be set. Common practice, no source.
-    """
-
-    smallest_held: Fraction = Fraction(6)
-    smallest_ripped: Fraction = Fraction(12)
-    sharpest_mitre: Fraction = Fraction(50)
-    angle_step: Fraction = Fraction(1, 10)
 
 
 class Step(Value, frozen=True):
@@ -54,32 +39,31 @@ class Step(Value, frozen=True):
     mark_to: Fraction | None = None
 
 
-def angle(degrees: Real, step: Fraction) -> Fraction:
+def angle(degrees: Real, step: Fraction) -> Angle:
     """Degrees as the saw's scale can be set."""
-    return round(Fraction(degrees) / step) * step
+    return Angle(round(Fraction(degrees) / step) * step)
 
 
 def squarings(stick: WorkStick) -> Iterator[Step]:
     """Both factory ends of a stick, and its defects sawn out."""
-    shown = stick.stick
     if stick.trim > 0:
         yield Step(
             OperationKind.SQUARE_ENDS,
             FREE,
-            shown.profile,
-            shown.number,
+            stick.profile,
+            stick.number,
             (),
-            length=shown.length,
+            length=stick.length,
             mark=stick.trim,
         )
     for begin, end in stick.cut_out:
         yield Step(
             OperationKind.CUT_OUT,
             FREE,
-            shown.profile,
-            shown.number,
+            stick.profile,
+            stick.number,
             (),
-            length=shown.length,
+            length=stick.length,
             mark=begin,
             mark_to=end,
         )
@@ -88,20 +72,19 @@ def squarings(stick: WorkStick) -> Iterator[Step]:
 def stick_rip(stick: WorkStick) -> Iterator[Step]:
     """A whole stick whose pieces all have one width."""
     if stick.rip is not None:
-        shown = stick.stick
         yield Step(
             OperationKind.RIP_STICK,
             Setting(Tool.TABLE_SAW, fence=stick.rip),
-            shown.profile,
-            shown.number,
+            stick.profile,
+            stick.number,
             stick.pieces,
-            length=shown.length - 2 * stick.trim if shown.number else None,
+            length=stick.length - 2 * stick.trim if stick.number else None,
         )
 
 
-def end_setting(end: End, habits: SawHabits) -> Setting:
+def end_setting(end: End, saw: Saw) -> Setting:
     """How the saw is set for the end of a piece, its outer edge against the fence."""
-    return _end_setting(end.mitre, end.swing, end.bevel, end.tilt, habits.angle_step)
+    return _end_setting(end.mitre, end.swing, end.bevel, end.tilt, as_written(saw.angle_step))
 
 
 @lru_cache(maxsize=1024)
@@ -117,24 +100,24 @@ def _end_setting(mitre: Real, swing: Hand | None, bevel: Real, tilt: Hand | None
     )
 
 
-def angled(end: End, habits: SawHabits) -> bool:
+def angled(end: End, saw: Saw) -> bool:
     """Whether the end needs a cut of its own after the square one."""
-    return end.cut is not CutKind.SQUARE and end_setting(end, habits) != FREE
+    return end.cut is not CutKind.SQUARE and end_setting(end, saw) != FREE
 
 
-def is_short(blank: Blank, habits: SawHabits) -> bool:
-    return not blank.shared and blank.length < habits.smallest_held
+def is_short(blank: Blank, saw: Saw) -> bool:
+    return not blank.shared and blank.length < saw.smallest_held
 
 
-def part_offs(blank: Blank, section: Section, habits: SawHabits) -> tuple[Step | None, Step]:
+def part_offs(blank: Blank, section: Section, saw: Saw) -> tuple[Step | None, Step]:
     """A short piece: its first angled end, cut at the free end of the long stick, then the square cut."""
     (piece,) = blank.pieces
-    free = next((end for end in piece.part.ends if angled(end, habits)), None)
+    free = next((end for end in piece.part.ends if angled(end, saw)), None)
     first = None
     if free is not None:
         first = Step(
             OperationKind.ANGLED_END,
-            end_setting(free, habits),
+            end_setting(free, saw),
             section.profile,
             section.stick,
             (piece,),
@@ -167,7 +150,7 @@ def crosscut(blank: Blank, section: Section) -> Step:
     )
 
 
-def shared_cuts(blank: Blank, section: Section, rounding: Rounding, habits: SawHabits) -> Iterator[Step]:
+def shared_cuts(blank: Blank, section: Section, rounding: Rounding, saw: Saw) -> Iterator[Step]:
     """The angled cuts inside a row of turned pieces, each marked from the row's left end along the fence."""
     if not blank.shared:
         return
@@ -180,7 +163,7 @@ def shared_cuts(blank: Blank, section: Section, rounding: Rounding, habits: SawH
         along_fence = place.end - origin - (place.right if place.turned else ZERO)
         yield Step(
             OperationKind.SHARED_CUT,
-            Setting(Tool.MITRE_SAW, swing=swing, mitre=angle(end.mitre, habits.angle_step)),
+            Setting(Tool.MITRE_SAW, swing=swing, mitre=angle(end.mitre, as_written(saw.angle_step))),
             section.profile,
             section.stick,
             blank.pieces[at - 1 : at + 1],
@@ -189,10 +172,10 @@ def shared_cuts(blank: Blank, section: Section, rounding: Rounding, habits: SawH
         )
 
 
-def angled_ends(blank: Blank, section: Section, habits: SawHabits) -> Iterator[Step]:
+def angled_ends(blank: Blank, section: Section, saw: Saw) -> Iterator[Step]:
     """The angled ends still to be made once the blank is parted and its shared cuts are done."""
     last = len(blank.pieces) - 1
-    short = is_short(blank, habits)
+    short = is_short(blank, saw)
     for at, piece in enumerate(blank.pieces):
         done = [False, False]
         if blank.shared:
@@ -200,12 +183,12 @@ def angled_ends(blank: Blank, section: Section, habits: SawHabits) -> Iterator[S
             done[1 if turned_about else 0] = at > 0
             done[0 if turned_about else 1] = at < last
         open_ends = [
-            end for end, made in zip(piece.part.ends, done, strict=True) if not made and angled(end, habits)
+            end for end, made in zip(piece.part.ends, done, strict=True) if not made and angled(end, saw)
         ]
         for end in open_ends[1:] if short else open_ends:
             yield Step(
                 OperationKind.ANGLED_END,
-                end_setting(end, habits),
+                end_setting(end, saw),
                 section.profile,
                 section.stick,
                 (piece,),

@@ -12,11 +12,12 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from longpoint.geometry import Part
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Rounding, round_to
-from longpoint.shop.house import CutList, House, piece_key
-from longpoint.shop.operations import PieceName, Stick, StickPiece
+from longpoint.shop.build import CutList, HouseKey
+from longpoint.shop.house import House
+from longpoint.shop.operations import PieceName
 from longpoint.stock import Layout, Placed
+from longpoint.values import Value
 
 ZERO = Fraction(0)
 
@@ -70,13 +71,18 @@ class WorkStick(Value, frozen=True):
     """A stick with its sections and the stretches sawn out between them.
 
     Attributes:
+        profile: what it is.
+        number: from 1 through its profile's plan; 0 for parts that no plan lays on a stick.
+        length: uncut.
         trim: squared off each end.
         rip: the width to rip the whole stick to; None when its pieces are not all of one.
         pieces: every piece on it.
         begun: already squared, freed of defects and ripped.
     """
 
-    stick: Stick
+    profile: str
+    number: int
+    length: Fraction
     trim: Fraction
     rip: Fraction | None
     sections: tuple[Section, ...]
@@ -89,25 +95,20 @@ def work_sticks(cut_list: CutList) -> list[WorkStick]:
     """Every stick of every plan, then the parts no plan holds, in one section a profile with no stick."""
     house = cut_list.house
     waiting = _pieces(cut_list)
-    squared = {
-        stock.profile: {remnant.key: remnant.end_trim for remnant in stock.remnants} for stock in house.stock
-    }
     sticks: list[WorkStick] = []
     for plan in cut_list.plans:
         rows = ((layout, keys) for layout in plan.layouts for keys in layout.keys)
         for number, (layout, keys) in enumerate(rows, 1):
             pieces = tuple(waiting[key].pop() for key in keys)
-            own = squared[plan.profile].get(layout.stick)
-            trim = house.end_trim if own is None else own
-            sticks.append(_stick(number, house, plan.profile, trim, layout, pieces))
+            sticks.append(_stick(number, house, plan.profile, layout, pieces))
     left = [piece for queue in waiting.values() for piece in reversed(queue)]
     return sticks + _without_plan(left)
 
 
-def _pieces(cut_list: CutList) -> dict[str, list[Piece]]:
+def _pieces(cut_list: CutList) -> dict[HouseKey, list[Piece]]:
     """Every piece by its key in the plans, the first instance last."""
     rounding = cut_list.house.rounding
-    pieces: dict[str, list[Piece]] = {}
+    pieces: dict[HouseKey, list[Piece]] = {}
     for index, one in enumerate(cut_list.openings):
         for part in one.built.parts:
             length = round_to(part.overall, rounding)
@@ -115,7 +116,7 @@ def _pieces(cut_list: CutList) -> dict[str, list[Piece]]:
             taper = None
             if part.taper is not None:
                 taper = round_to(part.taper[0], rounding), round_to(part.taper[1], rounding)
-            key = piece_key(index, part)
+            key = HouseKey(index, part.key)
             pieces[key] = [
                 Piece(PieceName(one.built.opening.mark, part.key, instance), part, length, rip, taper)
                 for instance in reversed(cut_list.instances(key, one.count))
@@ -123,9 +124,8 @@ def _pieces(cut_list: CutList) -> dict[str, list[Piece]]:
     return pieces
 
 
-def _stick(
-    number: int, house: House, profile: str, trim: Fraction, layout: Layout, pieces: tuple[Piece, ...]
-) -> WorkStick:
+def _stick(number: int, house: House, profile: str, layout: Layout, pieces: tuple[Piece, ...]) -> WorkStick:
+    trim = +house.end_trim
     rows: list[tuple[Fraction, Fraction, list[Blank]]] = []
     cut_out: list[tuple[Fraction, Fraction]] = []
     begins = ends = trim
@@ -147,7 +147,7 @@ def _stick(
         for place, (begin, end, row) in enumerate(rows)
     )
     return WorkStick(
-        _shown(number, profile, layout, pieces), trim, _one_rip(pieces), sections, tuple(cut_out), pieces
+        profile, number, +layout.length, trim, _one_rip(pieces), sections, tuple(cut_out), pieces
     )
 
 
@@ -166,16 +166,6 @@ def _blanks(pieces: tuple[Piece, ...], placed: tuple[Placed, ...], rounding: Rou
         yield Blank(pieces[first:after], row, length)
 
 
-def _shown(number: int, profile: str, layout: Layout, pieces: tuple[Piece, ...]) -> Stick:
-    places = tuple(
-        StickPiece(piece.name, piece.part.title, place.start, place.end)
-        for piece, place in zip(pieces, layout.placed, strict=True)
-    )
-    return Stick(
-        number, profile, layout.stick, layout.remnant, layout.length, places, layout.offcut, layout.kept
-    )
-
-
 def _without_plan(pieces: list[Piece]) -> list[WorkStick]:
     profiles: dict[str, list[Piece]] = defaultdict(list)
     for piece in pieces:
@@ -184,6 +174,5 @@ def _without_plan(pieces: list[Piece]) -> list[WorkStick]:
     for profile, row in profiles.items():
         blanks = tuple(Blank((piece,), (), piece.length) for piece in row)
         section = Section(profile, 0, 0, None, ZERO, False, blanks)
-        stick = Stick(0, profile, "", False, ZERO, (), ZERO, False)
-        sticks.append(WorkStick(stick, ZERO, None, (section,), (), tuple(row)))
+        sticks.append(WorkStick(profile, 0, ZERO, ZERO, None, (section,), (), tuple(row)))
     return sticks

@@ -4,65 +4,93 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction, Real
+import msgspec
+
+from longpoint.lengths import Fraction
+from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rate
+from longpoint.values import Cents, Value
 
 
 class Figure(Value, frozen=True):
-    """A number something was computed from. Attributes: name, in words; value; unit."""
+    """A number that something was computed from.
+
+    Attributes:
+        name: What it is, in words.
+        value: How much, in `unit`.
+        unit: What it is counted in.
+    """
 
     name: str
-    value: Real
+    value: Quantity
     unit: str
 
 
 class Share(Value, frozen=True):
-    """One opening's part of a quantity. Attributes: opening, its mark; quantity, in the whole's unit."""
+    """One opening's part of a quantity, all of its count together.
+
+    Attributes:
+        opening: The opening's mark.
+        quantity: How much, in the unit of the whole.
+    """
 
     opening: str
-    quantity: Real
+    quantity: Quantity
 
 
 class Bought(Value, frozen=True):
-    """Packs of one size. Attributes: package, its name; size, in the line's unit; count; price_cents."""
+    """Packages of one size.
+
+    Attributes:
+        package: Its name.
+        size: How much one holds, in the material's unit.
+        count: How many to buy.
+        price: Of one; null where none was given.
+        cost: Of them all; null where no price was given.
+    """
 
     package: str
-    size: Fraction
+    size: Quantity
     count: int
-    price_cents: int | None = None
+    price: Cents | None = None
+    cost: Cents | None = None
 
 
 class Material(Value, frozen=True):
-    """One line of what to buy.
+    """What is used of a material, waste included, and the packages that cover it.
 
     Attributes:
-        code: stable snake_case name ("nails_8d", "caulk").
-        name: in words.
-        quantity: what the job uses, waste included.
-        unit: of `quantity`.
-        bought: packages that cover it, rounded up to what is sold.
-        rule: how it was computed, in words.
-        inputs: what it was computed from: the "from" of the figure.
-        rates: names of the rates used.
-        by_opening: the same quantity opening by opening.
-        notes: what to check.
+        code: A stable name, as in `packages`.
+        name: Its name in words.
+        quantity: How much is used, in `unit`.
+        unit: What it is counted in.
+        bought: The packages to buy.
+        rule: How it was computed, in words.
+        inputs: The figures it was computed from.
+        rates: Names of the rates it was computed at.
+        by_opening: How much of it is for each opening.
+        notes: What to check.
     """
 
     code: str
     name: str
-    quantity: Real
+    quantity: Quantity
     unit: str
     bought: tuple[Bought, ...]
     rule: str
-    inputs: tuple[Figure, ...]
+    inputs: tuple[Figure, ...] = msgspec.field(name="from")
     rates: tuple[str, ...]
     by_opening: tuple[Share, ...]
     notes: tuple[str, ...] = ()
 
 
 class Materials(Value, frozen=True):
-    """What to buy beside the sticks. Attributes: lines; rates, every rate used, with its source."""
+    """What to buy beside the sticks.
+
+    Attributes:
+        lines: Each material that is used.
+        rates: Every rate that was used.
+    """
 
     lines: tuple[Material, ...]
     rates: tuple[Rate, ...]
@@ -85,100 +113,155 @@ class Task(StrEnum):
 
 
 class Labour(Value, frozen=True):
-    """One operation's hands-on time.
+    """Hands-on minutes of one task.
 
     Attributes:
-        quantity: how much of it, in `unit` ("opening", "cut", "ft", "ft2", "nail" ...).
-        minutes: of hands-on time.
-        by_opening: the minutes opening by opening, in the order of the cut list.
+        task: What is done.
+        quantity: How much of it, in `unit`.
+        unit: What it is counted in: openings, cuts, feet, square feet and so on.
+        minutes: How long it takes.
+        rule: How the quantity was computed, in words.
+        rates: Names of the rates it was computed at.
+        by_opening: Minutes of each opening.
     """
 
-    operation: Task
-    quantity: Real
+    task: Task
+    quantity: Quantity
     unit: str
-    minutes: Fraction
+    minutes: Quantity
     rule: str
     rates: tuple[str, ...]
     by_opening: tuple[Share, ...]
 
 
 class Wait(Value, frozen=True):
-    """A drying wait, nobody's work. Attributes: after, what dries; hours; rate, its name."""
+    """A drying wait, the whole job's together.
+
+    Attributes:
+        after: What has to dry.
+        hours: How long it takes.
+        rate: Name of the rate it is taken from.
+    """
 
     after: str
-    hours: Fraction
+    hours: Quantity
     rate: str
 
 
 class Hours(Value, frozen=True):
-    """Attributes: operations; minutes hands-on in all; waits; wait_hours in all; rates used."""
+    """Hands-on hours by task, and drying waits, which are nobody's work, apart from them.
 
-    operations: tuple[Labour, ...]
-    minutes: Fraction
+    Attributes:
+        hands_on_hours: All tasks together.
+        tasks: Minutes by task.
+        wait_hours: All waits together.
+        waits: Each wait, in order.
+        rates: Every rate that was used.
+    """
+
+    hands_on_hours: Quantity
+    tasks: tuple[Labour, ...]
+    wait_hours: Quantity
     waits: tuple[Wait, ...]
-    wait_hours: Fraction
     rates: tuple[Rate, ...]
+
+    @property
+    def minutes(self) -> Fraction:
+        """All tasks together."""
+        return self.hands_on_hours * 60
 
 
 class CostLine(Value, frozen=True):
-    """One line of the whole-house view.
+    """A line of the whole-house view.
 
     Attributes:
         category: stock, waste, kept_offcut, consumable or labour.
-        name: the profile, material or operation.
-        cents: of the whole job.
-        by_opening: cents of each opening, in the job's order; they add up to `cents`.
+        name: The profile, the material's code or the task.
+        amount: Of the whole job.
+        by_opening: Each opening's amount, in the order of `openings`; they add up to `amount`.
     """
 
     category: str
     name: str
-    cents: int
-    by_opening: tuple[int, ...]
+    amount: Cents
+    by_opening: tuple[Cents, ...]
 
 
 class CostTotals(Value, frozen=True):
-    """Cents by category of an opening, a room or the whole job; `total` is their sum."""
+    """Amounts by category.
 
-    stock: int
-    waste: int
-    kept_offcut: int
-    consumable: int
-    labour: int
-    total: int
+    Attributes:
+        stock: What is in pieces.
+        waste: Kerfs, trims and short offcuts.
+        kept_offcut: What goes back on the rack.
+        consumable: Materials beside the sticks.
+        labour: Hands-on hours at the wages given.
+        total: All of them.
+    """
+
+    stock: Cents
+    waste: Cents
+    kept_offcut: Cents
+    consumable: Cents
+    labour: Cents
+    total: Cents
 
 
 class OpeningCost(Value, frozen=True):
-    """Attributes: opening, its mark; room; cents by category."""
+    """What an opening costs, all of its count together.
+
+    Attributes:
+        opening: The opening's mark.
+        room: Where it is.
+        amounts: What it costs, by category.
+    """
 
     opening: str
     room: str
-    cents: CostTotals
+    amounts: CostTotals
 
 
 class RoomCost(Value, frozen=True):
-    """Attributes: room; openings, how many; cents by category."""
+    """What a room costs: the sum of its openings.
+
+    Attributes:
+        room: Its name; may be empty.
+        openings: How many it has, those alike counted each.
+        amounts: What it costs, by category.
+    """
 
     room: str
     openings: int
-    cents: CostTotals
+    amounts: CostTotals
 
 
 class Unpriced(Value, frozen=True):
-    """What no price was given for. Attributes: category, consumable or labour; name, as a line would have it."""
+    """A profile, a material or a task that no price was given for: it costs nothing here.
+
+    Attributes:
+        category: stock for a profile that no stock was given for, consumable for a material, labour for a task.
+        name: The profile, the material's code or the task.
+    """
 
     category: str
     name: str
 
 
 class CostSheet(Value, frozen=True):
-    """The same money seen whole, by room and by opening; each view adds up to the same cent.
+    """The same money by line, by opening and by room: each view adds up to the same cent.
 
     Attributes:
-        unpriced: materials and operations with no price given, so that they cost nothing here.
+        currency: Of every amount.
+        total: The whole job, by category; of what is in `unpriced` it holds nothing.
+        lines: By what it is spent on.
+        openings: By opening.
+        rooms: By room.
+        unpriced: What had no price and so is not in the sum.
     """
 
+    currency: str
+    total: CostTotals
     lines: tuple[CostLine, ...]
     openings: tuple[OpeningCost, ...]
     rooms: tuple[RoomCost, ...]
-    cents: CostTotals
     unpriced: tuple[Unpriced, ...]

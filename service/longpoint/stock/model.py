@@ -12,6 +12,7 @@ cut: the next piece is turned over and moves back by the run, so the joint takes
 
 from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import Any
 
 __all__ = ["Budget", "Defect", "Job", "Layout", "Piece", "Placed", "Plan", "Progress", "Remnant", "StickKind"]
 
@@ -23,7 +24,7 @@ class Piece:
     """Pieces to cut, all alike.
 
     Attributes:
-        key: the caller's name for the line, unique in the job.
+        key: what the caller knows the line by: any value that can be compared, unique in the job.
         length: inches along the stick, long point to long point.
         quantity: how many.
         opening: the opening they belong to; used when one opening is to come from one stick.
@@ -32,7 +33,7 @@ class Piece:
         right: the same for the right end.
     """
 
-    key: str
+    key: Any
     length: Fraction
     quantity: int = 1
     opening: str | None = None
@@ -192,7 +193,7 @@ class Layout:
     length: Fraction
     price_cents: int
     placed: tuple[Placed, ...]
-    keys: tuple[tuple[str, ...], ...]
+    keys: tuple[tuple[Any, ...], ...]
     offcut: Fraction
     kept: bool
 

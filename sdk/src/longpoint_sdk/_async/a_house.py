@@ -21,7 +21,7 @@ class AHouse(BaseAsyncClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-    ) -> types.CutListOut: ...
+    ) -> types.CutListAnswer: ...
 
     @overload
     async def compute_cut_list(
@@ -77,7 +77,7 @@ class AHouse(BaseAsyncClient):
                 text/csv, text/html.
 
         Returns:
-            `types.CutListOut`, or the bytes of a file where `accept` asks for one.
+            `types.CutListAnswer`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -85,10 +85,10 @@ class AHouse(BaseAsyncClient):
             UnsupportedMediaType: The body is in a format this address does not read.
 
         Example:
-            trim = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-            readings = types.ReadingsIn(jamb_width="24 in", leg_height="46 1/4 in")
-            window = types.OpeningIn(mark="P1", trim="plain", foot_style="picture_frame", readings=readings)
-            yard = types.StockIn(profile="casing", sticks=[types.StickIn(length="8 ft", price="9.20")])
+            trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+            readings = types.Readings(jamb_width="24 in", leg_height="46 1/4 in")
+            window = types.HouseOpening(mark="P1", trim="plain", foot_style="picture_frame", readings=readings)
+            yard = types.Stock(profile="casing", sticks=[types.Stick(length="8 ft", price="9.20")])
             house = types.CutListRequest(openings=[window], trim_specs={"plain": trim}, stock=[yard])
             cut_list = await client.compute_cut_list(house)
             pdf = await client.compute_cut_list(house, accept="application/pdf")
@@ -99,16 +99,14 @@ class AHouse(BaseAsyncClient):
             calls.compute_cut_list(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
         )
 
-    async def compute_materials(
-        self, request: types.MaterialsRequest | Mapping[str, Any]
-    ) -> types.MaterialsAnswer:
+    async def compute_materials(self, request: types.House | Mapping[str, Any]) -> types.MaterialsAnswer:
         """Work out a house's materials.
 
         Nails, glue, caulk, filler, paint and the rest, each with what it was computed from, in packages as
         sold.
 
         Args:
-            request: A `types.MaterialsRequest`, or a mapping of its shape.
+            request: A `types.House`, or a mapping of its shape.
 
         Raises:
             BodyTooSlow: The body did not come in time.

@@ -12,7 +12,7 @@ from longpoint_sdk._async_client import BaseAsyncClient
 class OneOpening(BaseAsyncClient):
     """Operations as methods."""
 
-    async def compute_apron(self, request: types.ApronRequest | Mapping[str, Any]) -> types.PartsOut:
+    async def compute_apron(self, request: types.ApronRequest | Mapping[str, Any]) -> types.PiecesAnswer:
         """Work out an apron.
 
         Its length, flush with the casing's outside edges, and its returns where its ends are returned.
@@ -27,10 +27,10 @@ class OneOpening(BaseAsyncClient):
         """
         return await self.send(calls.compute_apron(request))
 
-    async def compute_casing(self, request: types.CasingRequest | Mapping[str, Any]) -> types.PartsOut:
+    async def compute_casing(self, request: types.CasingRequest | Mapping[str, Any]) -> types.PiecesAnswer:
         """Work out casing.
 
-        Legs and head, and in a picture frame the sill piece, each with its mitres and its short and long
+        Legs and head, and in a picture frame the sill piece, each with its miters and its short and long
         points.
 
         Args:
@@ -43,7 +43,7 @@ class OneOpening(BaseAsyncClient):
         """
         return await self.send(calls.compute_casing(request))
 
-    async def compute_corners(self, request: types.CornersRequest | Mapping[str, Any]) -> types.CornersOut:
+    async def compute_corners(self, request: types.CornersRequest | Mapping[str, Any]) -> types.Corners:
         """Work out corners out of square.
 
         Each corner's angle and the casing cut to it, as read: never squared up, and answered even where the
@@ -59,10 +59,10 @@ class OneOpening(BaseAsyncClient):
         """
         return await self.send(calls.compute_corners(request))
 
-    async def compute_movement(self, request: types.MovementRequest | Mapping[str, Any]) -> types.MovementOut:
+    async def compute_movement(self, request: types.MovementRequest | Mapping[str, Any]) -> types.Movement:
         """Work out how wood moves.
 
-        Moisture content from the air, change across the grain, and how far a mitre opens, season by season.
+        Moisture content from the air, change across the grain, and how far a miter opens, season by season.
 
         Args:
             request: A `types.MovementRequest`, or a mapping of its shape.
@@ -82,7 +82,7 @@ class OneOpening(BaseAsyncClient):
         drawing: Literal["elevation", "section", "piece"] | None = None,
         piece: str | None = None,
         feet: bool | None = None,
-    ) -> types.OpeningOut: ...
+    ) -> types.OpeningAnswer: ...
 
     @overload
     async def compute_opening(
@@ -130,7 +130,7 @@ class OneOpening(BaseAsyncClient):
             accept: The media type of a file to have instead of data: image/svg+xml.
 
         Returns:
-            `types.OpeningOut`, or the bytes of a file where `accept` asks for one.
+            `types.OpeningAnswer`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -138,8 +138,8 @@ class OneOpening(BaseAsyncClient):
             UnsupportedMediaType: The body is in a format this address does not read.
 
         Example:
-            trim = types.TrimIn(casing=types.CasingIn(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-            readings = types.ReadingsIn(jamb_width="24 in", leg_height="46 1/4 in")
+            trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
+            readings = types.Readings(jamb_width="24 in", leg_height="46 1/4 in")
             window = types.OpeningRequest(mark="P1", trim=trim, foot_style="picture_frame", readings=readings)
             worked_out = await client.compute_opening(window)
             for part in worked_out.parts:
@@ -150,7 +150,7 @@ class OneOpening(BaseAsyncClient):
             calls.compute_opening(request, drawing=drawing, piece=piece, feet=feet, accept=accept)
         )
 
-    async def compute_stool(self, request: types.StoolRequest | Mapping[str, Any]) -> types.PartsOut:
+    async def compute_stool(self, request: types.StoolRequest | Mapping[str, Any]) -> types.PiecesAnswer:
         """Work out a stool.
 
         Its length with both horns, its ripped width and its notches, from the jamb and the casing.

@@ -22,7 +22,7 @@ class Openings(BaseAsyncClient):
         room: str | None = None,
         trim: str | None = None,
         foot_style: types.Foot | None = None,
-    ) -> AsyncPages[types.OpeningStored]:
+    ) -> AsyncPages[types.StoredOpening]:
         """List openings.
 
         Openings in the schedule's order.
@@ -44,19 +44,19 @@ class Openings(BaseAsyncClient):
     async def add_opening(
         self,
         schedule_id: str,
-        request: types.OpeningIn | Mapping[str, Any],
+        request: types.HouseOpening | Mapping[str, Any],
         *,
         why: str | None = None,
         if_match: Versioned[Any] | str | None = None,
         idempotency_key: str | None = None,
-    ) -> Versioned[types.OpeningStored]:
+    ) -> Versioned[types.StoredOpening]:
         """Add an opening.
 
         Adds an opening after the others. An If-Match header, where there is one, names the schedule's state.
 
         Args:
             schedule_id: The id of a schedule.
-            request: A `types.OpeningIn`, or a mapping of its shape.
+            request: A `types.HouseOpening`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
             if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
                 left as it is. Left out, whatever stands is changed.
@@ -64,7 +64,7 @@ class Openings(BaseAsyncClient):
                 out.
 
         Returns:
-            A `Versioned`: its `value` is `types.OpeningStored`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredOpening`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -105,8 +105,8 @@ class Openings(BaseAsyncClient):
         return await self.send(calls.remove_opening(schedule_id, opening, why=why, if_match=if_match))
 
     async def get_opening(
-        self, schedule_id: str, opening: str, *, if_none_match: Versioned[types.OpeningStored] | None = None
-    ) -> Versioned[types.OpeningStored]:
+        self, schedule_id: str, opening: str, *, if_none_match: Versioned[types.StoredOpening] | None = None
+    ) -> Versioned[types.StoredOpening]:
         """Read an opening.
 
         One opening, as it was sent and exactly.
@@ -118,7 +118,7 @@ class Openings(BaseAsyncClient):
                 again.
 
         Returns:
-            A `Versioned`: its `value` is `types.OpeningStored`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredOpening`; its `etag` is the version.
 
         Example:
             k1 = await client.get_opening(schedule_id, "K1")
@@ -131,11 +131,11 @@ class Openings(BaseAsyncClient):
         self,
         schedule_id: str,
         opening: str,
-        request: types.OpeningIn | Mapping[str, Any],
+        request: types.HouseOpening | Mapping[str, Any],
         *,
         if_match: Versioned[Any] | str,
         why: str | None = None,
-    ) -> Versioned[types.OpeningStored]:
+    ) -> Versioned[types.StoredOpening]:
         """Measure an opening again.
 
         Replaces all that is said of an opening; If-Match names the opening's own state, so that others may
@@ -147,13 +147,13 @@ class Openings(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
-            request: A `types.OpeningIn`, or a mapping of its shape.
+            request: A `types.HouseOpening`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
             if_match: The `Versioned` of `get_opening` that this is made from, or its `etag`: a newer one is
                 left as it is.
 
         Returns:
-            A `Versioned`: its `value` is `types.OpeningStored`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredOpening`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.

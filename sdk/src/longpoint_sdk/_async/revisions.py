@@ -20,8 +20,8 @@ class Revisions(BaseAsyncClient):
         *,
         from_: int,
         to: int | None = None,
-        if_none_match: Versioned[types.ChangesOut] | None = None,
-    ) -> Versioned[types.ChangesOut]:
+        if_none_match: Versioned[types.Changes] | None = None,
+    ) -> Versioned[types.Changes]:
         """Compare two revisions.
 
         Which readings changed, hence which parts are new, gone, longer, shorter or unchanged, by mark.
@@ -36,7 +36,7 @@ class Revisions(BaseAsyncClient):
                 again.
 
         Returns:
-            A `Versioned`: its `value` is `types.ChangesOut`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.Changes`; its `etag` is the version.
         """
         return await self.send(
             calls.compare_revisions(schedule_id, from_=from_, to=to, if_none_match=if_none_match)
@@ -45,12 +45,12 @@ class Revisions(BaseAsyncClient):
     async def restore_revision(
         self,
         schedule_id: str,
-        request: types.RestoreIn | Mapping[str, Any],
+        request: types.GoBack | Mapping[str, Any],
         *,
         if_match: Versioned[Any] | str,
         why: str | None = None,
         idempotency_key: str | None = None,
-    ) -> Versioned[types.ScheduleOut]:
+    ) -> Versioned[types.StoredSchedule]:
         """Go back to a revision.
 
         Makes a new revision in which the house and its openings are as they were at an earlier one.
@@ -60,7 +60,7 @@ class Revisions(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            request: A `types.RestoreIn`, or a mapping of its shape.
+            request: A `types.GoBack`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
             if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
                 left as it is.
@@ -68,7 +68,7 @@ class Revisions(BaseAsyncClient):
                 out.
 
         Returns:
-            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredSchedule`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -89,7 +89,7 @@ class Revisions(BaseAsyncClient):
             )
         )
 
-    def list_revisions(self, schedule_id: str, *, limit: int | None = None) -> AsyncPages[types.RevisionOut]:
+    def list_revisions(self, schedule_id: str, *, limit: int | None = None) -> AsyncPages[types.Revision]:
         """List revisions.
 
         Every write to the schedule, the latest first. None is ever changed or taken away.

@@ -37,11 +37,11 @@ class Schedules(BaseAsyncClient):
 
     async def create_schedule(
         self,
-        request: types.ScheduleIn | Mapping[str, Any],
+        request: types.NewSchedule | Mapping[str, Any],
         *,
         why: str | None = None,
         idempotency_key: str | None = None,
-    ) -> Versioned[types.ScheduleOut]:
+    ) -> Versioned[types.StoredSchedule]:
         """Start a house's schedule.
 
         Keeps a house: how it is trimmed, what stock there is, and its openings where they are known already.
@@ -49,13 +49,13 @@ class Schedules(BaseAsyncClient):
         An export of a schedule is a body for this. All of it is kept or, when anything is wrong, none.
 
         Args:
-            request: A `types.ScheduleIn`, or a mapping of its shape.
+            request: A `types.NewSchedule`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
             idempotency_key: Names this request, so that sent again it is done once; one is made when left
                 out.
 
         Returns:
-            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredSchedule`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -64,7 +64,7 @@ class Schedules(BaseAsyncClient):
 
         Example:
             # The key is one of your own: sent again, even from another process, the house is kept once.
-            house = await client.create_schedule(types.ScheduleIn(name="Heron Cottage"), idempotency_key="order-1041")
+            house = await client.create_schedule(types.NewSchedule(name="Heron Cottage"), idempotency_key="order-1041")
             print(house.value.id, house.etag)
         """
         return await self.send(calls.create_schedule(request, why=why, idempotency_key=idempotency_key))
@@ -88,8 +88,8 @@ class Schedules(BaseAsyncClient):
         return await self.send(calls.delete_schedule(schedule_id, if_match=if_match))
 
     async def get_schedule(
-        self, schedule_id: str, *, if_none_match: Versioned[types.ScheduleOut] | None = None
-    ) -> Versioned[types.ScheduleOut]:
+        self, schedule_id: str, *, if_none_match: Versioned[types.StoredSchedule] | None = None
+    ) -> Versioned[types.StoredSchedule]:
         """Read a schedule.
 
         What is said of the house as a whole; its openings are listed under it.
@@ -100,18 +100,18 @@ class Schedules(BaseAsyncClient):
                 again.
 
         Returns:
-            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredSchedule`; its `etag` is the version.
         """
         return await self.send(calls.get_schedule(schedule_id, if_none_match=if_none_match))
 
     async def replace_schedule(
         self,
         schedule_id: str,
-        request: types.HouseIn | Mapping[str, Any],
+        request: types.KeptHouse | Mapping[str, Any],
         *,
         if_match: Versioned[Any] | str,
         why: str | None = None,
-    ) -> Versioned[types.ScheduleOut]:
+    ) -> Versioned[types.StoredSchedule]:
         """Change what is said of the house.
 
         Replaces everything said of the house as a whole; openings and rack stay as they are.
@@ -121,13 +121,13 @@ class Schedules(BaseAsyncClient):
 
         Args:
             schedule_id: The id of a schedule.
-            request: A `types.HouseIn`, or a mapping of its shape.
+            request: A `types.KeptHouse`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
             if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
                 left as it is.
 
         Returns:
-            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredSchedule`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -152,7 +152,7 @@ class Schedules(BaseAsyncClient):
         if_match: Versioned[Any] | str,
         why: str | None = None,
         idempotency_key: str | None = None,
-    ) -> Versioned[types.ScheduleOut]:
+    ) -> Versioned[types.StoredSchedule]:
         """Put a schedule away.
 
         An archived schedule can be read but not changed.
@@ -166,7 +166,7 @@ class Schedules(BaseAsyncClient):
                 out.
 
         Returns:
-            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredSchedule`; its `etag` is the version.
 
         Raises:
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
@@ -184,7 +184,7 @@ class Schedules(BaseAsyncClient):
         if_match: Versioned[Any] | str,
         why: str | None = None,
         idempotency_key: str | None = None,
-    ) -> Versioned[types.ScheduleOut]:
+    ) -> Versioned[types.StoredSchedule]:
         """Take a schedule out of the archive.
 
         It can be changed again.
@@ -198,7 +198,7 @@ class Schedules(BaseAsyncClient):
                 out.
 
         Returns:
-            A `Versioned`: its `value` is `types.ScheduleOut`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredSchedule`; its `etag` is the version.
 
         Raises:
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and

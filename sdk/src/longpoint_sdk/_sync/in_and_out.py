@@ -19,8 +19,8 @@ class InAndOut(BaseClient):
         schedule_id: str,
         *,
         revision: int | None = None,
-        if_none_match: Versioned[types.ScheduleIn] | None = None,
-    ) -> Versioned[types.ScheduleIn]: ...
+        if_none_match: Versioned[types.NewSchedule] | None = None,
+    ) -> Versioned[types.NewSchedule]: ...
 
     @overload
     def export_schedule(
@@ -29,7 +29,7 @@ class InAndOut(BaseClient):
         *,
         accept: Literal["text/csv"],
         revision: int | None = None,
-        if_none_match: Versioned[types.ScheduleIn] | None = None,
+        if_none_match: Versioned[types.NewSchedule] | None = None,
     ) -> Versioned[bytes]: ...
 
     @overload
@@ -39,7 +39,7 @@ class InAndOut(BaseClient):
         *,
         accept: str,
         revision: int | None = None,
-        if_none_match: Versioned[types.ScheduleIn] | None = None,
+        if_none_match: Versioned[types.NewSchedule] | None = None,
     ) -> Any: ...
 
     def export_schedule(
@@ -47,7 +47,7 @@ class InAndOut(BaseClient):
         schedule_id: str,
         *,
         revision: int | None = None,
-        if_none_match: Versioned[types.ScheduleIn] | None = None,
+        if_none_match: Versioned[types.NewSchedule] | None = None,
         accept: str = "application/json",
     ) -> Any:
         """Export a schedule.
@@ -63,7 +63,7 @@ class InAndOut(BaseClient):
             accept: The media type of a file to have instead of data: text/csv.
 
         Returns:
-            A `Versioned`: its `value` is `types.ScheduleIn`, or the bytes of a file where `accept` asks for
+            A `Versioned`: its `value` is `types.NewSchedule`, or the bytes of a file where `accept` asks for
             one; its `etag` is the version.
 
         Example:
@@ -79,14 +79,14 @@ class InAndOut(BaseClient):
     def import_openings(
         self,
         schedule_id: str,
-        request: types.ImportIn | Mapping[str, Any] | str | bytes,
+        request: types.Openings | Mapping[str, Any] | str | bytes,
         *,
         existing: Literal["refuse", "update", "replace"] | None = None,
         dry_run: bool | None = None,
         why: str | None = None,
         if_match: Versioned[Any] | str | None = None,
         idempotency_key: str | None = None,
-    ) -> Versioned[types.ImportOut]:
+    ) -> Versioned[types.Imported]:
         """Import openings.
 
         All of it is kept, as one revision, or when anything is wrong none.
@@ -100,7 +100,7 @@ class InAndOut(BaseClient):
 
         Args:
             schedule_id: The id of a schedule.
-            request: A `types.ImportIn`, a mapping of its shape, or the text of a file, as text/csv.
+            request: A `types.Openings`, a mapping of its shape, or the text of a file, as text/csv.
             existing: What to do about marks that are there already: refuse them all (when left out), update
                 them, or replace the schedule's openings by these. If-Match is needed unless they are refused.
             dry_run: Only try it: keep nothing.
@@ -111,7 +111,7 @@ class InAndOut(BaseClient):
                 out.
 
         Returns:
-            A `Versioned`: its `value` is `types.ImportOut`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.Imported`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.

@@ -12,7 +12,7 @@ from longpoint_sdk._client import BaseClient
 class Lengths(BaseClient):
     """Operations as methods."""
 
-    def read_lengths(self, request: types.LengthsIn | Mapping[str, Any]) -> types.LengthsOut:
+    def read_lengths(self, request: types.LengthsRequest | Mapping[str, Any]) -> types.LengthsAnswer:
         """Read lengths.
 
         Reads up to a thousand lengths as people write them and gives each back exact and rounded once.
@@ -21,7 +21,7 @@ class Lengths(BaseClient):
         wrong are listed and none is answered.
 
         Args:
-            request: A `types.LengthsIn`, or a mapping of its shape.
+            request: A `types.LengthsRequest`, or a mapping of its shape.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -29,7 +29,7 @@ class Lengths(BaseClient):
             UnsupportedMediaType: The body is in a format this address does not read.
 
         Example:
-            answer = client.read_lengths(types.LengthsIn(lengths=["34 1/2 in", "876 mm"]))
+            answer = client.read_lengths(types.LengthsRequest(lengths=["34 1/2 in", "876 mm"]))
             print(answer.lengths[1], answer.lengths[1].to("mm"))
         """
         return self.send(calls.read_lengths(request))

@@ -16,7 +16,7 @@ class Rack(BaseClient):
 
     def list_offcuts(
         self, schedule_id: str, *, limit: int | None = None, profile: str | None = None
-    ) -> Pages[types.OffcutStored]:
+    ) -> Pages[types.StoredLength]:
         """List what is on the rack.
 
         Lengths on hand, which cut lists use before they buy where that is cheaper.
@@ -34,19 +34,19 @@ class Rack(BaseClient):
     def add_offcut(
         self,
         schedule_id: str,
-        request: types.OffcutIn | Mapping[str, Any],
+        request: types.RackLength | Mapping[str, Any],
         *,
         why: str | None = None,
         if_match: Versioned[Any] | str | None = None,
         idempotency_key: str | None = None,
-    ) -> Versioned[types.OffcutStored]:
+    ) -> Versioned[types.StoredLength]:
         """Put a length on the rack.
 
         One length of stock, from now on used by cut lists.
 
         Args:
             schedule_id: The id of a schedule.
-            request: A `types.OffcutIn`, or a mapping of its shape.
+            request: A `types.RackLength`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
             if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
                 left as it is. Left out, whatever stands is changed.
@@ -54,7 +54,7 @@ class Rack(BaseClient):
                 out.
 
         Returns:
-            A `Versioned`: its `value` is `types.OffcutStored`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredLength`; its `etag` is the version.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -93,8 +93,8 @@ class Rack(BaseClient):
         return self.send(calls.remove_offcut(schedule_id, offcut_id, why=why, if_match=if_match))
 
     def get_offcut(
-        self, schedule_id: str, offcut_id: str, *, if_none_match: Versioned[types.OffcutStored] | None = None
-    ) -> Versioned[types.OffcutStored]:
+        self, schedule_id: str, offcut_id: str, *, if_none_match: Versioned[types.StoredLength] | None = None
+    ) -> Versioned[types.StoredLength]:
         """Read an offcut.
 
         One length on the rack.
@@ -106,6 +106,6 @@ class Rack(BaseClient):
                 again.
 
         Returns:
-            A `Versioned`: its `value` is `types.OffcutStored`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredLength`; its `etag` is the version.
         """
         return self.send(calls.get_offcut(schedule_id, offcut_id, if_none_match=if_none_match))

@@ -21,8 +21,8 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-        if_none_match: Versioned[types.SheetOut] | None = None,
-    ) -> Versioned[types.SheetOut]: ...
+        if_none_match: Versioned[types.SheetContents] | None = None,
+    ) -> Versioned[types.SheetContents]: ...
 
     @overload
     def get_blank_measure_sheet(
@@ -33,7 +33,7 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-        if_none_match: Versioned[types.SheetOut] | None = None,
+        if_none_match: Versioned[types.SheetContents] | None = None,
     ) -> Versioned[bytes]: ...
 
     @overload
@@ -45,7 +45,7 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-        if_none_match: Versioned[types.SheetOut] | None = None,
+        if_none_match: Versioned[types.SheetContents] | None = None,
     ) -> Any: ...
 
     def get_blank_measure_sheet(
@@ -55,7 +55,7 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-        if_none_match: Versioned[types.SheetOut] | None = None,
+        if_none_match: Versioned[types.SheetContents] | None = None,
         accept: str = "application/json",
     ) -> Any:
         """Get a blank measure sheet.
@@ -72,8 +72,8 @@ class Sheets(BaseClient):
             accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
 
         Returns:
-            A `Versioned`: its `value` is `types.SheetOut`, or the bytes of a file where `accept` asks for
-            one; its `etag` is the version.
+            A `Versioned`: its `value` is `types.SheetContents`, or the bytes of a file where `accept` asks
+            for one; its `etag` is the version.
         """
         return self.send(
             calls.get_blank_measure_sheet(
@@ -90,7 +90,7 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-    ) -> types.SheetOut: ...
+    ) -> types.SheetContents: ...
 
     @overload
     def make_cost_sheet(
@@ -139,7 +139,7 @@ class Sheets(BaseClient):
             accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
 
         Returns:
-            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
+            `types.SheetContents`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -164,7 +164,7 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-    ) -> types.SheetOut: ...
+    ) -> types.SheetContents: ...
 
     @overload
     def make_fitting_sheet(
@@ -213,7 +213,7 @@ class Sheets(BaseClient):
             accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
 
         Returns:
-            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
+            `types.SheetContents`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -238,7 +238,7 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-    ) -> types.SheetOut: ...
+    ) -> types.SheetContents: ...
 
     @overload
     def make_measure_sheet(
@@ -287,7 +287,7 @@ class Sheets(BaseClient):
             accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
 
         Returns:
-            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
+            `types.SheetContents`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -312,7 +312,7 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-    ) -> types.SheetOut: ...
+    ) -> types.SheetContents: ...
 
     @overload
     def make_piece_labels(
@@ -361,7 +361,7 @@ class Sheets(BaseClient):
             accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
 
         Returns:
-            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
+            `types.SheetContents`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -386,7 +386,7 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-    ) -> types.SheetOut: ...
+    ) -> types.SheetContents: ...
 
     @overload
     def make_saw_sheet(
@@ -435,7 +435,7 @@ class Sheets(BaseClient):
             accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
 
         Returns:
-            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
+            `types.SheetContents`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.
@@ -460,7 +460,7 @@ class Sheets(BaseClient):
         title: str | None = None,
         feet: bool | None = None,
         table: str | None = None,
-    ) -> types.SheetOut: ...
+    ) -> types.SheetContents: ...
 
     @overload
     def make_yard_list(
@@ -509,7 +509,7 @@ class Sheets(BaseClient):
             accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
 
         Returns:
-            `types.SheetOut`, or the bytes of a file where `accept` asks for one.
+            `types.SheetContents`, or the bytes of a file where `accept` asks for one.
 
         Raises:
             BodyTooSlow: The body did not come in time.

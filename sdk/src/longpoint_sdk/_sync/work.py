@@ -18,9 +18,9 @@ class Work(BaseClient):
         self,
         schedule_id: str,
         *,
-        include: list[types.Section] | None = None,
-        if_none_match: Versioned[types.ScheduleCutListOut] | None = None,
-    ) -> Versioned[types.ScheduleCutListOut]:
+        include: dict[str, Any] | None = None,
+        if_none_match: Versioned[types.StillToCut] | None = None,
+    ) -> Versioned[types.StillToCut]:
         """Work out what is still to be cut.
 
         The cut list of what is not cut yet, from the stock at the yard and the rack.
@@ -35,7 +35,7 @@ class Work(BaseClient):
                 again.
 
         Returns:
-            A `Versioned`: its `value` is `types.ScheduleCutListOut`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StillToCut`; its `etag` is the version.
 
         Example:
             work = client.compute_schedule_cut_list(schedule_id, include=["saw_order"])
@@ -49,7 +49,7 @@ class Work(BaseClient):
     def cut_sticks(
         self,
         schedule_id: str,
-        request: types.SticksIn | Mapping[str, Any],
+        request: types.CutSticks | Mapping[str, Any],
         *,
         if_match: Versioned[Any] | str,
         why: str | None = None,
@@ -64,7 +64,7 @@ class Work(BaseClient):
 
         Args:
             schedule_id: The id of a schedule.
-            request: A `types.SticksIn`, or a mapping of its shape.
+            request: A `types.CutSticks`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
             if_match: The `Versioned` of `compute_schedule_cut_list` that this is made from, or its `etag`: a
                 newer one is left as it is.
@@ -83,7 +83,7 @@ class Work(BaseClient):
         Example:
             work = client.compute_schedule_cut_list(schedule_id)
             plan = work.value.cut_list.plans[0]
-            first = types.SticksIn(profile=plan.profile, sticks=[plan.sticks[0].number])
+            first = types.CutSticks(profile=plan.profile, sticks=[plan.sticks[0].number])
             made = client.cut_sticks(schedule_id, first, if_match=work)
         """
         return self.send(
@@ -183,8 +183,8 @@ class Work(BaseClient):
         feet: bool | None = None,
         table: str | None = None,
         skip: int | None = None,
-        if_none_match: Versioned[types.SheetOut] | None = None,
-    ) -> Versioned[types.SheetOut]: ...
+        if_none_match: Versioned[types.SheetContents] | None = None,
+    ) -> Versioned[types.SheetContents]: ...
 
     @overload
     def get_schedule_sheet(
@@ -206,7 +206,7 @@ class Work(BaseClient):
         feet: bool | None = None,
         table: str | None = None,
         skip: int | None = None,
-        if_none_match: Versioned[types.SheetOut] | None = None,
+        if_none_match: Versioned[types.SheetContents] | None = None,
     ) -> Versioned[bytes]: ...
 
     @overload
@@ -229,7 +229,7 @@ class Work(BaseClient):
         feet: bool | None = None,
         table: str | None = None,
         skip: int | None = None,
-        if_none_match: Versioned[types.SheetOut] | None = None,
+        if_none_match: Versioned[types.SheetContents] | None = None,
     ) -> Any: ...
 
     def get_schedule_sheet(
@@ -250,7 +250,7 @@ class Work(BaseClient):
         feet: bool | None = None,
         table: str | None = None,
         skip: int | None = None,
-        if_none_match: Versioned[types.SheetOut] | None = None,
+        if_none_match: Versioned[types.SheetContents] | None = None,
         accept: str = "application/json",
     ) -> Any:
         """Make a sheet of a schedule.
@@ -273,8 +273,8 @@ class Work(BaseClient):
             accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
 
         Returns:
-            A `Versioned`: its `value` is `types.SheetOut`, or the bytes of a file where `accept` asks for
-            one; its `etag` is the version.
+            A `Versioned`: its `value` is `types.SheetContents`, or the bytes of a file where `accept` asks
+            for one; its `etag` is the version.
 
         Example:
             sheet = client.get_schedule_sheet(schedule_id, "saw-sheet", accept="application/pdf")
@@ -301,7 +301,7 @@ class Work(BaseClient):
         limit: int | None = None,
         opening: str | None = None,
         state: types.PieceState | None = None,
-    ) -> Pages[types.PieceStored]:
+    ) -> Pages[types.StoredPiece]:
         """List pieces that were cut.
 
         Every piece that is in the shop, on the wall, or was spoiled; the first recorded first.
@@ -320,7 +320,7 @@ class Work(BaseClient):
     def record_work(
         self,
         schedule_id: str,
-        request: types.WorkIn | Mapping[str, Any],
+        request: types.Work | Mapping[str, Any],
         *,
         why: str | None = None,
         if_match: Versioned[Any] | str | None = None,
@@ -333,7 +333,7 @@ class Work(BaseClient):
 
         Args:
             schedule_id: The id of a schedule.
-            request: A `types.WorkIn`, or a mapping of its shape.
+            request: A `types.Work`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
             if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
                 left as it is. Left out, whatever stands is changed.
@@ -349,8 +349,8 @@ class Work(BaseClient):
             UnsupportedMediaType: The body is in a format this address does not read.
 
         Example:
-            head = types.PieceIn(opening="K1", part="casing_head/head", state="cut")
-            made = client.record_work(schedule_id, types.WorkIn(pieces=[head]))
+            head = types.PieceDone(opening="K1", part="casing_head/head", state="cut")
+            made = client.record_work(schedule_id, types.Work(pieces=[head]))
         """
         return self.send(
             calls.record_work(
@@ -381,8 +381,8 @@ class Work(BaseClient):
         return self.send(calls.remove_piece(schedule_id, piece_id, why=why, if_match=if_match))
 
     def get_piece(
-        self, schedule_id: str, piece_id: str, *, if_none_match: Versioned[types.PieceStored] | None = None
-    ) -> Versioned[types.PieceStored]:
+        self, schedule_id: str, piece_id: str, *, if_none_match: Versioned[types.StoredPiece] | None = None
+    ) -> Versioned[types.StoredPiece]:
         """Read a piece.
 
         One piece that was cut.
@@ -394,6 +394,6 @@ class Work(BaseClient):
                 again.
 
         Returns:
-            A `Versioned`: its `value` is `types.PieceStored`; its `etag` is the version.
+            A `Versioned`: its `value` is `types.StoredPiece`; its `etag` is the version.
         """
         return self.send(calls.get_piece(schedule_id, piece_id, if_none_match=if_none_match))

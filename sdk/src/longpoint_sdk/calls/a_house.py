@@ -17,7 +17,7 @@ def compute_cut_list(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-) -> Call[types.CutListOut]: ...
+) -> Call[types.CutListAnswer]: ...
 
 
 @overload
@@ -58,14 +58,14 @@ def compute_cut_list(
         operation="compute_cut_list",
         method="POST",
         path="/v1/cut-list",
-        result=types.CutListOut if accept == "application/json" else bytes,
+        result=types.CutListAnswer if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
         accept=accept,
     )
 
 
-def compute_materials(request: types.MaterialsRequest | Mapping[str, Any]) -> Call[types.MaterialsAnswer]:
+def compute_materials(request: types.House | Mapping[str, Any]) -> Call[types.MaterialsAnswer]:
     """`POST /v1/materials`: Work out a house's materials."""
     return Call(
         operation="compute_materials",

@@ -13,8 +13,11 @@ from longpoint_sdk.calls.schedules import get_schedule
 
 @overload
 def export_schedule(
-    schedule_id: str, *, revision: int | None = None, if_none_match: Versioned[types.ScheduleIn] | None = None
-) -> Call[Versioned[types.ScheduleIn]]: ...
+    schedule_id: str,
+    *,
+    revision: int | None = None,
+    if_none_match: Versioned[types.NewSchedule] | None = None,
+) -> Call[Versioned[types.NewSchedule]]: ...
 
 
 @overload
@@ -23,7 +26,7 @@ def export_schedule(
     *,
     accept: Literal["text/csv"],
     revision: int | None = None,
-    if_none_match: Versioned[types.ScheduleIn] | None = None,
+    if_none_match: Versioned[types.NewSchedule] | None = None,
 ) -> Call[Versioned[bytes]]: ...
 
 
@@ -33,7 +36,7 @@ def export_schedule(
     *,
     accept: str,
     revision: int | None = None,
-    if_none_match: Versioned[types.ScheduleIn] | None = None,
+    if_none_match: Versioned[types.NewSchedule] | None = None,
 ) -> Call[Any]: ...
 
 
@@ -41,7 +44,7 @@ def export_schedule(
     schedule_id: str,
     *,
     revision: int | None = None,
-    if_none_match: Versioned[types.ScheduleIn] | None = None,
+    if_none_match: Versioned[types.NewSchedule] | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
     """`GET /v1/schedules/{schedule_id}/export`: Export a schedule."""
@@ -49,7 +52,7 @@ def export_schedule(
         operation="export_schedule",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/export",
-        result=types.ScheduleIn if accept == "application/json" else bytes,
+        result=types.NewSchedule if accept == "application/json" else bytes,
         query=query_fields(revision=revision),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         accept=accept,
@@ -60,20 +63,20 @@ def export_schedule(
 
 def import_openings(
     schedule_id: str,
-    request: types.ImportIn | Mapping[str, Any] | str | bytes,
+    request: types.Openings | Mapping[str, Any] | str | bytes,
     *,
     existing: Literal["refuse", "update", "replace"] | None = None,
     dry_run: bool | None = None,
     why: str | None = None,
     if_match: Versioned[Any] | str | None = None,
     idempotency_key: str | None = None,
-) -> Call[Versioned[types.ImportOut]]:
+) -> Call[Versioned[types.Imported]]:
     """`POST /v1/schedules/{schedule_id}/import`: Import openings."""
     return Call(
         operation="import_openings",
         method="POST",
         path=f"/v1/schedules/{path_part(schedule_id)}/import",
-        result=types.ImportOut,
+        result=types.Imported,
         query=query_fields(existing=existing, dry_run=dry_run, why=why),
         headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
         body=request,

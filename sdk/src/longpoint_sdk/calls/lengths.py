@@ -9,8 +9,8 @@ from longpoint_sdk import types
 from longpoint_sdk._call import Call
 
 
-def read_lengths(request: types.LengthsIn | Mapping[str, Any]) -> Call[types.LengthsOut]:
+def read_lengths(request: types.LengthsRequest | Mapping[str, Any]) -> Call[types.LengthsAnswer]:
     """`POST /v1/lengths`: Read lengths."""
     return Call(
-        operation="read_lengths", method="POST", path="/v1/lengths", result=types.LengthsOut, body=request
+        operation="read_lengths", method="POST", path="/v1/lengths", result=types.LengthsAnswer, body=request
     )

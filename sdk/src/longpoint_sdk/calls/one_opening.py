@@ -9,35 +9,31 @@ from longpoint_sdk import types
 from longpoint_sdk._call import Call, query_fields
 
 
-def compute_apron(request: types.ApronRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
+def compute_apron(request: types.ApronRequest | Mapping[str, Any]) -> Call[types.PiecesAnswer]:
     """`POST /v1/apron`: Work out an apron."""
     return Call(
-        operation="compute_apron", method="POST", path="/v1/apron", result=types.PartsOut, body=request
+        operation="compute_apron", method="POST", path="/v1/apron", result=types.PiecesAnswer, body=request
     )
 
 
-def compute_casing(request: types.CasingRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
+def compute_casing(request: types.CasingRequest | Mapping[str, Any]) -> Call[types.PiecesAnswer]:
     """`POST /v1/casing`: Work out casing."""
     return Call(
-        operation="compute_casing", method="POST", path="/v1/casing", result=types.PartsOut, body=request
+        operation="compute_casing", method="POST", path="/v1/casing", result=types.PiecesAnswer, body=request
     )
 
 
-def compute_corners(request: types.CornersRequest | Mapping[str, Any]) -> Call[types.CornersOut]:
+def compute_corners(request: types.CornersRequest | Mapping[str, Any]) -> Call[types.Corners]:
     """`POST /v1/corners`: Work out corners out of square."""
     return Call(
-        operation="compute_corners", method="POST", path="/v1/corners", result=types.CornersOut, body=request
+        operation="compute_corners", method="POST", path="/v1/corners", result=types.Corners, body=request
     )
 
 
-def compute_movement(request: types.MovementRequest | Mapping[str, Any]) -> Call[types.MovementOut]:
+def compute_movement(request: types.MovementRequest | Mapping[str, Any]) -> Call[types.Movement]:
     """`POST /v1/movement`: Work out how wood moves."""
     return Call(
-        operation="compute_movement",
-        method="POST",
-        path="/v1/movement",
-        result=types.MovementOut,
-        body=request,
+        operation="compute_movement", method="POST", path="/v1/movement", result=types.Movement, body=request
     )
 
 
@@ -48,7 +44,7 @@ def compute_opening(
     drawing: Literal["elevation", "section", "piece"] | None = None,
     piece: str | None = None,
     feet: bool | None = None,
-) -> Call[types.OpeningOut]: ...
+) -> Call[types.OpeningAnswer]: ...
 
 
 @overload
@@ -86,15 +82,15 @@ def compute_opening(
         operation="compute_opening",
         method="POST",
         path="/v1/opening",
-        result=types.OpeningOut if accept == "application/json" else bytes,
+        result=types.OpeningAnswer if accept == "application/json" else bytes,
         query=query_fields(drawing=drawing, piece=piece, feet=feet),
         body=request,
         accept=accept,
     )
 
 
-def compute_stool(request: types.StoolRequest | Mapping[str, Any]) -> Call[types.PartsOut]:
+def compute_stool(request: types.StoolRequest | Mapping[str, Any]) -> Call[types.PiecesAnswer]:
     """`POST /v1/stool`: Work out a stool."""
     return Call(
-        operation="compute_stool", method="POST", path="/v1/stool", result=types.PartsOut, body=request
+        operation="compute_stool", method="POST", path="/v1/stool", result=types.PiecesAnswer, body=request
     )

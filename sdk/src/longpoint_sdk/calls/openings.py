@@ -18,31 +18,31 @@ def list_openings(
     room: str | None = None,
     trim: str | None = None,
     foot_style: types.Foot | None = None,
-) -> Call[types.Page[types.OpeningStored]]:
+) -> Call[types.Page[types.StoredOpening]]:
     """`GET /v1/schedules/{schedule_id}/openings`: List openings."""
     return Call(
         operation="list_openings",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/openings",
-        result=types.Page[types.OpeningStored],
+        result=types.Page[types.StoredOpening],
         query=query_fields(limit=limit, room=room, trim=trim, foot_style=foot_style),
     )
 
 
 def add_opening(
     schedule_id: str,
-    request: types.OpeningIn | Mapping[str, Any],
+    request: types.HouseOpening | Mapping[str, Any],
     *,
     why: str | None = None,
     if_match: Versioned[Any] | str | None = None,
     idempotency_key: str | None = None,
-) -> Call[Versioned[types.OpeningStored]]:
+) -> Call[Versioned[types.StoredOpening]]:
     """`POST /v1/schedules/{schedule_id}/openings`: Add an opening."""
     return Call(
         operation="add_opening",
         method="POST",
         path=f"/v1/schedules/{path_part(schedule_id)}/openings",
-        result=types.OpeningStored,
+        result=types.StoredOpening,
         query=query_fields(why=why),
         headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
         body=request,
@@ -68,14 +68,14 @@ def remove_opening(
 
 
 def get_opening(
-    schedule_id: str, opening: str, *, if_none_match: Versioned[types.OpeningStored] | None = None
-) -> Call[Versioned[types.OpeningStored]]:
+    schedule_id: str, opening: str, *, if_none_match: Versioned[types.StoredOpening] | None = None
+) -> Call[Versioned[types.StoredOpening]]:
     """`GET /v1/schedules/{schedule_id}/openings/{opening}`: Read an opening."""
     return Call(
         operation="get_opening",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/openings/{path_part(opening)}",
-        result=types.OpeningStored,
+        result=types.StoredOpening,
         headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
         held=if_none_match,
@@ -85,17 +85,17 @@ def get_opening(
 def replace_opening(
     schedule_id: str,
     opening: str,
-    request: types.OpeningIn | Mapping[str, Any],
+    request: types.HouseOpening | Mapping[str, Any],
     *,
     if_match: Versioned[Any] | str,
     why: str | None = None,
-) -> Call[Versioned[types.OpeningStored]]:
+) -> Call[Versioned[types.StoredOpening]]:
     """`PUT /v1/schedules/{schedule_id}/openings/{opening}`: Measure an opening again."""
     return Call(
         operation="replace_opening",
         method="PUT",
         path=f"/v1/schedules/{path_part(schedule_id)}/openings/{path_part(opening)}",
-        result=types.OpeningStored,
+        result=types.StoredOpening,
         query=query_fields(why=why),
         headers=header_fields(**{"If-Match": if_match}),
         body=request,

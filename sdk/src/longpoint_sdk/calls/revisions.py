@@ -16,14 +16,14 @@ def compare_revisions(
     *,
     from_: int,
     to: int | None = None,
-    if_none_match: Versioned[types.ChangesOut] | None = None,
-) -> Call[Versioned[types.ChangesOut]]:
+    if_none_match: Versioned[types.Changes] | None = None,
+) -> Call[Versioned[types.Changes]]:
     """`GET /v1/schedules/{schedule_id}/changes`: Compare two revisions."""
     return Call(
         operation="compare_revisions",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/changes",
-        result=types.ChangesOut,
+        result=types.Changes,
         query=query_fields(**{"from": from_}, to=to),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
@@ -33,18 +33,18 @@ def compare_revisions(
 
 def restore_revision(
     schedule_id: str,
-    request: types.RestoreIn | Mapping[str, Any],
+    request: types.GoBack | Mapping[str, Any],
     *,
     if_match: Versioned[Any] | str,
     why: str | None = None,
     idempotency_key: str | None = None,
-) -> Call[Versioned[types.ScheduleOut]]:
+) -> Call[Versioned[types.StoredSchedule]]:
     """`POST /v1/schedules/{schedule_id}/restore`: Go back to a revision."""
     return Call(
         operation="restore_revision",
         method="POST",
         path=f"/v1/schedules/{path_part(schedule_id)}/restore",
-        result=types.ScheduleOut,
+        result=types.StoredSchedule,
         query=query_fields(why=why),
         headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
         body=request,
@@ -54,13 +54,13 @@ def restore_revision(
     )
 
 
-def list_revisions(schedule_id: str, *, limit: int | None = None) -> Call[types.Page[types.RevisionOut]]:
+def list_revisions(schedule_id: str, *, limit: int | None = None) -> Call[types.Page[types.Revision]]:
     """`GET /v1/schedules/{schedule_id}/revisions`: List revisions."""
     return Call(
         operation="list_revisions",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/revisions",
-        result=types.Page[types.RevisionOut],
+        result=types.Page[types.Revision],
         query=query_fields(limit=limit),
     )
 

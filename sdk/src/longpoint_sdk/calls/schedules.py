@@ -24,17 +24,17 @@ def list_schedules(
 
 
 def create_schedule(
-    request: types.ScheduleIn | Mapping[str, Any],
+    request: types.NewSchedule | Mapping[str, Any],
     *,
     why: str | None = None,
     idempotency_key: str | None = None,
-) -> Call[Versioned[types.ScheduleOut]]:
+) -> Call[Versioned[types.StoredSchedule]]:
     """`POST /v1/schedules`: Start a house's schedule."""
     return Call(
         operation="create_schedule",
         method="POST",
         path="/v1/schedules",
-        result=types.ScheduleOut,
+        result=types.StoredSchedule,
         query=query_fields(why=why),
         headers=header_fields(**{"Idempotency-Key": idempotency_key}),
         body=request,
@@ -56,14 +56,14 @@ def delete_schedule(schedule_id: str, *, if_match: Versioned[Any] | str) -> Call
 
 
 def get_schedule(
-    schedule_id: str, *, if_none_match: Versioned[types.ScheduleOut] | None = None
-) -> Call[Versioned[types.ScheduleOut]]:
+    schedule_id: str, *, if_none_match: Versioned[types.StoredSchedule] | None = None
+) -> Call[Versioned[types.StoredSchedule]]:
     """`GET /v1/schedules/{schedule_id}`: Read a schedule."""
     return Call(
         operation="get_schedule",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}",
-        result=types.ScheduleOut,
+        result=types.StoredSchedule,
         headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
         held=if_none_match,
@@ -72,17 +72,17 @@ def get_schedule(
 
 def replace_schedule(
     schedule_id: str,
-    request: types.HouseIn | Mapping[str, Any],
+    request: types.KeptHouse | Mapping[str, Any],
     *,
     if_match: Versioned[Any] | str,
     why: str | None = None,
-) -> Call[Versioned[types.ScheduleOut]]:
+) -> Call[Versioned[types.StoredSchedule]]:
     """`PUT /v1/schedules/{schedule_id}`: Change what is said of the house."""
     return Call(
         operation="replace_schedule",
         method="PUT",
         path=f"/v1/schedules/{path_part(schedule_id)}",
-        result=types.ScheduleOut,
+        result=types.StoredSchedule,
         query=query_fields(why=why),
         headers=header_fields(**{"If-Match": if_match}),
         body=request,
@@ -97,13 +97,13 @@ def archive_schedule(
     if_match: Versioned[Any] | str,
     why: str | None = None,
     idempotency_key: str | None = None,
-) -> Call[Versioned[types.ScheduleOut]]:
+) -> Call[Versioned[types.StoredSchedule]]:
     """`POST /v1/schedules/{schedule_id}/archive`: Put a schedule away."""
     return Call(
         operation="archive_schedule",
         method="POST",
         path=f"/v1/schedules/{path_part(schedule_id)}/archive",
-        result=types.ScheduleOut,
+        result=types.StoredSchedule,
         query=query_fields(why=why),
         headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
         repeat="with_key",
@@ -118,13 +118,13 @@ def unarchive_schedule(
     if_match: Versioned[Any] | str,
     why: str | None = None,
     idempotency_key: str | None = None,
-) -> Call[Versioned[types.ScheduleOut]]:
+) -> Call[Versioned[types.StoredSchedule]]:
     """`POST /v1/schedules/{schedule_id}/unarchive`: Take a schedule out of the archive."""
     return Call(
         operation="unarchive_schedule",
         method="POST",
         path=f"/v1/schedules/{path_part(schedule_id)}/unarchive",
-        result=types.ScheduleOut,
+        result=types.StoredSchedule,
         query=query_fields(why=why),
         headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
         repeat="with_key",

@@ -17,8 +17,8 @@ def get_blank_measure_sheet(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-    if_none_match: Versioned[types.SheetOut] | None = None,
-) -> Call[Versioned[types.SheetOut]]: ...
+    if_none_match: Versioned[types.SheetContents] | None = None,
+) -> Call[Versioned[types.SheetContents]]: ...
 
 
 @overload
@@ -29,7 +29,7 @@ def get_blank_measure_sheet(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-    if_none_match: Versioned[types.SheetOut] | None = None,
+    if_none_match: Versioned[types.SheetContents] | None = None,
 ) -> Call[Versioned[bytes]]: ...
 
 
@@ -41,7 +41,7 @@ def get_blank_measure_sheet(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-    if_none_match: Versioned[types.SheetOut] | None = None,
+    if_none_match: Versioned[types.SheetContents] | None = None,
 ) -> Call[Any]: ...
 
 
@@ -51,7 +51,7 @@ def get_blank_measure_sheet(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-    if_none_match: Versioned[types.SheetOut] | None = None,
+    if_none_match: Versioned[types.SheetContents] | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
     """`GET /v1/sheets/blank-measure-sheet`: Get a blank measure sheet."""
@@ -59,7 +59,7 @@ def get_blank_measure_sheet(
         operation="get_blank_measure_sheet",
         method="GET",
         path="/v1/sheets/blank-measure-sheet",
-        result=types.SheetOut if accept == "application/json" else bytes,
+        result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         accept=accept,
@@ -76,7 +76,7 @@ def make_cost_sheet(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-) -> Call[types.SheetOut]: ...
+) -> Call[types.SheetContents]: ...
 
 
 @overload
@@ -117,7 +117,7 @@ def make_cost_sheet(
         operation="make_cost_sheet",
         method="POST",
         path="/v1/sheets/cost-sheet",
-        result=types.SheetOut if accept == "application/json" else bytes,
+        result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
         accept=accept,
@@ -132,7 +132,7 @@ def make_fitting_sheet(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-) -> Call[types.SheetOut]: ...
+) -> Call[types.SheetContents]: ...
 
 
 @overload
@@ -173,7 +173,7 @@ def make_fitting_sheet(
         operation="make_fitting_sheet",
         method="POST",
         path="/v1/sheets/fitting-sheet",
-        result=types.SheetOut if accept == "application/json" else bytes,
+        result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
         accept=accept,
@@ -188,7 +188,7 @@ def make_measure_sheet(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-) -> Call[types.SheetOut]: ...
+) -> Call[types.SheetContents]: ...
 
 
 @overload
@@ -229,7 +229,7 @@ def make_measure_sheet(
         operation="make_measure_sheet",
         method="POST",
         path="/v1/sheets/measure-sheet",
-        result=types.SheetOut if accept == "application/json" else bytes,
+        result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
         accept=accept,
@@ -244,7 +244,7 @@ def make_piece_labels(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-) -> Call[types.SheetOut]: ...
+) -> Call[types.SheetContents]: ...
 
 
 @overload
@@ -285,7 +285,7 @@ def make_piece_labels(
         operation="make_piece_labels",
         method="POST",
         path="/v1/sheets/piece-labels",
-        result=types.SheetOut if accept == "application/json" else bytes,
+        result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
         accept=accept,
@@ -300,7 +300,7 @@ def make_saw_sheet(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-) -> Call[types.SheetOut]: ...
+) -> Call[types.SheetContents]: ...
 
 
 @overload
@@ -341,7 +341,7 @@ def make_saw_sheet(
         operation="make_saw_sheet",
         method="POST",
         path="/v1/sheets/saw-sheet",
-        result=types.SheetOut if accept == "application/json" else bytes,
+        result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
         accept=accept,
@@ -356,7 +356,7 @@ def make_yard_list(
     title: str | None = None,
     feet: bool | None = None,
     table: str | None = None,
-) -> Call[types.SheetOut]: ...
+) -> Call[types.SheetContents]: ...
 
 
 @overload
@@ -397,7 +397,7 @@ def make_yard_list(
         operation="make_yard_list",
         method="POST",
         path="/v1/sheets/yard-list",
-        result=types.SheetOut if accept == "application/json" else bytes,
+        result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
         accept=accept,

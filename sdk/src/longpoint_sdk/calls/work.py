@@ -14,15 +14,15 @@ from longpoint_sdk.calls.schedules import get_schedule
 def compute_schedule_cut_list(
     schedule_id: str,
     *,
-    include: list[types.Section] | None = None,
-    if_none_match: Versioned[types.ScheduleCutListOut] | None = None,
-) -> Call[Versioned[types.ScheduleCutListOut]]:
+    include: dict[str, Any] | None = None,
+    if_none_match: Versioned[types.StillToCut] | None = None,
+) -> Call[Versioned[types.StillToCut]]:
     """`GET /v1/schedules/{schedule_id}/cut-list`: Work out what is still to be cut."""
     return Call(
         operation="compute_schedule_cut_list",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/cut-list",
-        result=types.ScheduleCutListOut,
+        result=types.StillToCut,
         query=query_fields(include=include),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
@@ -32,7 +32,7 @@ def compute_schedule_cut_list(
 
 def cut_sticks(
     schedule_id: str,
-    request: types.SticksIn | Mapping[str, Any],
+    request: types.CutSticks | Mapping[str, Any],
     *,
     if_match: Versioned[Any] | str,
     why: str | None = None,
@@ -109,8 +109,8 @@ def get_schedule_sheet(
     feet: bool | None = None,
     table: str | None = None,
     skip: int | None = None,
-    if_none_match: Versioned[types.SheetOut] | None = None,
-) -> Call[Versioned[types.SheetOut]]: ...
+    if_none_match: Versioned[types.SheetContents] | None = None,
+) -> Call[Versioned[types.SheetContents]]: ...
 
 
 @overload
@@ -126,7 +126,7 @@ def get_schedule_sheet(
     feet: bool | None = None,
     table: str | None = None,
     skip: int | None = None,
-    if_none_match: Versioned[types.SheetOut] | None = None,
+    if_none_match: Versioned[types.SheetContents] | None = None,
 ) -> Call[Versioned[bytes]]: ...
 
 
@@ -143,7 +143,7 @@ def get_schedule_sheet(
     feet: bool | None = None,
     table: str | None = None,
     skip: int | None = None,
-    if_none_match: Versioned[types.SheetOut] | None = None,
+    if_none_match: Versioned[types.SheetContents] | None = None,
 ) -> Call[Any]: ...
 
 
@@ -158,7 +158,7 @@ def get_schedule_sheet(
     feet: bool | None = None,
     table: str | None = None,
     skip: int | None = None,
-    if_none_match: Versioned[types.SheetOut] | None = None,
+    if_none_match: Versioned[types.SheetContents] | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
     """`GET /v1/schedules/{schedule_id}/sheets/{sheet}`: Make a sheet of a schedule."""
@@ -166,7 +166,7 @@ def get_schedule_sheet(
         operation="get_schedule_sheet",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/sheets/{path_part(sheet)}",
-        result=types.SheetOut if accept == "application/json" else bytes,
+        result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table, skip=skip),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         accept=accept,
@@ -181,20 +181,20 @@ def list_pieces(
     limit: int | None = None,
     opening: str | None = None,
     state: types.PieceState | None = None,
-) -> Call[types.Page[types.PieceStored]]:
+) -> Call[types.Page[types.StoredPiece]]:
     """`GET /v1/schedules/{schedule_id}/work`: List pieces that were cut."""
     return Call(
         operation="list_pieces",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/work",
-        result=types.Page[types.PieceStored],
+        result=types.Page[types.StoredPiece],
         query=query_fields(limit=limit, opening=opening, state=state),
     )
 
 
 def record_work(
     schedule_id: str,
-    request: types.WorkIn | Mapping[str, Any],
+    request: types.Work | Mapping[str, Any],
     *,
     why: str | None = None,
     if_match: Versioned[Any] | str | None = None,
@@ -230,14 +230,14 @@ def remove_piece(
 
 
 def get_piece(
-    schedule_id: str, piece_id: str, *, if_none_match: Versioned[types.PieceStored] | None = None
-) -> Call[Versioned[types.PieceStored]]:
+    schedule_id: str, piece_id: str, *, if_none_match: Versioned[types.StoredPiece] | None = None
+) -> Call[Versioned[types.StoredPiece]]:
     """`GET /v1/schedules/{schedule_id}/work/{piece_id}`: Read a piece."""
     return Call(
         operation="get_piece",
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/work/{path_part(piece_id)}",
-        result=types.PieceStored,
+        result=types.StoredPiece,
         headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
         held=if_none_match,

@@ -2,31 +2,60 @@
 
 from __future__ import annotations
 
-from longpoint_sdk.types._base import Request, Result
+from longpoint_sdk.types._base import LengthText, Request, Result
 from longpoint_sdk.types.basics import Unit
-from longpoint_sdk.types.common import CautionOut, GroupIn, OpeningIn, RoundingIn
-from longpoint_sdk.types.materials import MaterialsOut
-from longpoint_sdk.types.shop import ShopIn
-from longpoint_sdk.types.trim import TrimIn
+from longpoint_sdk.types.common import Caution, HouseGroup, HouseOpening, Rounding
+from longpoint_sdk.types.materials import Materials
+from longpoint_sdk.types.movement import Conditions
+from longpoint_sdk.types.shop import Shop
+from longpoint_sdk.types.stock import Stock
+from longpoint_sdk.types.trim import Trim
 
 
-class MaterialsAnswer(Result, frozen=True, kw_only=True):
-    """Nails, glue, caulk, filler, primer, paint, shims, tape and abrasive, and what to beware of."""
+class House(Request, frozen=True, kw_only=True):
+    """A house or a part of one: openings, the trim they name, and what to cut from.
 
-    materials: MaterialsOut
-    cautions: list[CautionOut]
-
-
-class MaterialsRequest(Request, frozen=True, kw_only=True):
-    """Openings, the trim specs they name, the groups that some of them form, and how the shop works.
+    With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of
+    openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its
+    own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000.
 
     Attributes:
+        trim_specs: The trim its openings name.
+        openings: Its openings.
+        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        end_trim: Squared off each factory end.
+        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        keep_length: An offcut this long or longer goes back on the rack.
+        kerf: What one cut eats.
+        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+            open.
+        rounding: How lengths are rounded.
+        shop: How the shop works.
+        stock: What each profile can be cut from.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
-    openings: list[OpeningIn]
-    trim_specs: dict[str, TrimIn]
-    groups: list[GroupIn] = []
-    rounding: RoundingIn = RoundingIn()
-    shop: ShopIn | None = None
+    trim_specs: dict[str, Trim]
+    openings: list[HouseOpening]
+    currency: str = "USD"
+    end_trim: LengthText = "1/2 in"
+    groups: list[HouseGroup] = []
+    keep_length: LengthText = "24 in"
+    kerf: LengthText = "1/8 in"
+    movement: Conditions | None = None
+    rounding: Rounding = Rounding()
+    shop: Shop = Shop()
+    stock: list[Stock] = []
     unit: Unit | None = None
+
+
+class MaterialsAnswer(Result, frozen=True, kw_only=True):
+    """Nails, glue, caulk, filler, primer, paint, shims, tape and abrasive, and what to beware of.
+
+    Attributes:
+        materials: What to buy.
+        cautions: What to know before starting.
+    """
+
+    materials: Materials
+    cautions: list[Caution]

@@ -17,7 +17,7 @@ else:
     Unit = str
 
 
-class LengthOut(Measured, Result, frozen=True, kw_only=True):
+class MarkedLength(Measured, Result, frozen=True, kw_only=True):
     """A length going out.
 
     Attributes:
@@ -35,13 +35,13 @@ class LengthOut(Measured, Result, frozen=True, kw_only=True):
     residual: str
 
 
-class RateOut(Result, frozen=True, kw_only=True):
+class Rate(Result, frozen=True, kw_only=True):
     """A rate that was reckoned with, and where it comes from.
 
     Attributes:
         name: Its field in the shop's `rates`.
         value: How much, in `unit`.
-        unit: in, mil, percent, each, ft2, min, h or penny.
+        unit: In, mil, percent, each, ft2, min, h or penny.
         source: Where it comes from: a published source, common practice, or the caller.
         says: What it is, in words.
     """
@@ -53,8 +53,13 @@ class RateOut(Result, frozen=True, kw_only=True):
     says: str
 
 
-class ShareOut(Result, frozen=True, kw_only=True):
-    """One opening's part of a quantity, all of its count together."""
+class Share(Result, frozen=True, kw_only=True):
+    """One opening's part of a quantity, all of its count together.
+
+    Attributes:
+        opening: The opening's mark.
+        quantity: How much, in the unit of the whole.
+    """
 
     opening: str
     quantity: float

@@ -6,18 +6,18 @@ from decimal import Decimal
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import LengthText, MoneyText, Request, Result
-from longpoint_sdk.types.basics import LengthOut, Unit
-from longpoint_sdk.types.costs import CostOut
-from longpoint_sdk.types.hours import HoursOut
-from longpoint_sdk.types.materials import MaterialsOut
-from longpoint_sdk.types.movement import ConditionsIn
-from longpoint_sdk.types.parts import PartOut
-from longpoint_sdk.types.plans import ProfilePlanOut
-from longpoint_sdk.types.readings import ReadingsIn
-from longpoint_sdk.types.saw_order import SawOrderOut
-from longpoint_sdk.types.shop import ShopIn
-from longpoint_sdk.types.stock import DefectIn, StickIn, StockIn
-from longpoint_sdk.types.trim import TrimIn
+from longpoint_sdk.types.basics import MarkedLength, Unit
+from longpoint_sdk.types.costs import CostSheet
+from longpoint_sdk.types.hours import Hours
+from longpoint_sdk.types.materials import Materials
+from longpoint_sdk.types.movement import Conditions
+from longpoint_sdk.types.parts import Part
+from longpoint_sdk.types.plans import ProfilePlan
+from longpoint_sdk.types.readings import Readings
+from longpoint_sdk.types.saw_order import SawOrder
+from longpoint_sdk.types.shop import Shop
+from longpoint_sdk.types.stock import Defect, Stick, Stock
+from longpoint_sdk.types.trim import Trim
 
 if TYPE_CHECKING:
     Foot = Literal["floor", "picture_frame", "plinth", "stool"]
@@ -44,30 +44,32 @@ else:
     WallAnswer = str
 
 
-class BuyLineOut(Result, frozen=True, kw_only=True):
+class BuyLine(Result, frozen=True, kw_only=True):
     """A line for the yard.
 
     Attributes:
+        profile: What to ask for.
         length: Of each stick.
         quantity: How many of them.
-        price: Of one.
-        cost: Of them all.
+        price: Of one. An amount of money as decimal text with two places.
+        cost: Of them all. An amount of money as decimal text with two places.
     """
 
     profile: str
-    length: LengthOut
+    length: MarkedLength
     quantity: int
     price: Decimal
     cost: Decimal
 
 
-class CautionOut(Result, frozen=True, kw_only=True):
-    """What to know before starting: it informs and defers, and approves nothing. `applies_to` names openings;
-    empty for the whole job. `source` is what it leans on.
+class Caution(Result, frozen=True, kw_only=True):
+    """What to know before starting: it informs and defers, and approves nothing.
 
     Attributes:
         code: A stable name for it.
         text: The caution, in words.
+        source: What it leans on.
+        applies_to: Marks of the openings it was raised for; empty for the whole job.
     """
 
     code: str
@@ -76,26 +78,32 @@ class CautionOut(Result, frozen=True, kw_only=True):
     applies_to: list[str]
 
 
-class OffcutOut(Result, frozen=True, kw_only=True):
-    """What goes back on the rack."""
+class LeftOver(Result, frozen=True, kw_only=True):
+    """What goes back on the rack.
+
+    Attributes:
+        profile: Its profile.
+        length: Of each.
+        quantity: How many.
+    """
 
     profile: str
-    length: LengthOut
+    length: MarkedLength
     quantity: int
 
 
-class OfferOut(Result, frozen=True, kw_only=True):
-    """One of the trade's answers.
+class Offer(Result, frozen=True, kw_only=True):
+    """One of the trade's answers to a finding.
 
     Attributes:
-        answer: its name.
-        detail: what it means.
-        field: the field that takes it up, a JSON pointer into the opening or, for what a group's openings
-            have together, into the cut list's body; null where no one field does, as for caulk: `detail` then
-            says what does. It was tried: with that value the answer comes without the finding, a group's once
-            every opening of it that is offered one has its own.
-        value: what to write there.
-        figures: the lengths, and the angles in degrees, that go with it.
+        answer: A stable name, "shorten_horn".
+        detail: What it means, in words.
+        field: The field that takes it up, a JSON pointer into the opening or, for what a group's openings
+            have together, into the house; null where no one field does, as for caulk: `detail` then says what
+            does. It was tried: with that value the answer comes without the finding, a group's once every
+            opening of it that is offered one has its own.
+        value: What to write there.
+        figures: Lengths, and angles in degrees, that go with it, each by its name.
     """
 
     answer: str
@@ -105,8 +113,9 @@ class OfferOut(Result, frozen=True, kw_only=True):
     figures: dict[str, str]
 
 
-class FindingOut(Result, frozen=True, kw_only=True):
-    """Something found. It has changed no size: an answer that is taken up is sent back in its field.
+class Finding(Result, frozen=True, kw_only=True):
+    """Something in the way, out of plane or out of level. It has changed no size: an answer that is taken up is
+    sent back in its field.
 
     Attributes:
         code: A stable name for the kind of finding.
@@ -114,100 +123,114 @@ class FindingOut(Result, frozen=True, kw_only=True):
         detail: What was found, in words.
         amount: How much it is.
         offers: What can be done about it, the least work first.
+        by: What is in the way, where a side may have two of a kind: "neighbour" or empty.
     """
 
     code: str
     side: str
     detail: str
-    amount: LengthOut
-    offers: list[OfferOut]
+    amount: MarkedLength
+    offers: list[Offer]
+    by: str
 
 
-class OpenJointOut(Result, frozen=True, kw_only=True):
-    """The joint of an opening that stands open the widest in one set of conditions: the `part` on one side of
-    it, empty where none is mitred; `gap` at its open end, the short or the long point.
+class OpenJoint(Result, frozen=True, kw_only=True):
+    """The joint of an opening that stands open the widest in one set of conditions.
 
     Attributes:
         name: The conditions, as they were named.
-        moisture_content: What the wood comes to in them, in percent.
+        moisture_content: What the wood comes to in them, percent.
+        part: Key of the piece on one side of it; null where no joint is mitred.
+        gap: At the joint's open end.
+        opens_at: Which end that is, "short point" or "long point"; empty where nothing moved.
         within_table: Whether the moisture contents lie where the coefficients hold.
     """
 
     name: str
     moisture_content: float
-    part: str
+    part: str | None
     gap: str
     opens_at: str
     within_table: bool
 
 
-class OpeningOut(Result, frozen=True, kw_only=True):
-    """One opening worked out: its parts and what was assumed.
-
-    `square_gap` is the joint gap left by taking its corners as square: nought where they are, or where their
-    own angles were cut. `findings` are what is in the way, out of plane or out of level, and none of them has
-    changed a size. `movement` is the widest mitre season by season, null where no conditions were given.
+class OpeningAnswer(Result, frozen=True, kw_only=True):
+    """One opening worked out: its pieces and what was assumed.
 
     Attributes:
-        count: How many are alike; each part's `quantity` is of them all together.
-        parts: Every piece of its trim.
+        mark: What it is called in the house.
+        room: Where it is.
+        count: How many are alike.
+        parts: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
+        square_gap: The joint gap left by taking its corners as square: nought where they are, or where their
+            own angles were cut.
         notes: What was assumed.
+        findings: What is in the way, out of plane or out of level; none has changed a size.
+        movement: The widest miter season by season; null where no conditions were given.
     """
 
     mark: str
     room: str
     count: int
-    parts: list[PartOut]
+    parts: list[Part]
     square_gap: str
     notes: list[str]
-    findings: list[FindingOut]
-    movement: list[OpenJointOut] | None
+    findings: list[Finding]
+    movement: list[OpenJoint] | None
 
 
-class CutListOut(Result, frozen=True, kw_only=True):
-    """A cut list: every opening's parts, the sticks they come from, what to buy and what is left over.
-
-    `cost` is the sticks'. The sections that `include` did not name are null.
+class CutListAnswer(Result, frozen=True, kw_only=True):
+    """A cut list: every opening's pieces, the sticks they come from, what to buy and what is left over. The
+    sections that were not asked for are null.
 
     Attributes:
+        openings: Each opening's pieces.
         plans: The sticks of each profile and what is cut from each.
         buy: What to buy, a line for each profile and length.
-        proven: Whether no plan of any profile can be cheaper.
+        cost: What the sticks cost; of profiles in `unstocked` it holds nothing. An amount of money as decimal
+            text with two places.
+        currency: Of every amount.
+        proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.
+        unstocked: Profiles that pieces need and no stock was given for.
+        unused_stock: Profiles with stock from which nothing is cut.
         offcuts: What goes back on the rack.
         notes: What was assumed or left out.
         cautions: What to know before starting.
-        cost_sheet: The money by line, by opening and by room.
-        hours: Hands-on time, and drying waits.
-        materials: What to buy beside the sticks.
         saw_order: The cuts in the order to make them.
+        materials: What to buy beside the sticks.
+        hours: Hands-on time, and drying waits.
+        cost_sheet: The money by line, by opening and by room.
     """
 
-    openings: list[OpeningOut]
-    plans: list[ProfilePlanOut]
-    buy: list[BuyLineOut]
+    openings: list[OpeningAnswer]
+    plans: list[ProfilePlan]
+    buy: list[BuyLine]
     cost: Decimal
     currency: str
     proven: bool
-    offcuts: list[OffcutOut]
+    unstocked: list[str]
+    unused_stock: list[str]
+    offcuts: list[LeftOver]
     notes: list[str]
-    cautions: list[CautionOut]
-    cost_sheet: CostOut | None = None
-    hours: HoursOut | None = None
-    materials: MaterialsOut | None = None
-    saw_order: SawOrderOut | None = None
+    cautions: list[Caution]
+    saw_order: SawOrder | None
+    materials: Materials | None
+    hours: Hours | None
+    cost_sheet: CostSheet | None
 
 
-class GroupIn(Request, frozen=True, kw_only=True):
-    """Openings trimmed together, left to right by their marks; or one of joined units, its `gaps` an empty list,
-    whose stool is too long for a stick.
-
-    `heads` are the heights of their head jambs' undersides over one level line, to be checked for being in
-    line. With `gaps`, from each opening's right jamb face to the next one's left, they share one stool and
-    apron; a stool longer than `stock_length` is scarfed over one of `solid`, places from the first opening's
-    left jamb face, or over the middles of the gaps.
+class HouseGroup(Request, frozen=True, kw_only=True):
+    """Some of a house's openings, trimmed together.
 
     Attributes:
+        mark: The group's name. A name on one line, not starting with a space.
         openings: Their marks, left to right.
+        gaps: From each opening's right jamb face to the next one's left, left to right.
+        heads: Each opening's head jamb underside over one level line, to be checked for being in line.
+        solid: Places, from the first opening's left jamb face, over which a joint may fall (studs, mulls);
+            where none is named, the middles of the gaps.
+        stock_length: The longest stick for the shared stool; a longer one is scarfed. Left out where any
+            length is to be had.
     """
 
     mark: str
@@ -218,15 +241,41 @@ class GroupIn(Request, frozen=True, kw_only=True):
     stock_length: LengthText | None = None
 
 
-class HornsIn(Request, frozen=True, kw_only=True):
-    """A stool's own horns at this opening, past the trim's outside edge."""
+class Horns(Request, frozen=True, kw_only=True):
+    """A stool's own horns at this opening, where they are not the trim's: past the trim's outside edge.
+
+    Attributes:
+        left: The left one.
+        right: The right one.
+    """
 
     left: LengthText | None = None
     right: LengthText | None = None
 
 
-class RevealsIn(Request, frozen=True, kw_only=True):
-    """A side's own reveal, where it is not the trim's."""
+class Limits(Request, frozen=True, kw_only=True):
+    """How far the wall may lie off the jamb's edge; beyond `plane` the jamb is extended. Common practice, no
+    source.
+
+    Attributes:
+        caulk: Up to here the joint is caulked.
+        plane: Up to here the wall is planed back or the casing back-bevelled.
+    """
+
+    caulk: LengthText = "1/16 in"
+    plane: LengthText = "3/16 in"
+
+
+class Reveals(Request, frozen=True, kw_only=True):
+    """Each side's own reveal, where it is not the trim's: the jamb left showing from its inside face to the
+    casing.
+
+    Attributes:
+        head: Under the head casing.
+        left: On the left jamb.
+        right: On the right jamb.
+        sill: Above a picture frame's sill casing.
+    """
 
     head: LengthText | None = None
     left: LengthText | None = None
@@ -234,17 +283,16 @@ class RevealsIn(Request, frozen=True, kw_only=True):
     sill: LengthText | None = None
 
 
-class WallLimitsIn(Request, frozen=True, kw_only=True):
-    """How far the wall may lie off the jamb's edge: up to `caulk` it is caulked, up to `plane` planed or the
-    casing back-bevelled; beyond, the jamb is extended. The defaults are common practice.
+class Widths(Request, frozen=True, kw_only=True):
+    """Widths that pieces are ripped to at this opening; without one the stock's own is kept.
+
+    Attributes:
+        apron: The apron's.
+        head: The head casing's.
+        left: The left casing's.
+        right: The right casing's.
+        sill: A picture frame's sill casing's.
     """
-
-    caulk: LengthText = "1/16 in"
-    plane: LengthText = "3/16 in"
-
-
-class WidthsIn(Request, frozen=True, kw_only=True):
-    """Widths that pieces are ripped to at this opening."""
 
     apron: LengthText | None = None
     head: LengthText | None = None
@@ -253,11 +301,15 @@ class WidthsIn(Request, frozen=True, kw_only=True):
     sill: LengthText | None = None
 
 
-class OpeningIn(Request, frozen=True, kw_only=True):
-    """One opening of a house. `trim` names one of the request's trim specs; `count` is how many are alike.
+class HouseOpening(Request, frozen=True, kw_only=True):
+    """One opening of a house.
 
     Attributes:
-        mark: What it is called in the house; part of each piece's name.
+        mark: What it is called in the house; part of each piece's name. A name on one line, not starting with
+            a space.
+        readings: What the tape read.
+        trim: The name of one of the house's trim specs. A name on one line, not starting with a space.
+        count: How many are alike.
         foot_style: What the trim stands on.
         horns: Its own, where they are not the trim's.
         reveals: Its own, where they are not the trim's.
@@ -273,22 +325,22 @@ class OpeningIn(Request, frozen=True, kw_only=True):
     """
 
     mark: str
-    readings: ReadingsIn
+    readings: Readings
     trim: str
     count: int = 1
     foot_style: Foot = "stool"
-    horns: HornsIn = HornsIn()
-    reveals: RevealsIn = RevealsIn()
+    horns: Horns = Horns()
+    reveals: Reveals = Reveals()
     room: str = ""
     sill_answer: SillAnswer = "shim"
     square_gap: LengthText = "1/64 in"
     wall_answer: WallAnswer = "flat"
-    wall_limits: WallLimitsIn = WallLimitsIn()
-    widths: WidthsIn = WidthsIn()
+    wall_limits: Limits = Limits()
+    widths: Widths = Widths()
     without_apron: bool = False
 
 
-class RoundingIn(Request, frozen=True, kw_only=True):
+class Rounding(Request, frozen=True, kw_only=True):
     """How lengths of the answer are rounded.
 
     Attributes:
@@ -301,88 +353,98 @@ class RoundingIn(Request, frozen=True, kw_only=True):
 
 
 class CutListRequest(Request, frozen=True, kw_only=True):
-    """A house or a part of one: openings, the trim specs they name, and the stock to cut from.
+    """A house or a part of one: openings, the trim they name, and the stock to cut from.
 
-    `kerf` is what one cut eats, `end_trim` what is squared off each factory end, and an offcut of
-    `keep_length` or more goes back on the rack. With no stock, parts are computed and no sticks. `include`
-    names the sections of the answer that are only worked out when asked for; `shop` is how that shop works.
-    At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000
-    remnants; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the
-    seasons of all openings to 20,000. A sheet as HTML, PDF or SVG shows at most 2,500 pieces.
+    With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of
+    openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its
+    own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or
+    SVG shows at most 2,500 pieces.
 
     Attributes:
-        currency: ISO 4217 code; only repeated in the answer.
+        trim_specs: The trim its openings name.
+        openings: Its openings.
+        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        end_trim: Squared off each factory end.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        include: Sections of the answer that are only worked out when asked for.
+        keep_length: An offcut this long or longer goes back on the rack.
+        kerf: What one cut eats.
         movement: The wood, and the air its joints will live through: the answer then tells how far mitres
             open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.
+        rounding: How lengths are rounded.
+        shop: How the shop works.
+        stock: What each profile can be cut from.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
-    openings: list[OpeningIn]
-    trim_specs: dict[str, TrimIn]
+    trim_specs: dict[str, Trim]
+    openings: list[HouseOpening]
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
-    groups: list[GroupIn] = []
+    groups: list[HouseGroup] = []
     include: list[Section] = []
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
-    movement: ConditionsIn | None = None
+    movement: Conditions | None = None
     planning_seconds: float = 2.0
-    rounding: RoundingIn = RoundingIn()
-    shop: ShopIn | None = None
-    stock: list[StockIn] = []
+    rounding: Rounding = Rounding()
+    shop: Shop = Shop()
+    stock: list[Stock] = []
     unit: Unit | None = None
 
 
-class StockForSaleIn(Request, frozen=True, kw_only=True):
-    """One profile's sticks at the yard. `turnable` stock is flat and square-edged, so mitred ends may share a
-    cut.
+class StockForSale(Request, frozen=True, kw_only=True):
+    """What the yard sells of one profile, and how its sticks may be laid out.
 
     Attributes:
-        profile: The profile's name, as the trim specs have it.
-        sticks: The lengths to be had.
-        turnable: Whether it is flat, square-edged stock.
+        profile: Its name, as the trim's pieces name theirs. A name on one line, not starting with a space.
+        sticks: The lengths the yard sells.
+        one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain
+            and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
+            under one mark count as one: give each its own mark where each is to have its own stick.
+        turnable: Flat and square-edged, so that mitred ends may share a cut.
     """
 
     profile: str
-    sticks: list[StickIn]
+    sticks: list[Stick]
+    one_stick_each: bool = False
     turnable: bool = False
 
 
-class HouseIn(Request, frozen=True, kw_only=True):
+class KeptHouse(Request, frozen=True, kw_only=True):
     """What is said of a house as a whole.
 
     Attributes:
-        name: What the house is called.
-        currency: ISO 4217 code; only repeated in the answer.
-        end_trim: What is squared off each factory end.
-        groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be
-            renamed.
-        keep_length: An offcut this long or longer goes on the rack.
+        name: What the house is called. A name on one line, not starting with a space.
+        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        end_trim: Squared off each factory end.
+        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        keep_length: An offcut this long or longer goes back on the rack.
         kerf: What one cut eats.
-        movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.
-        rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
-        shop: How the shop works: its rates, wages, packages and saw.
+        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+            open.
+        rounding: How lengths are rounded.
+        shop: How the shop works.
         site_note: Anything about the site. Free text; may have several lines.
-        stock: What the yard sells.
-        trim_specs: Trim chosen for many openings, by name.
-        unit: The unit of lengths written without one, here and in the openings.
+        stock: What each profile can be cut from.
+        trim_specs: The trim its openings name.
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     name: str
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
-    groups: list[GroupIn] = []
+    groups: list[HouseGroup] = []
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
-    movement: ConditionsIn | None = None
-    rounding: RoundingIn = RoundingIn()
-    shop: ShopIn | None = None
+    movement: Conditions | None = None
+    rounding: Rounding = Rounding()
+    shop: Shop = Shop()
     site_note: str = ""
-    stock: list[StockForSaleIn] = []
-    trim_specs: dict[str, TrimIn] = {}
+    stock: list[StockForSale] = []
+    trim_specs: dict[str, Trim] = {}
     unit: Unit | None = None
 
 
@@ -396,11 +458,11 @@ class Made(Result, frozen=True, kw_only=True):
     revision: int
 
 
-class OffcutIn(Request, frozen=True, kw_only=True):
+class RackLength(Request, frozen=True, kw_only=True):
     """A length of stock on the rack.
 
     Attributes:
-        profile: The profile's name, as the trim specs have it.
+        profile: The profile's name, as the trim specs have it. A name on one line, not starting with a space.
         length: From end to end.
         defects: Stretches no piece may touch.
         note: Where it came from, or stands. Free text; may have several lines.
@@ -409,74 +471,51 @@ class OffcutIn(Request, frozen=True, kw_only=True):
 
     profile: str
     length: LengthText
-    defects: list[DefectIn] = []
+    defects: list[Defect] = []
     note: str = ""
-    price: MoneyText = "0"
+    price: MoneyText = "0.00"
 
 
-class ScheduleIn(Request, frozen=True, kw_only=True):
+class NewSchedule(Request, frozen=True, kw_only=True):
     """A house's schedule, with its openings and its rack where they are known already; an export looks the same.
 
     Attributes:
-        name: What the house is called.
-        currency: ISO 4217 code; only repeated in the answer.
-        end_trim: What is squared off each factory end.
-        groups: Openings trimmed together, each named by its mark; one that is named can neither go nor be
-            renamed.
-        keep_length: An offcut this long or longer goes on the rack.
+        name: What the house is called. A name on one line, not starting with a space.
+        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        end_trim: Squared off each factory end.
+        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        keep_length: An offcut this long or longer goes back on the rack.
         kerf: What one cut eats.
-        movement: The wood, and the air its joints will live through: cut lists then tell how far mitres open.
+        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+            open.
         openings: In the order they are to be listed.
-        rack: Offcuts on hand.
-        rounding: How lengths of the answers are rounded; its `to` decides the unit they are shown in.
-        shop: How the shop works: its rates, wages, packages and saw.
+        rack: Lengths on hand.
+        rounding: How lengths are rounded.
+        shop: How the shop works.
         site_note: Anything about the site. Free text; may have several lines.
-        stock: What the yard sells.
-        trim_specs: Trim chosen for many openings, by name.
-        unit: The unit of lengths written without one, here and in the openings.
+        stock: What each profile can be cut from.
+        trim_specs: The trim its openings name.
+        unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     name: str
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
-    groups: list[GroupIn] = []
+    groups: list[HouseGroup] = []
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
-    movement: ConditionsIn | None = None
-    openings: list[OpeningIn] = []
-    rack: list[OffcutIn] = []
-    rounding: RoundingIn = RoundingIn()
-    shop: ShopIn | None = None
+    movement: Conditions | None = None
+    openings: list[HouseOpening] = []
+    rack: list[RackLength] = []
+    rounding: Rounding = Rounding()
+    shop: Shop = Shop()
     site_note: str = ""
-    stock: list[StockForSaleIn] = []
-    trim_specs: dict[str, TrimIn] = {}
+    stock: list[StockForSale] = []
+    trim_specs: dict[str, Trim] = {}
     unit: Unit | None = None
 
 
-class ScheduleOut(Result, frozen=True, kw_only=True):
-    """A schedule as it stands, its openings aside.
-
-    Attributes:
-        revision: The number of its latest revision.
-        opening_count: How many openings it has; alike ones under one mark are one.
-        created_at: RFC 3339, in UTC.
-        updated_at: RFC 3339, in UTC.
-        archived_at: When it was archived; null when it is not.
-        house: What is said of the house as a whole, as it was sent.
-        exact: Every length exactly, by its JSON pointer, as a fraction of an inch.
-    """
-
-    id: str
-    revision: int
-    opening_count: int
-    created_at: str
-    updated_at: str
-    archived_at: str | None
-    house: HouseIn
-    exact: dict[str, str]
-
-
-class TableOut(Result, frozen=True, kw_only=True):
+class TableContents(Result, frozen=True, kw_only=True):
     """One table of a sheet.
 
     Attributes:
@@ -492,7 +531,7 @@ class TableOut(Result, frozen=True, kw_only=True):
     rows: list[list[str]]
 
 
-class SheetOut(Result, frozen=True, kw_only=True):
+class SheetContents(Result, frozen=True, kw_only=True):
     """A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone.
 
     Attributes:
@@ -507,6 +546,30 @@ class SheetOut(Result, frozen=True, kw_only=True):
     name: str
     title: str
     job: str
-    tables: list[TableOut]
+    tables: list[TableContents]
     notes: list[str]
     labels: list[list[str]]
+
+
+class StoredSchedule(Result, frozen=True, kw_only=True):
+    """A schedule as it stands, its openings aside.
+
+    Attributes:
+        id: Its id.
+        revision: The number of its latest revision.
+        opening_count: How many openings it has; alike ones under one mark are one.
+        created_at: When it was made. RFC 3339, in UTC.
+        updated_at: When it was last changed. RFC 3339, in UTC.
+        archived_at: When it was archived; null when it is not.
+        house: What is said of the house as a whole, as it was sent.
+        exact: Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch.
+    """
+
+    id: str
+    revision: int
+    opening_count: int
+    created_at: str
+    updated_at: str
+    archived_at: str | None
+    house: KeptHouse
+    exact: dict[str, str]

@@ -7,14 +7,32 @@ from decimal import Decimal
 from longpoint_sdk.types._base import Result
 
 
-class AmountsOut(Result, frozen=True, kw_only=True):
-    """Amounts by category. `stock` is what is in pieces, `waste` kerfs, trims and short offcuts, `kept_offcut`
-    what goes back on the rack.
+class CostLine(Result, frozen=True, kw_only=True):
+    """A line of the whole-house view.
 
     Attributes:
-        consumable: Materials beside the sticks.
-        labour: Hands-on hours at the wages given.
-        total: All of them.
+        category: Stock, waste, kept_offcut, consumable or labour.
+        name: The profile, the material's code or the task.
+        amount: Of the whole job. An amount of money as decimal text with two places.
+        by_opening: Each opening's amount, in the order of `openings`; they add up to `amount`.
+    """
+
+    category: str
+    name: str
+    amount: Decimal
+    by_opening: list[Decimal]
+
+
+class CostTotals(Result, frozen=True, kw_only=True):
+    """Amounts by category.
+
+    Attributes:
+        stock: What is in pieces. An amount of money as decimal text with two places.
+        waste: Kerfs, trims and short offcuts. An amount of money as decimal text with two places.
+        kept_offcut: What goes back on the rack. An amount of money as decimal text with two places.
+        consumable: Materials beside the sticks. An amount of money as decimal text with two places.
+        labour: Hands-on hours at the wages given. An amount of money as decimal text with two places.
+        total: All of them. An amount of money as decimal text with two places.
     """
 
     stock: Decimal
@@ -25,49 +43,53 @@ class AmountsOut(Result, frozen=True, kw_only=True):
     total: Decimal
 
 
-class CostLineOut(Result, frozen=True, kw_only=True):
-    """A line of the whole-house view. `by_opening` has each opening's amount in the order of `openings`; they
-    add up to `amount`.
+class OpeningCost(Result, frozen=True, kw_only=True):
+    """What an opening costs, all of its count together.
+
+    Attributes:
+        opening: The opening's mark.
+        room: Where it is.
+        amounts: What it costs, by category.
     """
-
-    category: str
-    name: str
-    amount: Decimal
-    by_opening: list[Decimal]
-
-
-class OpeningCostOut(Result, frozen=True, kw_only=True):
-    """What an opening costs, all of its count together."""
 
     opening: str
     room: str
-    amounts: AmountsOut
+    amounts: CostTotals
 
 
-class RoomCostOut(Result, frozen=True, kw_only=True):
-    """What a room costs: the sum of its openings."""
+class RoomCost(Result, frozen=True, kw_only=True):
+    """What a room costs: the sum of its openings.
+
+    Attributes:
+        room: Its name; may be empty.
+        openings: How many it has, those alike counted each.
+        amounts: What it costs, by category.
+    """
 
     room: str
     openings: int
-    amounts: AmountsOut
+    amounts: CostTotals
 
 
-class UnpricedOut(Result, frozen=True, kw_only=True):
-    """A material or a task that no price was given for: it costs nothing here.
+class Unpriced(Result, frozen=True, kw_only=True):
+    """A profile, a material or a task that no price was given for: it costs nothing here.
 
     Attributes:
-        category: consumable for a material, labour for a task.
-        name: The material's code, or the task.
+        category: Stock for a profile that no stock was given for, consumable for a material, labour for a
+            task.
+        name: The profile, the material's code or the task.
     """
 
     category: str
     name: str
 
 
-class CostOut(Result, frozen=True, kw_only=True):
+class CostSheet(Result, frozen=True, kw_only=True):
     """The same money by line, by opening and by room: each view adds up to the same cent.
 
     Attributes:
+        currency: Of every amount.
+        total: The whole job, by category; of what is in `unpriced` it holds nothing.
         lines: By what it is spent on.
         openings: By opening.
         rooms: By room.
@@ -75,8 +97,8 @@ class CostOut(Result, frozen=True, kw_only=True):
     """
 
     currency: str
-    total: AmountsOut
-    lines: list[CostLineOut]
-    openings: list[OpeningCostOut]
-    rooms: list[RoomCostOut]
-    unpriced: list[UnpricedOut]
+    total: CostTotals
+    lines: list[CostLine]
+    openings: list[OpeningCost]
+    rooms: list[RoomCost]
+    unpriced: list[Unpriced]

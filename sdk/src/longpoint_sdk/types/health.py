@@ -12,4 +12,4 @@ class Health(Result, frozen=True, kw_only=True):
         status: "ok"; a service that is not answers with a problem instead.
     """
 
-    status: str = "ok"
+    status: str

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import Result
-from longpoint_sdk.types.basics import RateOut, ShareOut
+from longpoint_sdk.types.basics import Rate, Share
 
 if TYPE_CHECKING:
     Task = Literal[
@@ -16,10 +16,16 @@ else:
     Task = str
 
 
-class LabourOut(Result, frozen=True, kw_only=True):
-    """Hands-on minutes of one task: `quantity` of `unit`, by the rule, at the rates named.
+class Labour(Result, frozen=True, kw_only=True):
+    """Hands-on minutes of one task.
 
     Attributes:
+        task: What is done.
+        quantity: How much of it, in `unit`.
+        unit: What it is counted in: openings, cuts, feet, square feet and so on.
+        minutes: How long it takes.
+        rule: How the quantity was computed, in words.
+        rates: Names of the rates it was computed at.
         by_opening: Minutes of each opening.
     """
 
@@ -29,15 +35,16 @@ class LabourOut(Result, frozen=True, kw_only=True):
     minutes: float
     rule: str
     rates: list[str]
-    by_opening: list[ShareOut]
+    by_opening: list[Share]
 
 
-class WaitOut(Result, frozen=True, kw_only=True):
+class Wait(Result, frozen=True, kw_only=True):
     """A drying wait, the whole job's together.
 
     Attributes:
         after: What has to dry.
-        rate: The rate it is taken from.
+        hours: How long it takes.
+        rate: Name of the rate it is taken from.
     """
 
     after: str
@@ -45,17 +52,19 @@ class WaitOut(Result, frozen=True, kw_only=True):
     rate: str
 
 
-class HoursOut(Result, frozen=True, kw_only=True):
+class Hours(Result, frozen=True, kw_only=True):
     """Hands-on hours by task, and drying waits, which are nobody's work, apart from them.
 
     Attributes:
+        hands_on_hours: All tasks together.
         tasks: Minutes by task.
         wait_hours: All waits together.
+        waits: Each wait, in order.
         rates: Every rate that was used.
     """
 
     hands_on_hours: float
-    tasks: list[LabourOut]
+    tasks: list[Labour]
     wait_hours: float
-    waits: list[WaitOut]
-    rates: list[RateOut]
+    waits: list[Wait]
+    rates: list[Rate]

@@ -3,20 +3,10 @@
 from __future__ import annotations
 
 from longpoint_sdk.types._base import Request, Result
-from longpoint_sdk.types.common import OpeningIn
+from longpoint_sdk.types.common import HouseOpening
 
 
-class ImportIn(Request, frozen=True, kw_only=True):
-    """Openings to bring in.
-
-    Attributes:
-        openings: In the order they are to be listed.
-    """
-
-    openings: list[OpeningIn]
-
-
-class ImportOut(Result, frozen=True, kw_only=True):
+class Imported(Result, frozen=True, kw_only=True):
     """What was brought in, or would be.
 
     Attributes:
@@ -34,3 +24,13 @@ class ImportOut(Result, frozen=True, kw_only=True):
     updated: list[str]
     unchanged: int
     removed: list[str]
+
+
+class Openings(Request, frozen=True, kw_only=True):
+    """Openings to bring in.
+
+    Attributes:
+        openings: In the order they are to be listed.
+    """
+
+    openings: list[HouseOpening]

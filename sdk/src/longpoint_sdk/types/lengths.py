@@ -5,7 +5,7 @@ from __future__ import annotations
 from longpoint_sdk._measured import Measured
 from longpoint_sdk.types._base import LengthText, Request, Result
 from longpoint_sdk.types.basics import Unit
-from longpoint_sdk.types.common import RoundingIn
+from longpoint_sdk.types.common import Rounding
 
 
 class LengthRead(Measured, Result, frozen=True, kw_only=True):
@@ -30,7 +30,17 @@ class LengthRead(Measured, Result, frozen=True, kw_only=True):
     feet_inches: str | None
 
 
-class LengthsIn(Request, frozen=True, kw_only=True):
+class LengthsAnswer(Result, frozen=True, kw_only=True):
+    """The lengths that were read, in the order they came.
+
+    Attributes:
+        lengths: One for each that was given.
+    """
+
+    lengths: list[LengthRead]
+
+
+class LengthsRequest(Request, frozen=True, kw_only=True):
     """Lengths to read.
 
     Attributes:
@@ -40,15 +50,5 @@ class LengthsIn(Request, frozen=True, kw_only=True):
     """
 
     lengths: list[LengthText]
-    rounding: RoundingIn = RoundingIn()
+    rounding: Rounding = Rounding()
     unit: Unit | None = None
-
-
-class LengthsOut(Result, frozen=True, kw_only=True):
-    """The lengths that were read, in the order they came.
-
-    Attributes:
-        lengths: One for each that was given.
-    """
-
-    lengths: list[LengthRead]

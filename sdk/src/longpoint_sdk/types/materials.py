@@ -7,16 +7,18 @@ from decimal import Decimal
 import msgspec
 
 from longpoint_sdk.types._base import Result
-from longpoint_sdk.types.basics import RateOut, ShareOut
+from longpoint_sdk.types.basics import Rate, Share
 
 
-class BoughtOut(Result, frozen=True, kw_only=True):
-    """Packages of one size; `price` is of each, null where none was given.
+class Bought(Result, frozen=True, kw_only=True):
+    """Packages of one size.
 
     Attributes:
         package: Its name.
+        size: How much one holds, in the material's unit.
         count: How many to buy.
-        cost: Of them all.
+        price: Of one; null where none was given.
+        cost: Of them all; null where no price was given.
     """
 
     package: str
@@ -26,12 +28,13 @@ class BoughtOut(Result, frozen=True, kw_only=True):
     cost: Decimal | None
 
 
-class FigureOut(Result, frozen=True, kw_only=True):
+class Figure(Result, frozen=True, kw_only=True):
     """A number that something was computed from.
 
     Attributes:
-        name: What it is.
+        name: What it is, in words.
         value: How much, in `unit`.
+        unit: What it is counted in.
     """
 
     name: str
@@ -39,34 +42,41 @@ class FigureOut(Result, frozen=True, kw_only=True):
     unit: str
 
 
-class MaterialOut(Result, frozen=True, kw_only=True):
+class Material(Result, frozen=True, kw_only=True):
     """What is used of a material, waste included, and the packages that cover it.
-
-    `rule` says how it was computed, `from` from which figures, `rates` at which rates.
 
     Attributes:
         code: A stable name, as in `packages`.
         name: Its name in words.
         quantity: How much is used, in `unit`.
+        unit: What it is counted in.
         bought: The packages to buy.
+        rule: How it was computed, in words.
+        from: The figures it was computed from.
+        rates: Names of the rates it was computed at.
         by_opening: How much of it is for each opening.
-        notes: What was assumed.
+        notes: What to check.
     """
 
     code: str
     name: str
     quantity: float
     unit: str
-    bought: list[BoughtOut]
+    bought: list[Bought]
     rule: str
-    from_: list[FigureOut] = msgspec.field(name="from")
+    from_: list[Figure] = msgspec.field(name="from")
     rates: list[str]
-    by_opening: list[ShareOut]
+    by_opening: list[Share]
     notes: list[str]
 
 
-class MaterialsOut(Result, frozen=True, kw_only=True):
-    """What to buy beside the sticks, and every rate that was used."""
+class Materials(Result, frozen=True, kw_only=True):
+    """What to buy beside the sticks.
 
-    lines: list[MaterialOut]
-    rates: list[RateOut]
+    Attributes:
+        lines: Each material that is used.
+        rates: Every rate that was used.
+    """
+
+    lines: list[Material]
+    rates: list[Rate]

@@ -36,9 +36,14 @@ else:
     Species = str
 
 
-class AirIn(Request, frozen=True, kw_only=True):
-    """Conditions that the wood has come to rest in: the air's `temperature` and `relative_humidity` in percent,
-    or the `moisture_content` that a meter showed.
+class Air(Request, frozen=True, kw_only=True):
+    """Conditions that wood has come to rest in: the air's, or what a meter showed in the wood.
+
+    Attributes:
+        moisture_content: Of the wood as a meter showed it, percent.
+        name: What to call them. A name on one line, not starting with a space.
+        relative_humidity: Of the air, percent.
+        temperature: Of the air, in degrees of the scale.
     """
 
     moisture_content: float | None = None
@@ -47,16 +52,19 @@ class AirIn(Request, frozen=True, kw_only=True):
     temperature: float | None = None
 
 
-class ConditionsIn(Request, frozen=True, kw_only=True):
-    """The wood, the conditions its joints are made in, and those they will live through. `scale` is the
-    thermometer's.
+class Conditions(Request, frozen=True, kw_only=True):
+    """The wood, the air its joints are made in, and what they will live through.
 
     Attributes:
-        seasons: Each set of conditions they will live through.
+        species: The wood.
+        installed: Where the joint is made.
+        seasons: Each set of conditions it will live through.
+        grain: How the boards were sawn.
+        scale: The thermometer's.
     """
 
     species: Species
-    installed: AirIn
-    seasons: list[AirIn]
+    installed: Air
+    seasons: list[Air]
     grain: Grain = "flat_sawn"
     scale: Scale = "fahrenheit"

@@ -4,36 +4,37 @@ from __future__ import annotations
 
 from longpoint_sdk.types._base import LengthText, Request, Result
 from longpoint_sdk.types.basics import Unit
-from longpoint_sdk.types.common import (
-    Foot,
-    HornsIn,
-    RevealsIn,
-    RoundingIn,
-    SillAnswer,
-    WallAnswer,
-    WallLimitsIn,
-    WidthsIn,
-)
-from longpoint_sdk.types.movement import AirIn, ConditionsIn, Grain, Scale, Species
-from longpoint_sdk.types.parts import PartOut
-from longpoint_sdk.types.readings import ReadingsIn
-from longpoint_sdk.types.trim import ApronEnds, HeadStyle, TrimIn
+from longpoint_sdk.types.common import Foot, Horns, Limits, Reveals, Rounding, SillAnswer, WallAnswer, Widths
+from longpoint_sdk.types.movement import Air, Conditions, Grain, Scale, Species
+from longpoint_sdk.types.parts import Part
+from longpoint_sdk.types.readings import Readings
+from longpoint_sdk.types.trim import ApronEnds, HeadStyle, StoolEnds, Trim
 
 
 class ApronRequest(Request, frozen=True, kw_only=True):
     """An apron's readings and choices: it ends flush with the casing's outside edges.
 
     Attributes:
+        thickness: Off the wall.
+        jamb_width: Jamb to jamb.
+        reveal: Jamb left showing beside the casing.
+        casing_width: Across the face of the side casing.
+        end_angle: Of angled ends, cut back below the stool. Degrees off a square cut.
+        ends: Mitred returns, square cuts, or cut back at an angle.
+        profile: Its name at the yard. A name on one line, not starting with a space.
+        rounding: How lengths of the answer are rounded.
         unit: The unit of lengths that are written without one; without it each must carry its own.
+        width: Down the wall.
     """
 
+    thickness: LengthText
     jamb_width: LengthText
     reveal: LengthText
     casing_width: LengthText
-    thickness: LengthText
+    end_angle: float = 15.0
     ends: ApronEnds = "mitred_return"
     profile: str = "apron"
-    rounding: RoundingIn = RoundingIn()
+    rounding: Rounding = Rounding()
     unit: Unit | None = None
     width: LengthText = "2 1/2 in"
 
@@ -42,6 +43,20 @@ class CasingRequest(Request, frozen=True, kw_only=True):
     """Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`.
 
     Attributes:
+        jamb_width: Jamb to jamb.
+        reveal: Jamb left showing beside the casing.
+        casing_width: Across the face.
+        casing_thickness: At the thick (outer) edge.
+        floor_clearance: Left under a door's legs.
+        foot_style: What the casing stands on.
+        head_style: Mitred or butted.
+        left_height: The same along the left jamb.
+        leg_height: Stool top, sill jamb or floor to the underside of the head jamb.
+        overhang: How far a butted head runs past the legs' outside edges.
+        plinth_height: Of plinth blocks under a door's legs, from the floor up.
+        profile: The casing's name at the yard. A name on one line, not starting with a space.
+        right_height: The same along the right jamb.
+        rounding: How lengths of the answer are rounded.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
@@ -58,56 +73,19 @@ class CasingRequest(Request, frozen=True, kw_only=True):
     plinth_height: LengthText | None = None
     profile: str = "casing"
     right_height: LengthText | None = None
-    rounding: RoundingIn = RoundingIn()
+    rounding: Rounding = Rounding()
     unit: Unit | None = None
 
 
-class CompoundOut(Result, frozen=True, kw_only=True):
-    """A compound cut: the table's turn off a square cut, and the blade's tilt from upright."""
-
-    mitre_degrees: float
-    bevel_degrees: float
-
-
-class PointOut(Result, frozen=True, kw_only=True):
-    """A place on the wall, from the base's left inside corner, x along the base, as decimal text."""
-
-    x: str
-    y: str
-
-
-class CornerOut(Result, frozen=True, kw_only=True):
-    """One inside corner of the jamb.
-
-    `sides` meet there. `gap_if_square` is the joint gap that cutting for a square corner would leave, null
-    where the corner is far from square. `compound` is the saw's setting where `spring_degrees` was given.
+class Check(Result, frozen=True, kw_only=True):
+    """A reading that the shape did not need, against what the others make of it.
 
     Attributes:
-        degrees: The inside angle.
-        off_square_degrees: How far that is from 90; positive where it is wider.
-    """
-
-    sides: tuple[str, str]
-    degrees: float
-    off_square_degrees: float
-    gap_if_square: str | None
-    at: PointOut
-    compound: CompoundOut | None
-
-
-class SuspectOut(Result, frozen=True, kw_only=True):
-    """A reading that alone could explain the disagreement: what it would be, and by how much it would change."""
-
-    reading: str
-    measured: str
-    would_be: str
-    change: str
-    why: str
-
-
-class TapeCheckOut(Result, frozen=True, kw_only=True):
-    """A reading that the shape did not need, against what the others make of it; `difference` is measured less
-    computed.
+        reading: Its field.
+        measured: As read.
+        computed: As the others have it.
+        difference: Measured less computed.
+        agrees: Whether that is no more than a tape's, or an angle finder's, own error.
     """
 
     reading: str
@@ -117,59 +95,133 @@ class TapeCheckOut(Result, frozen=True, kw_only=True):
     agrees: bool
 
 
-class CornersOut(Result, frozen=True, kw_only=True):
-    """Every corner, the base's right-hand one first, and the casing cut to them.
-
-    `square` says that no joint would open by more than `square_gap` were all corners taken as square.
-    `computed_by` is the diagonal or angle that decided the shape. `suspects` are told where readings
-    disagree, the likeliest wrong one first: one reading too many shows that something is wrong, not for
-    certain which.
+class CompoundCut(Result, frozen=True, kw_only=True):
+    """A compound cut.
 
     Attributes:
-        pieces: The casing.
-        checks: Readings that the shape did not need, against it.
+        mitre_degrees: The saw's table off a square cut.
+        bevel_degrees: The blade's tilt from upright.
     """
 
-    corners: list[CornerOut]
-    pieces: list[PartOut]
+    mitre_degrees: float
+    bevel_degrees: float
+
+
+class Point(Result, frozen=True, kw_only=True):
+    """A place on the wall, from the base's left inside corner.
+
+    Attributes:
+        x: Along the base.
+        y: Square to it.
+    """
+
+    x: str
+    y: str
+
+
+class CornerReading(Result, frozen=True, kw_only=True):
+    """One inside corner of the jamb.
+
+    Attributes:
+        sides: The two sides that meet there, counterclockwise.
+        degrees: The inside angle.
+        off_square_degrees: How far that is from 90; positive where it is wider.
+        gap_if_square: The joint gap that cutting for a square corner would leave; null where the corner is
+            far from square.
+        at: Where it lies.
+        compound: The saw's setting for casing that leans, where its spring was given.
+    """
+
+    sides: tuple[str, str]
+    degrees: float
+    off_square_degrees: float
+    gap_if_square: str | None
+    at: Point
+    compound: CompoundCut | None
+
+
+class Suspect(Result, frozen=True, kw_only=True):
+    """A reading that alone could explain the disagreement.
+
+    Attributes:
+        reading: Its field.
+        measured: As read.
+        would_be: What it should read if every other reading is right.
+        change: What it would be less what was measured.
+        why: What speaks for it.
+    """
+
+    reading: str
+    measured: str
+    would_be: str
+    change: str
+    why: str
+
+
+class Corners(Result, frozen=True, kw_only=True):
+    """Every corner, and the casing cut to them. `suspects` are named where readings disagree, the likeliest
+    wrong one first: one reading too many shows that something is wrong, not for certain which.
+
+    Attributes:
+        corners: Each corner, the base's right-hand one first.
+        pieces: The casing by these corners, with the saw's reading at each end.
+        square: Whether no joint would open by more than the square gap were all corners taken as square.
+        computed_by: The diagonal or angle that decided the shape; null for other shapes.
+        checks: Readings that the shape did not need, against it.
+        suspects: Readings that alone could explain a disagreement.
+    """
+
+    corners: list[CornerReading]
+    pieces: list[Part]
     square: bool
     computed_by: str | None
-    checks: list[TapeCheckOut]
-    suspects: list[SuspectOut]
+    checks: list[Check]
+    suspects: list[Suspect]
 
 
 class CornersRequest(Request, frozen=True, kw_only=True):
     """Readings of an opening that may be out of square, and the casing that is to go round it.
 
-    `square_gap` is the joint gap below which the opening is called square. `spring_degrees` is the angle
-    between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and gives no bevel.
-
     Attributes:
+        readings: What the tape read.
+        casing_width: Across the face.
+        reveal: Jamb left showing beside the casing.
+        casing_thickness: At the thick (outer) edge.
+        foot_style: What the casing stands on.
+        head_casing_width: The head's own, where it is not that of the legs.
+        profile: The casing's name at the yard. A name on one line, not starting with a space.
+        rounding: How lengths of the answer are rounded.
+        spring_degrees: The angle between a leaning casing's back and the upright of the wall's plane: 90 lies
+            flat, and gives no bevel.
+        square_gap: The joint gap below which the opening is called square.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
-    readings: ReadingsIn
+    readings: Readings
     casing_width: LengthText
     reveal: LengthText
     casing_thickness: LengthText = "5/8 in"
     foot_style: Foot = "stool"
     head_casing_width: LengthText | None = None
     profile: str = "casing"
-    rounding: RoundingIn = RoundingIn()
+    rounding: Rounding = Rounding()
     spring_degrees: float | None = None
     square_gap: LengthText = "1/64 in"
     unit: Unit | None = None
 
 
-class SeasonOut(Result, frozen=True, kw_only=True):
-    """The piece in one set of conditions. `change` is of its width, negative where it shrank; `gap` is the
-    mitre's opening at its open end, `opens_at` the short or the long point, empty where nothing moved.
+class Moved(Result, frozen=True, kw_only=True):
+    """A mitred piece in one set of conditions, against how it was when the joint was made.
 
     Attributes:
         name: The conditions, as they were named.
-        moisture_content: What the wood comes to in them, in percent.
-        opens_degrees: By how much the joint opens.
-        within_table: Whether the moisture contents lie where the coefficients hold.
+        moisture_content: What the wood comes to in them, percent.
+        change: Of its width; negative where it shrank.
+        opens_degrees: The angle by which the mitre stands open.
+        gap: Width of that opening at its open end.
+        opens_at: "short point" when the wood dried, "long point" when it took up moisture, empty when
+            neither.
+        within_table: Whether both moisture contents lie where the coefficients hold.
     """
 
     name: str
@@ -181,38 +233,43 @@ class SeasonOut(Result, frozen=True, kw_only=True):
     within_table: bool
 
 
-class MovementOut(Result, frozen=True, kw_only=True):
-    """How the piece moves. Coefficients are averages of clear wood: one board may move half as much again.
-
-    `coefficient` is the change per unit of width and per percent of moisture content.
+class Movement(Result, frozen=True, kw_only=True):
+    """How a mitred piece moves. Coefficients are averages of clear wood: one board may move half as much again.
 
     Attributes:
-        installed_moisture_content: When the joint was made, in percent.
+        installed_moisture_content: When the joint was made, percent.
+        coefficient: Change per unit of width and per percent of moisture content.
+        seasons: The piece in each set of conditions.
         widest_gap: The widest of all seasons.
         source: Where formulas and coefficients come from.
+        notes: What to bear in mind.
     """
 
     installed_moisture_content: float
     coefficient: float
-    seasons: list[SeasonOut]
+    seasons: list[Moved]
     widest_gap: str
     source: str
     notes: list[str]
 
 
 class MovementRequest(Request, frozen=True, kw_only=True):
-    """A mitred piece, the conditions its joint was made in, and those it will live through.
-
-    `mitre_degrees` is off a square cut.
+    """A mitered piece, the conditions its joint was made in, and those it will live through.
 
     Attributes:
-        seasons: Each set of conditions they will live through.
+        species: The wood.
+        installed: Where the joint is made.
+        seasons: Each set of conditions it will live through.
+        width: Of the piece, across its face.
+        grain: How the boards were sawn.
+        mitre_degrees: Its miter, off a square cut.
+        scale: The thermometer's.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     species: Species
-    installed: AirIn
-    seasons: list[AirIn]
+    installed: Air
+    seasons: list[Air]
     width: LengthText
     grain: Grain = "flat_sawn"
     mitre_degrees: float = 45.0
@@ -221,15 +278,19 @@ class MovementRequest(Request, frozen=True, kw_only=True):
 
 
 class OpeningRequest(Request, frozen=True, kw_only=True):
-    """One opening with its trim; answered with all of its parts.
-
-    With `movement`, the answer also says how far its mitres will open as the wood moves.
+    """One opening with its trim; answered with all of its pieces.
 
     Attributes:
-        mark: What it is called in the house; part of each piece's name.
+        mark: What it is called in the house; part of each piece's name. A name on one line, not starting with
+            a space.
+        readings: What the tape read.
+        trim: What it is trimmed with.
         foot_style: What the trim stands on.
         horns: Its own, where they are not the trim's.
+        movement: The wood, and the air its joints will live through: the answer then says how far its miters
+            open.
         reveals: Its own, where they are not the trim's.
+        rounding: How lengths of the answer are rounded.
         sill_answer: What is done under a stool on a sill out of level.
         square_gap: The joint gap below which an opening that is out of square is treated as square.
         unit: The unit of lengths that are written without one; without it each must carry its own.
@@ -242,26 +303,31 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
     """
 
     mark: str
-    readings: ReadingsIn
-    trim: TrimIn
+    readings: Readings
+    trim: Trim
     foot_style: Foot = "stool"
-    horns: HornsIn = HornsIn()
-    movement: ConditionsIn | None = None
-    reveals: RevealsIn = RevealsIn()
-    rounding: RoundingIn = RoundingIn()
+    horns: Horns = Horns()
+    movement: Conditions | None = None
+    reveals: Reveals = Reveals()
+    rounding: Rounding = Rounding()
     sill_answer: SillAnswer = "shim"
     square_gap: LengthText = "1/64 in"
     unit: Unit | None = None
     wall_answer: WallAnswer = "flat"
-    wall_limits: WallLimitsIn = WallLimitsIn()
-    widths: WidthsIn = WidthsIn()
+    wall_limits: Limits = Limits()
+    widths: Widths = Widths()
     without_apron: bool = False
 
 
-class PartsOut(Result, frozen=True, kw_only=True):
-    """The parts asked for, and what was assumed."""
+class PiecesAnswer(Result, frozen=True, kw_only=True):
+    """The pieces asked for, and what was assumed.
 
-    parts: list[PartOut]
+    Attributes:
+        parts: Each piece.
+        notes: What was assumed.
+    """
+
+    parts: list[Part]
     notes: list[str]
 
 
@@ -269,20 +335,41 @@ class StoolRequest(Request, frozen=True, kw_only=True):
     """A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ.
 
     Attributes:
+        horn: How far it runs past the trim's outside edge, each end.
+        nosing: How far it stands past the apron's face.
+        jamb_width: Jamb to jamb.
+        reveal: Jamb left showing beside the casing.
+        casing_width: Across the face of the side casing.
+        apron_thickness: Off the wall: the nosing stands past its face.
+        ease: Radius of eased ends.
+        ends: How the horns end.
+        jamb_depth: Wall face back to the sash stop where the stool's back edge lands.
+        left_depth: The same at the left jamb.
+        profile: Its name at the yard. A name on one line, not starting with a space.
+        right_depth: The same at the right jamb.
+        rounding: How lengths of the answer are rounded.
+        sash_clearance: Left open between its back edge and the sash.
+        scribe: Left on each horn's wall edge, to be scribed to the wall.
+        stock_width: Width of the stock before ripping, where it is known.
+        thickness: Of the stock.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
+    horn: LengthText
+    nosing: LengthText
     jamb_width: LengthText
     reveal: LengthText
     casing_width: LengthText
-    horn: LengthText
-    nosing: LengthText
     apron_thickness: LengthText
+    ease: LengthText = "1/8 in"
+    ends: StoolEnds = "square"
     jamb_depth: LengthText | None = None
     left_depth: LengthText | None = None
     profile: str = "stool"
     right_depth: LengthText | None = None
-    rounding: RoundingIn = RoundingIn()
+    rounding: Rounding = Rounding()
     sash_clearance: LengthText = "0 in"
+    scribe: LengthText = "0 in"
+    stock_width: LengthText | None = None
     thickness: LengthText = "3/4 in"
     unit: Unit | None = None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import Result
-from longpoint_sdk.types.basics import Hand, LengthOut
+from longpoint_sdk.types.basics import Hand, MarkedLength
 
 if TYPE_CHECKING:
     CutKind = Literal["bevel", "compound", "mitre", "square"]
@@ -38,36 +38,52 @@ else:
     PartKind = str
 
 
-class CutoutOut(Result, frozen=True, kw_only=True):
-    """What is sawn out of a stool's back edge where it passes a mull or a stretch of wall: `at` from its left
-    end, `depth` at its left, `end_depth` at its right where that is another.
-    """
-
-    at: LengthOut
-    length: LengthOut
-    depth: LengthOut
-    end_depth: LengthOut | None
-
-
-class NotchOut(Result, frozen=True, kw_only=True):
-    """What is sawn out of a stool's back corner: `depth` from the back edge, `length` from the end. `end_depth`
-    is the depth at the horn's end where the wall is out of plane.
-    """
-
-    depth: LengthOut
-    length: LengthOut
-    end_depth: LengthOut | None
-
-
-class EndOut(Result, frozen=True, kw_only=True):
-    """One end of a part as it lies on the saw: face up, outer edge against the fence.
-
-    `at` is the end as installed (a leg's foot or head, else the side it meets), `on_saw` the end as it lies.
-    `mitre_degrees` is the table's turn off a square cut towards `swing`; `bevel_degrees` the blade's tilt
-    from upright towards `tilt`. `long_edge` is the edge or face that keeps the long point.
+class Cutout(Result, frozen=True, kw_only=True):
+    """What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall.
 
     Attributes:
-        notch: What is sawn out of a stool's back corner at this end; null for none.
+        at: From the part's left end as it lies on the saw.
+        length: Along the part.
+        depth: From the back edge at its left.
+        end_depth: From the back edge at its right; None where it is the same.
+    """
+
+    at: MarkedLength
+    length: MarkedLength
+    depth: MarkedLength
+    end_depth: MarkedLength | None
+
+
+class Notch(Result, frozen=True, kw_only=True):
+    """A horn's notch: what is sawn out of a stool's back corner so that the horn lies on the wall.
+
+    Attributes:
+        depth: From the stool's back edge towards its nosing, at the jamb.
+        length: From the stool's end towards its middle; the horn's own length.
+        end_depth: The depth at the horn's end where the wall is out of plane; None where it is the same.
+    """
+
+    depth: MarkedLength
+    length: MarkedLength
+    end_depth: MarkedLength | None
+
+
+class End(Result, frozen=True, kw_only=True):
+    """One end of a part as the saw makes it.
+
+    The part lies face up with its outer edge (the long-point edge of a mitred piece) against the fence.
+
+    Attributes:
+        at: The end as installed: a leg's foot or head, else the side it meets (left, right, head 2).
+        on_saw: Which end of the part that is as it lies on the saw.
+        cut: Square, mitre, bevel or compound.
+        mitre_degrees: The saw's table off a square cut, never negative.
+        swing: The side to which the front of the saw's table turns; None for a square table.
+        bevel_degrees: The blade's tilt from upright, never negative.
+        tilt: The side to which the top of the blade leans; None for an upright blade.
+        long_edge: "outer" where the long point is on the outer edge, "inner" where it is on the inner edge,
+            "back" or "face" for a bevel, None for a square cut.
+        notch: The notch at this end, None without one.
     """
 
     at: str
@@ -78,27 +94,30 @@ class EndOut(Result, frozen=True, kw_only=True):
     bevel_degrees: float
     tilt: Hand | str | None
     long_edge: str | None
-    notch: NotchOut | None
+    notch: Notch | None
 
 
-class MarkOut(Result, frozen=True, kw_only=True):
-    """A layout mark: `at` from the part's left end as it lies on the saw.
+class Mark(Result, frozen=True, kw_only=True):
+    """A layout mark on a part.
 
     Attributes:
-        name: What it marks.
+        name: What to mark, in the trade's words.
+        at: Distance along the part from its left end as it lies on the saw (from that end's farthest point).
+        across: Distance from the outer edge, None for a mark right across.
     """
 
     name: str
-    at: LengthOut
+    at: MarkedLength
+    across: MarkedLength | None
 
 
-class StepOut(Result, frozen=True, kw_only=True):
-    """How a figure was computed: the rule in words and the readings it used, exact.
+class Step(Result, frozen=True, kw_only=True):
+    """How one figure was computed.
 
     Attributes:
-        figure: What it is of, as `length`.
-        rule: The rule in words.
-        inputs: Each reading or choice by its name, exact.
+        figure: The part's field it gives.
+        rule: The rule in words, naming its inputs.
+        inputs: Each input's name and value.
     """
 
     figure: str
@@ -106,49 +125,61 @@ class StepOut(Result, frozen=True, kw_only=True):
     inputs: dict[str, str]
 
 
-class TaperOut(Result, frozen=True, kw_only=True):
-    """Rip widths at a part's two ends as it lies on the saw."""
-
-    left: LengthOut
-    right: LengthOut
-
-
-class PartOut(Result, frozen=True, kw_only=True):
-    """One piece of trim.
-
-    `short_point` runs along the inner edge, `long_point` along the outer edge; `overall` is what it takes of
-    a stick. `rip_width` is null where the stock keeps its own width. `joint_error` is the widest a mitre of
-    this part can open or bind because `overall` was rounded, were all of the residual to fall on one joint.
+class Taper(Result, frozen=True, kw_only=True):
+    """Rip widths at a part's two ends as it lies on the saw.
 
     Attributes:
-        key: Its name in its opening, as `casing_leg/left`: what `part` and `piece` are elsewhere.
-        opening: Its opening's mark.
-        side: Where it goes at the opening: left, right, head and so on.
-        profile: The stock it is cut from.
-        quantity: How many there are, alike openings' taken together.
-        taper: Rip widths at its two ends, where they differ; else null.
-        ends: Its left and its right end as it lies on the saw.
-        marks: What to mark along it before it is cut or fitted.
-        how: How each of its figures was computed.
-        notes: What was assumed of it.
+        left: At its left end.
+        right: At its right end.
     """
 
-    key: str
+    left: MarkedLength
+    right: MarkedLength
+
+
+class Part(Result, frozen=True, kw_only=True):
+    """One piece of trim.
+
+    Attributes:
+        kind: What it is.
+        side: Where it goes at the opening: left, right, head and so on; empty for a piece that has no side.
+        profile: The stock it is cut from.
+        short_point: Length along the inner edge (short point to short point on a mitred head).
+        long_point: Length along the outer edge.
+        overall: The length it takes from a stick: its farthest extent.
+        width: Finished width across the face.
+        thickness: Finished thickness.
+        ends: Left and right end as it lies on the saw.
+        rip_width: Width to rip it to, the wider end's where it tapers; null where the stock's own width is
+            kept.
+        marks: What to mark along it before it is cut or installed.
+        how: How each of its figures was computed.
+        notes: What the person should know of this piece.
+        taper: Its rip widths where they differ at its two ends; null where it is parallel.
+        cutouts: What is sawn out of its back edge between its ends.
+        quantity: How many there are, those of openings alike taken together.
+        title: Its name in words.
+        key: Its name in its opening, by which it is named elsewhere.
+        joint_error: The widest a mitre of it can open or bind because `overall` was rounded, were all of the
+            residual to fall on one joint.
+    """
+
     kind: PartKind | str
-    opening: str
     side: str
     profile: str
-    quantity: int
-    short_point: LengthOut
-    long_point: LengthOut
-    overall: LengthOut
-    width: LengthOut
-    thickness: LengthOut
-    rip_width: LengthOut | None
-    taper: TaperOut | None
-    cutouts: list[CutoutOut]
-    ends: tuple[EndOut, EndOut]
-    marks: list[MarkOut]
-    joint_error: str
-    how: list[StepOut]
+    short_point: MarkedLength
+    long_point: MarkedLength
+    overall: MarkedLength
+    width: MarkedLength
+    thickness: MarkedLength
+    ends: tuple[End, End]
+    rip_width: MarkedLength | None
+    marks: list[Mark]
+    how: list[Step]
     notes: list[str]
+    taper: Taper | None
+    cutouts: list[Cutout]
+    quantity: int
+    title: str
+    key: str
+    joint_error: str

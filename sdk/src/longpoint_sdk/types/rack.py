@@ -4,23 +4,29 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from longpoint_sdk.types._base import Result
-from longpoint_sdk.types.stock import DefectIn
+from longpoint_sdk.types._base import LengthText, Result
+from longpoint_sdk.types.stock import Defect
 
 
-class OffcutStored(Result, frozen=True, kw_only=True):
+class StoredLength(Result, frozen=True, kw_only=True):
     """A length of stock on the rack, as it was sent.
 
     Attributes:
+        profile: The profile's name, as the trim specs have it. A name on one line, not starting with a space.
+        length: From end to end.
+        id: Its id.
         revision: The schedule's revision that put it there.
-        exact: Every length exactly, by its JSON pointer, as a fraction of an inch.
+        exact: Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch.
+        defects: Stretches no piece may touch.
+        note: Where it came from, or stands. Free text; may have several lines.
+        price: What using it is taken to cost. An amount of money as decimal text, at most two places.
     """
 
+    profile: str
+    length: LengthText
     id: str
     revision: int
-    profile: str
-    length: str
-    price: Decimal
-    defects: list[DefectIn]
-    note: str
     exact: dict[str, str]
+    defects: list[Defect] = []
+    note: str = ""
+    price: Decimal = Decimal("0.00")

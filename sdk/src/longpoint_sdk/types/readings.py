@@ -6,10 +6,16 @@ from longpoint_sdk.types._base import LengthText, Request
 from longpoint_sdk.types.basics import Hand
 
 
-class ClearancesIn(Request, frozen=True, kw_only=True):
-    """What is in the way. `left` and `right` are from the jamb's inside face, `above` from the head jamb's
-    underside, `below` from the stool's top or the base; a neighbour's distance is from jamb face to jamb
-    face.
+class Clearances(Request, frozen=True, kw_only=True):
+    """What is in the way, each to where the next thing begins; left out where nothing is.
+
+    Attributes:
+        above: From the head jamb's underside up.
+        below: From the stool's top, or the base, down.
+        left: From the left jamb's inside face to a wall, a cabinet, another thing.
+        left_neighbour: From the left jamb's inside face to the next opening's jamb face.
+        right: From the right jamb's inside face.
+        right_neighbour: From the right jamb's inside face to the next opening's jamb face.
     """
 
     above: LengthText | None = None
@@ -20,12 +26,30 @@ class ClearancesIn(Request, frozen=True, kw_only=True):
     right_neighbour: LengthText | None = None
 
 
-class DoorIn(Request, frozen=True, kw_only=True):
-    """A door to be hung in a jamb made for it: `width`, `height` and `thickness` are the door's own.
+class Door(Request, frozen=True, kw_only=True):
+    """A door to be hung in a jamb made for it: the jamb's clear width and height follow from the door. The
+    defaults are common practice.
 
-    Gaps are left between door and jamb and under the door. `housing` is how deep the head jamb is let into
-    the legs. The rough opening is told where it is to be checked. Hinges are measured from the door's top and
-    bottom to the hinge's near end, the strike from the floor to its middle; the defaults are common practice.
+    Attributes:
+        width: Of the door itself.
+        height: Of the door itself.
+        bottom_hinge: Bottom of the door to the bottom of its lowest hinge.
+        floor_gap: Left under the door.
+        head_gap: Left between the door's top and the head jamb.
+        hinge_gap: Left between door and jamb at the hinges.
+        hinge_length: Of each.
+        hinge_side: As seen from the room the trim is in.
+        hinges: How many.
+        housing: How deep the head jamb is let into the legs.
+        jamb_depth: Of the jamb stock, across the wall.
+        jamb_thickness: Of the jamb stock.
+        profile: The jamb stock's name at the yard. A name on one line, not starting with a space.
+        rough_height: Of the framing, where it is to be checked.
+        rough_width: Of the framing, where it is to be checked.
+        strike_gap: Left between door and jamb at the strike.
+        strike_height: Finished floor to the middle of the strike.
+        thickness: Of the door itself.
+        top_hinge: Top of the door to the top of its top hinge.
     """
 
     width: LengthText
@@ -49,55 +73,83 @@ class DoorIn(Request, frozen=True, kw_only=True):
     top_hinge: LengthText = "7 in"
 
 
-class OffPlaneIn(Request, frozen=True, kw_only=True):
-    """How the wall lies to the jamb's edge at one corner: `proud` of it or `shy` of it; neither where it is
-    flush.
+class OffPlane(Request, frozen=True, kw_only=True):
+    """How the wall lies to the jamb's edge at one corner, where the casing's outside edge is to lie; neither
+    where it is flush.
+
+    Attributes:
+        proud: How far the wall stands past the jamb's edge.
+        shy: How far the jamb's edge stands past the wall.
     """
 
     proud: LengthText | None = None
     shy: LengthText | None = None
 
 
-class SillIn(Request, frozen=True, kw_only=True):
-    """A sill out of level: the end that lies low, and by how much over the jamb's width."""
+class SillLevel(Request, frozen=True, kw_only=True):
+    """A sill out of level.
+
+    Attributes:
+        low: The end that lies low.
+        by: By how much, over the jamb's width.
+    """
 
     low: Hand
     by: LengthText
 
 
-class ReadingsIn(Request, frozen=True, kw_only=True):
+class Readings(Request, frozen=True, kw_only=True):
     """What the tape read, from the jamb's inside faces.
 
-    A plumb-sided opening has `jamb_width` and `leg_height` (stool top, sill jamb or floor to the underside of
-    the head jamb); where the two sides differ, `left_height` and `right_height` instead: a raked head. One
-    out of square has a `head_width` too, and at least one diagonal, inside corner to inside corner, or one
-    corner's angle; further ones check the tape. A curved head has its `rise` above the springing
-    (`leg_height` is up to the springing, left out where the curve stands on the base) and `head_pieces`, its
-    number of straight pieces, or `departure`, how far a piece's middle may lie from the true curve. Any other
-    convex shape has `sides`, anticlockwise from the base as seen from the room, and the interior `angles`,
-    the base's right-hand corner first (a triangle needs none). Joined units have their `lights`, left to
-    right, and the `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and
-    height by itself.
+    A plumb-sided opening has `jamb_width` and `leg_height`; where the two sides differ, `left_height` and
+    `right_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal
+    or one corner's angle; further ones check the tape. A curved head has its `rise` and `head_pieces` or
+    `departure`. Any other convex shape has `sides` and `angles`. Joined units have their `lights` and the
+    `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and height by itself.
 
-    A stool needs `jamb_depth`, wall face back to the sash stop, or `left_depth` and `right_depth`; where the
-    wall is out of plane, the same depth at each horn's end too. `wall` tells at every corner, in the order of
-    `angles`, how the wall lies to the jamb's edge.
+    A stool needs `jamb_depth`, or `left_depth` and `right_depth`; where the wall is out of plane, the same
+    depth at each horn's end too.
 
     Attributes:
-        bottom_left_angle: Degrees, inside the opening.
-        bottom_right_angle: Degrees, inside the opening.
-        top_left_angle: Degrees, inside the opening.
-        top_right_angle: Degrees, inside the opening.
+        angles: The interior angles, the base's right-hand corner first; a triangle needs none.
+        bottom_left_angle: At the bottom left corner.
+        bottom_right_angle: At the bottom right corner.
+        clearances: What is in the way.
+        departure: The farthest that the middle of such a piece may lie from the true curve.
+        diagonal_from_bottom_left: Bottom left to top right, inside corner to inside corner.
+        diagonal_from_bottom_right: Bottom right to top left, inside corner to inside corner.
+        door: A door to be hung here.
+        head_pieces: How many straight pieces a curved head is made of.
+        head_width: Jamb to jamb at the top.
+        jamb_depth: Wall face back to the sash stop where the stool's back edge lands.
+        jamb_thickness: Of the jamb's edge, on which reveal and casing must find room.
+        jamb_width: Jamb to jamb, at the bottom.
+        left_depth: The same at the left jamb.
+        left_height: The same along the left jamb.
+        left_horn_depth: The depth at the left horn's end.
+        leg_height: Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a
+            curve, and left out where the curve stands on the base.
+        lights: Widths of the joined units, left to right, each between jamb faces.
+        mull_widths: Of the mulls between them, left to right, each between jamb faces.
+        right_depth: The same at the right jamb.
+        right_height: The same along the right jamb.
+        right_horn_depth: The depth at the right horn's end.
+        rise: From the springing line up to the top of a curved head.
+        sides: Every side's length, counterclockwise from the base as seen from the room.
+        sill: Out of level; left out where it is level.
+        top_left_angle: At the top left corner.
+        top_right_angle: At the top right corner.
+        wall: How the wall lies to the jamb's edge at every corner, in the order of `angles`.
     """
 
     angles: list[float] | None = None
     bottom_left_angle: float | None = None
     bottom_right_angle: float | None = None
-    clearances: ClearancesIn = ClearancesIn()
+    clearances: Clearances = Clearances()
     departure: LengthText | None = None
     diagonal_from_bottom_left: LengthText | None = None
     diagonal_from_bottom_right: LengthText | None = None
-    door: DoorIn | None = None
+    door: Door | None = None
     head_pieces: int | None = None
     head_width: LengthText | None = None
     jamb_depth: LengthText | None = None
@@ -114,7 +166,7 @@ class ReadingsIn(Request, frozen=True, kw_only=True):
     right_horn_depth: LengthText | None = None
     rise: LengthText | None = None
     sides: list[LengthText] | None = None
-    sill: SillIn | None = None
+    sill: SillLevel | None = None
     top_left_angle: float | None = None
     top_right_angle: float | None = None
-    wall: list[OffPlaneIn] | None = None
+    wall: list[OffPlane] | None = None

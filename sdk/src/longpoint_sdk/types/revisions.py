@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import Request, Result
-from longpoint_sdk.types.basics import LengthOut
+from longpoint_sdk.types.basics import MarkedLength
 
 if TYPE_CHECKING:
     Became = Literal["changed", "gone", "group_changed", "new", "trim_changed"]
@@ -39,16 +39,16 @@ class PartChange(Result, frozen=True, kw_only=True):
         became: Longer and shorter go by what it takes of a stick, exactly.
         before: What it took of a stick.
         after: What it takes.
-        longer_by: The difference, exactly, as a fraction of an inch; negative when it became shorter.
+        longer_by: The difference; negative when it became shorter.
         quantity_before: How many there were.
         quantity_after: How many there are.
     """
 
     part: str
     became: PartBecame | str
-    before: LengthOut | None
-    after: LengthOut | None
-    longer_by: str | None
+    before: MarkedLength | None
+    after: MarkedLength | None
+    longer_by: MarkedLength | None
     quantity_before: int
     quantity_after: int
 
@@ -58,6 +58,7 @@ class GroupChange(Result, frozen=True, kw_only=True):
 
     Attributes:
         mark: The group's.
+        became: What became of it.
         parts: Each of its parts.
     """
 
@@ -70,6 +71,7 @@ class OpeningChange(Result, frozen=True, kw_only=True):
     """What became of one opening.
 
     Attributes:
+        id: Its id.
         mark: Its mark, the later one.
         mark_before: The mark it had before; null when it is new.
         became: With trim_changed only the trim spec it names was changed; with group_changed it began or
@@ -86,7 +88,7 @@ class OpeningChange(Result, frozen=True, kw_only=True):
     parts: list[PartChange]
 
 
-class ChangesOut(Result, frozen=True, kw_only=True):
+class Changes(Result, frozen=True, kw_only=True):
     """What changed between two revisions.
 
     Attributes:
@@ -106,6 +108,16 @@ class ChangesOut(Result, frozen=True, kw_only=True):
     unchanged_openings: int
 
 
+class GoBack(Request, frozen=True, kw_only=True):
+    """Which revision to go back to.
+
+    Attributes:
+        revision: Its number.
+    """
+
+    revision: int
+
+
 class ItemChanged(Result, frozen=True, kw_only=True):
     """One thing that a revision wrote.
 
@@ -122,14 +134,26 @@ class ItemChanged(Result, frozen=True, kw_only=True):
     gone: bool
 
 
-class RestoreIn(Request, frozen=True, kw_only=True):
-    """Which revision to go back to.
+class Revision(Result, frozen=True, kw_only=True):
+    """One write to a schedule.
 
     Attributes:
-        revision: Its number.
+        number: Counts from 1; the latest is the schedule as it stands.
+        at: When. RFC 3339, in UTC.
+        who: The name of the key that wrote.
+        key_id: The id of that key; null where no keys are made.
+        action: What was done.
+        why: The reason that was given.
+        digest: Covers everything that was ever written to the schedule, up to this revision.
     """
 
-    revision: int
+    number: int
+    at: str
+    who: str
+    key_id: str | None
+    action: str
+    why: str
+    digest: str
 
 
 class RevisionDetail(Result, frozen=True, kw_only=True):
@@ -137,7 +161,7 @@ class RevisionDetail(Result, frozen=True, kw_only=True):
 
     Attributes:
         number: Counts from 1; the latest is the schedule as it stands.
-        at: RFC 3339, in UTC.
+        at: When. RFC 3339, in UTC.
         who: The name of the key that wrote.
         key_id: The id of that key; null where no keys are made.
         action: What was done.
@@ -154,25 +178,3 @@ class RevisionDetail(Result, frozen=True, kw_only=True):
     why: str
     digest: str
     wrote: list[ItemChanged]
-
-
-class RevisionOut(Result, frozen=True, kw_only=True):
-    """One write to a schedule.
-
-    Attributes:
-        number: Counts from 1; the latest is the schedule as it stands.
-        at: RFC 3339, in UTC.
-        who: The name of the key that wrote.
-        key_id: The id of that key; null where no keys are made.
-        action: What was done.
-        why: The reason that was given.
-        digest: Covers everything that was ever written to the schedule, up to this revision.
-    """
-
-    number: int
-    at: str
-    who: str
-    key_id: str | None
-    action: str
-    why: str
-    digest: str

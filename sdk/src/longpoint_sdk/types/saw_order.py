@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import Result
-from longpoint_sdk.types.basics import Hand, LengthOut
+from longpoint_sdk.types.basics import Hand, MarkedLength
 
 if TYPE_CHECKING:
     OperationKind = Literal[
@@ -35,27 +35,40 @@ else:
     Tool = str
 
 
-class PieceOut(Result, frozen=True, kw_only=True):
-    """A piece: its opening's mark, its part's key, and which of the count it is."""
+class PieceName(Result, frozen=True, kw_only=True):
+    """A piece among all the job's.
+
+    Attributes:
+        opening: The mark of the piece's opening.
+        part: The piece's key there.
+        instance: Which of several alike, counted from 1.
+    """
 
     opening: str
     part: str
     instance: int
 
 
-class OperationOut(Result, frozen=True, kw_only=True):
-    """One step at the saw, made at the setup of that number.
-
-    `stick` is the stick's number in its profile's plan, null for a part without stock. `end` is the end of
-    the piece as installed, `on_saw` the end as it lies, face up, outer edge against the fence. `mark` is
-    where to cut: from the stick's left end (cut_out, to `mark_to`), from its free end (part_off, and what
-    square_ends takes off), or along the fence from the left end of the row (shared_cut). `held` is the length
-    of the workpiece in hand. `mirror_of` is the part that this one is the mirror image of; `cautions` are
-    codes of the answer's cautions.
+class Operation(Result, frozen=True, kw_only=True):
+    """One step at the saw.
 
     Attributes:
-        pieces: What it makes or cuts.
-        title: The step in words.
+        number: Its place in the sequence, counted from 1.
+        setup: Number of the setup it is made at.
+        kind: What is done.
+        profile: The stock that is cut.
+        stick: The stick's number in its profile's plan; null for a part without stock.
+        pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
+        title: The piece in words; empty where a whole stick is worked on.
+        end: The end of the piece as installed: left, foot, head and so on; empty where none is meant.
+        on_saw: Which end of the piece that is as it lies, face up, outer edge against the fence.
+        mark: Where to cut: from the stick's left end to the near side of what is cut out, from its free end
+            for what is parted off or squared off, or along the fence from the left end of the row for a
+            shared cut; null where nothing is marked.
+        mark_to: From the stick's left end to the far side of what is cut out.
+        held: Length of the workpiece in hand when the cut is made; null where no stick was planned.
+        mirror_of: The part of the same opening that this one is the mirror image of; null for none.
+        cautions: Codes of the answer's cautions that bear on this step.
     """
 
     number: int
@@ -63,25 +76,33 @@ class OperationOut(Result, frozen=True, kw_only=True):
     kind: OperationKind | str
     profile: str
     stick: int | None
-    pieces: list[PieceOut]
+    pieces: list[PieceName]
     title: str
     end: str
     on_saw: Hand | str | None
-    mark: LengthOut | None
-    mark_to: LengthOut | None
-    held: LengthOut | None
-    mirror_of: str
+    mark: MarkedLength | None
+    mark_to: MarkedLength | None
+    held: MarkedLength | None
+    mirror_of: str | None
     cautions: list[str]
 
 
-class SettingOut(Result, frozen=True, kw_only=True):
-    """How a tool is set.
+class Setting(Result, frozen=True, kw_only=True):
+    """How a tool is set. Two cuts at equal settings need one setup.
 
-    `mitre_degrees` is the table's turn towards `swing`, `bevel_degrees` the blade's tilt towards `tilt`, both
-    to the step of the saw's scale. `stop` is blade to stop block, null for a cut to a mark or to the piece's
-    corner; `fence` is rip fence to blade, and a tapered rip has its widths at the left and right end as the
-    piece lies; the notch is gauged `notch_depth` from the back edge and `notch_length` from the end,
-    `notch_end_depth` at the horn's end where that is another.
+    Attributes:
+        tool: What is set.
+        swing: The side to which the front of the saw's table turns; null for a square table.
+        mitre_degrees: How far the table is turned off a square cut, to the step of the saw's scale.
+        tilt: The side to which the top of the blade leans; null for an upright blade.
+        bevel_degrees: How far the blade is tilted from upright, to the step of the saw's scale.
+        stop: From the blade to the stop block; null for a cut to a mark or to the piece's corner.
+        fence: From the rip fence to the blade, at the wider end of a taper; null where nothing is ripped.
+        taper: Widths at the left and at the right end as the piece lies, ripped on a taper jig; null where it
+            is parallel.
+        notch_depth: From the stool's back edge in; null where nothing is notched.
+        notch_length: From the stool's end in.
+        notch_end_depth: From the back edge in at the horn's end, where that is another depth.
     """
 
     tool: Tool | str
@@ -89,34 +110,39 @@ class SettingOut(Result, frozen=True, kw_only=True):
     mitre_degrees: float
     tilt: Hand | str | None
     bevel_degrees: float
-    stop: LengthOut | None
-    fence: LengthOut | None
-    taper: list[LengthOut] | None
-    notch_depth: LengthOut | None
-    notch_length: LengthOut | None
-    notch_end_depth: LengthOut | None
+    stop: MarkedLength | None
+    fence: MarkedLength | None
+    taper: tuple[MarkedLength, MarkedLength] | None
+    notch_depth: MarkedLength | None
+    notch_length: MarkedLength | None
+    notch_end_depth: MarkedLength | None
 
 
-class SetupOut(Result, frozen=True, kw_only=True):
-    """A tool set once, and how many operations are made so."""
+class Setup(Result, frozen=True, kw_only=True):
+    """A tool set once.
+
+    Attributes:
+        number: Counted from 1.
+        setting: How it is set.
+        operations: How many are made so.
+    """
 
     number: int
-    setting: SettingOut
+    setting: Setting
     operations: int
 
 
-class SawOrderOut(Result, frozen=True, kw_only=True):
+class SawOrder(Result, frozen=True, kw_only=True):
     """The cuts in the order that sets the saws least.
 
-    `setup_count` is how often a tool is set, `setup_count_by_opening` how often it would be, cutting one
-    opening after the other.
-
     Attributes:
+        setup_count: How often a tool is set.
+        setup_count_by_opening: How often it would be, cutting one opening after the other.
         setups: Each tool setting, in order.
         operations: Each step, in order.
     """
 
     setup_count: int
     setup_count_by_opening: int
-    setups: list[SetupOut]
-    operations: list[OperationOut]
+    setups: list[Setup]
+    operations: list[Operation]

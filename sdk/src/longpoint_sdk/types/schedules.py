@@ -9,10 +9,12 @@ class ScheduleLine(Result, frozen=True, kw_only=True):
     """A schedule in a list.
 
     Attributes:
+        id: Its id.
+        name: What the house is called.
         revision: The number of its latest revision.
         opening_count: How many openings it has; alike ones under one mark are one.
-        created_at: RFC 3339, in UTC.
-        updated_at: RFC 3339, in UTC.
+        created_at: When it was made. RFC 3339, in UTC.
+        updated_at: When it was last changed. RFC 3339, in UTC.
         archived_at: When it was archived; null when it is not.
     """
 

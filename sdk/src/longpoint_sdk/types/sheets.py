@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from longpoint_sdk.types._base import LengthText, Request
 from longpoint_sdk.types.basics import Unit
-from longpoint_sdk.types.common import GroupIn, OpeningIn, RoundingIn, Section
-from longpoint_sdk.types.movement import ConditionsIn
-from longpoint_sdk.types.shop import ShopIn
-from longpoint_sdk.types.stock import StockIn
-from longpoint_sdk.types.trim import TrimIn
+from longpoint_sdk.types.common import HouseGroup, HouseOpening, Rounding, Section
+from longpoint_sdk.types.movement import Conditions
+from longpoint_sdk.types.shop import Shop
+from longpoint_sdk.types.stock import Stock
+from longpoint_sdk.types.trim import Trim
 
 
-class LabelGridIn(Request, frozen=True, kw_only=True):
+class LabelGrid(Request, frozen=True, kw_only=True):
     """Where labels lie on their sheet.
 
     Attributes:
@@ -39,31 +39,40 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
     """A house, and the labels its pieces are to have.
 
     Attributes:
-        currency: ISO 4217 code; only repeated in the answer.
+        trim_specs: The trim its openings name.
+        openings: Its openings.
+        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        end_trim: Squared off each factory end.
         grid: Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on
             A4.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        include: Sections of the answer that are only worked out when asked for.
+        keep_length: An offcut this long or longer goes back on the rack.
+        kerf: What one cut eats.
         movement: The wood, and the air its joints will live through: the answer then tells how far mitres
             open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.
+        rounding: How lengths are rounded.
+        shop: How the shop works.
         skip: Places on the first sheet that are used up.
+        stock: What each profile can be cut from.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
-    openings: list[OpeningIn]
-    trim_specs: dict[str, TrimIn]
+    trim_specs: dict[str, Trim]
+    openings: list[HouseOpening]
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
-    grid: LabelGridIn | None = None
-    groups: list[GroupIn] = []
+    grid: LabelGrid | None = None
+    groups: list[HouseGroup] = []
     include: list[Section] = []
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
-    movement: ConditionsIn | None = None
+    movement: Conditions | None = None
     planning_seconds: float = 2.0
-    rounding: RoundingIn = RoundingIn()
-    shop: ShopIn | None = None
+    rounding: Rounding = Rounding()
+    shop: Shop = Shop()
     skip: int = 0
-    stock: list[StockIn] = []
+    stock: list[Stock] = []
     unit: Unit | None = None

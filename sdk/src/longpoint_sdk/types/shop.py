@@ -33,13 +33,15 @@ else:
     MaterialCode = str
 
 
-class PackageIn(Request, frozen=True, kw_only=True):
-    """Something sold: its size in the material's unit (nails by the piece; glue, caulk, filler, primer and paint
-    in fluid ounces; tape in feet; abrasive in sheets). Without a price it is bought and costs nothing in the
-    answer.
+class Package(Request, frozen=True, kw_only=True):
+    """Something sold. Without a price it is bought and costs nothing in the answer.
 
     Attributes:
-        price: An amount of money as decimal text, at most two places.
+        material: What it holds.
+        name: What it is called. A name on one line, not starting with a space.
+        size: How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, primer and
+            paint in fluid ounces; tape in feet; abrasive in sheets.
+        price: Of one.
     """
 
     material: MaterialCode
@@ -48,7 +50,7 @@ class PackageIn(Request, frozen=True, kw_only=True):
     price: MoneyText | None = None
 
 
-class RatesIn(Request, frozen=True, kw_only=True):
+class Rates(Request, frozen=True, kw_only=True):
     """The shop's own rates; the answer names the source of each rate it used.
 
     Attributes:
@@ -176,15 +178,14 @@ class RatesIn(Request, frozen=True, kw_only=True):
     tape_waste: float | None = None
 
 
-class SawIn(Request, frozen=True, kw_only=True):
-    """The shop's limits at the saw: the shortest workpiece held by hand, the shortest pushed through the table
-    saw, the sharpest mitre the table turns to, and how finely its scale can be set, in degrees.
+class Saw(Request, frozen=True, kw_only=True):
+    """The shop's own limits at the saw. Common practice, no source.
 
     Attributes:
-        angle_step: In degrees.
-        sharpest_mitre: In degrees off a square cut.
+        angle_step: How finely the saw's scale can be set, degrees.
+        sharpest_mitre: The most that the saw's table turns off a square cut, degrees.
         smallest_held: The shortest workpiece held by hand.
-        smallest_ripped: The shortest pushed through the table saw.
+        smallest_ripped: The shortest pushed through the table saw by hand.
     """
 
     angle_step: float = 0.1
@@ -193,28 +194,32 @@ class SawIn(Request, frozen=True, kw_only=True):
     smallest_ripped: LengthText = "12 in"
 
 
-class WagesIn(Request, frozen=True, kw_only=True):
-    """What an hour of hands-on work costs: `hour`, and `tasks` that cost otherwise. Without either, labour has
-    its hours and no money.
+class Wages(Request, frozen=True, kw_only=True):
+    """What an hour of hands-on work costs. Without either, labor has its hours and no money.
 
     Attributes:
-        hour: An amount of money as decimal text, at most two places.
+        hour: An hour of any task that has no wage of its own.
+        tasks: Tasks that cost otherwise.
     """
 
     hour: MoneyText | None = None
     tasks: dict[str, MoneyText] = {}
 
 
-class ShopIn(Request, frozen=True, kw_only=True):
-    """How the shop works. A material named in `packages` is bought in these alone, up to four of each.
-    `build_year` is the house's: paint of before 1978, or of unknown age, may hold lead.
+class Shop(Request, frozen=True, kw_only=True):
+    """How the shop works.
 
     Attributes:
+        build_year: When the house was built: paint of before 1978, or of unknown age, may hold lead.
+        packages: What is sold and at which price; a material named here is bought in these alone, up to four
+            of each.
+        rates: Its own, where they are not the usual ones.
+        saw: Its limits at the saw.
         wages: What an hour of work costs.
     """
 
     build_year: int | None = None
-    packages: list[PackageIn] = []
-    rates: RatesIn = RatesIn()
-    saw: SawIn = SawIn()
-    wages: WagesIn | None = None
+    packages: list[Package] = []
+    rates: Rates = Rates()
+    saw: Saw = Saw()
+    wages: Wages = Wages()

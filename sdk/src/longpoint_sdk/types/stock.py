@@ -5,33 +5,40 @@ from __future__ import annotations
 from longpoint_sdk.types._base import LengthText, MoneyText, Request
 
 
-class DefectIn(Request, frozen=True, kw_only=True):
-    """A stretch of a stick that no piece may touch, measured from its left end."""
+class Defect(Request, frozen=True, kw_only=True):
+    """A stretch of a stick that no piece may touch.
+
+    Attributes:
+        start: From the stick's left end.
+        end: From the stick's left end.
+    """
 
     start: LengthText
     end: LengthText
 
 
-class RemnantIn(Request, frozen=True, kw_only=True):
-    """A piece of stock on hand: used first where that is cheaper. Its price is what using it is taken to cost.
+class Remnant(Request, frozen=True, kw_only=True):
+    """A piece of stock on hand: used first where that is cheaper.
 
     Attributes:
+        length: From end to end.
         count: How many there are just so.
         defects: Stretches no piece may touch, on each of them.
-        price: An amount of money as decimal text, at most two places.
+        price: What using it is taken to cost. An amount of money as decimal text, at most two places.
     """
 
     length: LengthText
     count: int = 1
-    defects: list[DefectIn] = []
-    price: MoneyText = "0"
+    defects: list[Defect] = []
+    price: MoneyText = "0.00"
 
 
-class StickIn(Request, frozen=True, kw_only=True):
-    """A length the yard sells, its price, and how many there are where that is limited.
+class Stick(Request, frozen=True, kw_only=True):
+    """A length the yard sells.
 
     Attributes:
-        price: An amount of money as decimal text, at most two places.
+        length: Factory end to factory end.
+        price: Of one. An amount of money as decimal text, at most two places.
         available: How many the yard has; as many as are needed when left out.
         defects: Stretches no piece may touch, on each of them.
     """
@@ -39,24 +46,24 @@ class StickIn(Request, frozen=True, kw_only=True):
     length: LengthText
     price: MoneyText
     available: int | None = None
-    defects: list[DefectIn] = []
+    defects: list[Defect] = []
 
 
-class StockIn(Request, frozen=True, kw_only=True):
-    """One profile's stock. `turnable` stock is flat and square-edged, so mitred ends may share a cut.
-
-    `one_stick_each` asks that each opening's pieces come side by side from one stick, so that their grain and
-    colour agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one
-    mark count as one: give each its own mark where each is to have its own stick.
+class Stock(Request, frozen=True, kw_only=True):
+    """One profile's stock: what the yard sells of it, and what is on hand.
 
     Attributes:
-        profile: Its name, as the trim's pieces name theirs.
+        profile: Its name, as the trim's pieces name theirs. A name on one line, not starting with a space.
         sticks: The lengths the yard sells.
+        one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain
+            and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
+            under one mark count as one: give each its own mark where each is to have its own stick.
         remnants: What is on hand already.
+        turnable: Flat and square-edged, so that mitred ends may share a cut.
     """
 
     profile: str
-    sticks: list[StickIn]
+    sticks: list[Stick]
     one_stick_each: bool = False
-    remnants: list[RemnantIn] = []
+    remnants: list[Remnant] = []
     turnable: bool = False

@@ -25,13 +25,15 @@ else:
     StripEnds = str
 
 
-class ApronIn(Request, frozen=True, kw_only=True):
-    """An apron under the stool: its width down the wall, its thickness off the wall, how its ends are cut.
-
-    `end_angle` is that of angled ends, cut back below the stool.
+class Apron(Request, frozen=True, kw_only=True):
+    """The apron under a stool.
 
     Attributes:
-        end_angle: Degrees off a square cut.
+        width: Down the wall.
+        thickness: Off the wall.
+        end_angle: Of angled ends, cut back below the stool. Degrees off a square cut.
+        ends: Mitred returns, square cuts, or cut back at an angle.
+        profile: Its name at the yard. A name on one line, not starting with a space.
     """
 
     width: LengthText
@@ -41,9 +43,14 @@ class ApronIn(Request, frozen=True, kw_only=True):
     profile: str = "apron"
 
 
-class BackBandIn(Request, frozen=True, kw_only=True):
-    """A band round mitred casing: its width across its face, its thickness off the wall, and how far it laps
-    over the casing.
+class BackBand(Request, frozen=True, kw_only=True):
+    """A band round mitred casing.
+
+    Attributes:
+        width: Across its face.
+        thickness: Off the wall.
+        lap: How far it lies over the casing's face.
+        profile: Its name at the yard. A name on one line, not starting with a space.
     """
 
     width: LengthText
@@ -52,34 +59,59 @@ class BackBandIn(Request, frozen=True, kw_only=True):
     profile: str = "back band"
 
 
-class CasingIn(Request, frozen=True, kw_only=True):
-    """Casing stock: its profile's name, its width across the face and its thickness at the thick edge."""
+class Casing(Request, frozen=True, kw_only=True):
+    """Casing stock.
+
+    Attributes:
+        width: Across the face.
+        thickness: At the thick (outer) edge.
+        profile: Its name at the yard. A name on one line, not starting with a space.
+    """
 
     width: LengthText
     thickness: LengthText
     profile: str = "casing"
 
 
-class CornerBlockIn(Request, frozen=True, kw_only=True):
-    """A square block at each corner, at least as wide as the casing it ends."""
+class CornerBlock(Request, frozen=True, kw_only=True):
+    """A square block at each corner, at least as wide as the casing it ends.
+
+    Attributes:
+        width: Of each face.
+        thickness: Off the wall.
+        profile: Its name at the yard. A name on one line, not starting with a space.
+    """
 
     width: LengthText
     thickness: LengthText
     profile: str = "corner block"
 
 
-class ExtensionIn(Request, frozen=True, kw_only=True):
-    """Boards on the jamb's edge that bring it out to the wall; `reveal` is the jamb left showing inside them."""
+class DoorStop(Request, frozen=True, kw_only=True):
+    """The stop a door closes against.
 
+    Attributes:
+        width: Across its face.
+        thickness: Off the jamb.
+        corners: How its pieces meet.
+        profile: Its name at the yard. A name on one line, not starting with a space.
+    """
+
+    width: LengthText
     thickness: LengthText
     corners: BoxCorners = "butted"
-    profile: str = "jamb extension"
-    reveal: LengthText = "0 in"
+    profile: str = "door stop"
 
 
-class HeadStripIn(Request, frozen=True, kw_only=True):
-    """A fillet under a butted head, or a cap over it: its height as seen, its depth off the wall, and how far it
-    runs past the legs' outside edges.
+class HeadStrip(Request, frozen=True, kw_only=True):
+    """A fillet under a butted head, or a cap over it.
+
+    Attributes:
+        profile: Its name at the yard. A name on one line, not starting with a space.
+        height: As seen from the room.
+        depth: Off the wall.
+        ends: Square, or returned to the wall.
+        overhang: How far it runs past the legs' outside edges.
     """
 
     profile: str
@@ -89,8 +121,31 @@ class HeadStripIn(Request, frozen=True, kw_only=True):
     overhang: LengthText = "0 in"
 
 
-class PlinthIn(Request, frozen=True, kw_only=True):
-    """Plinth blocks under a door's legs."""
+class JambExtension(Request, frozen=True, kw_only=True):
+    """Boards on the jamb's edge that bring it out to the wall.
+
+    Attributes:
+        thickness: Of the board.
+        corners: How the boards meet.
+        profile: Its name at the yard. A name on one line, not starting with a space.
+        reveal: Jamb left showing inside the extension.
+    """
+
+    thickness: LengthText
+    corners: BoxCorners = "butted"
+    profile: str = "jamb extension"
+    reveal: LengthText = "0 in"
+
+
+class Plinth(Request, frozen=True, kw_only=True):
+    """Plinth blocks under a door's legs.
+
+    Attributes:
+        width: Across the face.
+        height: From the floor up.
+        thickness: Off the wall.
+        profile: Its name at the yard. A name on one line, not starting with a space.
+    """
 
     width: LengthText
     height: LengthText
@@ -98,12 +153,19 @@ class PlinthIn(Request, frozen=True, kw_only=True):
     profile: str = "plinth"
 
 
-class StoolIn(Request, frozen=True, kw_only=True):
-    """A stool: the horn runs past the trim's outside edge, the nosing past the apron's face.
+class Stool(Request, frozen=True, kw_only=True):
+    """The stool: the inside sill that the side casing stands on.
 
-    `sash_clearance` is left open between its back edge and the sash; `stock_width` is the width before
-    ripping. `ease` is the radius of eased ends; `scribe` is left on each horn's wall edge, to be scribed to
-    the wall.
+    Attributes:
+        thickness: Of the stock.
+        horn: How far it runs past the trim's outside edge, each end.
+        nosing: How far it stands past the apron's face.
+        ease: Radius of eased ends.
+        ends: How the horns end.
+        profile: Its name at the yard. A name on one line, not starting with a space.
+        sash_clearance: Left open between its back edge and the sash.
+        scribe: Left on each horn's wall edge, to be scribed to the wall.
+        stock_width: Width of the stock before ripping, where it is known.
     """
 
     thickness: LengthText
@@ -117,48 +179,44 @@ class StoolIn(Request, frozen=True, kw_only=True):
     stock_width: LengthText | None = None
 
 
-class StopIn(Request, frozen=True, kw_only=True):
-    """A door's stop: its width across its face, its thickness off the jamb."""
-
-    width: LengthText
-    thickness: LengthText
-    corners: BoxCorners = "butted"
-    profile: str = "door stop"
-
-
-class TrimIn(Request, frozen=True, kw_only=True):
+class Trim(Request, frozen=True, kw_only=True):
     """The trim chosen for one opening or for many.
 
-    `casing` is that of the legs, and of head and sill unless they have their own; null leaves the opening
-    uncased, the wall returning to the jamb. `reveal` is the jamb left showing; `overhang` is how far a butted
-    head runs past the legs' outside edges; `floor_clearance` is left under a door's legs. A `fillet` and a
-    `cap` go with a butted head, a `corner_block` with a head of corner blocks, a `back_band` with a mitred
-    one. `mull_casing` covers the joints between units.
-
     Attributes:
+        casing: Legs, and head and sill unless these have their own; null leaves the opening uncased, the wall
+            returning to the jamb.
+        reveal: Jamb left showing, on every side unless the opening says otherwise.
         apron: Null for none.
+        back_band: Round mitred casing.
+        cap: Over a butted head.
+        corner_block: For a head style of corner blocks.
         extension: Boards that bring the jamb out to the wall.
+        fillet: Under a butted head.
+        floor_clearance: Left under a door's legs.
         head_casing: The head's own, where it is not that of the legs.
+        head_style: Mitred, butted or with corner blocks.
+        mull_casing: Over the joints between units.
+        overhang: How far a butted head runs past the legs' outside edges.
         plinth: Blocks under a door's legs.
         sill_casing: A picture frame's sill's own, where it is not that of the legs.
         stool: Null for none.
         stop: A door's stop, for a door to be hung.
     """
 
-    casing: CasingIn | None
+    casing: Casing | None
     reveal: LengthText
-    apron: ApronIn | None = None
-    back_band: BackBandIn | None = None
-    cap: HeadStripIn | None = None
-    corner_block: CornerBlockIn | None = None
-    extension: ExtensionIn | None = None
-    fillet: HeadStripIn | None = None
+    apron: Apron | None = None
+    back_band: BackBand | None = None
+    cap: HeadStrip | None = None
+    corner_block: CornerBlock | None = None
+    extension: JambExtension | None = None
+    fillet: HeadStrip | None = None
     floor_clearance: LengthText = "0 in"
-    head_casing: CasingIn | None = None
+    head_casing: Casing | None = None
     head_style: HeadStyle = "mitred"
-    mull_casing: CasingIn | None = None
+    mull_casing: Casing | None = None
     overhang: LengthText = "0 in"
-    plinth: PlinthIn | None = None
-    sill_casing: CasingIn | None = None
-    stool: StoolIn | None = None
-    stop: StopIn | None = None
+    plinth: Plinth | None = None
+    sill_casing: Casing | None = None
+    stool: Stool | None = None
+    stop: DoorStop | None = None

@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import Request, Result
-from longpoint_sdk.types.basics import LengthOut
-from longpoint_sdk.types.common import CutListOut, OffcutIn
+from longpoint_sdk.types.basics import MarkedLength
+from longpoint_sdk.types.common import CutListAnswer, RackLength
 
 if TYPE_CHECKING:
     Done = Literal["cut", "fitted", "spoiled"]
@@ -18,12 +18,24 @@ else:
     PieceState = str
 
 
-class PieceIn(Request, frozen=True, kw_only=True):
+class CutSticks(Request, frozen=True, kw_only=True):
+    """Sticks of the schedule's cut list that were cut just as it has them.
+
+    Attributes:
+        profile: Whose sticks. A name on one line, not starting with a space.
+        sticks: Their numbers in the cut list.
+    """
+
+    profile: str
+    sticks: list[int]
+
+
+class PieceDone(Request, frozen=True, kw_only=True):
     """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
 
     Attributes:
-        opening: The opening's mark or id.
-        part: Which part of it. The part's `key` in the cut list, as `casing_leg/left`.
+        opening: The opening's mark or id. A name on one line, not starting with a space.
+        part: Which part of it, by its `key` in the cut list.
         state: What was done.
         instance: Which of several alike, counted from 1.
         note: Anything worth knowing. Free text; may have several lines.
@@ -38,33 +50,7 @@ class PieceIn(Request, frozen=True, kw_only=True):
     recut_from: str | None = None
 
 
-class PieceStored(Result, frozen=True, kw_only=True):
-    """A piece that was cut.
-
-    Attributes:
-        revision: The schedule's revision that last changed it.
-        opening_id: The opening it was cut for.
-        opening: That opening's mark when it was cut.
-        part: Which part of it.
-        instance: Which of several alike.
-        state: What became of it.
-        profile: The stock it was cut from.
-        length: Its farthest extent, as it was marked.
-    """
-
-    id: str
-    revision: int
-    opening_id: str
-    opening: str
-    part: str
-    instance: int
-    state: PieceState | str
-    profile: str
-    length: LengthOut
-    note: str
-
-
-class Place(Result, frozen=True, kw_only=True):
+class PieceNeeded(Result, frozen=True, kw_only=True):
     """Where a piece belongs.
 
     Attributes:
@@ -77,7 +63,35 @@ class Place(Result, frozen=True, kw_only=True):
     opening: str
     part: str
     instance: int
-    length: LengthOut
+    length: MarkedLength
+
+
+class StoredPiece(Result, frozen=True, kw_only=True):
+    """A piece that was cut.
+
+    Attributes:
+        id: Its id.
+        revision: The schedule's revision that last changed it.
+        opening_id: The opening it was cut for.
+        opening: That opening's mark when it was cut.
+        part: Which part of it.
+        instance: Which of several alike.
+        state: What became of it.
+        profile: The stock it was cut from.
+        length: Its farthest extent, as it was marked.
+        note: Anything worth knowing.
+    """
+
+    id: str
+    revision: int
+    opening_id: str
+    opening: str
+    part: str
+    instance: int
+    state: PieceState | str
+    profile: str
+    length: MarkedLength
+    note: str
 
 
 class WrongPiece(Result, frozen=True, kw_only=True):
@@ -89,12 +103,12 @@ class WrongPiece(Result, frozen=True, kw_only=True):
         recut_into: What it can be cut again into; null when it does for nothing that is still needed.
     """
 
-    piece: PieceStored
-    needed: Place | None
-    recut_into: Place | None
+    piece: StoredPiece
+    needed: PieceNeeded | None
+    recut_into: PieceNeeded | None
 
 
-class ScheduleCutListOut(Result, frozen=True, kw_only=True):
+class StillToCut(Result, frozen=True, kw_only=True):
     """What is still to be cut of a house, and what became of what was cut before.
 
     Attributes:
@@ -111,23 +125,11 @@ class ScheduleCutListOut(Result, frozen=True, kw_only=True):
     needed: int
     right: int
     wrong: list[WrongPiece]
-    cut_again: list[Place]
-    cut_list: CutListOut
+    cut_again: list[PieceNeeded]
+    cut_list: CutListAnswer
 
 
-class SticksIn(Request, frozen=True, kw_only=True):
-    """Sticks of the schedule's cut list that were cut just as it has them.
-
-    Attributes:
-        profile: Whose sticks.
-        sticks: Their numbers in the cut list.
-    """
-
-    profile: str
-    sticks: list[int]
-
-
-class WorkIn(Request, frozen=True, kw_only=True):
+class Work(Request, frozen=True, kw_only=True):
     """Work that was done: pieces cut, fitted or spoiled, and what came onto the rack and off it.
 
     Attributes:
@@ -136,8 +138,8 @@ class WorkIn(Request, frozen=True, kw_only=True):
         used_offcuts: Ids of the lengths taken off it.
     """
 
-    offcuts: list[OffcutIn] = []
-    pieces: list[PieceIn] = []
+    offcuts: list[RackLength] = []
+    pieces: list[PieceDone] = []
     used_offcuts: list[str] = []
 
 
@@ -151,5 +153,5 @@ class WorkMade(Result, frozen=True, kw_only=True):
     """
 
     revision: int
-    pieces: list[PieceStored]
+    pieces: list[StoredPiece]
     offcuts: list[str]

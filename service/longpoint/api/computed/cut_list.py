@@ -8,30 +8,24 @@ from litestar import Request, post
 from litestar.di import NamedDependency
 from litestar.params import JSONBody
 
+from longpoint.api.answers.asked import ASKED, Asked
+from longpoint.api.answers.sheet import FILE_HEADERS, SHEET_OFFERS, file, sheet_reply, wanted_by
 from longpoint.api.computed.cut_list_events import cut_list_events
-from longpoint.api.computed.cut_list_work import CutListWork, openings_of_work
-from longpoint.api.computed.planning_pool import PlanningPool
+from longpoint.api.computed.cut_list_work import CutListWork
+from longpoint.api.computed.request import CutListRequest
 from longpoint.api.computed.sheet_work import job_of
 from longpoint.api.document.examples import CUT_LIST
 from longpoint.api.document.examples_shapes import GROUPED
 from longpoint.api.http.answer import Reply, in_pieces
-from longpoint.api.http.disconnect import unless_gone
 from longpoint.api.http.negotiate import BOTH, EVENTS, SVG
 from longpoint.api.http.operation import operation
 from longpoint.api.http.request import ApiRequest
-from longpoint.api.wire.cut_list import CutListOut, CutListRequest
-from longpoint.api.wire.sheets import ASKED, Asked
-from longpoint.api.write.sheet import (
-    FILE_HEADERS,
-    SHEET_OFFERS,
-    apart,
-    apart_if_long,
-    file,
-    is_long,
-    sheet_reply,
-    wanted_by,
-)
+from longpoint.api.running.disconnect import unless_gone
+from longpoint.api.running.planning_pool import PlanningPool
+from longpoint.api.running.threads import apart, apart_if_long, is_long, openings_of_work
+from longpoint.lengths import length_writer
 from longpoint.sheets import RECIPES, Job, Sheet, house_sticks
+from longpoint.shop.answer import CutListAnswer
 
 
 @post(
@@ -49,7 +43,7 @@ from longpoint.sheets import RECIPES, Job, Sheet, house_sticks
 )
 async def compute_cut_list(
     data: JSONBody[CutListRequest], request: Request[Any, Any, Any], asked: NamedDependency[Asked]
-) -> Reply[CutListOut]:
+) -> Reply[CutListAnswer]:
     """Every part of every opening, the sticks they come from, what to buy and what is left over.
 
     Asked to, also the cuts in the order to make them, the materials, the hours and the money. The sticks are laid out
@@ -70,12 +64,13 @@ async def compute_cut_list(
         return answer  # type: ignore[no-any-return]
     if found.open:
         await unless_gone(request, found.better(pool, lambda _index, _step: None))
+    write = length_writer(data.rounding)
     if not is_long(size):
-        return Reply(found.answer())
-    return Reply(await apart(lambda: in_pieces(found.answer(), wanted)))
+        return Reply(found.answer(), write)
+    return Reply(await apart(lambda: in_pieces(found.answer(), wanted, write)), write)
 
 
-def _drawn(job: Job, asked: Asked, wanted: str) -> Reply[CutListOut]:
+def _drawn(job: Job, asked: Asked, wanted: str) -> Reply[CutListAnswer]:
     """The cut list as a sheet, or its sticks as a drawing."""
     if wanted == SVG:
         return file(house_sticks(job.cut_list, job.wording).encode(), SVG, asked.title, "sticks")

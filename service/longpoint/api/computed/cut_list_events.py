@@ -6,31 +6,38 @@ import asyncio
 from collections.abc import AsyncIterator
 from typing import Any
 
-import msgspec
 from litestar import Request
 from litestar.response import Stream
 from litestar.response.base import ASGIResponse
 
-from longpoint.api.computed.cut_list_work import CutListWork, openings_of_work
-from longpoint.api.computed.planning_pool import PlanningPool
-from longpoint.api.http.answer import in_pieces
+from longpoint.api.computed.cut_list_work import CutListWork
+from longpoint.api.computed.request import CutListRequest
+from longpoint.api.http.answer import PLAIN, encode, in_pieces
 from longpoint.api.http.errors import logged, problem_bytes
+from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.negotiate import EVENTS, JSON
 from longpoint.api.http.problems import Problem
-from longpoint.api.wire.cut_list import CutListRequest
-from longpoint.api.wire.money import money
-from longpoint.api.write.sheet import apart_if_long
+from longpoint.api.running.planning_pool import PlanningPool
+from longpoint.api.running.threads import apart_if_long, openings_of_work
+from longpoint.lengths import LengthWriter, length_writer
 from longpoint.stock import Progress
+from longpoint.values import Cents, Refusal, Value
 
-_encode = msgspec.json.Encoder().encode
 
+class PlanProgress(Value, frozen=True):
+    """How far the search for one profile's sticks has come.
 
-class ProgressOut(msgspec.Struct, frozen=True):
-    """How far the search for one profile's sticks has come: the best cost, the bound under it, and the gap between."""
+    Attributes:
+        profile: Whose sticks.
+        cost: Of the best plan so far.
+        bound: No plan costs less.
+        gap: How far the cost may be from the cheapest, as a share of it.
+        seconds: Since the search began.
+    """
 
     profile: str
-    cost: str
-    bound: str
+    cost: Cents
+    bound: Cents
     gap: float
     seconds: float
 
@@ -45,7 +52,7 @@ def cut_list_events(
     """
     if found.open:
         pool.refuse_when_full(data.planning_seconds)
-    return _Events(_events(found, pool, openings_of_work(data), request), headers={"vary": "accept"})
+    return _Events(_events(found, pool, data, request), headers={"vary": "accept"})
 
 
 class _Events(Stream):
@@ -56,12 +63,12 @@ class _Events(Stream):
 
 
 async def _events(
-    found: CutListWork, pool: PlanningPool, openings: int, request: Request[Any, Any, Any]
+    found: CutListWork, pool: PlanningPool, data: CutListRequest, request: Request[Any, Any, Any]
 ) -> AsyncIterator[bytes]:
     told: asyncio.Queue[bytes | None] = asyncio.Queue()
 
     def tell(index: int, step: Progress) -> None:
-        told.put_nowait(_event("progress", progress_out(found.jobs[index].profile, step)))
+        told.put_nowait(_event("progress", plan_progress(found.jobs[index].profile, step)))
 
     async def search() -> None:
         try:
@@ -74,7 +81,14 @@ async def _events(
         while (event := await told.get()) is not None:
             yield event
         await searching
-        yield await apart_if_long(openings, lambda: _event("answer", in_pieces(found.answer(), JSON)))
+        write = length_writer(data.rounding)
+        yield await apart_if_long(
+            openings_of_work(data),
+            lambda: _event("answer", in_pieces(found.answer(), JSON, write), write),
+        )
+    except Refusal as refusal:
+        problem = InvalidRequest.of(refusal.faults, refusal.omitted)
+        yield _event("problem", problem_bytes(request.scope, problem))
     except Problem as problem:
         yield _event("problem", problem_bytes(request.scope, problem))
     except Exception as failure:
@@ -84,12 +98,13 @@ async def _events(
         await asyncio.gather(searching, return_exceptions=True)
 
 
-def progress_out(profile: str, step: Progress) -> ProgressOut:
-    """One step of the search as the wire carries it."""
-    return ProgressOut(
-        profile, money(step.cost_cents), money(step.bound_cents), step.gap, round(step.seconds, 3)
+def plan_progress(profile: str, step: Progress) -> PlanProgress:
+    """One step of the search for a profile's sticks."""
+    return PlanProgress(
+        profile, Cents(step.cost_cents), Cents(step.bound_cents), step.gap, round(step.seconds, 3)
     )
 
 
-def _event(name: str, data: Any) -> bytes:
-    return b"event: %s\ndata: %s\n\n" % (name.encode(), data if isinstance(data, bytes) else _encode(data))
+def _event(name: str, data: Any, write: LengthWriter = PLAIN) -> bytes:
+    text = data if isinstance(data, bytes) else encode(data, JSON, write)
+    return b"event: %s\ndata: %s\n\n" % (name.encode(), text)

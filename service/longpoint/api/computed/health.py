@@ -7,12 +7,12 @@ from litestar import Request, get
 from longpoint.api.http.operation import operation
 from longpoint.api.http.problems_limits import Stopping
 from longpoint.api.http.problems_stored import StorageUnavailable
-from longpoint.api.wire.base import WireOut
 from longpoint.schedules.errors import WrongDatabase
 from longpoint.schedules.store import Store
+from longpoint.values import Value
 
 
-class Health(WireOut):
+class Health(Value, frozen=True):
     """How the service is.
 
     Attributes:

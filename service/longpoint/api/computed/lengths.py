@@ -1,19 +1,27 @@
 """/v1/lengths: read what people write, and give it back exact and rounded."""
 
+from __future__ import annotations
+
 from typing import Annotated
 
 from litestar import post
 from litestar.params import JSONBody
 from msgspec import Meta
 
-from longpoint.api.http.faults import Faults
 from longpoint.api.http.operation import Example, operation
-from longpoint.api.wire.base import LengthText, Wire, WireOut
-from longpoint.api.wire.lengths import LengthOut, RoundingIn, length_writer, read_length
-from longpoint.lengths import Unit, feet_inches, rounded
+from longpoint.lengths import (
+    Length,
+    MarkedLength,
+    Rounding,
+    Unit,
+    feet_inches,
+    length_writer,
+    rounded,
+)
+from longpoint.values import Given, Value
 
 
-class LengthsIn(Wire):
+class LengthsRequest(Given, frozen=True):
     """Lengths to read.
 
     Attributes:
@@ -22,12 +30,12 @@ class LengthsIn(Wire):
         rounding: How to round them.
     """
 
-    lengths: Annotated[list[LengthText], Meta(min_length=1, max_length=1000)]
+    lengths: Annotated[tuple[Length, ...], Meta(min_length=1, max_length=1000)]
     unit: Unit | None = None
-    rounding: RoundingIn = RoundingIn()
+    rounding: Rounding = Rounding()
 
 
-class LengthRead(LengthOut):
+class LengthRead(MarkedLength, frozen=True, kw_only=True):
     """One length that was read.
 
     Attributes:
@@ -39,14 +47,14 @@ class LengthRead(LengthOut):
     feet_inches: str | None
 
 
-class LengthsOut(WireOut):
+class LengthsAnswer(Value, frozen=True):
     """The lengths that were read, in the order they came.
 
     Attributes:
         lengths: One for each that was given.
     """
 
-    lengths: list[LengthRead]
+    lengths: tuple[LengthRead, ...]
 
 
 _EXAMPLES = {
@@ -69,31 +77,23 @@ _EXAMPLES = {
     "/v1/lengths",
     **operation("read_lengths", summary="Read lengths", tag="Lengths", examples=_EXAMPLES),
 )
-async def read_lengths(data: JSONBody[LengthsIn]) -> LengthsOut:
+async def read_lengths(data: JSONBody[LengthsRequest]) -> LengthsAnswer:
     """Reads up to a thousand lengths as people write them and gives each back exact and rounded once.
 
     What cannot be read one way only is refused, never guessed: when any of them is wrong, all that are wrong
     are listed and none is answered.
     """
-    faults = Faults()
-    rounding = data.rounding.value()
-    write = length_writer(rounding)
-    read: list[LengthRead] = []
-    for index, text in enumerate(data.lengths):
-        value = read_length(text, data.unit, ("lengths", index), faults)
-        if value is None:
-            continue
-        out = write(value)
-        read.append(
-            LengthRead(
-                given=text,
-                exact=out.exact,
-                real=out.real,
-                text=out.text,
-                unit=out.unit,
-                residual=out.residual,
-                feet_inches=feet_inches(rounded(value, rounding).value) if out.unit is Unit.IN else None,
-            )
-        )
-    faults.raise_any()
-    return LengthsOut(lengths=read)
+    return LengthsAnswer(tuple(_read(length, data.rounding) for length in data.lengths))
+
+
+def _read(length: Length, rounding: Rounding) -> LengthRead:
+    out = length_writer(rounding)(length)
+    return LengthRead(
+        out.exact,
+        out.real,
+        out.text,
+        out.unit,
+        out.residual,
+        given=length.text,
+        feet_inches=feet_inches(rounded(length, rounding).value) if out.unit is Unit.IN else None,
+    )

@@ -5,14 +5,25 @@ from __future__ import annotations
 from litestar import post
 from litestar.params import JSONBody
 
-from longpoint.api.computed.cut_list_work import CutListWork, openings_of_work
 from longpoint.api.document.examples import MATERIALS
 from longpoint.api.http.operation import operation
-from longpoint.api.wire.cut_list import CutListRequest
-from longpoint.api.wire.materials import MaterialsAnswer, MaterialsRequest
-from longpoint.api.write.sheet import apart_if_long
-from longpoint.api.write.work_sections import caution_out, materials_out
-from longpoint.shop import Section
+from longpoint.api.running.threads import apart_if_long, openings_of_work
+from longpoint.shop import Caution, Materials, Section, work
+from longpoint.shop.build import CutList, build_openings
+from longpoint.shop.house import House
+from longpoint.values import Value
+
+
+class MaterialsAnswer(Value, frozen=True):
+    """Nails, glue, caulk, filler, primer, paint, shims, tape and abrasive, and what to beware of.
+
+    Attributes:
+        materials: What to buy.
+        cautions: What to know before starting.
+    """
+
+    materials: Materials
+    cautions: tuple[Caution, ...]
 
 
 @post(
@@ -21,21 +32,12 @@ from longpoint.shop import Section
         "compute_materials", summary="Work out a house's materials", tag="A house", examples=MATERIALS
     ),
 )
-async def compute_materials(data: JSONBody[MaterialsRequest]) -> MaterialsAnswer:
+async def compute_materials(data: JSONBody[House]) -> MaterialsAnswer:
     """Nails, glue, caulk, filler, paint and the rest, each with what it was computed from, in packages as sold."""
-    asked = CutListRequest(
-        openings=data.openings,
-        trim_specs=data.trim_specs,
-        groups=data.groups,
-        unit=data.unit,
-        rounding=data.rounding,
-        include=[Section.MATERIALS],
-        shop=data.shop,
-    )
-    return await apart_if_long(openings_of_work(asked), lambda: _answer(asked))
+    return await apart_if_long(openings_of_work(data), lambda: _answer(data))
 
 
-def _answer(asked: CutListRequest) -> MaterialsAnswer:
-    _, done = CutListWork(asked).done()
+def _answer(house: House) -> MaterialsAnswer:
+    done = work(CutList(house, build_openings(house), ()), {Section.MATERIALS}, house.shop)
     assert done.materials is not None
-    return MaterialsAnswer(materials_out(done.materials), [caution_out(each) for each in done.cautions])
+    return MaterialsAnswer(done.materials, done.cautions)

@@ -1,4 +1,4 @@
-"""`/v1/opening`: all the parts of one opening."""
+"""`/v1/opening`: all the pieces of one opening."""
 
 from __future__ import annotations
 
@@ -8,27 +8,41 @@ from typing import Annotated, Any
 from litestar import Request, post
 from litestar.params import JSONBody, QueryParameter
 
+from longpoint.api.answers.asked import FeetAsked
+from longpoint.api.answers.kept import with_kept
+from longpoint.api.answers.sheet import FILE_HEADERS, file, wanted_by
 from longpoint.api.document.examples import OPENING
 from longpoint.api.document.examples_shapes import REAL_OPENINGS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.negotiate import BOTH, JSON, SVG
 from longpoint.api.http.operation import operation
-from longpoint.api.http.problems import Fault
-from longpoint.api.read.build import built, field_sent
-from longpoint.api.read.opening import read_opening
-from longpoint.api.read.reader import Path, Reader
-from longpoint.api.read.trim import read_trim
-from longpoint.api.wire.cut_list import OpeningOut
-from longpoint.api.wire.lengths import length_writer
-from longpoint.api.wire.opening import OpeningFields, OpeningRequest
-from longpoint.api.wire.parts import part_json, part_out
-from longpoint.api.wire.sheets import FeetAsked
-from longpoint.api.write.cut_list import opening_out
-from longpoint.api.write.sheet import FILE_HEADERS, file, wanted_by
-from longpoint.geometry import Built
+from longpoint.geometry import Built, Conditions, Opening, build_opening
+from longpoint.lengths import Rounding, Unit, length_writer
 from longpoint.sheets import Wording, elevation, piece_drawing, section
-from longpoint.shop.house import BuiltOpening
+from longpoint.shop.answer import OpeningAnswer, opening_answer
+from longpoint.shop.build import BuiltOpening
+from longpoint.values import Fault, Faults, Path
+
+
+class OpeningRequest(Opening, frozen=True, kw_only=True):
+    """One opening with its trim; answered with all of its pieces.
+
+    Attributes:
+        movement: The wood, and the air its joints will live through: the answer then says how far its miters open.
+        unit: The unit of lengths that are written without one; without it each must carry its own.
+        rounding: How lengths of the answer are rounded.
+    """
+
+    movement: Conditions | None = None
+    unit: Unit | None = None
+    rounding: Rounding = Rounding()
+
+    def tell(self, faults: Faults, at: Path = ()) -> None:
+        """Note what cannot be."""
+        super().tell(faults, at)
+        if self.movement is not None:
+            self.movement.tell(faults, (*at, "movement"))
 
 
 class Drawing(StrEnum):
@@ -69,20 +83,20 @@ async def compute_opening(
     drawing: DrawingAsked = Drawing.ELEVATION,
     piece: PieceAsked = "",
     feet: FeetAsked = False,
-) -> Reply[OpeningOut]:
+) -> Reply[OpeningAnswer]:
     """Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was computed.
 
     As SVG it is drawn to scale: the elevation, the section, or one piece as it lies on the saw.
     """
-    read = Reader(data.unit)
-    trim = read_trim(read, data.trim, ("trim",))
-    opening = read_opening(read, data, trim, ())
-    result = built(read, opening, lambda path: opening_field(data, path))
+    result = build_opening(data)
     wanted = wanted_by(request)
     if wanted in BOTH:
-        write, spell = length_writer(data.rounding.value()), part_json if wanted == JSON else part_out
-        return Reply(opening_out(BuiltOpening("", 1, result), write, data.movement, spell))
-    svg = drawn(result, drawing, piece, Wording(data.rounding.value(), feet))
+        write, answer = (
+            length_writer(data.rounding),
+            opening_answer(BuiltOpening("", 1, result), data.movement),
+        )
+        return Reply(with_kept(answer, write) if wanted == JSON else answer, write)
+    svg = drawn(result, drawing, piece, Wording(data.rounding, feet))
     return file(svg.encode(), SVG, data.mark, piece if drawing is Drawing.PIECE else drawing)
 
 
@@ -96,23 +110,9 @@ def drawn(result: Built, drawing: Drawing, piece: str, wording: Wording) -> str:
         return elevation(result, wording)
     if drawing is Drawing.SECTION:
         return section(result, wording)
-    part = next((part for part in result.parts if part.key == piece), None)
+    part = next((part for part in result.parts if str(part.key) == piece), None)
     if part is None:
-        keys = ", ".join(part.key for part in result.parts)
+        keys = ", ".join(str(part.key) for part in result.parts)
         fault = Fault(code="unknown-piece", detail=f"This opening has {keys}.", parameter="piece")
         raise InvalidRequest("The opening has no such piece.", [fault])
     return piece_drawing(result.opening.mark, part, wording)
-
-
-_SENT: dict[str | int, str] = {"limits": "wall_limits", "foot": "foot_style"}
-
-
-def opening_field(wire: OpeningFields, path: Path) -> Path:
-    """A field of an opening as it was sent."""
-    if path[0] in _SENT:
-        return (_SENT[path[0]], *path[1:])
-    if path[:2] == ("readings", "mulls"):
-        return ("readings", "lights" if len(path) == 2 else "mull_widths", *path[2:])
-    if path[0] == "readings":
-        return ("readings", field_sent(wire.readings, path[1]), *path[2:])
-    return path

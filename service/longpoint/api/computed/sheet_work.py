@@ -7,12 +7,13 @@ from typing import Any
 import msgspec
 from litestar import Request
 
+from longpoint.api.answers.asked import Asked
+from longpoint.api.answers.sheet import check_printed, wanted_by
 from longpoint.api.computed.cut_list_work import CutListWork
-from longpoint.api.computed.planning_pool import PlanningPool
-from longpoint.api.http.disconnect import unless_gone
-from longpoint.api.wire.cut_list import CutListRequest
-from longpoint.api.wire.sheets import Asked
-from longpoint.api.write.sheet import apart, check_printed, wanted_by
+from longpoint.api.computed.request import CutListRequest
+from longpoint.api.running.disconnect import unless_gone
+from longpoint.api.running.planning_pool import PlanningPool
+from longpoint.api.running.threads import apart
 from longpoint.sheets import RECIPES, Job, Sheet
 
 
@@ -23,11 +24,11 @@ async def job_of(request: Request[Any, Any, Any], data: CutListRequest, sheet: S
         InvalidRequest: with every fault of the house; when it has more pieces than the sheet shows.
         PlanningBusy: when too many requests wait already.
     """
-    needed = msgspec.structs.replace(data, include=sorted(RECIPES[sheet].needs))
+    needed = msgspec.structs.replace(data, include=tuple(sorted(RECIPES[sheet].needs)))
     found = await apart(lambda: CutListWork(needed))
     check_printed(found.cut_list, sheet, wanted_by(request))
     if found.open:
         pool: PlanningPool = request.app.state.planning
         await unless_gone(request, found.better(pool, lambda _index, _step: None))
     cut_list, shop = await apart(found.done)
-    return Job(cut_list, shop, asked.title, data.currency, asked.paper, asked.feet)
+    return Job(cut_list, shop, asked.title, asked.paper, asked.feet)

@@ -10,26 +10,28 @@ from litestar.di import NamedDependency
 from litestar.params import JSONBody
 
 from longpoint import __version__
+from longpoint.api.answers.asked import ASKED, Asked
+from longpoint.api.answers.sheet import FILE_HEADERS, SHEET_OFFERS, sheet_reply, wanted_by
+from longpoint.api.computed.request import CutListRequest, LabelsRequest
 from longpoint.api.computed.sheet_work import job_of
 from longpoint.api.document.examples import CUT_LIST, LABELS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.operation import operation
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.read.reader import Reader
-from longpoint.api.wire.cut_list import CutListRequest
-from longpoint.api.wire.sheets import ASKED, Asked, LabelGridIn, LabelsRequest, SheetOut
-from longpoint.api.write.sheet import FILE_HEADERS, SHEET_OFFERS, apart, sheet_reply, wanted_by
+from longpoint.api.running.threads import apart
 from longpoint.sheets import (
     RECIPES,
     LabelGrid,
     Paper,
     Sheet,
+    SheetContents,
     Wording,
     blank_measure_sheet,
     grid_faults,
     label_sheet,
 )
+from longpoint.values import Faults
 
 _TAG = "Sheets"
 _KEPT = "public, max-age=86400"
@@ -47,7 +49,9 @@ def _said(id: str, summary: str) -> dict[str, Any]:
     )
 
 
-async def _make(request: AnyRequest, data: CutListRequest, sheet: Sheet, asked: Asked) -> Reply[SheetOut]:
+async def _make(
+    request: AnyRequest, data: CutListRequest, sheet: Sheet, asked: Asked
+) -> Reply[SheetContents]:
     wanted = wanted_by(request)
     job = await job_of(request, data, sheet, asked)
     return await apart(lambda: sheet_reply(RECIPES[sheet].make(job), job.wording, wanted, asked.table))
@@ -56,7 +60,7 @@ async def _make(request: AnyRequest, data: CutListRequest, sheet: Sheet, asked: 
 @post("/v1/sheets/fitting-sheet", dependencies=ASKED, **_said("make_fitting_sheet", "Make the fitting sheet"))
 async def make_fitting_sheet(
     request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
-) -> Reply[SheetOut]:
+) -> Reply[SheetContents]:
     """A page for each opening: its elevation and section to scale, its pieces, their ends and marks."""
     return await _make(request, data, Sheet.FITTING_SHEET, asked)
 
@@ -64,7 +68,7 @@ async def make_fitting_sheet(
 @post("/v1/sheets/saw-sheet", dependencies=ASKED, **_said("make_saw_sheet", "Make the saw sheet"))
 async def make_saw_sheet(
     request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
-) -> Reply[SheetOut]:
+) -> Reply[SheetContents]:
     """Each setting of the saw and the cuts made at it, in the order to make them, then the sticks to scale."""
     return await _make(request, data, Sheet.SAW_SHEET, asked)
 
@@ -72,7 +76,7 @@ async def make_saw_sheet(
 @post("/v1/sheets/yard-list", dependencies=ASKED, **_said("make_yard_list", "Make the yard list"))
 async def make_yard_list(
     request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
-) -> Reply[SheetOut]:
+) -> Reply[SheetContents]:
     """Sticks and packages to buy, and what to take from the rack."""
     return await _make(request, data, Sheet.YARD_LIST, asked)
 
@@ -80,7 +84,7 @@ async def make_yard_list(
 @post("/v1/sheets/cost-sheet", dependencies=ASKED, **_said("make_cost_sheet", "Make the cost sheet"))
 async def make_cost_sheet(
     request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
-) -> Reply[SheetOut]:
+) -> Reply[SheetContents]:
     """The money by line, by room and by opening, and the hours behind it."""
     return await _make(request, data, Sheet.COST_SHEET, asked)
 
@@ -88,7 +92,7 @@ async def make_cost_sheet(
 @post("/v1/sheets/measure-sheet", dependencies=ASKED, **_said("make_measure_sheet", "Make the measure sheet"))
 async def make_measure_sheet(
     request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
-) -> Reply[SheetOut]:
+) -> Reply[SheetContents]:
     """The readings a house was worked out from, to check against the tape."""
     return await _make(request, data, Sheet.MEASURE_SHEET, asked)
 
@@ -104,7 +108,7 @@ async def make_measure_sheet(
         headers={**FILE_HEADERS, **ETAG, "Cache-Control": "It may be kept for a day."},
     ),
 )
-async def get_blank_measure_sheet(request: AnyRequest, asked: NamedDependency[Asked]) -> Reply[SheetOut]:
+async def get_blank_measure_sheet(request: AnyRequest, asked: NamedDependency[Asked]) -> Reply[SheetContents]:
     """Rows to fill in by hand at the openings, with a key to where each reading is taken."""
     # What it holds follows from the release and from what was asked; both are in its name.
     tag = sha256(repr((__version__, asked)).encode()).hexdigest()[:16]
@@ -131,7 +135,7 @@ async def get_blank_measure_sheet(request: AnyRequest, asked: NamedDependency[As
 )
 async def make_piece_labels(
     request: AnyRequest, data: JSONBody[LabelsRequest], asked: NamedDependency[Asked]
-) -> Reply[SheetOut]:
+) -> Reply[SheetContents]:
     """A label for every single piece: its name, length, ends and the stick it comes from."""
     wanted = wanted_by(request)
 
@@ -146,29 +150,11 @@ def _grid(data: LabelsRequest, paper: Paper) -> LabelGrid | None:
     """The grid asked for.
 
     Raises:
-        InvalidRequest: when a length cannot be read, or the labels do not lie on the paper.
+        Refusal: when the labels do not lie on the paper.
     """
-    asked = data.grid
-    if asked is None:
-        return None
-    read = Reader(data.unit)
-    grid = _read_grid(read, asked)
-    if not read.faults:
-        for fault in grid_faults(grid, paper):
-            read.fault(("grid",), "grid-off-paper", fault)
-    read.faults.raise_any()
-    return grid
-
-
-def _read_grid(read: Reader, asked: LabelGridIn) -> LabelGrid:
-    at = ("grid",)
-    return LabelGrid(
-        across=asked.across,
-        down=asked.down,
-        width=read.positive(asked.width, at, "width"),
-        height=read.positive(asked.height, at, "height"),
-        left=read.length(asked.left, at, "left"),
-        top=read.length(asked.top, at, "top"),
-        gap_across=read.length(asked.gap_across, at, "gap_across"),
-        gap_down=read.length(asked.gap_down, at, "gap_down"),
-    )
+    if data.grid is not None:
+        faults = Faults()
+        for fault in grid_faults(data.grid, paper):
+            faults.add(("grid",), "grid-off-paper", fault)
+        faults.raise_any()
+    return data.grid

@@ -6,6 +6,7 @@ have them all. So every body's schema comes from msgspec, and Litestar's are lef
 
 import inspect
 import re
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from typing import Any
 
@@ -14,7 +15,8 @@ from litestar import Litestar
 from litestar.handlers import HTTPRouteHandler
 from litestar.openapi import OpenAPIConfig
 from litestar.openapi.plugins import JsonRenderPlugin
-from litestar.openapi.spec import Components, SecurityScheme
+from litestar.openapi.spec import Components, OpenAPIType, Schema, SecurityScheme
+from litestar.plugins import OpenAPISchemaPlugin
 from litestar.routes import HTTPRoute
 
 from longpoint import __version__
@@ -25,7 +27,8 @@ from longpoint.api.http.operation import Operation, operation_of
 from longpoint.api.http.problems import PROBLEM_JSON, Problem, ProblemBody
 from longpoint.api.routes import OPERATIONS
 from longpoint.api.stored.retrying import MOST_KEY, RETRY_KEY
-from longpoint.api.wire.base import Wire, WireOut
+from longpoint.lengths import MarkedLength
+from longpoint.values import Given, Value, schemas
 
 _ENTITY_TAGS = {
     "type": "string",
@@ -42,6 +45,18 @@ _RETRY_KEY = {
     "description": "A UUID, for example; in quotes or without.",
 }
 _REF = "#/components/schemas/{name}"
+
+
+class _Elsewhere(OpenAPISchemaPlugin):
+    """Keeps the framework from describing records: their schemas come from msgspec."""
+
+    @staticmethod
+    def is_plugin_supported_type(value: Any) -> bool:
+        return _is_record(value)
+
+    def to_openapi_schema(self, field_definition: Any, schema_creator: Any) -> Schema:  # noqa: ARG002
+        return Schema(type=OpenAPIType.OBJECT)
+
 
 _DESCRIPTION = """\
 From a tape's readings at windows and doors to every piece of trim. Lengths are text with their unit.
@@ -72,6 +87,7 @@ def document() -> dict[str, Any]:
             ),
         ),
         logging_config=None,
+        plugins=[_Elsewhere()],
     )
     outline = app.openapi_schema.to_schema()
     handlers = [
@@ -81,14 +97,15 @@ def document() -> dict[str, Any]:
         for method, (handler, _) in route.route_handler_map.items()
         if (said := operation_of(handler))
     ]
-    schemas, components = _schemas([handler for _, _, handler, _ in handlers])
+    bodies, components = _schemas([handler for _, _, handler, _ in handlers])
     for path, method, handler, said in handlers:
         entry = outline["paths"][path][method]
-        _complete(entry, method, handler, said, schemas)
+        _complete(entry, method, handler, said, bodies)
         for status in _refusals(path, said, takes_body="requestBody" in entry):
             entry["responses"][str(status)] = {"$ref": f"#/components/responses/Problem{status}"}
     _spell_out_choices(outline, components)
-    outline["components"]["schemas"] = {name: _described(schema) for name, schema in components.items()}
+    _open_answers(outline, components)
+    outline["components"]["schemas"] = components
     outline["components"]["responses"] = _shared_responses()
     return outline
 
@@ -109,6 +126,36 @@ def _spell_out_choices(outline: dict[str, Any], components: dict[str, Any]) -> N
             _never_null(entry.get("parameters", []))
 
 
+def _open_answers(outline: dict[str, Any], components: dict[str, Any]) -> None:
+    """Answers may grow: only what is part of a request says that it takes no other fields."""
+    asked: set[str] = set()
+    waiting = list(_referred([one.get("requestBody") for one in _entries(outline)]))
+    while waiting:
+        name = waiting.pop()
+        if name not in asked:
+            asked.add(name)
+            waiting += _referred(components[name])
+    for name, schema in components.items():
+        if name not in asked:
+            schema.pop("additionalProperties", None)
+
+
+def _entries(outline: dict[str, Any]) -> list[dict[str, Any]]:
+    return [entry for methods in outline["paths"].values() for entry in methods.values()]
+
+
+def _referred(value: Any) -> Iterator[str]:
+    """The components that a schema mentions."""
+    if isinstance(value, dict):
+        if isinstance(value.get("$ref"), str):
+            yield value["$ref"].rpartition("/")[2]
+        for inner in value.values():
+            yield from _referred(inner)
+    elif isinstance(value, list):
+        for inner in value:
+            yield from _referred(inner)
+
+
 def _choices(option: dict[str, Any], schemas: dict[str, Any]) -> dict[str, Any]:
     named = schemas[option["$ref"].rpartition("/")[2]]
     return {"type": named["type"], "enum": named["enum"]}
@@ -125,35 +172,75 @@ def _schemas(handlers: list[HTTPRouteHandler]) -> tuple[dict[Any, dict[str, Any]
     types = [
         type_ for handler in handlers for type_ in (_taken(handler), _given(handler)) if type_ is not None
     ]
-    schemas, components = msgspec.json.schema_components([*types, ProblemBody], ref_template=_REF)
-    return dict(zip(types, schemas, strict=False)), components
+    found, components = schemas([*types, ProblemBody, MarkedLength], ref_template=_REF)
+    records = _records([*types, ProblemBody, MarkedLength])
+    described = {name: _described(schema, records) for name, schema in components.items()}
+    return dict(zip(types, found, strict=False)), described
 
 
-def _described(schema: dict[str, Any]) -> dict[str, Any]:
+def _described(schema: dict[str, Any], records: dict[str, type]) -> dict[str, Any]:
     """A schema whose docstring is shared out: a line under "Attributes:" goes before what its property's type says."""
     head, attributes = _read_doc(schema.get("description", ""))
-    for base in _wire_types().get(schema["title"].partition("[")[0], type).__mro__:
+    type_: Any = records.get(schema["title"].partition("[")[0], type)
+    for base in type_.__mro__:
         attributes = {**_read_doc(base.__doc__ or "")[1], **attributes}
+    for field in getattr(type_, "__struct_fields__", ()):
+        if field in attributes:
+            attributes[type_.__struct_encode_fields__[type_.__struct_fields__.index(field)]] = attributes[
+                field
+            ]
     for name, property_ in schema.get("properties", {}).items():
         if name in attributes:
             of_its_type = property_.get("description", "")
             property_["description"] = f"{attributes[name]} {of_its_type}".strip()
+    if issubclass(type_, Value) and not issubclass(type_, Given):
+        # What is only answered is answered whole.
+        schema = {**schema, "required": list(schema["properties"])}
+        for property_ in schema["properties"].values():
+            property_.pop("default", None)
     return {**schema, "description": head} if head else schema
 
 
 def _read_doc(doc: str) -> tuple[str, dict[str, str]]:
-    """The head of a docstring, and what it says of each attribute."""
-    head, _, listed = inspect.cleandoc(doc).partition("\nAttributes:\n")
+    """The head of a docstring, and what it says of each attribute; one line may speak of several."""
+    head, _, listed = inspect.cleandoc(doc).partition("Attributes:\n")
     entries = (entry.partition(":") for entry in re.split(r"\n(?=\S)", inspect.cleandoc(listed)))
-    return head.strip(), {name: " ".join(text.split()) for name, _, text in entries if text}
+    said = {
+        name.strip(): _sentence(" ".join(text.split()))
+        for names, _, text in entries
+        if text
+        for name in names.split(",")
+    }
+    return head.strip(), said
 
 
-def _wire_types() -> dict[str, type]:
-    """Every wire type by name, to find what a subclass left to its base to say."""
-    found: list[type] = [Wire, WireOut]
-    for cls in found:
-        found += cls.__subclasses__()
-    return {cls.__name__: cls for cls in found}
+def _sentence(text: str) -> str:
+    text = text[0].upper() + text[1:]
+    return text if text.endswith((".", ":")) else f"{text}."
+
+
+def _records(types: Iterable[Any]) -> dict[str, type]:
+    """Every record that bodies are made of, by the name it has in the document."""
+    found: dict[str, type] = {}
+    for cls in {one.cls for info in msgspec.inspect.multi_type_info(types) for one in _within(info, set())}:
+        record = getattr(cls, "__origin__", cls)
+        if found.setdefault(record.__name__, record) is not record:
+            raise TypeError(f"two records of the document are called {record.__name__}")
+    return found
+
+
+def _within(info: Any, seen: set[int]) -> Iterator[msgspec.inspect.StructType]:
+    if id(info) in seen:
+        return
+    seen.add(id(info))
+    if isinstance(info, msgspec.inspect.StructType):
+        yield info
+        for field in info.fields:
+            yield from _within(field.type, seen)
+    elif isinstance(info, msgspec.Struct):
+        for inner in msgspec.structs.astuple(info):
+            for one in inner if isinstance(inner, tuple) else (inner,):
+                yield from _within(one, seen)
 
 
 def _taken(handler: HTTPRouteHandler) -> Any:
@@ -165,10 +252,10 @@ def _given(handler: HTTPRouteHandler) -> Any:
     returned = handler.parsed_fn_signature.return_type.annotation
     if getattr(returned, "__origin__", None) is Reply:
         (returned,) = returned.__args__
-    return returned if _is_wire(returned) else None
+    return returned if _is_record(returned) else None
 
 
-def _is_wire(type_: Any) -> bool:
+def _is_record(type_: Any) -> bool:
     origin = getattr(type_, "__origin__", type_)
     return isinstance(origin, type) and (issubclass(origin, msgspec.Struct) or origin is list)
 

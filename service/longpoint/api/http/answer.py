@@ -9,36 +9,44 @@ from litestar.response.base import ASGIResponse
 from litestar.types import Receive, Scope, Send
 
 from longpoint.api.http.negotiate import JSON
+from longpoint.lengths import LengthWriter, Rounding, length_writer
+from longpoint.values import encoder, packer
 
-_json = msgspec.json.Encoder().encode
-_msgpack = msgspec.msgpack.Encoder().encode
+PLAIN = length_writer(Rounding())
+"""Writes what holds no computed length, or lengths that nobody asked to have rounded otherwise."""
 _MEDIA_TYPES = (None, JSON)
 _MANY = 100
 """Items of a list that are encoded by themselves; of fewer, each is looked into for longer lists."""
 T = TypeVar("T")
 
 
-def in_pieces(content: T, media_type: str) -> T:
-    """A long answer, each item of its lists encoded in its place, so that the whole is soon put together.
+def encode(content: Any, media_type: str, write: LengthWriter = PLAIN) -> bytes:
+    """Content as one of the two data formats."""
+    return (encoder if media_type == JSON else packer)(write).encode(content)
+
+
+def in_pieces(content: T, media_type: str, write: LengthWriter = PLAIN) -> T:
+    """A long answer, each item of its long lists encoded in its place, so that the whole is soon put together.
 
     While one thing is encoded no other thread runs: in a thread the items let others in between, where the answer of a
-    hundred megabytes at once held everybody up for half a second and more. The items go as they are encoded, so that
-    the answer is not held twice: it can only be sent then.
+    hundred megabytes at once held everybody up for half a second and more.
     """
-    _in_pieces(content, _json if media_type == JSON else _msgpack)
-    return content
+    pieces: T = _in_pieces(content, (encoder if media_type == JSON else packer)(write).encode)
+    return pieces
 
 
-def _in_pieces(value: Any, encode: Callable[[Any], bytes]) -> None:
+def _in_pieces(value: Any, encode: Callable[[Any], bytes]) -> Any:
+    """The value itself where nothing in it is long: much of it is remembered and belongs to others, too."""
     if isinstance(value, msgspec.Struct):
-        for name in value.__struct_fields__:
-            _in_pieces(getattr(value, name), encode)
-    elif isinstance(value, list):
-        for place, item in enumerate(value):
-            if len(value) > _MANY:
-                value[place] = msgspec.Raw(encode(item))
-            else:
-                _in_pieces(item, encode)
+        fields = [(name, getattr(value, name)) for name in value.__struct_fields__]
+        changed = {name: new for name, old in fields if (new := _in_pieces(old, encode)) is not old}
+        return msgspec.structs.replace(value, **changed) if changed else value
+    if isinstance(value, tuple | list):
+        if len(value) > _MANY:
+            return [msgspec.Raw(encode(item)) for item in value]
+        items = [_in_pieces(item, encode) for item in value]
+        return value if all(new is old for new, old in zip(items, value, strict=True)) else items
+    return value
 
 
 class Answer(Response[Any]):
@@ -47,12 +55,14 @@ class Answer(Response[Any]):
     Text and bytes, and whatever was given another media type, go out as the framework sends them.
     """
 
+    write: LengthWriter = PLAIN
+
     def to_asgi_response(self, app: Any, request: Any, **given: Any) -> ASGIResponse:
         wanted: str = getattr(request, "wanted", "")
         plain = isinstance(self.content, (bytes, str)) or self.media_type not in _MEDIA_TYPES
         if not wanted or plain or self.cookies or self.background:
             return super().to_asgi_response(app, request, **given)
-        body = (_json if wanted == JSON else _msgpack)(self.content)
+        body = encode(self.content, wanted, self.write)
         headers = {**(given.get("headers") or {}), **self.headers}
         return _Encoded(self.status_code or given.get("status_code") or 200, body, wanted, headers)
 
@@ -61,9 +71,25 @@ class Reply(Answer, Generic[T]):
     """An answer with header fields or a status of its own; T is the type of its content."""
 
     def __init__(
-        self, content: T, *, status_code: int | None = None, headers: dict[str, str] | None = None
+        self,
+        content: T,
+        write: LengthWriter = PLAIN,
+        *,
+        status_code: int | None = None,
+        headers: dict[str, str] | None = None,
     ) -> None:
         super().__init__(content, status_code=status_code, headers=headers)
+        self.write = write
+
+
+class Encoded(Reply[Any]):
+    """An answer that was encoded before."""
+
+    def __init__(self, content: bytes, media_type: str, headers: dict[str, str]) -> None:
+        Response.__init__(self, content, media_type=media_type, status_code=200, headers=headers)
+
+    def to_asgi_response(self, app: Any, request: Any, **given: Any) -> ASGIResponse:  # noqa: ARG002
+        return _Encoded(200, self.content, str(self.media_type), dict(self.headers))
 
 
 class File(Reply[Any]):

@@ -10,11 +10,13 @@ from typing import Any, Generic, NoReturn, TypeVar
 
 import msgspec
 
-from longpoint.api.http.explain import explain, find_nul
-from longpoint.api.http.faults import Faults
+from longpoint.api.http.explain import explain, find_nul, stand_ins
+from longpoint.api.http.faults import InvalidRequest, refuse_any
 from longpoint.api.http.msgpack_keys import KeyTwiceError, refuse_keys_twice
 from longpoint.api.http.negotiate import Encoding
 from longpoint.api.http.problems import MalformedBody
+from longpoint.lengths import Unit
+from longpoint.values import Faults, converted, decoder, packed_decoder
 
 T = TypeVar("T")
 _encode = msgspec.json.Encoder().encode
@@ -26,43 +28,78 @@ _UNTYPED: dict[Encoding, Callable[[bytes], Any]] = {
 }
 
 
+class _Says(msgspec.Struct):
+    unit: Unit | None = None
+
+
 class BodyReader(Generic[T]):
-    """Reads bodies into one wire type.
+    """Reads bodies into one type.
 
     Attributes:
-        type: The wire type.
+        type: The type.
     """
 
     def __init__(self, type_: type[T]) -> None:
-        self.type = type_
-        self._json = msgspec.json.Decoder(type_)
-        self._msgpack = msgspec.msgpack.Decoder(type_)
+        self.type: Any = type_
+        # What is sent to be stored under a house is read under the house's unit once that is known.
+        self._unit_is_stored = getattr(type_, "unit_is_stored", False)
 
     def read(self, body: bytes, encoding: Encoding) -> T:
         """Decode a body.
+
+        Args:
+            body: As it came.
+            encoding: What it is in.
 
         Raises:
             MalformedBody: when it cannot be read at all.
             InvalidRequest: when it can, but is not what is wanted; carries every fault.
         """
+        if self._unit_is_stored:
+            return self.read_under(Unit.IN, body, encoding)[0]
+        return self._read(_unit_said(body, encoding), body, encoding)
+
+    def read_under(self, unit: Unit | None, body: bytes, encoding: Encoding) -> tuple[T, Faults]:
+        """A body that is to be stored under a house's unit, and the texts of it that cannot be read: others stand for
+        them, so that all that is wrong can be told at once.
+
+        Raises:
+            MalformedBody: when it cannot be read at all.
+            InvalidRequest: when it is not of the right form.
+        """
+        misread = Faults()
         try:
+            return self._read(unit, body, encoding), misread
+        except InvalidRequest:
+            value = _UNTYPED[encoding](body)
+            stood_in = stand_ins(self.type, value, misread, unit)
+            if stood_in is None:
+                raise
+            return converted(stood_in, self.type, unit), misread
+
+    def _read(self, unit: Unit | None, body: bytes, encoding: Encoding) -> T:
+        try:
+            value: T
             if encoding == "json":
-                value = self._json.decode(body)
+                value = decoder(self.type, unit).decode(body)
                 _refuse_duplicate_keys(body)
                 suspicious = b"\\u0000" in body
             else:
-                value = self._msgpack.decode(body)
+                value = packed_decoder(self.type, unit).decode(body)
                 _refuse_duplicate_packed_keys(body)
                 suspicious = b"\0" in body
         except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError, KeyTwiceError) as refusal:
-            self._refuse(body, encoding, refusal)
+            self._refuse(body, encoding, unit, refusal)
+        faults = Faults()
         if suspicious:
-            faults = Faults()
             find_nul(_UNTYPED[encoding](body), faults)
-            faults.raise_any()
+        tell = getattr(value, "tell", None)
+        if tell is not None and not self._unit_is_stored:  # those are told of with their house
+            tell(faults)
+        refuse_any(faults)
         return value
 
-    def _refuse(self, body: bytes, encoding: Encoding, refusal: Exception) -> NoReturn:
+    def _refuse(self, body: bytes, encoding: Encoding, unit: Unit | None, refusal: Exception) -> NoReturn:
         if not body:
             raise MalformedBody(f"The body is empty; send {_NAMES[encoding]}.")
         if isinstance(refusal, KeyTwiceError):
@@ -70,7 +107,7 @@ class BodyReader(Generic[T]):
         try:
             value = _read_untyped(body, encoding)
             faults = Faults()
-            explain(self.type, value, faults)
+            explain(self.type, value, faults, unit)
             if not faults:
                 # The types know something the explanation does not: pass their own words on.
                 reason, _, path = str(refusal).partition(" - at ")
@@ -81,8 +118,24 @@ class BodyReader(Generic[T]):
             raise MalformedBody("The body is nested too deeply to be a request of this service.") from refusal
         except (msgspec.DecodeError, ValueError) as error:
             raise MalformedBody(f"The body is not valid {_NAMES[encoding]}: {error}.") from refusal
-        faults.raise_any()
+        refuse_any(faults)
         raise AssertionError("unreachable") from refusal
+
+
+def _unit_said(body: bytes, encoding: Encoding) -> Unit | None:
+    """The unit that a body gives its bare lengths; None where it gives none, or none that can be read."""
+    if b"unit" not in body:
+        return None
+    try:
+        return _SAYS[encoding](body).unit
+    except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError):
+        return None
+
+
+_SAYS: dict[Encoding, Callable[[bytes], _Says]] = {
+    "json": msgspec.json.Decoder(_Says).decode,
+    "msgpack": msgspec.msgpack.Decoder(_Says).decode,
+}
 
 
 def _refuse_duplicate_keys(body: bytes) -> None:

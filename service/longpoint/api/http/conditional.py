@@ -7,9 +7,10 @@ from litestar import Response
 
 from longpoint.api.http.frame import RAW_HEADERS
 from longpoint.api.http.negotiate import JSON
-from longpoint.api.http.problems import BadRequest, Fault
+from longpoint.api.http.problems import BadRequest
 from longpoint.api.http.problems_stored import PreconditionFailed, PreconditionRequired
 from longpoint.api.http.request import AnyRequest
+from longpoint.values import Fault
 
 _TAG = r'(W/)?"[!#-~\x80-\xff]*"'
 ENTITY_TAGS = rf"^(\*|([ \t]*,)*[ \t]*{_TAG}([ \t]*,([ \t]*{_TAG})?)*[ \t]*)$(?![\s\S])"

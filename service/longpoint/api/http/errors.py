@@ -5,25 +5,26 @@ import re
 from collections.abc import Callable
 from typing import Any
 
-import msgspec
 from litestar import Request, Response
 from litestar.exceptions import HTTPException, ValidationException
 
+from longpoint.api.http.answer import PLAIN
 from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.frame import REQUEST_ID
 from longpoint.api.http.problems import (
     PROBLEM_JSON,
     BadRequest,
-    Fault,
     InternalError,
     MethodNotAllowed,
     NotFound,
     Problem,
     ProblemBody,
 )
+from longpoint.api.http.request import MISREAD
+from longpoint.values import Fault, Faults, Refusal, encoder
 
 _log = logging.getLogger("longpoint.errors")
-_encode = msgspec.json.Encoder().encode
+_encode = encoder(PLAIN).encode
 
 
 def on_problem(request: Request[Any, Any, Any], problem: Problem) -> Response[bytes]:
@@ -51,6 +52,13 @@ def problem_bytes(scope: Any, problem: Problem) -> bytes:
     return _encode(body)
 
 
+def on_refusal(request: Request[Any, Any, Any], refusal: Refusal) -> Response[bytes]:
+    """Answer what one of the rooms refused, and what of the body could not be read."""
+    misread: Faults = request.scope["state"].get(MISREAD) or Faults()
+    told = dict.fromkeys([*misread, *refusal.faults])
+    return on_problem(request, InvalidRequest.of(told, misread.omitted + refusal.omitted))
+
+
 def on_http_exception(request: Request[Any, Any, Any], refusal: HTTPException) -> Response[bytes]:
     """Answer a refusal of the framework's own as the problem it is."""
     return on_problem(request, _as_problem(request, refusal))
@@ -69,6 +77,7 @@ def logged(request: Request[Any, Any, Any], failure: Exception) -> Problem:
 
 HANDLERS: dict[int | type[Exception], Callable[..., Any]] = {
     Problem: on_problem,
+    Refusal: on_refusal,
     HTTPException: on_http_exception,
     Exception: on_failure,
 }

@@ -7,7 +7,7 @@ faults here and one it refuses has at least one.
 import datetime
 import math
 import re
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from decimal import Decimal
 from functools import lru_cache
 from typing import Any
@@ -17,15 +17,9 @@ import msgspec
 from msgspec import inspect as mi
 
 from longpoint.api.http.fault_words import kind_of, options_of, out_of_bounds, show, unknown_field, wanted
-from longpoint.api.http.faults import Faults, nearest
-
-Check = Callable[[str, Any], tuple[str, str] | None]
-"""Looks closer at a text: takes it and the whole body; gives a fault's code and detail, or None."""
-
-CHECK = "longpoint.check"
-"""Key under which a type's Meta(extra=...) may carry a Check."""
-EXPECT = "longpoint.expect"
-"""Key under which a type's Meta(extra=...) may say what to write where something else was found."""
+from longpoint.lengths import Unit
+from longpoint.values import Faults, Unreadable, converted, nearest
+from longpoint.values.names import EXPECT
 
 _Trail = tuple[str | int, ...]
 
@@ -33,15 +27,35 @@ LONGEST_NAME = 200
 """Characters of a field's name that stands in pointers; what a longer one is wrong about is told where it stands."""
 
 
-def explain(type_: Any, value: Any, faults: Faults) -> None:
-    """Note every way in which a value, decoded without types, is not of a wire type."""
-    body = value
-    if getattr(type_, "unit_is_stored", False) and isinstance(value, dict):
-        body = {
-            "unit": "in",
-            **value,
-        }  # bare lengths are read under the stored unit: no fault, as far as is known here
-    _Explainer(body, faults).walk(_inspect(type_), value, ())
+def explain(type_: Any, value: Any, faults: Faults, unit: Unit | None = None) -> None:
+    """Note every way in which a value, decoded without types, is not of a type.
+
+    What can only be told of a whole of the right form is told as well where no more than texts cannot be read: those
+    stand for nothing in particular then.
+    """
+    stood_in = stand_ins(type_, value, faults, unit)
+    if stood_in is not None and hasattr(type_, "tell"):
+        converted(stood_in, type_, unit).tell(faults)
+
+
+def stand_ins(type_: Any, value: Any, faults: Faults, unit: Unit | None) -> Any:
+    """The same value with others in place of the texts that cannot be read, which are noted; None where there are none,
+    or more is wrong than they: that is noted, too."""
+    explainer = _Explainer(unit, faults)
+    before = faults.count
+    explainer.walk(_inspect(type_), value, ())
+    if not explainer.stood_in or faults.count - before > explainer.misread:
+        return None
+    for path, stand_in in explainer.stood_in:
+        _put(value, path, stand_in)
+    return value
+
+
+def _put(value: Any, path: _Trail, stand_in: str) -> None:
+    *way, last = path
+    for step in way:
+        value = value[step]
+    value[last] = stand_in
 
 
 def find_nul(value: Any, faults: Faults, path: _Trail = ()) -> None:
@@ -66,9 +80,11 @@ def _inspect(type_: Any) -> mi.Type:
 class _Explainer:
     """Walks one body."""
 
-    def __init__(self, body: Any, faults: Faults) -> None:
-        self.body = body
+    def __init__(self, unit: Unit | None, faults: Faults) -> None:
+        self.unit = unit
         self.faults = faults
+        self.stood_in: list[tuple[_Trail, str]] = []
+        self.misread = 0
 
     def walk(self, t: mi.Type, value: Any, path: _Trail, extra: dict[Any, Any] | None = None) -> None:
         if isinstance(t, mi.Metadata):
@@ -77,6 +93,8 @@ class _Explainer:
             return
         elif isinstance(t, mi.StructType):
             self._struct(t, value, path)
+        elif isinstance(t, mi.CustomType):
+            self._custom(t, value, path)
         elif isinstance(t, mi.CollectionType):
             self._list(t, value, path)
         elif isinstance(t, mi.DictType):
@@ -134,6 +152,20 @@ class _Explainer:
         at = (*path, key) if len(key) <= LONGEST_NAME else path
         self.faults.add(at, "unknown-field", unknown_field(key, names))
 
+    def _custom(self, t: mi.CustomType, value: Any, path: _Trail) -> None:
+        if isinstance(value, str) and "\0" in value:
+            find_nul(value, self.faults, path)
+            return
+        try:
+            read: Any = t.cls
+            read.read(value, self.unit)
+        except Unreadable as refusal:
+            self.faults.add(path, refusal.code, refusal.detail)
+            stand_in = getattr(t.cls, "STAND_IN", None)
+            if stand_in is not None and isinstance(value, str):
+                self.misread += 1
+                self.stood_in.append((path, stand_in))
+
     def _list(self, t: mi.CollectionType, value: Any, path: _Trail) -> None:
         if not isinstance(value, list):
             self._wrong(path, "a list", value)
@@ -187,8 +219,6 @@ class _Explainer:
             self.faults.add(path, "wrong-form", f"{show(value)} is not of the right form. {hint}")
         elif "\0" in value:
             find_nul(value, self.faults, path)
-        elif (check := extra.get(CHECK)) and (found := check(value, self.body)):
-            self.faults.add(path, *found)
 
     def _number(self, t: mi.IntType | mi.FloatType, value: Any, path: _Trail, extra: dict[Any, Any]) -> None:
         whole = isinstance(t, mi.IntType)
@@ -280,6 +310,8 @@ _PYTHON: dict[type[mi.Type], Any] = {
 
 
 def _takes_kind(t: mi.Type, value: Any) -> bool:
+    if isinstance(t, mi.CustomType):
+        return value is not None
     kind = _KINDS.get(type(t))
     if kind is None or (isinstance(value, bool) and not isinstance(t, mi.BoolType)):
         return False

@@ -5,7 +5,7 @@ from typing import Any
 
 from msgspec import inspect as mi
 
-from longpoint.api.http.faults import nearest
+from longpoint.values import nearest
 
 _WORDS: dict[type[mi.Type], str] = {
     mi.StrType: "text",

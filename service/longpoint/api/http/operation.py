@@ -7,6 +7,8 @@ import msgspec
 from litestar.handlers.base import BaseRouteHandler
 
 from longpoint.api.http.negotiate import BOTH
+from longpoint.lengths import Unit
+from longpoint.values import Faults
 
 Access = Literal["open", "read", "write"]
 _OPT = "operation"
@@ -48,7 +50,7 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
     links: Mapping[str, Any] = {}
     access: Access = "read"
     stored: bool = False
-    reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None
+    reads_csv: Callable[[bytes, Unit | None], tuple[Any, Any, Faults]] | None = None
     needs_match: bool = True
 
 
@@ -65,7 +67,7 @@ def operation(
     links: Mapping[str, Any] | None = None,
     access: Access = "read",
     stored: bool = False,
-    reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None,
+    reads_csv: Callable[[bytes, Unit | None], tuple[Any, Any, Faults]] | None = None,
     needs_match: bool = True,
 ) -> dict[str, Any]:
     """Keyword arguments for a Litestar route decorator.

@@ -5,29 +5,9 @@ from typing import ClassVar
 
 import msgspec
 
+from longpoint.values import Fault
+
 PROBLEM_JSON = "application/problem+json"
-
-
-class Fault(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
-    """One thing that was wrong, where it was, and what to do about it.
-
-    Attributes:
-        code: A short stable name for the kind of fault, for programs.
-        detail: A sentence for people: what was wrong and what to send instead.
-        pointer: RFC 6901 JSON pointer into the body; "" is the whole body. Absent when it is not in the body.
-        parameter: The query or path parameter at fault, when it is one.
-        header: The header field at fault, when it is one.
-        row: The row of a CSV body, the first being 1; absent when it is not in one.
-        column: The column of a CSV body, as the file names it.
-    """
-
-    code: str
-    detail: str
-    pointer: str | msgspec.UnsetType = msgspec.UNSET
-    parameter: str | msgspec.UnsetType = msgspec.UNSET
-    header: str | msgspec.UnsetType = msgspec.UNSET
-    row: int | msgspec.UnsetType = msgspec.UNSET
-    column: str | msgspec.UnsetType = msgspec.UNSET
 
 
 class ProblemBody(msgspec.Struct, frozen=True, kw_only=True):

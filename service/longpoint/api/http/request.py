@@ -2,7 +2,7 @@
 
 import asyncio
 import contextlib
-from typing import Any, NamedTuple, get_origin
+from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar, get_origin
 from urllib.parse import parse_qsl
 
 from litestar import Request
@@ -10,26 +10,29 @@ from litestar.handlers import HTTPRouteHandler
 from litestar.types import Empty
 
 from longpoint.api.http.body import BodyReader
-from longpoint.api.http.faults import Faults, nearest
+from longpoint.api.http.faults import refuse_any
 from longpoint.api.http.frame import RAW_HEADERS
 from longpoint.api.http.negotiate import BOTH, choose, encoding_of, is_csv
 from longpoint.api.http.operation import operation_of
 from longpoint.api.http.problems import (
     BadRequest,
     ContentTooLarge,
-    Fault,
     MalformedBody,
     NotAcceptable,
     UnsupportedMediaType,
 )
 from longpoint.api.http.problems_limits import BodyTooSlow
+from longpoint.lengths import Unit
+from longpoint.values import Fault, Faults, nearest
 
-AnyRequest = Request[Any, Any, Any]
+T = TypeVar("T")
 WHOLE = "whole"
 """Key in the scope's state that is there once the whole body has come, where that is known: a timer costs more
 than the reading."""
 _PLAN = "plan"
 _MOST_DISCARDED = 64 * 1024 * 1024
+MISREAD = "misread"
+"""Key in the scope's state of what of a body could not be read."""
 CSV_PLACES = "csv_places"
 """Key in the scope's state of what a CSV body's values came from."""
 
@@ -203,13 +206,49 @@ class ApiRequest(Request[Any, Any, Any]):
             reader, reads_csv = self.plan.reader, self.plan.reads_csv
             if reads_csv is not None and is_csv(said):
                 # A file of blank cells takes a second: the service goes on answering meanwhile.
-                self._json, self.scope["state"][CSV_PLACES] = await asyncio.to_thread(reads_csv, body)
+                self._json, _, _ = await asyncio.to_thread(reads_csv, body, Unit.IN)
                 return self._json
             encoding = encoding_of(said)
             if reader is None or encoding is None:
                 raise TypeError("this handler takes no body")
             self._json = reader.read(body, encoding)
         return self._json
+
+    async def under(self, unit: Unit | None, data: T) -> T:  # noqa: ARG002 - says what comes back
+        """The body again, now that the unit of the lengths in it that carry none is known: that of the house it is for.
+
+        What of it cannot be read is noted in `misread`, with something else in its place: it is told together with what
+        else is wrong.
+
+        Args:
+            unit: Of the house.
+            data: The body as it was read before that was known.
+        """
+        said = self.scope["state"][RAW_HEADERS].get(b"content-type", b"")
+        body, reader, reads_csv = await self.body(), self.plan.reader, self.plan.reads_csv
+        if reads_csv is not None and is_csv(said):
+            again, self.scope["state"][CSV_PLACES], misread = await asyncio.to_thread(reads_csv, body, unit)
+        else:
+            encoding = encoding_of(said)
+            if reader is None or encoding is None:
+                raise TypeError("this handler takes no body")
+            again, misread = reader.read_under(unit, body, encoding)
+        if misread:
+            self.scope["state"][MISREAD] = misread
+        return again  # type: ignore[no-any-return]
+
+    @property
+    def misread(self) -> Faults:
+        """The texts of the body that could not be read under its house's unit."""
+        found: Faults = self.scope["state"].get(MISREAD) or Faults()
+        return found
+
+
+# The framework wants a handler's request declared as its own kind.
+if TYPE_CHECKING:
+    AnyRequest = ApiRequest
+else:
+    AnyRequest = Request[Any, Any, Any]
 
 
 def _either(names: tuple[str, ...]) -> str:
@@ -251,4 +290,4 @@ def _check_query(query: bytes, known: dict[str, QueryParameter]) -> None:
         elif not one.text and any(value.lower() == "null" for value in values):
             detail = f'"{name}" cannot be null; leave it out.'
             faults.note(Fault(code="wrong-parameter", detail=detail, parameter=name))
-    faults.raise_any()
+    refuse_any(faults)

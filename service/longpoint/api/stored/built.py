@@ -1,24 +1,19 @@
-"""Some openings of a stored house worked out, and what the group they form shares."""
+"""Some openings of a kept house worked out, and what the group they form shares."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
-import msgspec
-
-from longpoint.api.computed.cut_list_work import built_openings
-from longpoint.api.read.house import read_house
-from longpoint.api.stored.house import cut_list_request
-from longpoint.api.wire.cut_list import GroupIn
-from longpoint.api.wire.opening import OpeningIn
-from longpoint.api.wire.schedule import HouseIn
-from longpoint.shop.house import BuiltOpening
+from longpoint.geometry import Part, PieceKey, Pieces, build_opening
+from longpoint.schedules.kept import KeptHouse
+from longpoint.shop.build import BuiltOpening, build_openings
+from longpoint.shop.house import HouseGroup, HouseOpening
 
 
 def built_with_group(
-    house: HouseIn, openings: Sequence[OpeningIn], group: GroupIn | None
+    house: KeptHouse, openings: Sequence[HouseOpening], group: HouseGroup | None
 ) -> tuple[BuiltOpening, ...]:
-    """These openings worked out, then what the group shares; only the trim specs they name are read.
+    """These openings worked out, then what the group shares.
 
     Args:
         house: What is said of the house as a whole.
@@ -26,9 +21,28 @@ def built_with_group(
         group: The group they form, if they form one.
 
     Raises:
-        InvalidRequest: when they cannot be built.
+        GeometryError: when they cannot be built.
     """
-    trims = {one.trim: house.trim_specs[one.trim] for one in openings}
-    alone = msgspec.structs.replace(house, trim_specs=trims, stock=[])
-    request = cut_list_request(alone, openings, groups=[] if group is None else [group])
-    return built_openings(request, read_house(request))
+    return build_openings(house.whole(openings, groups=() if group is None else (group,)))
+
+
+def shared_marks(house: KeptHouse) -> set[str]:
+    """The marks of the openings that have no stool of their own."""
+    return {mark for group in house.groups if group.shares for mark in group.openings}
+
+
+def opening_parts(house: KeptHouse, opening: HouseOpening) -> dict[PieceKey, Part]:
+    """An opening's own parts, by key."""
+    wanted = Pieces.CASING if opening.mark in shared_marks(house) else Pieces.ALL
+    built = build_opening(opening.with_trim(house.trim_specs[opening.trim]), wanted)
+    return {part.key: part for part in built.parts}
+
+
+def shared_parts(house: KeptHouse, members: Mapping[str, HouseOpening]) -> dict[str, dict[PieceKey, Part]]:
+    """What each group shares, by the group's mark and the part's key."""
+    found: dict[str, dict[PieceKey, Part]] = {}
+    for group in house.groups:
+        if group.shares:
+            built = built_with_group(house, [members[mark] for mark in group.openings], group)[-1]
+            found[group.mark] = {part.key: part for part in built.built.parts}
+    return found

@@ -3,33 +3,36 @@
 from __future__ import annotations
 
 import asyncio
-from typing import Annotated, Any
+from typing import Annotated
 
 import msgspec
 from litestar import get
 from litestar.params import QueryParameter
+from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.compared_parts import opening_parts, shared_marks, shared_parts
-from longpoint.api.stored.differences import differences, part_changes
-from longpoint.api.stored.house import read_house_document, read_opening_document
+from longpoint.api.stored.built import opening_parts, shared_marks, shared_parts
 from longpoint.api.stored.revisions import find_revision
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
-from longpoint.api.wire.changes import (
+from longpoint.lengths import Unit, length_writer
+from longpoint.schedules import history
+from longpoint.schedules.compared import (
     Became,
-    ChangesOut,
+    Changes,
     FieldChange,
     GroupChange,
     OpeningChange,
     PartBecame,
+    differences,
+    part_changes,
 )
-from longpoint.api.wire.lengths import LengthWriter, length_writer
-from longpoint.api.wire.opening import OpeningIn
-from longpoint.api.wire.schedule import HouseIn
-from longpoint.schedules import history
+from longpoint.schedules.history import Pair
+from longpoint.schedules.kept import KeptHouse, read_house, read_opening
+from longpoint.schedules.rows import VersionRow
 from longpoint.schedules.values import Kind
+from longpoint.shop.house import HouseOpening
 
 
 class Compared(msgspec.Struct, frozen=True):
@@ -44,10 +47,10 @@ class Compared(msgspec.Struct, frozen=True):
 
     earlier: int
     later: int
-    houses: tuple[HouseIn, HouseIn]
-    pairs: list[tuple[Any | None, Any | None]]
+    houses: tuple[KeptHouse, KeptHouse]
+    pairs: list[Pair]
     standing: int
-    members: tuple[dict[str, OpeningIn], dict[str, OpeningIn]]
+    members: tuple[dict[str, HouseOpening], dict[str, HouseOpening]]
 
 
 @get(
@@ -66,7 +69,7 @@ async def compare_revisions(
             ge=1, le=2_000_000_000, name="to", description="The later revision; the latest when left out."
         ),
     ] = None,
-) -> Reply[ChangesOut]:
+) -> Reply[Changes]:
     """Which readings changed, hence which parts are new, gone, longer, shorter or unchanged, by mark.
 
     The two may be given in either order: what is reported is what the one became on the way to the other.
@@ -79,16 +82,17 @@ async def compare_revisions(
         check_news(request, tag)
         compared = await _load(connection, schedule.id, earlier, last)
     out = await asyncio.to_thread(_compare, compared)
-    return Reply(out, status_code=200, headers={"etag": etag(request, tag)})
+    write = length_writer(compared.houses[1].rounding)
+    return Reply(out, write, status_code=200, headers={"etag": etag(request, tag)})
 
 
-async def _load(connection: Any, schedule_id: str, earlier: int, later: int) -> Compared:
+async def _load(connection: AsyncConnection, schedule_id: str, earlier: int, later: int) -> Compared:
     low, high = sorted((earlier, later))
     pairs = await history.changed_between(connection, schedule_id, low, high, [Kind.OPENING])
     houses = []
     for number in (low, high):
         (row,) = await history.state_at(connection, schedule_id, number, [Kind.SCHEDULE])
-        houses.append(read_house_document(row.document))
+        houses.append(read_house(row.stands))
     standing = await history.count_at(connection, schedule_id, high, Kind.OPENING)
     before, after = houses
     grouped = [shared_marks(house) for house in houses]
@@ -96,7 +100,10 @@ async def _load(connection: Any, schedule_id: str, earlier: int, later: int) -> 
         await history.state_at(connection, schedule_id, number, [Kind.OPENING]) if marks else []
         for number, marks in zip((low, high), grouped, strict=True)
     ]
-    then, now = (_named(state, marks) for state, marks in zip(states, grouped, strict=True))
+    units = before.unit, after.unit
+    then, now = (
+        _named(state, marks, unit) for state, marks, unit in zip(states, grouped, units, strict=True)
+    )
     trims = {
         name
         for name in before.trim_specs.keys() & after.trim_specs.keys()
@@ -108,9 +115,9 @@ async def _load(connection: Any, schedule_id: str, earlier: int, later: int) -> 
         pairs += [
             (row, row)
             for row in state
-            if row.item_id not in seen and _touched(read_opening_document(row.document), trims, *grouped)
+            if row.item_id not in seen and _touched(read_opening(row.stands, after.unit), trims, *grouped)
         ]
-        pairs.sort(key=lambda pair: _row(pair).position)
+        pairs.sort(key=lambda pair: _row(pair).position or 0)
     if earlier > later:
         standing = await history.count_at(connection, schedule_id, low, Kind.OPENING)
         back = [(two, one) for one, two in pairs]
@@ -118,35 +125,35 @@ async def _load(connection: Any, schedule_id: str, earlier: int, later: int) -> 
     return Compared(earlier, later, (before, after), pairs, standing, (then, now))
 
 
-def _named(state: list[Any], marks: set[str]) -> dict[str, OpeningIn]:
-    sent = (read_opening_document(row.document) for row in state)
+def _named(state: list[VersionRow], marks: set[str], unit: Unit | None) -> dict[str, HouseOpening]:
+    sent = (read_opening(row.stands, unit) for row in state)
     return {one.mark: one for one in sent if one.mark in marks}
 
 
-def _touched(opening: OpeningIn, trims: set[str], before: set[str], after: set[str]) -> bool:
+def _touched(opening: HouseOpening, trims: set[str], before: set[str], after: set[str]) -> bool:
     """Whether its trim changed, or it began or ceased to share a stool."""
     return opening.trim in trims or (opening.mark in before) != (opening.mark in after)
 
 
-def _compare(compared: Compared) -> ChangesOut:
+def _compare(compared: Compared) -> Changes:
     before, after = compared.houses
-    write = length_writer(after.rounding.value())
-    openings = [_opening_change(pair, compared.houses, write) for pair in compared.pairs]
+    openings = tuple(_opening_change(pair, compared.houses) for pair in compared.pairs)
     touched = sum(1 for _, later in compared.pairs if later is not None)
-    return ChangesOut(
+    return Changes(
         from_revision=compared.earlier,
         to_revision=compared.later,
         house=differences(before, after),
         openings=openings,
-        groups=_group_changes(compared, write),
+        groups=_group_changes(compared),
         unchanged_openings=compared.standing - touched,
     )
 
 
-def _opening_change(
-    pair: tuple[Any | None, Any | None], houses: tuple[HouseIn, HouseIn], write: LengthWriter
-) -> OpeningChange:
-    sent = [None if row is None else read_opening_document(row.document) for row in pair]
+def _opening_change(pair: Pair, houses: tuple[KeptHouse, KeptHouse]) -> OpeningChange:
+    sent = [
+        None if row is None else read_opening(row.stands, house.unit)
+        for row, house in zip(pair, houses, strict=True)
+    ]
     before, after = sent
     parts = [
         {} if one is None else opening_parts(house, one) for one, house in zip(sent, houses, strict=True)
@@ -160,18 +167,18 @@ def _opening_change(
         mark_before=None if before is None else before.mark,
         became=_became(pair, sent, houses),
         readings=_readings(before, after),
-        parts=part_changes(parts[0], parts[1], counts[0], counts[1], write),
+        parts=part_changes(parts[0], parts[1], counts[0], counts[1]),
     )
 
 
-def _row(pair: tuple[Any | None, Any | None]) -> Any:
+def _row(pair: Pair) -> VersionRow:
     """The later version, where it did not go."""
-    return pair[0] if pair[1] is None else pair[1]
+    row = pair[0] if pair[1] is None else pair[1]
+    assert row is not None
+    return row
 
 
-def _became(
-    pair: tuple[Any | None, Any | None], sent: list[OpeningIn | None], houses: tuple[HouseIn, HouseIn]
-) -> Became:
+def _became(pair: Pair, sent: list[HouseOpening | None], houses: tuple[KeptHouse, KeptHouse]) -> Became:
     before, after = pair
     if before is None:
         return Became.NEW
@@ -183,11 +190,11 @@ def _became(
     return Became.GROUP_CHANGED if trims[0] == trims[-1] else Became.TRIM_CHANGED
 
 
-def _readings(before: OpeningIn | None, after: OpeningIn | None) -> list[FieldChange]:
-    return [] if before is None or after is None else differences(before, after)
+def _readings(before: HouseOpening | None, after: HouseOpening | None) -> tuple[FieldChange, ...]:
+    return () if before is None or after is None else differences(before, after)
 
 
-def _group_changes(compared: Compared, write: LengthWriter) -> list[GroupChange]:
+def _group_changes(compared: Compared) -> tuple[GroupChange, ...]:
     """The groups of which any shared piece is another."""
     before, after = (
         shared_parts(house, members) for house, members in zip(compared.houses, compared.members, strict=True)
@@ -195,8 +202,8 @@ def _group_changes(compared: Compared, write: LengthWriter) -> list[GroupChange]
     found = []
     for mark in dict.fromkeys([*after, *before]):
         counts = int(mark in before), int(mark in after)
-        parts = part_changes(before.get(mark, {}), after.get(mark, {}), *counts, write)
+        parts = part_changes(before.get(mark, {}), after.get(mark, {}), *counts)
         became = {(0, 1): Became.NEW, (1, 0): Became.GONE}.get(counts, Became.CHANGED)
         if became is not Became.CHANGED or any(part.became is not PartBecame.UNCHANGED for part in parts):
-            found.append(GroupChange(mark=mark, became=became, parts=parts))
-    return found
+            found.append(GroupChange(mark, became, parts))
+    return tuple(found)

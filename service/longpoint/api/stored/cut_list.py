@@ -2,37 +2,35 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any
+from typing import Annotated
 
 import msgspec
 from litestar import get
 from litestar.params import QueryParameter
+from msgspec.structs import replace
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.computed.cut_list_work import built_openings, planned
-from longpoint.api.http.answer import Reply, in_pieces
+from longpoint.api.answers.sheet import wanted_by
+from longpoint.api.http.answer import Encoded, Reply, encode
 from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.read.house import read_job
-from longpoint.api.stored.groups import group_id, shares
-from longpoint.api.stored.house import (
-    cut_list_request,
-    read_house_document,
-    read_offcut_document,
-    read_opening_document,
-)
-from longpoint.api.stored.piece_documents import PieceDocument, cut_piece, piece_out, read_piece_document
+from longpoint.api.running.threads import apart
+from longpoint.api.stored.groups import group_id
 from longpoint.api.stored.recent import Recent
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
-from longpoint.api.wire.cut_list import CutListOut, CutListRequest, OpeningOut
-from longpoint.api.wire.lengths import LengthWriter, length_writer
-from longpoint.api.wire.schedule_work import PieceState, Place, ScheduleCutListOut, WrongPiece
-from longpoint.api.write.cut_list import cut_list_out
-from longpoint.api.write.sheet import apart, wanted_by
+from longpoint.lengths import length_writer
 from longpoint.schedules import items
-from longpoint.shop import Section, ShopSettings, work
-from longpoint.shop.house import MOST_PIECES, CutList, cutting_jobs, piece_key
-from longpoint.shop.remaining import CutPiece, Need, Remaining, remaining
+from longpoint.schedules.answers import StoredPiece
+from longpoint.schedules.kept import KeptPiece, read_house, read_length, read_opening, read_piece
+from longpoint.schedules.left import PieceNeeded, StillToCut, WrongPiece
+from longpoint.schedules.rows import PieceRow, ScheduleRow
+from longpoint.schedules.states import PieceState
+from longpoint.shop import Section, work
+from longpoint.shop.answer import CutListAnswer, OpeningAnswer, cut_list_answer
+from longpoint.shop.build import MOST_PIECES, CutList, HouseKey, build_openings
+from longpoint.shop.house import House
+from longpoint.shop.planning import Planning
+from longpoint.shop.remaining import CutPiece, Need, Remaining, Slot, remaining
 
 
 class StoredHouse(msgspec.Struct, frozen=True):
@@ -41,29 +39,28 @@ class StoredHouse(msgspec.Struct, frozen=True):
     Attributes:
         revision: The schedule's revision.
         digest: That revision's, which stands for all that is here.
-        request: The cut-list request that describes it, its rack as remnants.
-        opening_ids: The id of each of the request's openings, then of each group that has pieces of its own.
+        house: The house, its rack as remnants.
+        opening_ids: The id of each of its openings, then of each group that has pieces of its own.
         offcut_ids: For each profile, the id of each of its remnants.
-        pieces: The pieces that were cut, by id, with the revision that last changed each.
+        pieces: The rows of the pieces that were cut, by id.
     """
 
     revision: int
     digest: str
-    request: CutListRequest
+    house: House
     opening_ids: list[str]
     offcut_ids: dict[str, list[str]]
-    pieces: dict[str, tuple[int, PieceDocument]]
+    pieces: dict[str, PieceRow]
 
 
 class WorkedOut(msgspec.Struct, frozen=True):
-    """A stored house worked out: its cut list for what is left, what is left, and how its shop works."""
+    """A stored house worked out: its cut list for what is left, and what is left."""
 
     cut_list: CutList
     remaining: Remaining
-    settings: ShopSettings
 
 
-_recent: Recent[tuple[str, tuple[str, ...], str], ScheduleCutListOut] = Recent(most=16, heaviest=MOST_PIECES)
+_recent: Recent[tuple[str, tuple[str, ...], str], bytes] = Recent(most=16, heaviest=MOST_PIECES)
 _worked: Recent[str, WorkedOut] = Recent(most=4, heaviest=MOST_PIECES)
 
 
@@ -85,7 +82,7 @@ async def compute_schedule_cut_list(
             description="Sections to work out, too; materials, hours and cost are the whole house's."
         ),
     ] = None,
-) -> Reply[ScheduleCutListOut]:
+) -> Reply[StillToCut]:
     """The cut list of what is not cut yet, from the stock at the yard and the rack.
 
     Pieces cut before that are not right any more are told, with what each can be cut again into and what must be cut
@@ -100,14 +97,15 @@ async def compute_schedule_cut_list(
         asked = schedule.digest, sections, wanted
         out = _recent.get(asked)
         house = None if out is not None else await load_house(connection, schedule)
-    if out is None and house is not None:
-        done = await worked_out(house)
-        out = await apart(lambda: in_pieces(schedule_cut_list_out(house, done, sections), wanted))
-        _recent.put(asked, out, out.needed)
-    return Reply(out, status_code=200, headers={"etag": etag(request, tag)})  # type: ignore[arg-type]
+    if out is None:
+        assert house is not None
+        done, write = await worked_out(house), length_writer(house.house.rounding)
+        out = await apart(lambda: encode(still_to_cut(house, done, sections), wanted, write))
+        _recent.put(asked, out, done.cut_list.pieces)
+    return Encoded(out, wanted, {"etag": etag(request, tag)})
 
 
-async def load_house(connection: AsyncConnection, schedule: Any) -> StoredHouse:
+async def load_house(connection: AsyncConnection, schedule: ScheduleRow) -> StoredHouse:
     """Read all of a schedule that its computed answers need.
 
     Args:
@@ -120,22 +118,20 @@ async def load_house(connection: AsyncConnection, schedule: Any) -> StoredHouse:
     offcut_ids: dict[str, list[str]] = {}
     for row in offcuts:
         offcut_ids.setdefault(row.profile, []).append(row.id)
-    house = read_house_document(schedule.document)
+    kept = read_house(schedule.document)
     return StoredHouse(
         revision=schedule.revision,
         digest=schedule.digest,
-        request=cut_list_request(
-            house,
-            [read_opening_document(row.document) for row in openings],
-            [read_offcut_document(row.document) for row in offcuts],
-            house.groups,
+        house=kept.whole(
+            [read_opening(row.document, kept.unit) for row in openings],
+            [read_length(row.document, kept.unit) for row in offcuts],
         ),
         opening_ids=[
             *(row.id for row in openings),
-            *(group_id(group.mark) for group in house.groups if shares(group)),
+            *(group_id(group.mark) for group in kept.groups if group.shares),
         ],
         offcut_ids=offcut_ids,
-        pieces={row.id: (row.revision, read_piece_document(row.document)) for row in pieces},
+        pieces={row.id: row for row in pieces},
     )
 
 
@@ -143,7 +139,7 @@ async def worked_out(house: StoredHouse) -> WorkedOut:
     """A stored house worked out, in a thread of its own; what was worked out lately is not done again.
 
     Raises:
-        InvalidRequest: as `work_out_stored` does.
+        Refusal: as `work_out_stored` does.
     """
     done = _worked.get(house.digest)
     if done is None:
@@ -152,73 +148,73 @@ async def worked_out(house: StoredHouse) -> WorkedOut:
     return done
 
 
-def work_out_stored(house: StoredHouse) -> WorkedOut:
+def work_out_stored(stored: StoredHouse) -> WorkedOut:
     """A stored house worked out, only what is left to cut planned.
 
     Raises:
-        InvalidRequest: when the stock cannot give what is needed; pointers are into the cut-list request.
+        Refusal: when the stock cannot give what is needed; paths are into the house.
     """
-    read, settings = read_job(house.request)
-    openings = built_openings(house.request, read)
-    there, spoiled = [], []
-    for id, (_, document) in house.pieces.items():
-        if document.state is PieceState.SPOILED:
-            spoiled.append((document.opening_id, document.part, document.instance))
+    house = stored.house
+    openings = build_openings(house)
+    there: list[CutPiece] = []
+    spoiled: list[Slot] = []
+    for id, row in stored.pieces.items():
+        piece = read_piece(row.document)
+        if piece.state is PieceState.SPOILED:
+            spoiled.append((piece.opening_id, piece.part, piece.instance))
         else:
-            there.append(cut_piece(id, document))
-    rest = remaining(openings, house.opening_ids, read.rounding, there, spoiled)
-    plans = planned(read, openings, cutting_jobs(read, openings, rest.left))
-    return WorkedOut(CutList(read, openings, plans, rest.left), rest, settings)
+            there.append(cut_piece(id, piece))
+    rest = remaining(openings, stored.opening_ids, house.rounding, there, spoiled)
+    planning = Planning(house, searched=False, openings=openings, left=rest.left)
+    return WorkedOut(planning.cut_list, rest)
 
 
-def schedule_cut_list_out(
-    house: StoredHouse, done: WorkedOut, sections: tuple[Section, ...] = ()
-) -> ScheduleCutListOut:
+def cut_piece(id: str, piece: KeptPiece) -> CutPiece:
+    """A kept piece, as the shop reckons with it. A spare has no place, so it stands at instance 0 of its part."""
+    instance = 0 if piece.state is PieceState.SPARE else piece.instance
+    return CutPiece(id, (piece.opening_id, piece.part, instance), piece.shape, piece.rounding)
+
+
+def still_to_cut(house: StoredHouse, done: WorkedOut, sections: tuple[Section, ...] = ()) -> StillToCut:
     """The whole answer."""
     cut_list, rest = done.cut_list, done.remaining
-    write = length_writer(cut_list.house.rounding)
-    found = work(cut_list, frozenset(sections), done.settings)
-    whole = cut_list_out(cut_list, found, house.request.currency, house.request.movement)
+    whole = cut_list_answer(cut_list, work(cut_list, frozenset(sections), house.house.shop))
     marks = {id: one.built.opening.mark for id, one in zip(house.opening_ids, cut_list.openings, strict=True)}
-    return ScheduleCutListOut(
+    return StillToCut(
         revision=house.revision,
         needed=cut_list.pieces,
         right=len(rest.right),
-        wrong=[
+        wrong=tuple(
             WrongPiece(
-                piece=_piece_out(house, wrong.piece, write),
-                needed=_place(wrong.need, marks, write),
-                recut_into=_place(wrong.recut, marks, write),
+                piece=StoredPiece.of_row(house.pieces[wrong.piece.id]),
+                needed=_needed(wrong.need, marks),
+                recut_into=_needed(wrong.recut, marks),
             )
             for wrong in rest.wrong
-        ],
-        cut_again=[place for need in rest.again if (place := _place(need, marks, write))],
+        ),
+        cut_again=tuple(place for need in rest.again if (place := _needed(need, marks))),
         cut_list=_only_left(whole, cut_list),
     )
 
 
-def _only_left(whole: CutListOut, cut_list: CutList) -> CutListOut:
+def _only_left(whole: CutListAnswer, cut_list: CutList) -> CutListAnswer:
     """Without the parts, and the openings, of which nothing is left to cut."""
     left = cut_list.left or {}
-    openings: list[OpeningOut] = []
-    for index, (out, one) in enumerate(zip(whole.openings, cut_list.openings, strict=True)):
-        parts = [
-            part_out if count == part_out.quantity else msgspec.structs.replace(part_out, quantity=count)
-            for part_out, part in zip(out.parts, one.built.parts, strict=True)
-            if (count := len(left.get(piece_key(index, part), ())))
-        ]
+    openings: list[OpeningAnswer] = []
+    for index, answer in enumerate(whole.openings):
+        counts = [len(left.get(HouseKey(index, part.key), ())) for part in answer.parts]
+        parts = tuple(
+            part if part.quantity == count else replace(part, quantity=count)
+            for part, count in zip(answer.parts, counts, strict=True)
+            if count
+        )
         if parts:
-            openings.append(msgspec.structs.replace(out, parts=parts))
-    return msgspec.structs.replace(whole, openings=openings)
+            openings.append(replace(answer, parts=parts))
+    return replace(whole, openings=tuple(openings))
 
 
-def _place(need: Need | None, marks: dict[str, str], write: LengthWriter) -> Place | None:
+def _needed(need: Need | None, marks: dict[str, str]) -> PieceNeeded | None:
     if need is None:
         return None
     id, part, instance = need.slot
-    return Place(opening=marks[id], part=part, instance=instance, length=write(need.shape.length))
-
-
-def _piece_out(house: StoredHouse, piece: CutPiece, write: LengthWriter) -> Any:
-    revision, document = house.pieces[piece.id]
-    return piece_out(piece.id, revision, document, write)
+    return PieceNeeded(marks[id], part, instance, need.shape.length)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from typing import Annotated, Any
+from typing import Annotated
 
 from litestar import delete, get, post
 from litestar.params import JSONBody, PathParameter
@@ -13,30 +13,28 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.api.document.examples_schedule import OFFCUT
 from longpoint.api.document.links import LISTED_OFFCUT_LINKS, OFFCUT_LINKS
 from longpoint.api.http.answer import Reply
-from longpoint.api.http.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
-from longpoint.api.http.faults import Faults
+from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.house import check_house, read_house_document, read_offcut_document
-from longpoint.api.stored.paging import LINK, Cursor, Limit, page, read_cursor
-from longpoint.api.stored.retrying import once
-from longpoint.api.stored.schedule_changes import offcut_changes
+from longpoint.api.stored.changing import Held, changing, changing_once
+from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_cursor
+from longpoint.api.stored.schedule_changes import rack_changes
 from longpoint.api.stored.storage import (
     CHANGES,
     ScheduleId,
     Why,
-    author_of,
     by_name,
     clean,
     find_schedule,
-    hold_schedule,
     store_of,
     stored,
 )
-from longpoint.api.wire.base import Page
-from longpoint.api.wire.schedule import MOST_OFFCUTS, Made, OffcutIn, OffcutStored
-from longpoint.schedules import houses, items
+from longpoint.schedules import items
+from longpoint.schedules.answers import Made, StoredLength
+from longpoint.schedules.kept import MOST_OFFCUTS, RackLength, read_house
+from longpoint.schedules.rows import OffcutRow
 from longpoint.schedules.values import Change, Kind
+from longpoint.values import Faults
 
 _TAG = "Rack"
 OffcutId = Annotated[str, PathParameter(max_length=64, description="The id of an offcut.")]
@@ -57,7 +55,7 @@ async def list_offcuts(
         str | None,
         by_name("Only those of this profile."),
     ] = None,
-) -> Reply[Page[OffcutStored]]:
+) -> Reply[Page[StoredLength]]:
     """Lengths on hand, which cut lists use before they buy where that is cheaper."""
     after = read_cursor(cursor)
     async with store_of(request).reading() as connection:
@@ -66,7 +64,8 @@ async def list_offcuts(
             connection, schedule.id, after=after, limit=limit + 1, profile=profile
         )
     last = rows[limit - 1].id if len(rows) > limit else None
-    return page(request, [_out(row) for row in rows], limit, last)
+    unit = read_house(schedule.document).unit
+    return page(request, [StoredLength.of(row, unit) for row in rows], limit, last)
 
 
 @post(
@@ -84,29 +83,22 @@ async def list_offcuts(
     ),
 )
 async def add_offcut(
-    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[OffcutIn], why: Why = ""
-) -> Reply[OffcutStored]:
+    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[RackLength], why: Why = ""
+) -> Reply[StoredLength]:
     """One length of stock, from now on used by cut lists."""
 
-    async def work(connection: AsyncConnection) -> Reply[OffcutStored]:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        check_match(request, state_tag(schedule.revision, schedule.digest))
-        house = read_house_document(schedule.document)
-        check_house(house, [], [data], rack_name="")
-        await refuse_full_rack(connection, schedule.id, [data], [])
-        (change,) = offcut_changes([data], house.unit)
-        await houses.write(connection, schedule, author_of(request, why), "add offcut", [change])
-        row = await _find(connection, schedule.id, change.id)
-        return Reply(
-            _out(row),
-            status_code=201,
-            headers={
-                "etag": etag(request, state_tag(row.revision, row.digest)),
-                "location": f"/v1/schedules/{schedule.id}/offcuts/{row.id}",
-            },
-        )
+    async def work(held: Held) -> Reply[StoredLength]:
+        held.check_match()
+        length = await request.under(held.house.unit, data)
+        await refuse_full_rack(held.connection, held.schedule.id, [length], [])
+        (change,) = rack_changes([length])
+        await held.write("add offcut", change)
+        row = await _find(held.connection, held.schedule.id, change.id)
+        place = f"/v1/schedules/{held.schedule.id}/offcuts/{row.id}"
+        answer = StoredLength.of(row, held.house.unit)
+        return Reply(answer, status_code=201, headers={**held.headers(row), "location": place})
 
-    return await once(request, data, work)
+    return await changing_once(request, data, schedule_id, work, why)
 
 
 @get(
@@ -115,14 +107,15 @@ async def add_offcut(
 )
 async def get_offcut(
     request: AnyRequest, schedule_id: ScheduleId, offcut_id: OffcutId
-) -> Reply[OffcutStored]:
+) -> Reply[StoredLength]:
     """One length on the rack."""
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
         row = await _find(connection, schedule.id, offcut_id)
     tag = state_tag(row.revision, row.digest)
     check_news(request, tag)
-    return Reply(_out(row), status_code=200, headers={"etag": etag(request, tag)})
+    answer = StoredLength.of(row, read_house(schedule.document).unit)
+    return Reply(answer, status_code=200, headers={"etag": etag(request, tag)})
 
 
 @delete(
@@ -139,22 +132,20 @@ async def remove_offcut(
     request: AnyRequest, schedule_id: ScheduleId, offcut_id: OffcutId, why: Why = ""
 ) -> Made:
     """It was used elsewhere or thrown away: cut lists no longer count on it."""
-    async with store_of(request).writing() as connection:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        row = await _find(connection, schedule.id, offcut_id)
-        check_current(request, state_tag(row.revision, row.digest))
-        change = Change(Kind.OFFCUT, row.id, None)
-        made = await houses.write(connection, schedule, author_of(request, why), "remove offcut", [change])
-    return Made(revision=made.number)
+    async with changing(request, schedule_id, why) as held:
+        row = await _find(held.connection, held.schedule.id, offcut_id)
+        held.check_current(row)
+        made = await held.write("remove offcut", Change(Kind.OFFCUT, row.id, None))
+    return Made(made.number)
 
 
 async def refuse_full_rack(
-    connection: AsyncConnection, schedule_id: str, added: Sequence[OffcutIn], used: Sequence[str]
+    connection: AsyncConnection, schedule_id: str, added: Sequence[RackLength], used: Sequence[str]
 ) -> None:
     """Keep each profile to as many lengths as a cut list takes.
 
     Raises:
-        InvalidRequest: when there would be more.
+        Refusal: when there would be more.
     """
     faults = Faults()
     for profile, more in Counter(offcut.profile for offcut in added).items():
@@ -165,22 +156,8 @@ async def refuse_full_rack(
     faults.raise_any()
 
 
-async def _find(connection: AsyncConnection, schedule_id: str, id: str) -> Any:
+async def _find(connection: AsyncConnection, schedule_id: str, id: str) -> OffcutRow:
     row = await items.find_offcut(connection, schedule_id, clean(id))
     if row is None:
         raise NotFound(f"There is no offcut {id} on the rack.")
     return row
-
-
-def _out(row: Any) -> OffcutStored:
-    sent = read_offcut_document(row.document)
-    return OffcutStored(
-        id=row.id,
-        revision=row.revision,
-        profile=sent.profile,
-        length=sent.length,
-        price=sent.price,
-        defects=sent.defects,
-        note=sent.note,
-        exact=items.read_exact(row.exact),
-    )

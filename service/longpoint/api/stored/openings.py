@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any
+from typing import Annotated
 
 from litestar import delete, get, post, put
 from litestar.params import JSONBody, PathParameter, QueryParameter
@@ -11,34 +11,33 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.api.document.examples_schedule import OPENING
 from longpoint.api.document.links import LISTED_OPENING_LINKS, OPENING_LINKS
 from longpoint.api.http.answer import Reply
-from longpoint.api.http.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
-from longpoint.api.http.faults import Faults
+from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
+from longpoint.api.stored.changing import Held, changing, changing_once
 from longpoint.api.stored.groups import group_of, refuse_grouped, refuse_taken
-from longpoint.api.stored.house import check_opening, read_house_document, read_opening_document
-from longpoint.api.stored.paging import LINK, Cursor, Limit, page, read_number_cursor
-from longpoint.api.stored.retrying import once
-from longpoint.api.stored.schedule_changes import opening_change
+from longpoint.api.stored.house import check_opening
+from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_number_cursor
 from longpoint.api.stored.storage import (
     CHANGES,
     ScheduleId,
     Why,
-    author_of,
     by_name,
     clean,
     find_schedule,
-    hold_schedule,
     store_of,
     stored,
 )
-from longpoint.api.wire.base import Page
-from longpoint.api.wire.opening import OpeningIn
-from longpoint.api.wire.schedule import MOST_OPENINGS, Made, OpeningStored
 from longpoint.geometry import Foot
-from longpoint.schedules import houses, items
+from longpoint.lengths import Unit
+from longpoint.schedules import items
+from longpoint.schedules.answers import Made, StoredOpening
 from longpoint.schedules.basics import new_id
+from longpoint.schedules.kept import MOST_OPENINGS, opening_change, read_house
+from longpoint.schedules.rows import OpeningRow
 from longpoint.schedules.values import Change, Kind
+from longpoint.shop.house import HouseOpening
+from longpoint.values import Faults
 
 _TAG = "Openings"
 OpeningName = Annotated[
@@ -72,7 +71,7 @@ async def list_openings(
     foot_style: Annotated[
         Foot | None, QueryParameter(description="Only those whose trim stands on this.")
     ] = None,
-) -> Reply[Page[OpeningStored]]:
+) -> Reply[Page[StoredOpening]]:
     """Openings in the schedule's order."""
     after = read_number_cursor(cursor)
     async with store_of(request).reading() as connection:
@@ -89,7 +88,9 @@ async def list_openings(
             foot_style=foot_style and foot_style.value,
         )
     last = rows[limit - 1].position if len(rows) > limit else None
-    return page(request, [opening_out(row) for row in rows], limit, last, {"etag": etag(request, tag)})
+    unit = read_house(schedule.document).unit
+    found = [StoredOpening.of(row, unit) for row in rows]
+    return page(request, found, limit, last, {"etag": etag(request, tag)})
 
 
 @post(
@@ -107,25 +108,24 @@ async def list_openings(
     ),
 )
 async def add_opening(
-    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[OpeningIn], why: Why = ""
-) -> Reply[OpeningStored]:
+    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[HouseOpening], why: Why = ""
+) -> Reply[StoredOpening]:
     """Adds an opening after the others. An If-Match header, where there is one, names the schedule's state."""
 
-    async def work(connection: AsyncConnection) -> Reply[OpeningStored]:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        check_match(request, state_tag(schedule.revision, schedule.digest))
-        house = read_house_document(schedule.document)
-        refuse_taken(house, [(("mark",), data.mark)])
-        check_opening(house, data)
-        refuse_more(schedule.opening_count + 1)
-        await _refuse_mark(connection, schedule.id, data.mark, "")
+    async def work(held: Held) -> Reply[StoredOpening]:
+        held.check_match()
+        opening = await request.under(held.house.unit, data)
+        refuse_taken(held.house, [(("mark",), opening.mark)])
+        check_opening(held.house, opening, build=not request.misread)
+        refuse_more(held.schedule.opening_count + 1)
+        await _refuse_mark(held, opening.mark, "")
         id = new_id()
-        reply = await _write(connection, request, schedule, id, schedule.next_position, data, "add", why)
+        reply = await _write(held, id, held.schedule.next_position, opening, "add")
         reply.status_code = 201
-        reply.headers["location"] = f"/v1/schedules/{schedule.id}/openings/{id}"
+        reply.headers["location"] = f"/v1/schedules/{held.schedule.id}/openings/{id}"
         return reply
 
-    return await once(request, data, work)
+    return await changing_once(request, data, schedule_id, work, why)
 
 
 @get(
@@ -134,13 +134,13 @@ async def add_opening(
 )
 async def get_opening(
     request: AnyRequest, schedule_id: ScheduleId, opening: OpeningName
-) -> Reply[OpeningStored]:
+) -> Reply[StoredOpening]:
     """One opening, as it was sent and exactly."""
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
         row = await find_opening(connection, schedule.id, opening)
     check_news(request, state_tag(row.revision, row.digest))
-    return _reply(request, row)
+    return _reply(request, row, read_house(schedule.document).unit)
 
 
 @put(
@@ -160,24 +160,24 @@ async def replace_opening(
     request: AnyRequest,
     schedule_id: ScheduleId,
     opening: OpeningName,
-    data: JSONBody[OpeningIn],
+    data: JSONBody[HouseOpening],
     why: Why = "",
-) -> Reply[OpeningStored]:
+) -> Reply[StoredOpening]:
     """Replaces all that is said of an opening; If-Match names the opening's own state, so that others may change.
 
     A group that names it must still be buildable with it, and it keeps the mark by which the group names it.
     """
-    async with store_of(request).writing() as connection:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        row = await find_opening(connection, schedule.id, opening)
-        check_current(request, state_tag(row.revision, row.digest))
-        house = read_house_document(schedule.document)
-        if data.mark != row.mark:
+    async with changing(request, schedule_id, why) as held:
+        row = await find_opening(held.connection, held.schedule.id, opening)
+        held.check_current(row)
+        house, sent = held.house, await request.under(held.house.unit, data)
+        if sent.mark != row.mark:
             refuse_grouped(house, row.mark, ("mark",), "be renamed")
-            refuse_taken(house, [(("mark",), data.mark)])
-        check_opening(house, data, *await group_of(connection, schedule, house, row.mark))
-        await _refuse_mark(connection, schedule.id, data.mark, row.id)
-        return await _write(connection, request, schedule, row.id, row.position, data, "remeasure", why)
+            refuse_taken(house, [(("mark",), sent.mark)])
+        group, others = await group_of(held.connection, held.schedule, house, row.mark)
+        check_opening(house, sent, group, others, build=not request.misread)
+        await _refuse_mark(held, sent.mark, row.id)
+        return await _write(held, row.id, row.position, sent, "remeasure")
 
 
 @delete(
@@ -197,46 +197,19 @@ async def remove_opening(
 
     One that a group names cannot go before the group lets go of it.
     """
-    async with store_of(request).writing() as connection:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        row = await find_opening(connection, schedule.id, opening)
-        check_current(request, state_tag(row.revision, row.digest))
-        refuse_grouped(read_house_document(schedule.document), row.mark, (), "go")
-        change = Change(Kind.OPENING, row.id, None)
-        made = await houses.write(connection, schedule, author_of(request, why), "remove", [change])
-    return Made(revision=made.number)
-
-
-def opening_out(row: Any) -> OpeningStored:
-    """An opening's row as the wire carries it."""
-    sent = read_opening_document(row.document)
-    return OpeningStored(
-        id=row.id,
-        revision=row.revision,
-        position=row.position,
-        mark=sent.mark,
-        room=sent.room,
-        trim=sent.trim,
-        count=sent.count,
-        foot_style=sent.foot_style,
-        readings=sent.readings,
-        reveals=sent.reveals,
-        square_gap=sent.square_gap,
-        horns=sent.horns,
-        widths=sent.widths,
-        without_apron=sent.without_apron,
-        wall_answer=sent.wall_answer,
-        wall_limits=sent.wall_limits,
-        sill_answer=sent.sill_answer,
-        exact=items.read_exact(row.exact),
-    )
+    async with changing(request, schedule_id, why) as held:
+        row = await find_opening(held.connection, held.schedule.id, opening)
+        held.check_current(row)
+        refuse_grouped(held.house, row.mark, (), "go")
+        made = await held.write("remove", Change(Kind.OPENING, row.id, None))
+    return Made(made.number)
 
 
 def refuse_more(count: int) -> None:
     """Keep a schedule to the openings a cut list takes.
 
     Raises:
-        InvalidRequest: when there would be more.
+        Refusal: when there would be more.
     """
     if count > MOST_OPENINGS:
         faults = Faults()
@@ -246,7 +219,7 @@ def refuse_more(count: int) -> None:
         faults.raise_any()
 
 
-async def find_opening(connection: AsyncConnection, schedule_id: str, opening: str) -> Any:
+async def find_opening(connection: AsyncConnection, schedule_id: str, opening: str) -> OpeningRow:
     """An opening of a schedule, by its id or mark.
 
     Raises:
@@ -258,8 +231,8 @@ async def find_opening(connection: AsyncConnection, schedule_id: str, opening: s
     return row
 
 
-async def _refuse_mark(connection: AsyncConnection, schedule_id: str, mark: str, own_id: str) -> None:
-    found = await items.find_opening(connection, schedule_id, mark)
+async def _refuse_mark(held: Held, mark: str, own_id: str) -> None:
+    found = await items.find_opening(held.connection, held.schedule.id, mark)
     if found is not None and found.id != own_id:
         faults = Faults()
         faults.add(
@@ -272,24 +245,16 @@ async def _refuse_mark(connection: AsyncConnection, schedule_id: str, mark: str,
 
 
 async def _write(
-    connection: AsyncConnection,
-    request: AnyRequest,
-    schedule: Any,
-    id: str,
-    position: int,
-    data: OpeningIn,
-    action: str,
-    why: str,
-) -> Reply[OpeningStored]:
-    unit = read_house_document(schedule.document).unit
-    change = opening_change(id, position, data, unit)
-    await houses.write(connection, schedule, author_of(request, why), action, [change])
-    return _reply(request, await find_opening(connection, schedule.id, id))
+    held: Held, id: str, position: int, opening: HouseOpening, action: str
+) -> Reply[StoredOpening]:
+    await held.write(action, opening_change(id, position, opening))
+    row = await find_opening(held.connection, held.schedule.id, id)
+    return _reply(held.request, row, held.house.unit)
 
 
-def _reply(request: AnyRequest, row: Any) -> Reply[OpeningStored]:
+def _reply(request: AnyRequest, row: OpeningRow, unit: Unit | None) -> Reply[StoredOpening]:
     return Reply(
-        opening_out(row),
+        StoredOpening.of(row, unit),
         status_code=200,
         headers={"etag": etag(request, state_tag(row.revision, row.digest))},
     )

@@ -2,18 +2,33 @@
 
 import base64
 import binascii
-from typing import Annotated, Any, TypeVar
+from typing import Annotated, Any, Generic, TypeVar
 from urllib.parse import parse_qsl, urlencode
 
+import msgspec
 from litestar.params import QueryParameter
 
-from longpoint.api.http.answer import Reply
+from longpoint.api.http.answer import PLAIN, Reply
 from longpoint.api.http.faults import InvalidRequest
-from longpoint.api.http.problems import Fault
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.wire.base import Page
+from longpoint.lengths import LengthWriter
+from longpoint.values import Fault
 
 T = TypeVar("T")
+
+
+class Page(msgspec.Struct, Generic[T], frozen=True):
+    """One page of a list.
+
+    Attributes:
+        items: What is on this page.
+        next: Cursor of the next page, for the `cursor` parameter; null on the last page.
+    """
+
+    items: list[T]
+    next: str | None = None
+
+
 DEFAULT_LIMIT = 50
 Limit = Annotated[int, QueryParameter(ge=1, le=500, description="How many to give at most.")]
 Cursor = Annotated[
@@ -75,6 +90,7 @@ def page(
     limit: int,
     last: str | int | None,
     headers: dict[str, str] | None = None,
+    write: LengthWriter = PLAIN,
 ) -> Reply[Page[T]]:
     """A page of a list.
 
@@ -84,14 +100,16 @@ def page(
         limit: How many it may hold.
         last: Where it ends: what the item at the limit is sorted by.
         headers: Further fields of the answer.
+        write: Of lengths in it.
     """
     if len(items) <= limit or last is None:
-        return Reply(Page(items=items[:limit], next=None), headers=headers)
+        return Reply(Page(items=items[:limit], next=None), write, headers=headers)
     cursor = base64.urlsafe_b64encode(f"at:{last}".encode()).decode().rstrip("=")
     query = [(name, value) for name, value in _query(request) if name != "cursor"]
     address = f"{request.scope['path']}?{urlencode([*query, ('cursor', cursor)])}"
     return Reply(
         Page(items=items[:limit], next=cursor),
+        write,
         headers={**(headers or {}), "link": f'<{address}>; rel="next"'},
     )
 

@@ -2,34 +2,24 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import msgspec
-from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.http.faults import Faults, Path
 from longpoint.api.stored.built import built_with_group
-from longpoint.api.stored.groups import group_id, group_of, members, shares, sharing
-from longpoint.api.stored.house import read_house_document, read_opening_document
-from longpoint.api.stored.piece_documents import (
-    PieceDocument,
-    cut_piece,
-    is_live,
-    piece_change,
-    piece_document,
-    read_piece_document,
-)
-from longpoint.api.wire.schedule_work import Done, PieceIn, PieceState
-from longpoint.geometry import Part
-from longpoint.lengths import Rounding
+from longpoint.api.stored.changing import Held
+from longpoint.api.stored.groups import group_id, group_of, members, sharing
+from longpoint.geometry import Part, PieceKey
 from longpoint.schedules import items
 from longpoint.schedules.basics import new_id
+from longpoint.schedules.kept import KeptPiece, piece_change, read_opening, read_piece
+from longpoint.schedules.rows import PieceRow
+from longpoint.schedules.sent import PieceDone
+from longpoint.schedules.states import Done, PieceState
 from longpoint.schedules.values import Change, Kind
-from longpoint.shop.house import BuiltOpening
+from longpoint.shop.build import BuiltOpening
 from longpoint.shop.recut import can_be_recut
-from longpoint.shop.shape import alike, shape_of
-
-Slot = tuple[str, str, int]
+from longpoint.shop.remaining import Slot
+from longpoint.shop.shape import PieceShape, alike, shape_of
+from longpoint.values import Faults, Path
 
 
 class Found(msgspec.Struct, frozen=True):
@@ -45,28 +35,28 @@ class Found(msgspec.Struct, frozen=True):
     id: str
     mark: str
     count: int
-    parts: dict[str, Part]
+    parts: dict[PieceKey, Part]
 
 
 class Recorder:
     """Records pieces of one schedule, gathering every fault on the way.
 
     Args:
-        connection: A writing transaction that holds the schedule.
-        schedule: The schedule's row.
+        held: The schedule.
         faults: Where faults are noted.
     """
 
-    def __init__(self, connection: AsyncConnection, schedule: Any, faults: Faults) -> None:
-        self._connection = connection
-        self._schedule = schedule
-        self._house = read_house_document(schedule.document)
-        self._rounding: Rounding = self._house.rounding.value()
+    def __init__(self, held: Held, faults: Faults) -> None:
+        self._held = held
+        self._connection = held.connection
+        self._schedule = held.schedule
+        self._house = held.house
+        self._rounding = held.house.rounding
         self._faults = faults
         self._openings: dict[str, Found | None] = {}
-        self._pieces: dict[str, dict[str, PieceDocument]] = {}
+        self._pieces: dict[str, dict[str, KeptPiece]] = {}
         self._seen: set[Slot] = set()
-        self.changed: dict[str, PieceDocument | None] = {}
+        self.changed: dict[str, KeptPiece | None] = {}
 
     @property
     def changes(self) -> list[Change]:
@@ -76,7 +66,7 @@ class Recorder:
             for id, document in self.changed.items()
         ]
 
-    async def record(self, sent: PieceIn, at: Path) -> None:
+    async def record(self, sent: PieceDone, at: Path) -> None:
         """Record what was done with one piece."""
         found = await self._opening(sent.opening)
         if found is None:
@@ -85,7 +75,7 @@ class Recorder:
             return
         part = found.parts.get(sent.part)
         if part is None:
-            detail = f"Opening {found.mark!r} has no part {sent.part!r}; it has {', '.join(found.parts)}."
+            detail = f"Opening {found.mark!r} has no part {sent.part!r}; it has {', '.join(map(str, found.parts))}."
             self._faults.add((*at, "part"), "unknown-part", detail)
             return
         if sent.instance > found.count:
@@ -101,14 +91,14 @@ class Recorder:
         self._seen.add(slot)
         await self._write(sent, slot, found.mark, part, at)
 
-    async def _write(self, sent: PieceIn, slot: Slot, mark: str, part: Part, at: Path) -> None:
+    async def _write(self, sent: PieceDone, slot: Slot, mark: str, part: Part, at: Path) -> None:
         there = await self._live(slot)
         shape = shape_of(part, self._rounding)
         if sent.recut_from is not None and not await self._take(sent, shape, at):
             return
         if there is not None and there[0] != sent.recut_from:
             id, document = there
-            right = alike(shape_of(part, cut_piece(id, document).rounding), cut_piece(id, document).shape)
+            right = alike(shape_of(part, document.rounding), document.shape)
             if sent.state is not Done.CUT:
                 self._put(id, msgspec.structs.replace(document, state=PieceState(sent.state), note=sent.note))
                 return
@@ -120,31 +110,33 @@ class Recorder:
                 return
             self._put(id, msgspec.structs.replace(document, state=PieceState.SPARE))
         state = PieceState(sent.state)
-        self._put(new_id(), piece_document(slot, mark, state, sent.note, shape, self._rounding))
+        self._put(
+            new_id(), KeptPiece(slot[0], mark, slot[1], slot[2], state, sent.note, self._rounding, shape)
+        )
 
-    async def _take(self, sent: PieceIn, shape: Any, at: Path) -> bool:
+    async def _take(self, sent: PieceDone, shape: PieceShape, at: Path) -> bool:
         """Take the piece that was cut again out of the shop; False when it cannot have been."""
         row = await items.find_piece(self._connection, self._schedule.id, sent.recut_from or "")
         if row is None or row.id in self.changed or row.state == PieceState.SPOILED:
             detail = "The schedule has no such piece to cut again."
             self._faults.add((*at, "recut_from"), "unknown-piece", detail)
             return False
-        if not can_be_recut(cut_piece(row.id, read_piece_document(row.document)).shape, shape):
+        if not can_be_recut(read_piece(row.document).shape, shape):
             detail = "That piece cannot be cut again into this one: its stock, length, width or ends do not allow it."
             self._faults.add((*at, "recut_from"), "cannot-be-recut", detail)
             return False
         self._put(row.id, None)
         return True
 
-    def _put(self, id: str, document: PieceDocument | None) -> None:
+    def _put(self, id: str, document: KeptPiece | None) -> None:
         self.changed[id] = document
 
-    async def _live(self, slot: Slot) -> tuple[str, PieceDocument] | None:
+    async def _live(self, slot: Slot) -> tuple[str, KeptPiece] | None:
         """The piece in a place, cut or fitted."""
         id, part, instance = slot
         if id not in self._pieces:
             rows = await items.list_pieces(self._connection, self._schedule.id, opening_id=id)
-            self._pieces[id] = {row.id: read_piece_document(row.document) for row in rows if is_live(row)}
+            self._pieces[id] = {row.id: read_piece(row.document) for row in rows if _is_live(row)}
         return next(
             (
                 (piece_id, one)
@@ -168,9 +160,9 @@ class Recorder:
                 return None
             built = built_with_group(house, await members(self._connection, self._schedule, [own]), own)[-1]
             return _found(group_id(own.mark), built)
-        sent = read_opening_document(row.document)
+        sent = read_opening(row.document, house.unit)
         group, others = await group_of(self._connection, self._schedule, house, row.mark)
-        if group is None or not shares(group):
+        if group is None or not group.shares:
             group, others = None, []
         return _found(row.id, built_with_group(house, [sent, *others], group)[0])
 
@@ -178,3 +170,8 @@ class Recorder:
 def _found(id: str, built: BuiltOpening) -> Found:
     parts = {part.key: part for part in built.built.parts}
     return Found(id, built.built.opening.mark, built.count, parts)
+
+
+def _is_live(row: PieceRow) -> bool:
+    """Whether a piece's row is of a piece that has its place: cut or fitted."""
+    return row.state in (PieceState.CUT, PieceState.FITTED)

@@ -2,19 +2,21 @@
 
 import re
 from collections.abc import Awaitable, Callable
-from typing import Any, TypeVar
+from typing import TypeVar
 
 import msgspec
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.http.answer import Reply
+from longpoint.api.http.answer import PLAIN, Reply, encode
 from longpoint.api.http.frame import RAW_HEADERS
-from longpoint.api.http.problems import BadRequest, Fault
+from longpoint.api.http.negotiate import JSON
+from longpoint.api.http.problems import BadRequest
 from longpoint.api.http.problems_stored import KeyReused
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.storage import caller_of, store_of
 from longpoint.schedules import retries
 from longpoint.schedules.basics import digest_of
+from longpoint.values import Fault, Given, encoder
 
 T = TypeVar("T")
 RETRY_KEY = r'^("((?:[\x20-\x21\x23-\x5b\x5d-\x7e]|\\["\\]){1,255})"|([!#-~]{1,255}))$(?![\s\S])'
@@ -24,12 +26,12 @@ MOST_KEY = 512
 _KEY = re.compile(RETRY_KEY)
 _ESCAPED = re.compile(r"\\(.)")
 _encode = msgspec.json.Encoder().encode
-_encode_sorted = msgspec.json.Encoder(order="deterministic").encode
+_encode_sorted = encoder(PLAIN, sort=True).encode
 """For what was asked: an object is the same in whatever order its members come."""
 
 
 async def once(
-    request: AnyRequest, data: Any, work: Callable[[AsyncConnection], Awaitable[Reply[T]]]
+    request: AnyRequest, data: Given | None, work: Callable[[AsyncConnection], Awaitable[Reply[T]]]
 ) -> Reply[T]:
     """Do some work in a writing transaction and answer; with an Idempotency-Key, at most once.
 
@@ -65,7 +67,7 @@ async def once(
                     asked,
                     reply.status_code or 200,
                     _encode(headers).decode(),
-                    _encode(reply.content).decode(),
+                    encode(reply.content, JSON, reply.write).decode(),
                 ),
             )
             return reply

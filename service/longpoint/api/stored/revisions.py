@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any
+from typing import Annotated
 
 import msgspec
 from litestar import get, post
@@ -11,32 +11,18 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.document.links import REVISION_LINKS
 from longpoint.api.http.answer import Reply
-from longpoint.api.http.conditional import ETAG, check_current, check_news, etag, state_tag
+from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.operation import Example
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.paging import LINK, Cursor, Limit, page, read_number_cursor
-from longpoint.api.stored.retrying import once
+from longpoint.api.stored.changing import Held, changing_once
+from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_number_cursor
 from longpoint.api.stored.schedules import schedule_reply
-from longpoint.api.stored.storage import (
-    CHANGES,
-    ScheduleId,
-    Why,
-    author_of,
-    find_schedule,
-    hold_schedule,
-    store_of,
-    stored,
-)
-from longpoint.api.wire.base import Page
-from longpoint.api.wire.schedule import (
-    ItemChanged,
-    RestoreIn,
-    RevisionDetail,
-    RevisionOut,
-    ScheduleOut,
-)
-from longpoint.schedules import history, houses
+from longpoint.api.stored.storage import CHANGES, ScheduleId, Why, find_schedule, store_of, stored
+from longpoint.schedules import history
+from longpoint.schedules.answers import ItemChanged, Revision, RevisionDetail, StoredSchedule
+from longpoint.schedules.rows import RevisionRow, ScheduleRow, VersionRow
+from longpoint.schedules.sent import GoBack
 from longpoint.schedules.values import Change, Kind, OpeningIndex
 
 _TAG = "Revisions"
@@ -57,14 +43,14 @@ _RESTORE = {"first": Example(summary="Back to how it began", request={"revision"
 )
 async def list_revisions(
     request: AnyRequest, schedule_id: ScheduleId, limit: Limit = 50, cursor: Cursor = None
-) -> Reply[Page[RevisionOut]]:
+) -> Reply[Page[Revision]]:
     """Every write to the schedule, the latest first. None is ever changed or taken away."""
     before = read_number_cursor(cursor, _MOST_REVISIONS)
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
         rows = await history.list_revisions(connection, schedule.id, before, limit + 1)
     last = rows[limit - 1].number if len(rows) > limit else None
-    return page(request, [RevisionOut(**_fields(row)) for row in rows], limit, last)
+    return page(request, [Revision.of(row) for row in rows], limit, last)
 
 
 @get(
@@ -81,7 +67,8 @@ async def get_revision(
         tag = state_tag(row.number, row.digest)
         check_news(request, tag)
         versions = await history.versions_of(connection, schedule.id, number)
-    detail = RevisionDetail(**_fields(row), wrote=[_item(version) for version in versions])
+    wrote = tuple(_item(version) for version in versions)
+    detail = RevisionDetail(**msgspec.structs.asdict(Revision.of(row)), wrote=wrote)
     return Reply(detail, status_code=200, headers={"etag": etag(request, tag)})
 
 
@@ -98,32 +85,31 @@ async def get_revision(
     ),
 )
 async def restore_revision(
-    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[RestoreIn], why: Why = ""
-) -> Reply[ScheduleOut]:
+    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[GoBack], why: Why = ""
+) -> Reply[StoredSchedule]:
     """Makes a new revision in which the house and its openings are as they were at an earlier one.
 
     Nothing of what came between is lost: it can be gone back to in the same way. Work done and the rack stay as they
     are, since pieces stay cut.
     """
 
-    async def work(connection: AsyncConnection) -> Reply[ScheduleOut]:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        check_current(request, state_tag(schedule.revision, schedule.digest))
+    async def work(held: Held) -> Reply[StoredSchedule]:
+        held.check_current()
+        connection, schedule = held.connection, held.schedule
         await find_revision(connection, schedule, data.revision)
         pairs = await history.changed_between(
             connection, schedule.id, data.revision, schedule.revision, INPUTS
         )
         changes = [_back(then, now) for then, now in pairs]
-        action = f"restore {data.revision}"
-        await houses.write(connection, schedule, author_of(request, why), action, changes)
+        await held.write(f"restore {data.revision}", *changes)
         return await schedule_reply(
             connection, request, await find_schedule(connection, request, schedule_id)
         )
 
-    return await once(request, data, work)
+    return await changing_once(request, data, schedule_id, work, why)
 
 
-async def find_revision(connection: AsyncConnection, schedule: Any, number: int) -> Any:
+async def find_revision(connection: AsyncConnection, schedule: ScheduleRow, number: int) -> RevisionRow:
     """A revision of a schedule.
 
     Raises:
@@ -135,18 +121,15 @@ async def find_revision(connection: AsyncConnection, schedule: Any, number: int)
     return row
 
 
-def _back(then: Any, now: Any) -> Change:
+def _back(then: VersionRow | None, now: VersionRow | None) -> Change:
     if then is None:
+        assert now is not None
         return Change(Kind(now.kind), now.item_id, None)
     return Change(Kind(then.kind), then.item_id, then.document, then.exact, then.position)
 
 
-def _fields(row: Any) -> dict[str, Any]:
-    return {name: getattr(row, name) for name in RevisionOut.__struct_fields__}
-
-
-def _item(version: Any) -> ItemChanged:
+def _item(version: VersionRow) -> ItemChanged:
     mark = None
     if version.kind == Kind.OPENING and version.document is not None:
         mark = _read_opening(version.document).mark
-    return ItemChanged(kind=version.kind, id=version.item_id, mark=mark, gone=version.document is None)
+    return ItemChanged(Kind(version.kind).value, version.item_id, mark, version.document is None)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-from typing import Annotated, Any
+from typing import Annotated
 
 from litestar import delete, get, post, put
 from litestar.params import JSONBody, QueryParameter
@@ -12,13 +12,14 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.api.document.examples_schedule import HOUSE, SCHEDULE
 from longpoint.api.document.links import LISTED_SCHEDULE_LINKS, MOVED_LINKS, SCHEDULE_LINKS
 from longpoint.api.http.answer import Reply
-from longpoint.api.http.conditional import ETAG, check_current, check_news, etag, state_tag
+from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.problems_stored import NotArchived
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.house import check_house, read_house_document
-from longpoint.api.stored.paging import LINK, Cursor, Limit, page, read_cursor
+from longpoint.api.stored.changing import Held, changing, changing_once
+from longpoint.api.stored.house import check_house
+from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_cursor
 from longpoint.api.stored.retrying import once
-from longpoint.api.stored.schedule_changes import check_new_house, house_change, schedule_changes
+from longpoint.api.stored.schedule_changes import check_new_house, schedule_changes
 from longpoint.api.stored.storage import (
     CHANGES,
     ScheduleId,
@@ -27,14 +28,14 @@ from longpoint.api.stored.storage import (
     by_name,
     caller_of,
     find_schedule,
-    hold_schedule,
     store_of,
     stored,
 )
-from longpoint.api.wire.base import Page
-from longpoint.api.wire.schedule import HouseIn, ScheduleIn, ScheduleLine, ScheduleOut
-from longpoint.schedules import houses, items
+from longpoint.schedules import houses
+from longpoint.schedules.answers import ScheduleLine, StoredSchedule
 from longpoint.schedules.basics import moment
+from longpoint.schedules.kept import KeptHouse, NewSchedule, house_change
+from longpoint.schedules.rows import ScheduleRow
 
 _TAG = "Schedules"
 _CREATED = {**ETAG, "Location": "Where the schedule is."}
@@ -56,18 +57,18 @@ _CREATED = {**ETAG, "Location": "Where the schedule is."}
     ),
 )
 async def create_schedule(
-    request: AnyRequest, data: JSONBody[ScheduleIn], why: Why = ""
-) -> Reply[ScheduleOut]:
+    request: AnyRequest, data: JSONBody[NewSchedule], why: Why = ""
+) -> Reply[StoredSchedule]:
     """Keeps a house: how it is trimmed, what stock there is, and its openings where they are known already.
 
     An export of a schedule is a body for this. All of it is kept or, when anything is wrong, none.
     """
-    await asyncio.to_thread(check_house, data, data.openings, data.rack, groups=data.groups)
-    document, exact, changes = await asyncio.to_thread(schedule_changes, data)
+    await asyncio.to_thread(check_house, data.head, data.openings, data.rack, data.groups)
+    head, changes = await asyncio.to_thread(schedule_changes, data)
 
-    async def work(connection: AsyncConnection) -> Reply[ScheduleOut]:
+    async def work(connection: AsyncConnection) -> Reply[StoredSchedule]:
         author = author_of(request, why)
-        id, _ = await houses.create(connection, author, "create", document, exact, changes)
+        id, _ = await houses.create(connection, author, "create", head, changes)
         reply = await schedule_reply(connection, request, await find_schedule(connection, request, id))
         reply.status_code = 201
         reply.headers["location"] = f"/v1/schedules/{id}"
@@ -103,18 +104,7 @@ async def list_schedules(
             name=name,
             archived=archived,
         )
-    lines = [
-        ScheduleLine(
-            id=row.id,
-            name=row.name,
-            revision=row.revision,
-            opening_count=row.opening_count,
-            created_at=row.created_at,
-            updated_at=row.updated_at,
-            archived_at=row.archived_at,
-        )
-        for row in rows
-    ]
+    lines = [ScheduleLine.of(row) for row in rows]
     return page(request, lines, limit, rows[limit - 1].id if len(rows) > limit else None)
 
 
@@ -122,7 +112,7 @@ async def list_schedules(
     "/v1/schedules/{schedule_id:str}",
     **stored("get_schedule", summary="Read a schedule", tag=_TAG, headers=ETAG, links=SCHEDULE_LINKS),
 )
-async def get_schedule(request: AnyRequest, schedule_id: ScheduleId) -> Reply[ScheduleOut]:
+async def get_schedule(request: AnyRequest, schedule_id: ScheduleId) -> Reply[StoredSchedule]:
     """What is said of the house as a whole; its openings are listed under it."""
     async with store_of(request).reading() as connection:
         row = await find_schedule(connection, request, schedule_id)
@@ -144,21 +134,18 @@ async def get_schedule(request: AnyRequest, schedule_id: ScheduleId) -> Reply[Sc
     ),
 )
 async def replace_schedule(
-    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[HouseIn], why: Why = ""
-) -> Reply[ScheduleOut]:
+    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[KeptHouse], why: Why = ""
+) -> Reply[StoredSchedule]:
     """Replaces everything said of the house as a whole; openings and rack stay as they are.
 
     Every opening must still be buildable with its trim, and every group with its openings: else all those that are not
     are told, and nothing is saved.
     """
-    async with store_of(request).writing() as connection:
-        row = await hold_schedule(connection, request, schedule_id)
-        check_current(request, state_tag(row.revision, row.digest))
-        await check_new_house(connection, row, data)
-        await houses.write(connection, row, author_of(request, why), "house", [house_change(row.id, data)])
-        return await schedule_reply(
-            connection, request, await find_schedule(connection, request, schedule_id)
-        )
+    async with changing(request, schedule_id, why) as held:
+        held.check_current()
+        await check_new_house(held, data)
+        await held.write("house", house_change(held.schedule.id, data))
+        return await _written(held)
 
 
 @post(
@@ -173,7 +160,9 @@ async def replace_schedule(
         links=MOVED_LINKS,
     ),
 )
-async def archive_schedule(request: AnyRequest, schedule_id: ScheduleId, why: Why = "") -> Reply[ScheduleOut]:
+async def archive_schedule(
+    request: AnyRequest, schedule_id: ScheduleId, why: Why = ""
+) -> Reply[StoredSchedule]:
     """An archived schedule can be read but not changed."""
     return await _set_archived(request, schedule_id, why, archived=True)
 
@@ -192,32 +181,22 @@ async def archive_schedule(request: AnyRequest, schedule_id: ScheduleId, why: Wh
 )
 async def unarchive_schedule(
     request: AnyRequest, schedule_id: ScheduleId, why: Why = ""
-) -> Reply[ScheduleOut]:
+) -> Reply[StoredSchedule]:
     """It can be changed again."""
     return await _set_archived(request, schedule_id, why, archived=False)
 
 
 async def _set_archived(
     request: AnyRequest, schedule_id: str, why: str, *, archived: bool
-) -> Reply[ScheduleOut]:
-    async def work(connection: AsyncConnection) -> Reply[ScheduleOut]:
-        row = await hold_schedule(connection, request, schedule_id, archived=True)
-        check_current(request, state_tag(row.revision, row.digest))
-        if (row.archived_at is not None) is not archived:
+) -> Reply[StoredSchedule]:
+    async def work(held: Held) -> Reply[StoredSchedule]:
+        held.check_current()
+        if (held.schedule.archived_at is not None) is not archived:
             action = "archive" if archived else "unarchive"
-            await houses.write(
-                connection,
-                row,
-                author_of(request, why),
-                action,
-                [],
-                archived_at=moment() if archived else None,
-            )
-        return await schedule_reply(
-            connection, request, await find_schedule(connection, request, schedule_id)
-        )
+            await held.write(action, archived_at=moment() if archived else None)
+        return await _written(held)
 
-    return await once(request, None, work)
+    return await changing_once(request, None, schedule_id, work, why, archived=True)
 
 
 @delete(
@@ -233,27 +212,25 @@ async def _set_archived(
 )
 async def delete_schedule(request: AnyRequest, schedule_id: ScheduleId) -> None:
     """Deletes a schedule with its readings, its work and its history, for good; it must be archived first."""
-    async with store_of(request).writing() as connection:
-        row = await hold_schedule(connection, request, schedule_id, archived=True)
-        check_current(request, state_tag(row.revision, row.digest))
-        if row.archived_at is None:
+    async with changing(request, schedule_id, archived=True) as held:
+        held.check_current()
+        if held.schedule.archived_at is None:
             raise NotArchived("Archive the schedule first, then delete it.")
-        await houses.remove(connection, row.id)
+        await houses.remove(held.connection, held.schedule.id)
 
 
-async def schedule_reply(connection: AsyncConnection, request: AnyRequest, row: Any) -> Reply[ScheduleOut]:
+async def _written(held: Held) -> Reply[StoredSchedule]:
+    row = await find_schedule(held.connection, held.request, held.schedule.id)
+    return await schedule_reply(held.connection, held.request, row)
+
+
+async def schedule_reply(
+    connection: AsyncConnection, request: AnyRequest, row: ScheduleRow
+) -> Reply[StoredSchedule]:
+    """A schedule as it now stands."""
     exact = await houses.exact_of_head(connection, row.id, row.head_revision)
     return Reply(
-        ScheduleOut(
-            id=row.id,
-            revision=row.revision,
-            opening_count=row.opening_count,
-            created_at=row.created_at,
-            updated_at=row.updated_at,
-            archived_at=row.archived_at,
-            house=read_house_document(row.document),
-            exact=items.read_exact(exact),
-        ),
+        StoredSchedule.of(row, exact),
         status_code=200,
         headers={"etag": etag(request, state_tag(row.revision, row.digest))},
     )

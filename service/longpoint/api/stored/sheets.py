@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 from hashlib import sha256
-from typing import Annotated, Any
+from typing import Annotated, TypeVar
 
 import msgspec
 from litestar import get
@@ -13,33 +13,33 @@ from litestar.params import PathParameter, QueryParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint import __version__
-from longpoint.api.computed.opening import Drawing, DrawingAsked, PieceAsked, drawn
-from longpoint.api.http.answer import Reply
-from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
-from longpoint.api.http.negotiate import CSV, HTML, JSON, PDF, SVG
-from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.built import built_with_group
-from longpoint.api.stored.cut_list import WorkedOut, load_house, worked_out
-from longpoint.api.stored.groups import find_place, group_of, members, shares, sharing
-from longpoint.api.stored.house import read_house_document, read_opening_document
-from longpoint.api.stored.openings import OpeningName, find_opening
-from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
-from longpoint.api.wire.cut_list import GroupIn
-from longpoint.api.wire.opening import OpeningIn
-from longpoint.api.wire.schedule import HouseIn
-from longpoint.api.wire.sheets import ASKED, Asked, FeetAsked, SheetOut
-from longpoint.api.write.sheet import (
+from longpoint.api.answers.asked import ASKED, Asked, FeetAsked
+from longpoint.api.answers.sheet import (
     FILE_HEADERS,
     SHEET_OFFERS,
-    apart,
     check_printed,
     file,
     sheet_reply,
     wanted_by,
 )
-from longpoint.sheets import RECIPES, Document, Job, Sheet, Wording, house_sticks, label_sheet
+from longpoint.api.computed.opening import Drawing, DrawingAsked, PieceAsked, drawn
+from longpoint.api.http.answer import Reply
+from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
+from longpoint.api.http.negotiate import CSV, HTML, JSON, PDF, SVG
+from longpoint.api.http.request import AnyRequest
+from longpoint.api.running.threads import apart
+from longpoint.api.stored.built import built_with_group
+from longpoint.api.stored.cut_list import WorkedOut, load_house, worked_out
+from longpoint.api.stored.groups import find_place, group_of, members, sharing
+from longpoint.api.stored.openings import OpeningName, find_opening
+from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
+from longpoint.schedules.kept import KeptHouse, read_house, read_opening
+from longpoint.schedules.rows import ScheduleRow
+from longpoint.sheets import RECIPES, Document, Job, Sheet, SheetContents, Wording, house_sticks, label_sheet
 from longpoint.shop import work
+from longpoint.shop.house import HouseGroup, HouseOpening
 
+T = TypeVar("T")
 _TAG = "Work"
 KEPT = "private, no-cache"
 """A caller may keep it for itself, and asks whether it still stands before using it again."""
@@ -88,14 +88,14 @@ async def get_schedule_sheet(
     asked: NamedDependency[Asked],
     format: FormatAsked = None,
     skip: SkipAsked = 0,
-) -> Reply[SheetOut]:
+) -> Reply[SheetContents]:
     """A sheet to print, with the schedule's shop settings and rack.
 
     Saw sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure sheet, materials
     and hours are the whole house's. `title` is the schedule's name when left out.
     """
     if format is not None:
-        request.wanted = _MEDIA_TYPES[format]  # type: ignore[attr-defined]
+        request.wanted = _MEDIA_TYPES[format]
     wanted = wanted_by(request)
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
@@ -106,8 +106,8 @@ async def get_schedule_sheet(
     check_printed(done.cut_list, sheet, wanted)
     look = asked if asked.title else msgspec.structs.replace(asked, title=schedule.name)
 
-    def make() -> Reply[SheetOut]:
-        job = _job(done, house.request.currency, sheet, look)
+    def make() -> Reply[SheetContents]:
+        job = _job(done, sheet, look)
         return sheet_reply(_document(job, sheet, skip), job.wording, wanted, look.table)
 
     return _kept(request, await apart(make), tag)
@@ -157,13 +157,13 @@ async def get_opening_drawing(
         schedule = await find_schedule(connection, request, schedule_id)
         tag = _tag(schedule, await find_place(connection, schedule, opening), drawing, piece, feet)
         check_news(request, tag, KEPT)
-        house = read_house_document(schedule.document)
+        house = read_house(schedule.document)
         wanted = await _find_drawn(connection, schedule, house, opening)
 
     def make() -> tuple[str, str]:
         # Only what has a part in the drawing is worked out: the opening, and those it shares a stool with.
         built = built_with_group(house, wanted.openings, wanted.group)[wanted.index].built
-        return built.opening.mark, drawn(built, drawing, piece, Wording(house.rounding.value(), feet))
+        return built.opening.mark, drawn(built, drawing, piece, Wording(house.rounding, feet))
 
     mark, svg = await apart(make)
     what = piece if drawing is Drawing.PIECE else drawing
@@ -173,37 +173,40 @@ async def get_opening_drawing(
 class _Drawn(msgspec.Struct, frozen=True):
     """Openings to work out, the group they form, and which of what they come to is to be drawn."""
 
-    openings: list[OpeningIn]
-    group: GroupIn | None
+    openings: list[HouseOpening]
+    group: HouseGroup | None
     index: int
 
 
-async def _find_drawn(connection: AsyncConnection, schedule: Any, house: HouseIn, name: str) -> _Drawn:
+async def _find_drawn(
+    connection: AsyncConnection, schedule: ScheduleRow, house: KeptHouse, name: str
+) -> _Drawn:
     own = sharing(house, name)
     if own is not None:
         return _Drawn(await members(connection, schedule, [own]), own, -1)
     row = await find_opening(connection, schedule.id, name)
     group, others = await group_of(connection, schedule, house, row.mark)
-    if group is None or not shares(group):
+    if group is None or not group.shares:
         group, others = None, []
-    return _Drawn([read_opening_document(row.document), *others], group, 0)
+    return _Drawn([read_opening(row.document, house.unit), *others], group, 0)
 
 
-def _job(done: WorkedOut, currency: str, sheet: Sheet, asked: Asked) -> Job:
-    found = work(done.cut_list, RECIPES[sheet].needs, done.settings)
-    return Job(done.cut_list, found, asked.title, currency, asked.paper, asked.feet)
+def _job(done: WorkedOut, sheet: Sheet, asked: Asked) -> Job:
+    house = done.cut_list.house
+    found = work(done.cut_list, RECIPES[sheet].needs, house.shop)
+    return Job(done.cut_list, found, asked.title, asked.paper, asked.feet)
 
 
 def _document(job: Job, sheet: Sheet, skip: int) -> Document:
     return label_sheet(job, skip=skip) if sheet is Sheet.PIECE_LABELS else RECIPES[sheet].make(job)
 
 
-def _tag(schedule: Any, *asked: object) -> str:
+def _tag(schedule: ScheduleRow, *asked: object) -> str:
     """Names what an answer holds: the schedule's state, the release that drew it, and what was asked for."""
     drawn_by = sha256(repr((__version__, *asked)).encode()).hexdigest()[:12]
     return f"{state_tag(schedule.revision, schedule.digest)}-{drawn_by}"
 
 
-def _kept(request: AnyRequest, reply: Reply[Any], tag: str) -> Reply[Any]:
+def _kept(request: AnyRequest, reply: Reply[T], tag: str) -> Reply[T]:
     reply.headers.update({"cache-control": KEPT, "etag": etag(request, tag)})
     return reply

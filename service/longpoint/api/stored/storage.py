@@ -4,6 +4,7 @@ import logging
 from collections.abc import Callable, Mapping, Sequence
 from typing import Annotated, Any
 
+from litestar import Response
 from litestar.params import PathParameter, QueryParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
@@ -12,12 +13,15 @@ from longpoint.api.http.errors import on_problem
 from longpoint.api.http.operation import Access, Example, operation
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.problems_limits import Overloaded
-from longpoint.api.http.problems_stored import Archived, NoStorage, StorageUnavailable
+from longpoint.api.http.problems_stored import NoStorage, StorageUnavailable
 from longpoint.api.http.request import AnyRequest
+from longpoint.lengths import Unit
 from longpoint.schedules import houses
 from longpoint.schedules.errors import DatabaseBusy, StorageError
+from longpoint.schedules.rows import ScheduleRow
 from longpoint.schedules.store import Store
 from longpoint.schedules.values import Author
+from longpoint.values import Faults
 
 _log = logging.getLogger("longpoint.storage")
 
@@ -52,7 +56,7 @@ def stored(
     offers: tuple[str, ...] | None = None,
     headers: Mapping[str, str] | None = None,
     links: Mapping[str, Any] | None = None,
-    reads_csv: Callable[[bytes], tuple[Any, Any]] | None = None,
+    reads_csv: Callable[[bytes, Unit | None], tuple[Any, Any, Faults]] | None = None,
     needs_match: bool = True,
 ) -> dict[str, Any]:
     """Keyword arguments for the route decorator of an operation on what is stored; see `operation`."""
@@ -98,7 +102,7 @@ def author_of(request: AnyRequest, why: str = "") -> Author:
     return Author(caller.account_id, caller.key_id, caller.name, why)
 
 
-async def find_schedule(connection: AsyncConnection, request: AnyRequest, id: str) -> Any:
+async def find_schedule(connection: AsyncConnection, request: AnyRequest, id: str) -> ScheduleRow:
     """A schedule of the caller's account, to read.
 
     Raises:
@@ -107,29 +111,6 @@ async def find_schedule(connection: AsyncConnection, request: AnyRequest, id: st
     row = await houses.find(connection, caller_of(request).account_id, clean(id))
     if row is None:
         raise NotFound(f"There is no schedule {id}.")
-    return row
-
-
-async def hold_schedule(
-    connection: AsyncConnection, request: AnyRequest, id: str, *, archived: bool = False
-) -> Any:
-    """A schedule of the caller's account, held for a change.
-
-    Args:
-        connection: A writing transaction.
-        request: Whose caller's it must be.
-        id: Which.
-        archived: Whether it may be archived.
-
-    Raises:
-        NotFound: when the account has none of that id.
-        Archived: when it is archived and may not be.
-    """
-    row = await houses.find(connection, caller_of(request).account_id, clean(id), hold=True)
-    if row is None:
-        raise NotFound(f"There is no schedule {id}.")
-    if row.archived_at is not None and not archived:
-        raise Archived(f"The schedule was archived at {row.archived_at}.")
     return row
 
 
@@ -146,7 +127,7 @@ def _encodable(text: str) -> bool:
     return True
 
 
-def on_storage_error(request: AnyRequest, failure: StorageError) -> Any:
+def on_storage_error(request: AnyRequest, failure: StorageError) -> Response[bytes]:
     """Answer that storage cannot be used: why goes to the log, not to the caller."""
     if isinstance(failure, DatabaseBusy):
         busy = "What came before at the database took too long; nothing was done."

@@ -3,49 +3,41 @@
 from __future__ import annotations
 
 import asyncio
+from collections.abc import Mapping, Sequence
 from typing import Annotated, Any
 
-import msgspec
 from litestar import get, post
 from litestar.params import JSONBody, QueryParameter
-from sqlalchemy.ext.asyncio import AsyncConnection
+from msgspec.structs import replace
 
 from longpoint.api.document.examples_schedule import IMPORT
 from longpoint.api.http.answer import Reply
-from longpoint.api.http.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
-from longpoint.api.http.faults import Faults, InvalidRequest
+from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.negotiate import BOTH, CSV
-from longpoint.api.http.problems import Fault
 from longpoint.api.http.request import CSV_PLACES, AnyRequest
-from longpoint.api.read.csv_openings import Places, at_row, read_csv, write_csv
+from longpoint.api.stored.changing import Held, changing_once
+from longpoint.api.stored.csv_openings import Places, at_row, read_csv, write_csv
 from longpoint.api.stored.groups import members, naming, refuse_taken
-from longpoint.api.stored.house import (
-    check_house,
-    read_house_document,
-    read_offcut_document,
-    read_opening_document,
-    retold,
-)
+from longpoint.api.stored.house import check_house, marks_of, retelling, without_stock
 from longpoint.api.stored.openings import refuse_more
-from longpoint.api.stored.retrying import once
 from longpoint.api.stored.revisions import find_revision
-from longpoint.api.stored.schedule_changes import opening_change
-from longpoint.api.stored.storage import (
-    ScheduleId,
-    Why,
-    author_of,
-    find_schedule,
-    hold_schedule,
-    store_of,
-    stored,
-)
-from longpoint.api.wire.cut_list import GroupIn
-from longpoint.api.wire.opening import OpeningIn
-from longpoint.api.wire.schedule import HouseIn, ScheduleIn
-from longpoint.api.wire.transfer import Existing, ImportIn, ImportOut
-from longpoint.schedules import history, houses, items
+from longpoint.api.stored.storage import ScheduleId, Why, find_schedule, store_of, stored
+from longpoint.schedules import history, items
+from longpoint.schedules.answers import Imported
 from longpoint.schedules.basics import new_id
+from longpoint.schedules.kept import (
+    KeptHouse,
+    NewSchedule,
+    opening_change,
+    read_house,
+    read_length,
+    read_opening,
+)
+from longpoint.schedules.rows import OpeningRow
+from longpoint.schedules.sent import Existing, Openings
 from longpoint.schedules.values import Change, Kind
+from longpoint.shop.house import HouseGroup, HouseOpening
+from longpoint.values import Fault, Faults
 
 _TAG = "In and out"
 
@@ -68,7 +60,7 @@ _TAG = "In and out"
 async def import_openings(
     request: AnyRequest,
     schedule_id: ScheduleId,
-    data: JSONBody[ImportIn],
+    data: JSONBody[Openings],
     existing: Annotated[
         Existing,
         QueryParameter(
@@ -78,7 +70,7 @@ async def import_openings(
     ] = "refuse",
     dry_run: Annotated[bool, QueryParameter(description="Only try it: keep nothing.")] = False,
     why: Why = "",
-) -> Reply[ImportOut]:
+) -> Reply[Imported]:
     """All of it is kept, as one revision, or when anything is wrong none.
 
     Faults are told by row and column in a CSV, all of one kind at once: first cells that are no value of their column,
@@ -88,31 +80,25 @@ async def import_openings(
     Comma, semicolon or tab; a cell of several values has | between them. An export has the columns that are in use.
     """
 
-    places: Places | None = request.scope["state"].get(CSV_PLACES)
-
-    async def work(connection: AsyncConnection) -> Reply[ImportOut]:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        tag = state_tag(schedule.revision, schedule.digest)
-        (check_match if existing == "refuse" else check_current)(request, tag)
-        house = read_house_document(schedule.document)
-        groups = house.groups if existing == "replace" else naming(house, _marks(data))
-        kept = [] if existing == "replace" else await members(connection, schedule, groups, _marks(data))
-        await asyncio.to_thread(_check, house, data, places, groups, kept)
-        changes, out = await _changes(connection, schedule, house, data, existing, places)
-        refuse_more(schedule.opening_count + len(out.added) - len(out.removed))
+    async def work(held: Held) -> Reply[Imported]:
+        (held.check_match if existing == "refuse" else held.check_current)()
+        house, sent = held.house, await request.under(held.house.unit, data)
+        places: Places | None = request.scope["state"].get(CSV_PLACES)
+        marks = marks_of(sent.openings)
+        groups: Sequence[HouseGroup] = house.groups if existing == "replace" else naming(house, marks)
+        kept = [] if existing == "replace" else await members(held.connection, held.schedule, groups, marks)
+        await asyncio.to_thread(_check, house, sent, places, groups, kept, build=not request.misread)
+        changes, answer = await _changes(held, sent, existing, places)
+        refuse_more(held.schedule.opening_count + len(answer.added) - len(answer.removed))
+        held.refuse_misread()
         if dry_run:
-            return Reply(
-                msgspec.structs.replace(out, dry_run=True),
-                status_code=200,
-                headers={"etag": etag(request, tag)},
-            )
-        if changes:
-            made = await houses.write(connection, schedule, author_of(request, why), "import", changes)
-            out = msgspec.structs.replace(out, revision=made.number)
-            tag = state_tag(made.number, made.digest)
-        return Reply(out, status_code=200, headers={"etag": etag(request, tag)})
+            return Reply(replace(answer, dry_run=True), headers=held.headers(held.schedule))
+        if not changes:
+            return Reply(answer, headers=held.headers(held.schedule))
+        made = await held.write("import", *changes)
+        return Reply(replace(answer, revision=made.number), headers=held.headers(made))
 
-    return await once(request, data, work)
+    return await changing_once(request, data, schedule_id, work, why)
 
 
 @get(
@@ -126,7 +112,7 @@ async def export_schedule(
         int | None,
         QueryParameter(ge=1, le=2_000_000_000, description="As of this revision; the latest when left out."),
     ] = None,
-) -> Reply[ScheduleIn]:
+) -> Reply[NewSchedule]:
     """The whole house as it was sent: a body that starts a schedule just like it. As CSV, its openings alone."""
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
@@ -137,31 +123,28 @@ async def export_schedule(
         state = await history.state_at(connection, schedule.id, row.number, kinds)
     documents: dict[str, list[str]] = {kind: [] for kind in kinds}
     for version in state:
-        documents[version.kind].append(version.document)
-    openings = [read_opening_document(text) for text in documents[Kind.OPENING]]
+        documents[version.kind].append(version.stands)
+    house = read_house(documents[Kind.SCHEDULE][0])
+    openings = [read_opening(text, house.unit) for text in documents[Kind.OPENING]]
     headers = {"etag": etag(request, tag)}
     if getattr(request, "wanted", "") == CSV:
         reply: Reply[Any] = Reply(write_csv(openings), status_code=200, headers={**headers, "vary": "accept"})
         reply.media_type = f"{CSV}; charset=utf-8; header=present"
         return reply
-    house = read_house_document(documents[Kind.SCHEDULE][0])
-    whole = ScheduleIn(
-        **{name: getattr(house, name) for name in HouseIn.__struct_fields__},
-        openings=openings,
-        rack=[read_offcut_document(text) for text in documents[Kind.OFFCUT]],
-    )
-    return Reply(whole, status_code=200, headers=headers)
-
-
-def _marks(data: ImportIn) -> list[str]:
-    return [opening.mark for opening in data.openings]
+    rack = [read_length(text, house.unit) for text in documents[Kind.OFFCUT]]
+    return Reply(NewSchedule.of(house, openings, rack), status_code=200, headers=headers)
 
 
 def _check(
-    house: HouseIn, data: ImportIn, places: Places | None, groups: list[GroupIn], kept: list[OpeningIn]
+    house: KeptHouse,
+    data: Openings,
+    places: Places | None,
+    groups: Sequence[HouseGroup],
+    kept: Sequence[HouseOpening],
+    *,
+    build: bool,
 ) -> None:
-    """Make sure every opening, and every group it is in, can be read and built; those from a file are told by row
-    and column.
+    """Make sure every opening, and every group it is in, can be built; those from a file are told by row and column.
 
     Args:
         house: What is said of it as a whole.
@@ -169,44 +152,38 @@ def _check(
         places: Where it stood in the file, when it came as one.
         groups: Those that name any of them.
         kept: What else these groups name.
+        build: As of `check_house`.
     """
-    try:
-        refuse_taken(
-            house, [(("openings", number, "mark"), mark) for number, mark in enumerate(_marks(data))]
-        )
-        try:
-            check_house(msgspec.structs.replace(house, stock=[]), [*data.openings, *kept], groups=groups)
-        except InvalidRequest as refusal:
-            raise retold(refusal, lambda fault: _of_group(fault, len(data.openings), groups)) from None
-    except InvalidRequest as refusal:
-        if places is None:
-            raise
-        raise InvalidRequest(refusal.detail, [at_row(fault, places) for fault in refusal.errors]) from None
+
+    def check() -> None:
+        marks = enumerate(marks_of(data.openings))
+        refuse_taken(house, [(("openings", number, "mark"), mark) for number, mark in marks])
+        check_house(without_stock(house), [*data.openings, *kept], groups=groups, build=build)
+
+    def told(fault: Fault) -> Fault:
+        fault = _of_group(fault, len(data.openings), groups)
+        return fault if places is None else at_row(fault, places)
+
+    retelling(check, told)
 
 
-def _of_group(fault: Fault, count: int, groups: list[GroupIn]) -> Fault:
+def _of_group(fault: Fault, count: int, groups: Sequence[HouseGroup]) -> Fault:
     """A fault of a group, or of an opening that is kept, told of what comes in as a whole."""
-    _, *steps = str(fault.pointer).split("/")
-    if steps[:1] == ["groups"]:
-        named = f"The group {groups[int(steps[1])].mark!r}"
-    elif steps[:1] == ["openings"] and len(steps) > 1 and int(steps[1]) >= count:
+    first, *rest = fault.path or ("",)
+    if first == "groups":
+        named = f"The group {groups[int(rest[0])].mark!r}"
+    elif first == "openings" and rest and int(rest[0]) >= count:
         named = "A group of openings that are kept"
     else:
         return fault
-    detail = f"{named} cannot be made with these: {fault.detail}"
-    return Fault(code=fault.code, detail=detail, pointer="/openings")
+    return Fault.at(("openings",), fault.code, f"{named} cannot be made with these: {fault.detail}")
 
 
 async def _changes(
-    connection: AsyncConnection,
-    schedule: Any,
-    house: HouseIn,
-    data: ImportIn,
-    existing: Existing,
-    places: Places | None,
-) -> tuple[list[Change], ImportOut]:
-    marks = _marks(data)
-    there = await items.openings_marked(connection, schedule.id, marks)
+    held: Held, data: Openings, existing: Existing, places: Places | None
+) -> tuple[list[Change], Imported]:
+    schedule, marks = held.schedule, marks_of(data.openings)
+    there = await items.openings_marked(held.connection, schedule.id, marks)
     if existing == "refuse":
         _refuse_marks(data, there, places)
     changes: list[Change] = []
@@ -214,11 +191,11 @@ async def _changes(
     for opening in data.openings:
         row = there.get(opening.mark)
         if row is None:
-            changes.append(opening_change(new_id(), position, opening, house.unit))
+            changes.append(opening_change(new_id(), position, opening))
             added.append(opening.mark)
             position += 1
             continue
-        change = opening_change(row.id, row.position, opening, house.unit)
+        change = opening_change(row.id, row.position, opening)
         if change.digest == row.digest:
             unchanged += 1
         else:
@@ -227,26 +204,26 @@ async def _changes(
     removed = []
     if existing == "replace":
         kept = set(marks)
-        gone = [row for row in await items.list_openings(connection, schedule.id) if row.mark not in kept]
+        rows = await items.list_openings(held.connection, schedule.id)
+        gone = [row for row in rows if row.mark not in kept]
         removed = [row.mark for row in gone]
         changes += [Change(Kind.OPENING, row.id, None) for row in gone]
-    out = ImportOut(
+    answer = Imported(
         dry_run=False,
         revision=schedule.revision,
-        added=added,
-        updated=updated,
+        added=tuple(added),
+        updated=tuple(updated),
         unchanged=unchanged,
-        removed=removed,
+        removed=tuple(removed),
     )
-    return changes, out
+    return changes, answer
 
 
-def _refuse_marks(data: ImportIn, there: dict[str, Any], places: Places | None) -> None:
+def _refuse_marks(data: Openings, there: Mapping[str, OpeningRow], places: Places | None) -> None:
     faults = Faults()
     for index, opening in enumerate(data.openings):
         if opening.mark in there:
             detail = f"The schedule has an opening {opening.mark!r} already; import with existing=update to change it."
-            faults.add(("openings", index, "mark"), "duplicate-mark", detail)
-    if places is not None:
-        faults.found = [at_row(fault, places) for fault in faults.found]
+            fault = Fault.at(("openings", index, "mark"), "duplicate-mark", detail)
+            faults.note(fault if places is None else at_row(fault, places))
     faults.raise_any()

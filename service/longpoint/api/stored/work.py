@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import contextlib
-from typing import Annotated, Any
+from typing import Annotated
 
 from litestar import delete, get, post
 from litestar.params import JSONBody, PathParameter, QueryParameter
@@ -12,38 +12,36 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.api.document.examples_schedule import STICKS, WORK
 from longpoint.api.document.links import LISTED_PIECE_LINKS, PIECE_LINKS, WORK_LINKS
 from longpoint.api.http.answer import Reply
-from longpoint.api.http.conditional import ETAG, check_current, check_match, check_news, etag, state_tag
-from longpoint.api.http.faults import Faults, InvalidRequest
+from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
+from longpoint.api.stored.changing import Held, changing, changing_once
 from longpoint.api.stored.cut_list import load_house, worked_out
 from longpoint.api.stored.groups import find_place
-from longpoint.api.stored.house import check_house, read_house_document
 from longpoint.api.stored.offcuts import refuse_full_rack
-from longpoint.api.stored.paging import LINK, Cursor, Limit, page, read_cursor
-from longpoint.api.stored.piece_documents import piece_out, read_piece_document
+from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_cursor
 from longpoint.api.stored.record_work import Recorder
-from longpoint.api.stored.retrying import once
-from longpoint.api.stored.schedule_changes import offcut_changes
+from longpoint.api.stored.schedule_changes import rack_changes
 from longpoint.api.stored.sticks_cut import sticks_as_work
 from longpoint.api.stored.storage import (
     CHANGES,
     ScheduleId,
     Why,
-    author_of,
     by_name,
     clean,
     find_schedule,
-    hold_schedule,
     store_of,
     stored,
 )
-from longpoint.api.wire.base import Page
-from longpoint.api.wire.lengths import length_writer
-from longpoint.api.wire.schedule import Made
-from longpoint.api.wire.schedule_work import PieceState, PieceStored, SticksIn, WorkIn, WorkMade
-from longpoint.schedules import houses, items
+from longpoint.lengths import length_writer
+from longpoint.schedules import items
+from longpoint.schedules.answers import Made, StoredPiece, WorkMade
+from longpoint.schedules.kept import read_house
+from longpoint.schedules.rows import PieceRow
+from longpoint.schedules.sent import CutSticks, Work
+from longpoint.schedules.states import PieceState
 from longpoint.schedules.values import Change, Kind
+from longpoint.values import Faults, Refusal
 
 _TAG = "Work"
 PieceId = Annotated[str, PathParameter(max_length=64, description="The id of a piece.")]
@@ -63,16 +61,15 @@ PieceId = Annotated[str, PathParameter(max_length=64, description="The id of a p
     ),
 )
 async def record_work(
-    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[WorkIn], why: Why = ""
+    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[Work], why: Why = ""
 ) -> Reply[WorkMade]:
     """Pieces are taken to be cut as the cut list has them now. An If-Match header names the schedule's state."""
 
-    async def work(connection: AsyncConnection) -> Reply[WorkMade]:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        check_match(request, state_tag(schedule.revision, schedule.digest))
-        return await _record(connection, request, schedule, data, "work", why)
+    async def work(held: Held) -> Reply[WorkMade]:
+        held.check_match()
+        return await _record(held, await request.under(held.house.unit, data), "work")
 
-    return await once(request, data, work)
+    return await changing_once(request, data, schedule_id, work, why)
 
 
 @post(
@@ -89,7 +86,7 @@ async def record_work(
     ),
 )
 async def cut_sticks(
-    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[SticksIn], why: Why = ""
+    request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[CutSticks], why: Why = ""
 ) -> Reply[WorkMade]:
     """Every piece on the sticks is cut, remnants go off the rack, and offcuts long enough to keep go on it.
 
@@ -97,21 +94,18 @@ async def cut_sticks(
     """
 
     # Worked out before anybody is kept waiting; a house that cannot be is told of below, unless this is a retry.
-    with contextlib.suppress(InvalidRequest):
+    with contextlib.suppress(Refusal):
         async with store_of(request).reading() as connection:
             house = await load_house(connection, await find_schedule(connection, request, schedule_id))
         await worked_out(house)
 
-    async def work(connection: AsyncConnection) -> Reply[WorkMade]:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        check_current(request, state_tag(schedule.revision, schedule.digest))
-        house = await load_house(connection, schedule)
+    async def work(held: Held) -> Reply[WorkMade]:
+        held.check_current()
+        house = await load_house(held.connection, held.schedule)
         done = await worked_out(house)
-        return await _record(
-            connection, request, schedule, sticks_as_work(data, house, done), "cut sticks", why
-        )
+        return await _record(held, sticks_as_work(data, house, done), "cut sticks")
 
-    return await once(request, data, work)
+    return await changing_once(request, data, schedule_id, work, why)
 
 
 @get(
@@ -132,7 +126,7 @@ async def list_pieces(
     in_state: Annotated[
         PieceState | None, QueryParameter(name="state", description="Only those in this state.")
     ] = None,
-) -> Reply[Page[PieceStored]]:
+) -> Reply[Page[StoredPiece]]:
     """Every piece that is in the shop, on the wall, or was spoiled; the first recorded first."""
     after = read_cursor(cursor)
     async with store_of(request).reading() as connection:
@@ -146,25 +140,24 @@ async def list_pieces(
             opening_id=opening_id,
             state=in_state and in_state.value,
         )
-    write = length_writer(read_house_document(schedule.document).rounding.value())
-    outs = [piece_out(row.id, row.revision, read_piece_document(row.document), write) for row in rows]
-    return page(request, outs, limit, rows[limit - 1].id if len(rows) > limit else None)
+    write = length_writer(read_house(schedule.document).rounding)
+    last = rows[limit - 1].id if len(rows) > limit else None
+    return page(request, [StoredPiece.of_row(row) for row in rows], limit, last, write=write)
 
 
 @get(
     "/v1/schedules/{schedule_id:str}/work/{piece_id:str}",
     **stored("get_piece", summary="Read a piece", tag=_TAG, headers=ETAG, links=PIECE_LINKS),
 )
-async def get_piece(request: AnyRequest, schedule_id: ScheduleId, piece_id: PieceId) -> Reply[PieceStored]:
+async def get_piece(request: AnyRequest, schedule_id: ScheduleId, piece_id: PieceId) -> Reply[StoredPiece]:
     """One piece that was cut."""
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
         row = await _find(connection, schedule.id, piece_id)
     tag = state_tag(row.revision, row.digest)
     check_news(request, tag)
-    write = length_writer(read_house_document(schedule.document).rounding.value())
-    out = piece_out(row.id, row.revision, read_piece_document(row.document), write)
-    return Reply(out, status_code=200, headers={"etag": etag(request, tag)})
+    write = length_writer(read_house(schedule.document).rounding)
+    return Reply(StoredPiece.of_row(row), write, status_code=200, headers={"etag": etag(request, tag)})
 
 
 @delete(
@@ -181,33 +174,29 @@ async def remove_piece(
     request: AnyRequest, schedule_id: ScheduleId, piece_id: PieceId, why: Why = ""
 ) -> Made:
     """Its place counts as not cut again. A piece that was cut and spoiled is recorded as spoiled instead."""
-    async with store_of(request).writing() as connection:
-        schedule = await hold_schedule(connection, request, schedule_id)
-        row = await _find(connection, schedule.id, piece_id)
-        check_current(request, state_tag(row.revision, row.digest))
-        change = Change(Kind.PIECE, row.id, None)
-        made = await houses.write(connection, schedule, author_of(request, why), "strike piece", [change])
-    return Made(revision=made.number)
+    async with changing(request, schedule_id, why) as held:
+        row = await _find(held.connection, held.schedule.id, piece_id)
+        held.check_current(row)
+        made = await held.write("strike piece", Change(Kind.PIECE, row.id, None))
+    return Made(made.number)
 
 
-async def _find(connection: AsyncConnection, schedule_id: str, id: str) -> Any:
+async def _find(connection: AsyncConnection, schedule_id: str, id: str) -> PieceRow:
     row = await items.find_piece(connection, schedule_id, clean(id))
     if row is None:
         raise NotFound(f"The schedule has no piece {id}.")
     return row
 
 
-async def _record(
-    connection: AsyncConnection, request: AnyRequest, schedule: Any, data: WorkIn, action: str, why: str
-) -> Reply[WorkMade]:
-    house = read_house_document(schedule.document)
+async def _record(held: Held, data: Work, action: str) -> Reply[WorkMade]:
+    connection, schedule_id = held.connection, held.schedule.id
     faults = Faults()
-    recorder = Recorder(connection, schedule, faults)
+    recorder = Recorder(held, faults)
     for index, piece in enumerate(data.pieces):
         await recorder.record(piece, ("pieces", index))
     gone: list[Change] = []
     for index, id in enumerate(data.used_offcuts):
-        row = await items.find_offcut(connection, schedule.id, id)
+        row = await items.find_offcut(connection, schedule_id, id)
         if row is None or id in data.used_offcuts[:index]:
             faults.add(("used_offcuts", index), "unknown-offcut", f"There is no offcut {id} on the rack.")
         else:
@@ -215,19 +204,17 @@ async def _record(
     if not data.pieces and not data.offcuts and not data.used_offcuts:
         faults.add((), "empty", "Nothing is recorded: list pieces, offcuts put on the rack, or offcuts used.")
     faults.raise_any()
-    check_house(house, [], data.offcuts, rack_name="offcuts")
-    added = offcut_changes(data.offcuts, house.unit)
-    await refuse_full_rack(connection, schedule.id, data.offcuts, data.used_offcuts)
-    changes = [*recorder.changes, *gone, *added]
-    made = await houses.write(connection, schedule, author_of(request, why), action, changes)
-    write = length_writer(house.rounding.value())
+    added = rack_changes(data.offcuts)
+    await refuse_full_rack(connection, schedule_id, data.offcuts, data.used_offcuts)
+    made = await held.write(action, *recorder.changes, *gone, *added)
     pieces = [
-        piece_out(id, made.number, document, write)
-        for id, document in recorder.changed.items()
-        if document is not None
+        StoredPiece.of(change.id, made.number, change.document)
+        for change in recorder.changes
+        if change.document is not None
     ]
     return Reply(
-        WorkMade(revision=made.number, pieces=pieces, offcuts=[change.id for change in added]),
+        WorkMade(made.number, tuple(pieces), tuple(change.id for change in added)),
+        length_writer(held.house.rounding),
         status_code=201,
-        headers={"etag": etag(request, state_tag(made.number, made.digest))},
+        headers=held.headers(made),
     )

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from longpoint.geometry.checks.findings import Finding, Offer
-from longpoint.geometry.faults import Faults
-from longpoint.geometry.readings.inputs import Door
+from longpoint.geometry.readings.readings import Door
 from longpoint.lengths import Fraction, spoken
+from longpoint.values import Faults
 
 # Common practice, no source: shims want at least a quarter inch at each side, and no more than five eighths.
 LEAST_SHIM, MOST_SHIM = Fraction(1, 4), Fraction(5, 8)

@@ -2,40 +2,72 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.value import Value
-from longpoint.lengths import Real
+from typing import TYPE_CHECKING
 
-Path = tuple[str | int, ...]
+from msgspec.structs import force_setattr
+
+from longpoint.geometry.spelled import Measures, Offered, Pairs
+from longpoint.lengths import Real, real
+from longpoint.values import Path, Place, Value
+
+if TYPE_CHECKING:
+    Field = Place | Path | None
+    Worth = Offered | Real | str | bool | None
+    Given = Measures | Pairs
+else:
+    Field, Worth, Given = Place | None, Offered | None, Measures
 
 
 class Offer(Value, frozen=True):
     """One of the trade's answers to a finding.
 
     Attributes:
-        answer: a stable name, "shorten_horn".
-        detail: what it means, in words.
-        field: the opening's field that takes it up; () where no field of its own does, as for caulk.
-        value: what to write there: a length, a word or True.
-        figures: lengths and angles that go with it, each with its name.
+        answer: A stable name, "shorten_horn".
+        detail: What it means, in words.
+        field: The field that takes it up, a JSON pointer into the opening or, for what a group's openings have
+            together, into the house; null where no one field does, as for caulk: `detail` then says what does. It was
+            tried: with that value the answer comes without the finding, a group's once every opening of it that is
+            offered one has its own.
+        value: What to write there.
+        figures: Lengths, and angles in degrees, that go with it, each by its name.
     """
 
     answer: str
     detail: str
-    field: Path = ()
-    value: Real | str | bool | None = None
-    figures: tuple[tuple[str, Real], ...] = ()
+    field: Field = None
+    value: Worth = None
+    figures: Given = Measures()
+
+    def __post_init__(self) -> None:
+        if not isinstance(self.field, Place | None):
+            force_setattr(self, "field", Place(self.field) if self.field else None)
+        if not isinstance(self.value, Offered | None):
+            force_setattr(self, "value", Offered(self.value))
+        if isinstance(self.figures, tuple):
+            force_setattr(self, "figures", Measures(self.figures))
+
+    @property
+    def path(self) -> tuple[str | int, ...]:
+        """The steps to its field; () where it has none."""
+        return self.field.steps if isinstance(self.field, Place) else ()
+
+    @property
+    def worth(self) -> Real | str | bool | None:
+        """What to write in its field."""
+        return self.value.value if isinstance(self.value, Offered) else None
 
 
 class Finding(Value, frozen=True):
-    """Something in the way, out of plane or out of level.
+    """Something in the way, out of plane or out of level. It has changed no size: an answer that is taken up is sent
+    back in its field.
 
     Attributes:
-        code: a stable kebab-case name.
-        side: left, right, head, sill, base, above or below; a group's finding names none.
-        detail: what was found.
-        amount: how much it is, inches.
-        offers: what can be done, the least work first.
-        by: what is in the way, where a side may have two of a kind: "neighbour" or "".
+        code: A stable name for the kind of finding.
+        side: Where: left, right, head, sill, base, above or below; empty for a group's.
+        detail: What was found, in words.
+        amount: How much it is.
+        offers: What can be done about it, the least work first.
+        by: What is in the way, where a side may have two of a kind: "neighbour" or empty.
     """
 
     code: str
@@ -44,3 +76,6 @@ class Finding(Value, frozen=True):
     amount: Real
     offers: tuple[Offer, ...]
     by: str = ""
+
+    def __post_init__(self) -> None:
+        force_setattr(self, "amount", real(self.amount))

@@ -47,7 +47,7 @@ def _beside(opening: Opening, name: str, side: CasedSide, room: Fraction, at_bas
         offers = _rip(name, side, room)
         detail = f"The {name} casing would run {spoken(-past_casing)} into what stands {spoken(room)} from the jamb."
         found.append(Finding("casing-collides", name, detail, -past_casing, offers))
-    if opening.foot is not Foot.STOOL or opening.trim.stool is None:
+    if opening.foot_style is not Foot.STOOL or opening.trim.stool is None:
         return found
     own = opening.horns.left if name == "left" else opening.horns.right
     horn = opening.trim.stool.horn if own is None else own
@@ -133,7 +133,7 @@ def _blocks_meet(opening: Opening, name: str, side: CasedSide, gap: Fraction) ->
 def _plinth_edge(opening: Opening, side: CasedSide) -> Fraction:
     """Where a plinth block ends, whose inner edge is flush with its leg's; nought without one."""
     plinth = opening.trim.plinth
-    return side.reveal + plinth.width if opening.foot is Foot.PLINTH and plinth is not None else ZERO
+    return side.reveal + plinth.width if opening.foot_style is Foot.PLINTH and plinth is not None else ZERO
 
 
 def _rip_block(opening: Opening, over: Fraction, to_do: str) -> tuple[Offer, ...]:
@@ -214,7 +214,7 @@ def _above(opening: Opening, head: CasedSide, room: Fraction) -> list[Finding]:
 
 def _below(opening: Opening, base: CasedSide, room: Fraction) -> list[Finding]:
     stool, apron = opening.trim.stool, opening.trim.apron
-    if opening.foot is Foot.PICTURE_FRAME:
+    if opening.foot_style is Foot.PICTURE_FRAME:
         over = max(base.edge, _block_edge(opening, base)) - room
         if over <= 0:
             return []
@@ -222,7 +222,7 @@ def _below(opening: Opening, base: CasedSide, room: Fraction) -> list[Finding]:
         rip = Offer("rip_casing", "Rip the sill casing.", ("widths", "sill"), width, (("rip width", width),))
         detail = f"The sill casing would run {spoken(over)} into what lies {spoken(room)} below."
         return [Finding("sill-collides", "below", detail, over, (rip,) if width > 0 else ())]
-    if opening.foot is not Foot.STOOL or stool is None:
+    if opening.foot_style is not Foot.STOOL or stool is None:
         return []
     if stool.thickness > room:
         detail = (

@@ -33,10 +33,10 @@ def tried(opening: Opening, findings: tuple[Finding, ...], look: Look) -> tuple[
 
 
 def _tried(opening: Opening, finding: Finding, offer: Offer, look: Look) -> Offer:
-    if not offer.field:
+    if offer.field is None:
         return offer
-    if isinstance(offer.value, float):
-        offer = replace(offer, value=Fraction(int(offer.value * FINEST), FINEST))
+    if isinstance(offer.worth, float):
+        offer = replace(offer, value=Fraction(int(offer.worth * FINEST), FINEST))
     try:
         after = look(with_offer(opening, offer))
     except GeometryError as error:
@@ -47,18 +47,18 @@ def _tried(opening: Opening, finding: Finding, offer: Offer, look: Look) -> Offe
 
 
 def _without_field(offer: Offer, why: str) -> Offer:
-    return replace(offer, detail=f"{offer.detail} {why}", field=(), value=None)
+    return replace(offer, detail=f"{offer.detail} {why}", field=None, value=None)
 
 
 def with_offer(opening: Opening, offer: Offer) -> Opening:
     """The opening with an offer taken up."""
-    match offer.field:
+    match offer.path:
         case (("widths" | "horns" | "reveals") as group, str(side)):
-            return replace(opening, **{group: replace(getattr(opening, group), **{side: offer.value})})
+            return replace(opening, **{group: replace(getattr(opening, group), **{side: offer.worth})})
         case ("wall_answer",):
-            return replace(opening, wall_answer=WallAnswer(str(offer.value)))
+            return replace(opening, wall_answer=WallAnswer(str(offer.worth)))
         case ("sill_answer",):
-            return replace(opening, sill_answer=SillAnswer(str(offer.value)))
+            return replace(opening, sill_answer=SillAnswer(str(offer.worth)))
         case ("without_apron",):
             return replace(opening, without_apron=True)
-    raise ValueError(f"no opening takes up {offer.field}")
+    raise ValueError(f"no opening takes up {offer.path}")

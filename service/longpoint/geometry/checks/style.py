@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from longpoint.geometry.checks.door import check_door
-from longpoint.geometry.faults import Faults
 from longpoint.geometry.frame.kernel import Corner, Frame
-from longpoint.geometry.readings.inputs import Door, Foot, Opening, WallAnswer
+from longpoint.geometry.readings.inputs import Foot, Opening, WallAnswer
+from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.trim import ApronEnds, BoxCorners, CornerBlock, HeadStyle
 from longpoint.lengths import Fraction, spoken
+from longpoint.values import Faults
 
 SHARPEST_APRON = 60
 # Common practice, no source: a leg that stands past its block by no more than this in all is not seen to.
@@ -48,16 +49,16 @@ def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
             "out-of-range",
             f"An apron's end is cut back by more than nothing and at most {SHARPEST_APRON} degrees.",
         )
-    if isinstance(opening.readings.shape, Door):
-        check_door(opening.readings.shape, faults)
-    if opening.readings.mulls:
+    if isinstance(opening.outline.shape, Door):
+        check_door(opening.outline.shape, faults)
+    if opening.outline.mulls:
         _check_mulls(opening, four_sided, faults)
-    if opening.readings.wall is not None or opening.wall_answer is not WallAnswer.FLAT:
+    if opening.outline.wall is not None or opening.wall_answer is not WallAnswer.FLAT:
         _check_wall(opening, frame, faults)
 
 
 def _check_butted(opening: Opening, four_sided: bool, faults: Faults) -> None:
-    if opening.foot is Foot.PICTURE_FRAME:
+    if opening.foot_style is Foot.PICTURE_FRAME:
         faults.add(
             ("trim", "head_style"),
             "butted-picture-frame",
@@ -85,7 +86,7 @@ def _check_blocks(opening: Opening, frame: Frame | None, four_sided: bool, fault
             "Corner blocks need one straight head across two legs: take head_style mitred for this shape.",
         )
     stock = {"left": trim.casing, "right": trim.casing, "head": trim.head_casing or trim.casing}
-    if opening.foot is Foot.PICTURE_FRAME:
+    if opening.foot_style is Foot.PICTURE_FRAME:
         stock["sill"] = trim.sill_casing or trim.casing
     for side, casing in stock.items():
         own: Fraction | None = getattr(opening.reveals, side)
@@ -101,7 +102,7 @@ _LEG_CORNERS = {"right": (1, 0), "left": (2, 3)}
 
 
 def _leg_corners(opening: Opening, frame: Frame, side: str) -> list[Corner]:
-    at = _LEG_CORNERS[side] if opening.foot is Foot.PICTURE_FRAME else _LEG_CORNERS[side][:1]
+    at = _LEG_CORNERS[side] if opening.foot_style is Foot.PICTURE_FRAME else _LEG_CORNERS[side][:1]
     return [frame.corners[index] for index in at]
 
 
@@ -128,7 +129,7 @@ def _check_block(block: CornerBlock, casing: Fraction, reveal: Fraction, faults:
 
 
 def _check_mulls(opening: Opening, four_sided: bool, faults: Faults) -> None:
-    casing, width = opening.trim.mull_casing, getattr(opening.readings.shape, "jamb_width", None)
+    casing, width = opening.trim.mull_casing, getattr(opening.outline.shape, "jamb_width", None)
     if casing is None:
         faults.add(
             ("trim", "mull_casing"),
@@ -141,7 +142,7 @@ def _check_mulls(opening: Opening, four_sided: bool, faults: Faults) -> None:
         )
         return
     reached = Fraction(0)
-    for number, mull in enumerate(opening.readings.mulls):
+    for number, mull in enumerate(opening.outline.mulls):
         if mull.at <= reached or mull.width <= 0 or mull.at + mull.width >= width:
             faults.add(
                 ("readings", "mulls", number),
@@ -158,7 +159,7 @@ def _check_mulls(opening: Opening, four_sided: bool, faults: Faults) -> None:
 
 
 def _check_wall(opening: Opening, frame: Frame | None, faults: Faults) -> None:
-    wall, trim, answer = opening.readings.wall, opening.trim, opening.wall_answer
+    wall, trim, answer = opening.outline.wall, opening.trim, opening.wall_answer
     if wall is None:
         faults.add(
             ("readings", "wall"),
@@ -204,7 +205,7 @@ def _check_leaning(opening: Opening, proud: Fraction, faults: Faults) -> None:
         return
     own = opening.widths
     stock = {"left": trim.casing, "right": trim.casing, "head": trim.head_casing or trim.casing}
-    if opening.foot is Foot.PICTURE_FRAME:
+    if opening.foot_style is Foot.PICTURE_FRAME:
         stock["sill"] = trim.sill_casing or trim.casing
     ripped = {side: getattr(own, side) for side in stock}
     narrowest = min(ripped[side] or casing.width for side, casing in stock.items())

@@ -3,31 +3,27 @@
 from __future__ import annotations
 
 from longpoint.geometry.checks.style import check_style
-from longpoint.geometry.faults import Faults
 from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.parts import Part, PartKind
 from longpoint.geometry.pieces.stool import stool_width
-from longpoint.geometry.readings.inputs import (
-    NO_REVEALS,
-    Arch,
-    Door,
-    Foot,
-    Opening,
-    Polygon,
-    Readings,
-    Shape,
-    SillAnswer,
-    WallAnswer,
-)
+from longpoint.geometry.readings.inputs import NO_REVEALS, Foot, Opening, SillAnswer, WallAnswer
+from longpoint.geometry.readings.outline import Arch, Polygon, Shape
+from longpoint.geometry.readings.readings import Door
+from longpoint.geometry.readings.taken import as_read
+from longpoint.geometry.readings.trim import Stool
 from longpoint.lengths import Fraction, spoken
+from longpoint.values import Fault, Faults, Path
+
+SIDES = ("left_depth", "right_depth")
+HORNS = ("left_horn_depth", "right_horn_depth")
 
 
 def check_trim(opening: Opening, frame: Frame | None, faults: Faults, *, stands_on_stool: bool) -> None:
     """Trim that does not fit the opening it was chosen for; the stool is judged only where it is asked for."""
     _check_reveals(opening, faults)
-    if opening.foot is Foot.STOOL and stands_on_stool:
+    if opening.foot_style is Foot.STOOL and stands_on_stool:
         check_stool(opening, faults)
-    if opening.foot is Foot.PLINTH and opening.trim.plinth is None:
+    if opening.foot_style is Foot.PLINTH and opening.trim.plinth is None:
         faults.add(
             ("trim", "plinth"),
             "plinth-missing",
@@ -83,31 +79,39 @@ def check_stool(opening: Opening, faults: Faults, least_depth: Fraction = ZERO) 
             "sill-level",
             "A level sill needs no strip: leave the reading or the answer out.",
         )
+    check_depths(opening, stool, (*SIDES, *HORNS), faults)
+    _check_stool_stock(opening, faults, least_depth)
+
+
+def check_depths(
+    opening: Opening, stool: Stool, names: tuple[str, ...], faults: Faults, at: Path = ()
+) -> None:
+    """Depths that were not read or that leave no notch, one reading for both sides told once."""
     less = stool.sash_clearance + stool.scribe
-    for side in ("left_depth", "right_depth", "left_horn_depth", "right_horn_depth"):
-        depth: Fraction | None = getattr(readings, side)
-        if depth is None and side in ("left_depth", "right_depth"):
-            faults.add(
-                ("readings", side),
-                "depth-missing",
-                "A stool needs the jamb's depth: measure from the wall's face back to the sash stop.",
-            )
+    found: dict[Fault, None] = {}
+    for name in names:
+        depth: Fraction | None = getattr(opening.outline, name)
+        path = (*at, "readings", *as_read(opening.readings, (name,)))
+        if depth is None and name in SIDES:
+            detail = "A stool needs the jamb's depth: measure from the wall's face back to the sash stop."
+            found[Fault.at(path, "depth-missing", detail)] = None
         elif depth is not None and depth <= less:
-            faults.add(
-                ("readings", side),
-                "depth-too-small",
-                f"The sash clearance and scribe allowance, {spoken(less)}, leave no notch. Measure the depth again.",
+            detail = (
+                f"The sash clearance and scribe allowance, {spoken(less)}, leave no notch. "
+                "Measure the depth again."
             )
-    _check_stool_stock(opening, readings, faults, least_depth)
+            found[Fault.at(path, "depth-too-small", detail)] = None
+    for fault in found:
+        faults.note(fault)
 
 
-def _check_stool_stock(opening: Opening, readings: Readings, faults: Faults, least_depth: Fraction) -> None:
+def _check_stool_stock(opening: Opening, faults: Faults, least_depth: Fraction) -> None:
     stool = opening.trim.stool
     if stool is None or stool.stock_width is None:
         return
-    if readings.left_depth is None or readings.right_depth is None:
+    if opening.outline.left_depth is None or opening.outline.right_depth is None:
         return
-    needed = stool_width(opening.trim, readings, least_depth)
+    needed = stool_width(opening.trim, opening.outline, least_depth)
     if needed > stool.stock_width:
         faults.add(
             ("trim", "stool", "stock_width"),
@@ -126,7 +130,7 @@ def check_lengths(opening: Opening, parts: list[Part], faults: Faults) -> None:
         if (part.short_point > 0 and part.long_point > 0) or part.kind in RETURNS:
             continue
         faults.add(
-            ("readings", *_reading(opening.readings.shape, part.side)),
+            ("readings", *_reading(opening.outline.shape, part.side)),
             "piece-vanishes",
             f"The {part.title} would be {spoken(min(part.short_point, part.long_point))} long at its shorter edge. "
             "The opening is too small for this trim, or a reading is wrong.",

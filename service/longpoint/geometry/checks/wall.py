@@ -7,14 +7,14 @@ from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.frame.lean import lean_degrees
 from longpoint.geometry.frame.saw import compound
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import End, Hand, Part, PartKind, Step
+from longpoint.geometry.parts import End, Hand, Part, PartKind, Step, Taper
 from longpoint.geometry.readings.inputs import Foot, Opening, SillAnswer, WallAnswer
 from longpoint.lengths import Fraction, Real, spoken
 
 
 def wall_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Finding, ...]:
     """What the wall asks for on each trimmed side, by the opening's limits."""
-    wall = opening.readings.wall
+    wall = opening.outline.wall
     if wall is None:
         return ()
     found: list[Finding] = []
@@ -35,7 +35,7 @@ def wall_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) 
 def _proud(
     opening: Opening, side: CasedSide, ends: tuple[Fraction, Fraction], proud: Fraction, corner: Real
 ) -> Finding:
-    limits = opening.limits
+    limits = opening.wall_limits
     caulk = Offer("caulk", "Caulk the joint between wall and casing.")
     plane = Offer(
         "plane_wall",
@@ -82,7 +82,7 @@ def _leaning(side: CasedSide, proud: Fraction, corner: Real) -> tuple[Offer, ...
 
 
 def _shy(opening: Opening, side: CasedSide, shy: Fraction) -> Finding:
-    limits = opening.limits
+    limits = opening.wall_limits
     if shy <= limits.caulk:
         offers: tuple[Offer, ...] = (Offer("caulk", "Caulk the joint between wall and casing."),)
     else:
@@ -109,7 +109,7 @@ def _depth(amount: Fraction) -> tuple[tuple[str, Real], ...]:
 def sill_findings(opening: Opening) -> tuple[Finding, ...]:
     """Shims or a tapered strip for a stool on a sill out of level."""
     sill = opening.readings.sill
-    if sill is None or sill.by == 0 or opening.foot is not Foot.STOOL:
+    if sill is None or sill.by == 0 or opening.foot_style is not Foot.STOOL:
         return ()
     if opening.sill_answer is SillAnswer.TAPERED_STRIP:
         return ()  # an answer that was taken up
@@ -140,7 +140,7 @@ def levelling_strip(opening: Opening, frame: Frame) -> Part:
     assert sill is not None
     assert stool is not None
     length = frame.sides[0]
-    taper = (sill.by, ZERO) if sill.low is Hand.LEFT else (ZERO, sill.by)
+    taper = Taper(sill.by, ZERO) if sill.low is Hand.LEFT else Taper(ZERO, sill.by)
     return Part(
         kind=PartKind.LEVELLING_STRIP,
         side="",

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.faults import Faults
 from longpoint.geometry.frame.kernel import SQUARE, Corner, Frame, corner
-from longpoint.geometry.readings.inputs import Arch
-from longpoint.geometry.value import Value
+from longpoint.geometry.readings.outline import Arch
 from longpoint.lengths import Fraction, Real
+from longpoint.values import Faults, Value
 
 MOST_PIECES = 60
 

@@ -9,8 +9,8 @@ from longpoint.geometry.frame.lean import leaning_reach, leaning_stand
 from longpoint.geometry.frame.sides import CasedSide
 from longpoint.geometry.readings.inputs import Foot
 from longpoint.geometry.readings.trim import HeadStyle, Trim
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
+from longpoint.values import Value
 
 
 class Reach(Value, frozen=True):

@@ -12,8 +12,8 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
+from longpoint.values import Value
 
 ZERO = Fraction(0)
 RIGHT_ANGLE = Fraction(90)

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.faults import Faults
 from longpoint.geometry.frame.kernel import SQUARE, Corner, Frame, corner
-from longpoint.geometry.readings.inputs import Quadrilateral
+from longpoint.geometry.readings.outline import Quadrilateral
 from longpoint.lengths import Fraction, Real
+from longpoint.values import Faults
 
 # A tape read to 1/16 in is up to 1/32 in off; past this many degrees per 1/32 in the readings say too little.
 TAPE_ERROR = Fraction(1, 32)

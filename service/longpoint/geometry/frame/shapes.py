@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 
-from longpoint.geometry.faults import Faults
 from longpoint.geometry.frame.arch import arched
 from longpoint.geometry.frame.kernel import (
     ALL_SQUARE,
@@ -17,8 +16,10 @@ from longpoint.geometry.frame.kernel import (
 )
 from longpoint.geometry.frame.quadrilateral import corner_of_cosine, cosine_between, quadrilateral
 from longpoint.geometry.frame.tape import TAPE_TOLERANCE, check_tape
-from longpoint.geometry.readings.inputs import Arch, Door, PlumbSides, Polygon, Quadrilateral, Shape
+from longpoint.geometry.readings.outline import Arch, PlumbSides, Polygon, Quadrilateral, Shape
+from longpoint.geometry.readings.readings import Door
 from longpoint.lengths import Fraction, Real
+from longpoint.values import Faults
 
 LEAST_ANGLE, GREATEST_ANGLE = 15, 178
 # A tape reads to 1/16 in and an angle finder to half a degree: what a closed polygon may miss by.
@@ -66,8 +67,8 @@ def _quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
         faults.add(
             ("readings", check.reading),
             "readings-disagree",
-            f"The other readings make this {check.computed:.3f} {unit}, {abs(check.difference):.3f} away; "
-            f"rounding to 1/16 in explains at most {TAPE_TOLERANCE} in.{suspect} Measure again.",
+            f"The other readings make this {float(check.computed):.3f} {unit}, {abs(float(check.difference)):.3f} "
+            f"away; rounding to 1/16 in explains at most {TAPE_TOLERANCE} in.{suspect} Measure again.",
         )
     return frame
 

@@ -5,11 +5,15 @@ from __future__ import annotations
 import math
 from functools import lru_cache
 
+from msgspec.structs import replace
+
 from longpoint.geometry.frame.kernel import ZERO, Frame, meet
-from longpoint.geometry.readings.inputs import Arch, Foot, Opening, Polygon, Reveals, WallAnswer, Widths
+from longpoint.geometry.readings.inputs import Foot, Opening, Reveals, WallAnswer, Widths
+from longpoint.geometry.readings.outline import Arch, Polygon
 from longpoint.geometry.readings.trim import Casing, Trim
-from longpoint.geometry.value import KEPT, Value
-from longpoint.lengths import Fraction, Real
+from longpoint.geometry.value import KEPT
+from longpoint.lengths import Fraction, PositiveLength, Real
+from longpoint.values import Value
 
 
 class CasedSide(Value, frozen=True):
@@ -46,9 +50,9 @@ def base_line(choices: _Choices) -> Fraction:
 
 def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
     """Each side of the frame with its own reveal and casing, the base or sill first, anticlockwise."""
-    wall = opening.readings.wall
+    wall = opening.outline.wall
     proud = wall.proud if wall is not None and opening.wall_answer is WallAnswer.EXTEND else ()
-    choices = _Choices(opening.trim, opening.foot, opening.reveals, opening.widths, proud)
+    choices = _Choices(opening.trim, opening.foot_style, opening.reveals, opening.widths, proud)
     return _sides(choices, len(frame.sides))
 
 
@@ -89,7 +93,7 @@ def _cased(
     reveal = trim.reveal if own is None else own
     width: Fraction | None = getattr(choices.widths, side)
     if width is not None:
-        casing = Casing(casing.profile, width, casing.thickness)
+        casing = replace(casing, width=PositiveLength(width))
     set_back = ZERO
     # A board of the extension lies where the wall stands proud at either end of the side.
     if trim.extension is not None and proud and (proud[index - 1] > 0 or proud[index] > 0):
@@ -106,10 +110,10 @@ def called_by_number(opening: Opening, sides: int, what: str, index: int) -> str
 
     Round a picture frame of any other shape than four sides there are neither.
     """
-    shape = opening.readings.shape
+    shape = opening.outline.shape
     curve_on_base = isinstance(shape, Arch) and shape.spring_height == 0
     if (
-        opening.foot is not Foot.PICTURE_FRAME
+        opening.foot_style is not Foot.PICTURE_FRAME
         or sides == 4
         or not (isinstance(shape, Polygon) or curve_on_base)
     ):
@@ -133,7 +137,7 @@ def _edge(side: CasedSide, rise: Fraction) -> Real:
 
 def wall_rises(opening: Opening, corners: int) -> tuple[Fraction, ...]:
     """How far leaning casing's outside edge stands off the jamb's plane at each corner; nought where it lies flat."""
-    wall = opening.readings.wall
+    wall = opening.outline.wall
     if opening.wall_answer is not WallAnswer.LEAN or wall is None:
         return (ZERO,) * corners
     return tuple(max(ZERO, proud) for proud in wall.proud)

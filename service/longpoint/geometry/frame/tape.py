@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from typing import Any
 
 from longpoint.geometry.frame.kernel import Corner
 from longpoint.geometry.frame.quadrilateral import (
@@ -12,9 +13,9 @@ from longpoint.geometry.frame.quadrilateral import (
     cosine_between,
     determining_field,
 )
-from longpoint.geometry.readings.inputs import Quadrilateral
-from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction, Real
+from longpoint.geometry.readings.outline import Quadrilateral
+from longpoint.lengths import Fraction, Gap, Real
+from longpoint.values import Value, Wired
 
 # Six readings to 1/16 in, each up to 1/32 in off, can disagree by this much with nobody at fault.
 TAPE_TOLERANCE = Fraction(1, 8)
@@ -24,35 +25,79 @@ ANGLE_TOLERANCE = 0.6
 WHOLE_INCH_DOUBT = 0.25
 
 
+class Amounts(Wired):
+    """A reading's own amount: an angle where the reading is one, else a length.
+
+    Attributes:
+        value: inches, or degrees.
+        reading: the reading's field.
+    """
+
+    __slots__ = ("reading", "value")
+
+    def __init__(self, value: Real, reading: str) -> None:
+        self.value = value
+        self.reading = reading
+
+    def __float__(self) -> float:
+        return float(self.value)
+
+    def written(self, write: Any) -> str:
+        if self.reading.endswith("_angle"):
+            return f"{float(self.value):.3f} degrees"
+        return Gap(self.value).written(write)
+
+    @classmethod
+    def schema(cls) -> dict[str, Any]:
+        return {"type": "string"}
+
+
 class Check(Value, frozen=True):
-    """A reading that was not needed: as measured, as the others have it, and measured less computed."""
+    """A reading that the shape did not need, against what the others make of it.
+
+    Attributes:
+        reading: Its field.
+        measured: As read.
+        computed: As the others have it.
+        difference: Measured less computed.
+        agrees: Whether that is no more than a tape's, or an angle finder's, own error.
+    """
 
     reading: str
-    measured: Real
-    computed: float
-    difference: float
+    measured: Amounts
+    computed: Amounts
+    difference: Amounts
+    agrees: bool
 
-    @property
-    def agrees(self) -> bool:
-        limit = ANGLE_TOLERANCE if self.reading.endswith("_angle") else float(TAPE_TOLERANCE)
-        return abs(self.difference) <= limit
+
+def check_of(reading: str, measured: Real, computed: float) -> Check:
+    """A reading against what it should be."""
+    difference = float(measured) - computed
+    limit = ANGLE_TOLERANCE if reading.endswith("_angle") else float(TAPE_TOLERANCE)
+    return Check(
+        reading,
+        Amounts(measured, reading),
+        Amounts(computed, reading),
+        Amounts(difference, reading),
+        abs(difference) <= limit,
+    )
 
 
 class Suspect(Value, frozen=True):
     """A reading that alone could explain the disagreement.
 
     Attributes:
-        reading: its field.
-        measured: as read.
-        would_be: what it should read if every other reading is right.
-        change: would_be less measured.
-        why: what speaks for it.
+        reading: Its field.
+        measured: As read.
+        would_be: What it should read if every other reading is right.
+        change: What it would be less what was measured.
+        why: What speaks for it.
     """
 
     reading: str
-    measured: Fraction
-    would_be: float
-    change: float
+    measured: Gap
+    would_be: Gap
+    change: Gap
     why: str
 
 
@@ -82,12 +127,12 @@ def check_tape(shape: Quadrilateral, corners: tuple[Corner, ...]) -> TapeCheck |
         measured = getattr(shape, name)
         if name != used and measured is not None:
             computed = math.sqrt(one * one + other * other - 2 * one * other * low.cos)
-            checks.append(Check(name, measured, computed, float(measured) - computed))
+            checks.append(check_of(name, measured, computed))
     for field, each in zip(CORNER_ANGLES, corners, strict=True):
         measured = getattr(shape, field)
         if field != used and measured is not None:
             degrees = float(each.degrees)
-            checks.append(Check(field, measured, degrees, float(measured) - degrees))
+            checks.append(check_of(field, measured, degrees))
     if not checks:
         return None
     return TapeCheck(tuple(checks), _suspects(shape, checks))
@@ -111,7 +156,7 @@ def _suspects(shape: Quadrilateral, checks: list[Check]) -> tuple[Suspect, ...]:
             f"alone it would explain the difference by {change:+.3f} in, and leave the worst corner "
             f"{off_square:.2f} degrees off square"
         )
-        found.append((rank, Suspect(field, measured, would_be, change, why)))
+        found.append((rank, Suspect(field, Gap(measured), Gap(would_be), Gap(change), why)))
     return tuple(suspect for _, suspect in sorted(found, key=lambda pair: pair[0]))
 
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.moving.wood import Air, Grain, Species, Wood, movement
+from longpoint.geometry.moving.wood import Conditions, movement
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import CutKind, Part, PartKind
+from longpoint.geometry.parts import CutKind, Part, PartKind, PieceKey
 from longpoint.geometry.readings.trim import HeadStyle
-from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction
+from longpoint.lengths import Fraction, Gap
+from longpoint.values import Amount, Value
 
 ROUND_THE_OPENING = (
     PartKind.CASING_LEG,
@@ -20,31 +20,22 @@ MITRED = (CutKind.MITRE, CutKind.COMPOUND)
 LEAST_MITRE = 5
 
 
-class Conditions(Value, frozen=True):
-    """Attributes: the wood, how it was sawn, the air its joints were made in, and what they will live through."""
-
-    species: Species
-    grain: Grain
-    installed: Air
-    seasons: tuple[Air, ...]
-
-
 class OpenJoint(Value, frozen=True):
     """The joint of an opening that stands open the widest in one set of conditions.
 
     Attributes:
-        air: the conditions.
-        moisture_content: percent.
-        part: key of the piece; "" where no joint is mitred.
-        gap: at the joint's open end, inches.
-        opens_at: "short point", "long point" or "".
-        within_table: whether the coefficients hold for it.
+        name: The conditions, as they were named.
+        moisture_content: What the wood comes to in them, percent.
+        part: Key of the piece on one side of it; null where no joint is mitred.
+        gap: At the joint's open end.
+        opens_at: Which end that is, "short point" or "long point"; empty where nothing moved.
+        within_table: Whether the moisture contents lie where the coefficients hold.
     """
 
-    air: Air
-    moisture_content: float
-    part: str
-    gap: float
+    name: str
+    moisture_content: Amount
+    part: PieceKey | None
+    gap: Gap
     opens_at: str
     within_table: bool
 
@@ -55,30 +46,20 @@ def open_joints(built: Built, conditions: Conditions) -> tuple[OpenJoint, ...]:
     Raises:
         GeometryError: with every fault of the conditions; paths start with "installed" or "seasons".
     """
-    species, grain = conditions.species, conditions.grain
     widest: list[OpenJoint] = []
     # Under a butted head or a block nothing is mitred with its like, though a leg may be cut at an angle there.
     mitred = built.opening.trim.head_style is HeadStyle.MITRED
-    woods = {_wood(part, species, grain): part.key for part in built.parts if mitred and _mitre(part) > 0}
-    woods = woods or {Wood(species, grain, Fraction(1)): ""}
-    for wood, key in woods.items():
-        for number, moved in enumerate(movement(wood, conditions.installed, conditions.seasons).seasons):
-            gap = moved.gap if key else 0.0
+    joints: dict[tuple[Fraction, float], PieceKey | None] = {
+        (Fraction(part.width), _mitre(part)): part.key for part in built.parts if mitred and _mitre(part) > 0
+    }
+    for (width, degrees), key in (joints or {(Fraction(1), 45.0): None}).items():
+        for number, moved in enumerate(movement(width, degrees, conditions).seasons):
+            gap = moved.gap if key else Gap(0)
             if number == len(widest) or gap > widest[number].gap:
                 opens_at = moved.opens_at if key else ""
-                one = OpenJoint(moved.air, moved.moisture_content, key, gap, opens_at, moved.within_table)
+                one = OpenJoint(moved.name, moved.moisture_content, key, gap, opens_at, moved.within_table)
                 widest[number : number + 1] = [one]
     return tuple(widest)
-
-
-def check_conditions(conditions: Conditions) -> None:
-    """Make sure that the conditions say enough, and lie within the tables.
-
-    Raises:
-        GeometryError: as `open_joints` does.
-    """
-    wood = Wood(conditions.species, conditions.grain, Fraction(1))
-    movement(wood, conditions.installed, conditions.seasons)
 
 
 def _mitre(part: Part) -> float:
@@ -87,7 +68,3 @@ def _mitre(part: Part) -> float:
         return 0.0
     mitres = [float(end.mitre) for end in part.ends if end.cut in MITRED and end.mitre > LEAST_MITRE]
     return max(mitres, default=0.0)
-
-
-def _wood(part: Part, species: Species, grain: Grain) -> Wood:
-    return Wood(species, grain, Fraction(part.width), _mitre(part))

@@ -9,11 +9,20 @@ from __future__ import annotations
 
 import math
 from enum import StrEnum
+from typing import Annotated
 
-from longpoint.geometry.faults import Faults
-from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction
+from msgspec import Meta
 
+from longpoint.geometry.faults import GeometryError
+from longpoint.lengths import Fraction, Gap
+from longpoint.values import Amount, Angle, Faults, Given, Name, Path, Value
+
+SOURCE = "USDA Forest Products Laboratory, Wood Handbook (FPL-GTR-190): Eq. 4-5, Eq. 13-2, Table 13-5."
+FIBREBOARD = (
+    "Fiberboard follows no wood table: about 0.05 percent in its plane for each percent of moisture content, its own "
+    "moisture content taken as wood's."
+)
+OUTSIDE = "Some moisture contents lie outside 6 to 14 percent, where the coefficients hold: only a rough guide there."
 LEAST_FAHRENHEIT, GREATEST_FAHRENHEIT = 30.0, 140.0
 # Table 13-5 holds between these moisture contents, percent.
 DRIEST, WETTEST = 6.0, 14.0
@@ -69,77 +78,127 @@ COEFFICIENTS = {
 }
 
 
-class Air(Value, frozen=True):
-    """Conditions that wood has come to rest in.
+class Scale(StrEnum):
+    """The thermometer's scale: what temperatures are in."""
+
+    FAHRENHEIT = "fahrenheit"
+    CELSIUS = "celsius"
+
+
+class Air(Given, frozen=True):
+    """Conditions that wood has come to rest in: the air's, or what a meter showed in the wood.
 
     Attributes:
-        name: what to call them.
-        fahrenheit, humidity: of the air, humidity in percent; None where the moisture content was measured.
-        moisture_content: measured, percent; None where it follows from the air.
+        name: What to call them.
+        temperature: Of the air, in degrees of the scale.
+        relative_humidity: Of the air, percent.
+        moisture_content: Of the wood as a meter showed it, percent.
     """
 
-    name: str
-    fahrenheit: float | None = None
-    humidity: float | None = None
-    moisture_content: float | None = None
+    name: Name = "air"
+    temperature: Annotated[float, Meta(ge=-60, le=200)] | None = None
+    relative_humidity: Annotated[float, Meta(gt=0, le=100)] | None = None
+    moisture_content: Annotated[float, Meta(gt=0, le=30)] | None = None
 
 
-class Wood(Value, frozen=True):
-    """A mitred piece. Attributes: species, grain, width across its face, the mitre off a square cut."""
+class Conditions(Given, frozen=True, kw_only=True):
+    """The wood, the air its joints are made in, and what they will live through.
+
+    Attributes:
+        species: The wood.
+        grain: How the boards were sawn.
+        installed: Where the joint is made.
+        seasons: Each set of conditions it will live through.
+        scale: The thermometer's.
+    """
 
     species: Species
-    grain: Grain
-    width: Fraction
-    mitre_degrees: float = 45.0
+    grain: Grain = Grain.FLAT_SAWN
+    installed: Air
+    seasons: Annotated[tuple[Air, ...], Meta(min_length=1, max_length=24)]
+    scale: Scale = Scale.FAHRENHEIT
+
+    def tell(self, faults: Faults, at: Path = ()) -> None:
+        """Note where the air says too little, too much, or lies beyond the tables."""
+        for path, air in self.airs:
+            _moisture(air, self.scale, (*at, *path), faults)
+
+    @property
+    def airs(self) -> list[tuple[tuple[str | int, ...], Air]]:
+        """The air the joint is made in, then that of every season, each with its place."""
+        return [
+            (("installed",), self.installed),
+            *((("seasons", number), air) for number, air in enumerate(self.seasons)),
+        ]
 
 
 class Moved(Value, frozen=True):
-    """The piece in one set of conditions, against how it was when the joint was made.
+    """A mitred piece in one set of conditions, against how it was when the joint was made.
 
     Attributes:
-        air: the conditions.
-        moisture_content: percent.
-        change: of its width, inches; negative when it shrank.
-        opens_degrees: the angle by which the mitre stands open.
-        gap: width of that opening at its open end, inches.
-        opens_at: "short point" when the wood dried, "long point" when it took up moisture, "" when neither.
-        within_table: whether both moisture contents lie where the coefficients hold.
+        name: The conditions, as they were named.
+        moisture_content: What the wood comes to in them, percent.
+        change: Of its width; negative where it shrank.
+        opens_degrees: The angle by which the mitre stands open.
+        gap: Width of that opening at its open end.
+        opens_at: "short point" when the wood dried, "long point" when it took up moisture, empty when neither.
+        within_table: Whether both moisture contents lie where the coefficients hold.
     """
 
-    air: Air
-    moisture_content: float
-    change: float
-    opens_degrees: float
-    gap: float
+    name: str
+    moisture_content: Amount
+    change: Gap
+    opens_degrees: Angle
+    gap: Gap
     opens_at: str
     within_table: bool
 
 
 class Movement(Value, frozen=True):
-    """Attributes: moisture content when the joint was made, the piece in each set of conditions, widest gap."""
+    """How a mitred piece moves. Coefficients are averages of clear wood: one board may move half as much again.
 
-    installed: float
+    Attributes:
+        installed_moisture_content: When the joint was made, percent.
+        coefficient: Change per unit of width and per percent of moisture content.
+        seasons: The piece in each set of conditions.
+        widest_gap: The widest of all seasons.
+        source: Where formulas and coefficients come from.
+        notes: What to bear in mind.
+    """
+
+    installed_moisture_content: Amount
     coefficient: float
     seasons: tuple[Moved, ...]
-    widest_gap: float
+    widest_gap: Gap
+    source: str = SOURCE
+    notes: tuple[str, ...] = ()
 
 
-def movement(wood: Wood, installed: Air, seasons: tuple[Air, ...]) -> Movement:
+def movement(width: Fraction, mitre_degrees: float, conditions: Conditions) -> Movement:
     """How a mitred piece moves from the conditions it was fitted in to others.
 
+    Args:
+        width: of the piece across its face.
+        mitre_degrees: its mitre off a square cut.
+        conditions: the wood and its air.
+
     Raises:
-        GeometryError: with every fault found; paths start with "wood", "installed" or "seasons".
+        GeometryError: with every fault found; paths start with "width", "mitre_degrees", "installed" or "seasons".
     """
     faults = Faults()
-    _check_wood(wood, faults)
-    start = _moisture(installed, ("installed",), faults)
-    contents = [_moisture(air, ("seasons", number), faults) for number, air in enumerate(seasons)]
-    faults.raise_any()
-    coefficient = COEFFICIENTS[wood.species][wood.grain is Grain.FLAT_SAWN]
+    _check_piece(width, mitre_degrees, faults)
+    start, *contents = [_moisture(air, conditions.scale, path, faults) for path, air in conditions.airs]
+    faults.raise_any(GeometryError)
+    coefficient = COEFFICIENTS[conditions.species][conditions.grain is Grain.FLAT_SAWN]
     moved = tuple(
-        _moved(wood, coefficient, air, start, content) for air, content in zip(seasons, contents, strict=True)
+        _moved(float(width), mitre_degrees, coefficient, air.name, start, content)
+        for air, content in zip(conditions.seasons, contents, strict=True)
     )
-    return Movement(start, coefficient, moved, max((each.gap for each in moved), default=0.0))
+    notes = [FIBREBOARD] if conditions.species is Species.MDF else []
+    if not all(season.within_table for season in moved):
+        notes.append(OUTSIDE)
+    widest = max((each.gap for each in moved), default=0.0)
+    return Movement(Amount(start), coefficient, moved, Gap(widest), notes=tuple(notes))
 
 
 def equilibrium_moisture(fahrenheit: float, humidity: float) -> float:
@@ -172,25 +231,30 @@ def mitre_opening(mitre_degrees: float, shrinkage: float) -> float:
     return 2 * (90 - mitre_degrees - math.degrees(math.atan2(1 - shrinkage, run)))
 
 
-def _moved(wood: Wood, coefficient: float, air: Air, start: float, end: float) -> Moved:
-    width = float(wood.width)
+def _moved(
+    width: float, mitre_degrees: float, coefficient: float, name: str, start: float, end: float
+) -> Moved:
     change = change_of_width(width, coefficient, start, end)
-    opens = mitre_opening(wood.mitre_degrees, -change / width)
-    joint = (width + change) / math.cos(math.radians(wood.mitre_degrees))
+    opens = mitre_opening(mitre_degrees, -change / width)
+    joint = (width + change) / math.cos(math.radians(mitre_degrees))
     return Moved(
-        air=air,
-        moisture_content=end,
-        change=change,
-        opens_degrees=abs(opens),
-        gap=2 * joint * math.sin(math.radians(abs(opens) / 2)),
+        name=name,
+        moisture_content=Amount(end),
+        change=Gap(change),
+        opens_degrees=Angle(abs(opens)),
+        gap=Gap(2 * joint * math.sin(math.radians(abs(opens) / 2))),
         opens_at="" if change == 0 else "short point" if change < 0 else "long point",
         within_table=min(start, end) >= DRIEST and max(start, end) <= WETTEST,
     )
 
 
-def _moisture(air: Air, path: tuple[str | int, ...], faults: Faults) -> float:
+def _fahrenheit(degrees: float, scale: Scale) -> float:
+    return degrees * 9 / 5 + 32 if scale is Scale.CELSIUS else degrees
+
+
+def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Faults) -> float:
     if air.moisture_content is not None:
-        if air.fahrenheit is not None or air.humidity is not None:
+        if air.temperature is not None or air.relative_humidity is not None:
             faults.add(
                 (*path, "moisture_content"),
                 "given-twice",
@@ -203,14 +267,15 @@ def _moisture(air: Air, path: tuple[str | int, ...], faults: Faults) -> float:
                 "Wood in a house holds more than 0 and at most 30 percent of moisture. Measure again.",
             )
         return air.moisture_content
-    if air.fahrenheit is None or air.humidity is None:
+    if air.temperature is None or air.relative_humidity is None:
         faults.add(
             (*path, "moisture_content"),
             "missing",
             "Give the air's temperature and relative humidity, or the moisture content as the meter shows it.",
         )
         return DRIEST
-    if not LEAST_FAHRENHEIT <= air.fahrenheit <= GREATEST_FAHRENHEIT:
+    fahrenheit = _fahrenheit(air.temperature, scale)
+    if not LEAST_FAHRENHEIT <= fahrenheit <= GREATEST_FAHRENHEIT:
         faults.add(
             (*path, "temperature"),
             "out-of-range",
@@ -218,20 +283,18 @@ def _moisture(air: Air, path: tuple[str | int, ...], faults: Faults) -> float:
             "(-1 to 60 Celsius).",
         )
         return DRIEST
-    if not 0 < air.humidity <= 95:
+    if not 0 < air.relative_humidity <= 95:
         faults.add(
             (*path, "relative_humidity"),
             "out-of-range",
             "Relative humidity is more than 0 and, where trim hangs, at most 95 percent.",
         )
         return DRIEST
-    return equilibrium_moisture(air.fahrenheit, air.humidity)
+    return equilibrium_moisture(fahrenheit, air.relative_humidity)
 
 
-def _check_wood(wood: Wood, faults: Faults) -> None:
-    if wood.width <= 0:
-        faults.add(("wood", "width"), "not-positive", "The width must be more than nothing.")
-    if not 0 < wood.mitre_degrees < 85:
-        faults.add(
-            ("wood", "mitre_degrees"), "out-of-range", "A mitre lies between 0 and 85 degrees off square."
-        )
+def _check_piece(width: Fraction, mitre_degrees: float, faults: Faults) -> None:
+    if width <= 0:
+        faults.add(("width",), "not-positive", "The width must be more than nothing.")
+    if not 0 < mitre_degrees < 85:
+        faults.add(("mitre_degrees",), "out-of-range", "A mitre lies between 0 and 85 degrees off square.")

@@ -15,7 +15,7 @@ def back_band_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]
     """Every piece of the band, in the order of the casing it goes round."""
     band = opening.trim.back_band
     assert band is not None
-    stock = Casing(band.profile, band.width, band.thickness)
+    stock = Casing(band.width, band.thickness, band.profile)
     banded = tuple(_banded(side, stock) for side in sides)
     order = [*range(1, len(sides)), 0]
     return tuple(_piece(opening, frame, banded, index, stock) for index in order if banded[index].casing)
@@ -39,4 +39,4 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], index: 
 
 
 def _reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:
-    return stand(opening.foot, at, mine, theirs) if theirs.casing is None else mitre(at, mine, theirs)
+    return stand(opening.foot_style, at, mine, theirs) if theirs.casing is None else mitre(at, mine, theirs)

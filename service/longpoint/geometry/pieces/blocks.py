@@ -16,7 +16,7 @@ def corner_blocks(opening: Opening) -> tuple[Part, ...]:
     block = opening.trim.corner_block
     assert block is not None
     places = ["left", "right"]
-    if opening.foot is Foot.PICTURE_FRAME:
+    if opening.foot_style is Foot.PICTURE_FRAME:
         places += ["sill left", "sill right"]
     return tuple(
         _block(

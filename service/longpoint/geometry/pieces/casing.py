@@ -21,7 +21,7 @@ def casing_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -
     """Every cased side's piece, in the order right, head, left (and sill last in a picture frame)."""
     order = [*range(1, len(sides)), 0]
     rises = wall_rises(opening, len(sides))
-    trim, foot = opening.trim, opening.foot
+    trim, foot = opening.trim, opening.foot_style
     parts = []
     for index in order:
         me, before, after = sides[index], sides[index - 1], sides[(index + 1) % len(sides)]

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE
 from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
-from longpoint.geometry.readings.inputs import Door, Opening
+from longpoint.geometry.readings.inputs import Opening
+from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.trim import BoxCorners, DoorStop
 from longpoint.lengths import Fraction
 
@@ -29,7 +30,7 @@ def _leg(door: Door, *, hinged: bool) -> Part:
     return Part(
         kind=PartKind.JAMB_LEG,
         side="hinge" if hinged else "strike",
-        profile=door.jamb_profile,
+        profile=door.profile,
         short_point=length,
         long_point=length,
         overall=length,
@@ -71,7 +72,7 @@ def _head(door: Door) -> Part:
     return Part(
         kind=PartKind.HEAD_JAMB,
         side="",
-        profile=door.jamb_profile,
+        profile=door.profile,
         short_point=length,
         long_point=length,
         overall=length,

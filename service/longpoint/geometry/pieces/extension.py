@@ -5,7 +5,7 @@ from __future__ import annotations
 from longpoint.geometry.frame.joint import Reach, mitre, stand, under_head
 from longpoint.geometry.frame.kernel import ZERO, Corner, Frame, meet, saw_angle
 from longpoint.geometry.frame.sides import CasedSide, called_by_number
-from longpoint.geometry.parts import CutKind, End, Hand, Part, PartKind, Step
+from longpoint.geometry.parts import CutKind, End, Hand, Part, PartKind, Step, Taper
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.trim import BoxCorners, Casing, JambExtension
 from longpoint.lengths import Fraction, Real
@@ -16,10 +16,10 @@ TO_NOTHING = "It tapers to nothing at one end: glue it on over-width and plane i
 
 def extension_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
     """The boards of the box, for every trimmed side where the wall stands proud of the jamb at either corner."""
-    extension, wall = opening.trim.extension, opening.readings.wall
+    extension, wall = opening.trim.extension, opening.outline.wall
     assert extension is not None
     assert wall is not None
-    stock = Casing(extension.profile, extension.thickness, extension.thickness)
+    stock = Casing(extension.thickness, extension.thickness, extension.profile)
     boxed = tuple(_boxed(side, extension, stock) for side in sides)
     order = [*range(1, len(sides)), 0]
     parts = []
@@ -77,15 +77,15 @@ def _board(
                 ((f"at the {starts_at}", widths[0]), (f"at the {finishes_at}", widths[1])),
             ),
         ),
-        taper=None if widths[0] == widths[1] else widths,
+        taper=None if widths[0] == widths[1] else Taper(*widths),
         notes=(TO_NOTHING,) if min(widths) == 0 else (),
-        called=called,
+        title=called,
     )
 
 
 def _reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide, corners: BoxCorners) -> Reach:
     if theirs.casing is None:
-        return stand(opening.foot, at, mine, theirs)
+        return stand(opening.foot_style, at, mine, theirs)
     if corners is BoxCorners.MITRED:
         return mitre(at, mine, theirs)
     if mine.name in ("left", "right"):

@@ -7,14 +7,15 @@ import math
 from longpoint.geometry.frame.kernel import Frame, saw_angle
 from longpoint.geometry.frame.sides import CasedSide
 from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
-from longpoint.geometry.readings.inputs import Mull, Opening
+from longpoint.geometry.readings.inputs import Opening
+from longpoint.geometry.readings.outline import Mull
 from longpoint.lengths import Fraction, Real
 
 
 def mull_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
     """One piece for each mull, left to right, from the stool or the sill casing up to the head's underside."""
     return tuple(
-        _piece(opening, frame, sides, mull, number) for number, mull in enumerate(opening.readings.mulls, 1)
+        _piece(opening, frame, sides, mull, number) for number, mull in enumerate(opening.outline.mulls, 1)
     )
 
 

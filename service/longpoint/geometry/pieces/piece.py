@@ -71,7 +71,7 @@ def frame_piece(
         marks=_marks(me.name, jamb, over_finish),
         how=_how(me, jamb, start, finish),
         notes=_notes(me, ends),
-        called=called,
+        title=called,
     )
 
 

@@ -74,6 +74,7 @@ def _piece(board: Part, number: int, start: Real, end: Real, count: int) -> Part
     return replace(
         board,
         side=f"{number} of {count}",
+        title="",
         short_point=min(face, back),
         long_point=max(face, back),
         overall=right - left,

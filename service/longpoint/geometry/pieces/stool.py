@@ -9,10 +9,12 @@ from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.frame.sides import CasedSide, spread
 from longpoint.geometry.parts import Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
 from longpoint.geometry.pieces.returns import flat_return, front_mitre
-from longpoint.geometry.readings.inputs import Horns, Mull, Opening
+from longpoint.geometry.readings.inputs import Horns, Opening
+from longpoint.geometry.readings.outline import Mull
 from longpoint.geometry.readings.trim import Stool, StoolEnds, Trim
-from longpoint.geometry.value import KEPT, Value
+from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction, Real, spoken
+from longpoint.values import Value
 
 TWO_DEPTHS = (
     "The two depths differ: ripped to the deeper one; each horn's notch keeps its own depth, so at the {shallow} end "
@@ -89,17 +91,17 @@ def stool_parts(
 
     `least_depth` is as in `stool_width`.
     """
-    readings = opening.readings
-    assert readings.left_depth is not None
-    assert readings.right_depth is not None
+    readings, outline = opening.readings, opening.outline
+    assert outline.left_depth is not None
+    assert outline.right_depth is not None
     given = _Given(
         opening.trim,
         opening.horns,
-        readings.left_depth,
-        readings.right_depth,
+        outline.left_depth,
+        outline.right_depth,
         readings.left_horn_depth,
         readings.right_horn_depth,
-        readings.mulls,
+        outline.mulls,
         least_depth,
     )
     left_spread, right_spread = spread(opening, frame, sides)

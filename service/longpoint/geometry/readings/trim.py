@@ -3,9 +3,15 @@
 from __future__ import annotations
 
 from enum import StrEnum
+from typing import Annotated
 
-from longpoint.geometry.value import Value
-from longpoint.lengths import Fraction, Real
+from msgspec import Meta
+
+from longpoint.lengths import Length, PositiveLength
+from longpoint.values import Given, Name
+
+NOUGHT = Length.of("0 in")
+CutAngle = Annotated[float, Meta(gt=0, le=60, description="Degrees off a square cut.")]
 
 
 class HeadStyle(StrEnum):
@@ -46,159 +52,194 @@ class BoxCorners(StrEnum):
     MITRED = "mitred"
 
 
-class Casing(Value, frozen=True):
+class Casing(Given, frozen=True):
     """Casing stock.
 
     Attributes:
-        profile: its name at the yard.
-        width: across the face.
-        thickness: at the thick (outer) edge.
+        width: Across the face.
+        thickness: At the thick (outer) edge.
+        profile: Its name at the yard.
     """
 
-    profile: str
-    width: Fraction
-    thickness: Fraction
+    width: PositiveLength
+    thickness: PositiveLength
+    profile: Name = "casing"
 
 
-class BackBand(Value, frozen=True):
+class BackBand(Given, frozen=True):
     """A band round mitred casing.
 
     Attributes:
-        profile: its name at the yard.
-        width: across its face.
-        thickness: off the wall.
-        lap: how far it lies over the casing's face.
+        width: Across its face.
+        thickness: Off the wall.
+        lap: How far it lies over the casing's face.
+        profile: Its name at the yard.
     """
 
-    profile: str
-    width: Fraction
-    thickness: Fraction
-    lap: Fraction = Fraction(0)
+    width: PositiveLength
+    thickness: PositiveLength
+    lap: Length = NOUGHT
+    profile: Name = "back band"
 
 
-class CornerBlock(Value, frozen=True):
-    """A square block at a corner. Attributes: profile, width of each face, thickness."""
+class CornerBlock(Given, frozen=True):
+    """A square block at each corner, at least as wide as the casing it ends.
 
-    profile: str
-    width: Fraction
-    thickness: Fraction
+    Attributes:
+        width: Of each face.
+        thickness: Off the wall.
+        profile: Its name at the yard.
+    """
+
+    width: PositiveLength
+    thickness: PositiveLength
+    profile: Name = "corner block"
 
 
-class HeadStrip(Value, frozen=True):
+class HeadStrip(Given, frozen=True):
     """A fillet under a butted head, or a cap over it.
 
     Attributes:
-        profile: its name at the yard.
-        height: as seen from the room.
-        depth: off the wall.
-        overhang: how far it runs past the legs' outside edges.
-        ends: square, or returned to the wall.
+        profile: Its name at the yard.
+        height: As seen from the room.
+        depth: Off the wall.
+        overhang: How far it runs past the legs' outside edges.
+        ends: Square, or returned to the wall.
     """
 
-    profile: str
-    height: Fraction
-    depth: Fraction
-    overhang: Fraction = Fraction(0)
+    profile: Name
+    height: PositiveLength
+    depth: PositiveLength
+    overhang: Length = NOUGHT
     ends: StripEnds = StripEnds.SQUARE
 
 
-class Stool(Value, frozen=True):
-    """Attributes:
-    profile: the stool stock's name.
-    thickness: of the stock.
-    horn: how far the stool runs past the trim's outside edge.
-    nosing: how far it stands past the apron's face.
-    sash_clearance: left open between its back edge and the sash.
-    stock_width: width of the stock before ripping; None when not known.
-    ends: how the horns end.
-    ease: radius of eased ends.
-    scribe: left on each horn's wall edge, to be scribed to the wall.
+class Stool(Given, frozen=True):
+    """The stool: the inside sill that the side casing stands on.
+
+    Attributes:
+        thickness: Of the stock.
+        horn: How far it runs past the trim's outside edge, each end.
+        nosing: How far it stands past the apron's face.
+        sash_clearance: Left open between its back edge and the sash.
+        stock_width: Width of the stock before ripping, where it is known.
+        ends: How the horns end.
+        ease: Radius of eased ends.
+        scribe: Left on each horn's wall edge, to be scribed to the wall.
+        profile: Its name at the yard.
     """
 
-    profile: str
-    thickness: Fraction
-    horn: Fraction
-    nosing: Fraction
-    sash_clearance: Fraction = Fraction(0)
-    stock_width: Fraction | None = None
+    thickness: PositiveLength
+    horn: Length
+    nosing: Length
+    sash_clearance: Length = NOUGHT
+    stock_width: Length | None = None
     ends: StoolEnds = StoolEnds.SQUARE
-    ease: Fraction = Fraction(1, 8)
-    scribe: Fraction = Fraction(0)
+    ease: Length = Length.of("1/8 in")
+    scribe: Length = NOUGHT
+    profile: Name = "stool"
 
 
-class Apron(Value, frozen=True):
-    """Attributes:
-    profile: the apron stock's name.
-    width: down the wall.
-    thickness: off the wall.
-    ends: mitred returns, square cuts, or cut back at an angle.
-    end_angle: of angled ends, degrees off a square cut.
+class Apron(Given, frozen=True):
+    """The apron under a stool.
+
+    Attributes:
+        width: Down the wall.
+        thickness: Off the wall.
+        ends: Mitred returns, square cuts, or cut back at an angle.
+        end_angle: Of angled ends, cut back below the stool.
+        profile: Its name at the yard.
     """
 
-    profile: str
-    width: Fraction
-    thickness: Fraction
+    width: PositiveLength
+    thickness: PositiveLength
     ends: ApronEnds = ApronEnds.MITRED_RETURN
-    end_angle: Real = Fraction(15)
+    end_angle: CutAngle = 15.0
+    profile: Name = "apron"
 
 
-class Plinth(Value, frozen=True):
-    """A plinth block under a leg. Attributes: profile, width, height, thickness."""
+class Plinth(Given, frozen=True):
+    """Plinth blocks under a door's legs.
 
-    profile: str
-    width: Fraction
-    height: Fraction
-    thickness: Fraction
+    Attributes:
+        width: Across the face.
+        height: From the floor up.
+        thickness: Off the wall.
+        profile: Its name at the yard.
+    """
+
+    width: PositiveLength
+    height: PositiveLength
+    thickness: PositiveLength
+    profile: Name = "plinth"
 
 
-class JambExtension(Value, frozen=True):
+class JambExtension(Given, frozen=True):
     """Boards on the jamb's edge that bring it out to the wall.
 
     Attributes:
-        profile: the board's name at the yard.
-        thickness: of the board.
-        reveal: jamb left showing inside the extension.
-        corners: how the boards meet.
+        thickness: Of the board.
+        reveal: Jamb left showing inside the extension.
+        corners: How the boards meet.
+        profile: Its name at the yard.
     """
 
-    profile: str
-    thickness: Fraction
-    reveal: Fraction = Fraction(0)
+    thickness: PositiveLength
+    reveal: Length = NOUGHT
     corners: BoxCorners = BoxCorners.BUTTED
+    profile: Name = "jamb extension"
 
 
-class DoorStop(Value, frozen=True):
-    """The stop a door closes against. Attributes: profile, width across its face, thickness off the jamb, corners."""
-
-    profile: str
-    width: Fraction
-    thickness: Fraction
-    corners: BoxCorners = BoxCorners.BUTTED
-
-
-class Trim(Value, frozen=True):
-    """The trim chosen for an opening.
+class DoorStop(Given, frozen=True):
+    """The stop a door closes against.
 
     Attributes:
-        casing: legs, and head and sill unless these have their own; None leaves the opening uncased, the wall
-            returning to the jamb.
-        reveal: jamb left showing, on every side unless the opening says otherwise.
-        head_style: mitred, butted or with corner blocks.
-        overhang: how far a butted head runs past the legs' outside edges.
-        fillet, cap: under and over a butted head.
-        mull_casing: between joined units; None where there is none.
+        width: Across its face.
+        thickness: Off the jamb.
+        corners: How its pieces meet.
+        profile: Its name at the yard.
+    """
+
+    width: PositiveLength
+    thickness: PositiveLength
+    corners: BoxCorners = BoxCorners.BUTTED
+    profile: Name = "door stop"
+
+
+class Trim(Given, frozen=True):
+    """The trim chosen for one opening or for many.
+
+    Attributes:
+        casing: Legs, and head and sill unless these have their own; null leaves the opening uncased, the wall returning
+            to the jamb.
+        reveal: Jamb left showing, on every side unless the opening says otherwise.
+        head_style: Mitred, butted or with corner blocks.
+        head_casing: The head's own, where it is not that of the legs.
+        sill_casing: A picture frame's sill's own, where it is not that of the legs.
+        overhang: How far a butted head runs past the legs' outside edges.
+        stool: Null for none.
+        apron: Null for none.
+        plinth: Blocks under a door's legs.
+        floor_clearance: Left under a door's legs.
+        back_band: Round mitred casing.
+        corner_block: For a head style of corner blocks.
+        fillet: Under a butted head.
+        cap: Over a butted head.
+        extension: Boards that bring the jamb out to the wall.
+        mull_casing: Over the joints between units.
+        stop: A door's stop, for a door to be hung.
     """
 
     casing: Casing | None
-    reveal: Fraction
+    reveal: Length
     head_style: HeadStyle = HeadStyle.MITRED
     head_casing: Casing | None = None
-    overhang: Fraction = Fraction(0)
+    sill_casing: Casing | None = None
+    overhang: Length = NOUGHT
     stool: Stool | None = None
     apron: Apron | None = None
     plinth: Plinth | None = None
-    floor_clearance: Fraction = Fraction(0)
-    sill_casing: Casing | None = None
+    floor_clearance: Length = NOUGHT
     back_band: BackBand | None = None
     corner_block: CornerBlock | None = None
     fillet: HeadStrip | None = None

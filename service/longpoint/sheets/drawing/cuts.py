@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import Part, PartKind
-from longpoint.geometry.value import Value
 from longpoint.sheets.drawing.canvas import SMALL_SIZE, Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension
 from longpoint.sheets.drawing.hatch import hatch
 from longpoint.sheets.drawing.number import number_beside, number_upon
 from longpoint.sheets.drawing.shapes import Point
+from longpoint.values import Value
 
 DOWNWARD, UPWARD, RIGHTWARD, LEFTWARD = (0.0, 1.0), (0.0, -1.0), (1.0, 0.0), (-1.0, 0.0)
 

@@ -7,7 +7,6 @@ always comes out the same.
 
 from __future__ import annotations
 
-from longpoint.geometry.value import Value
 from longpoint.sheets.drawing.canvas import SMALL_SIZE, Canvas, text_box
 from longpoint.sheets.drawing.lettering import ASCENT, DESCENT, width
 from longpoint.sheets.drawing.shapes import (
@@ -21,6 +20,7 @@ from longpoint.sheets.drawing.shapes import (
     touches_any,
     unit,
 )
+from longpoint.values import Value
 
 FIRST_TIER = 16.0
 TIER = 17.0

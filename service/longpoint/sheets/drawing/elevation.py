@@ -8,7 +8,6 @@ from collections.abc import Callable, Iterator
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import PartKind
 from longpoint.geometry.readings.inputs import Foot
-from longpoint.geometry.value import Value
 from longpoint.sheets.drawing.canvas import Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension
 from longpoint.sheets.drawing.legend import list_pieces
@@ -18,6 +17,7 @@ from longpoint.sheets.drawing.style import Styling
 from longpoint.sheets.place import Line, Placed, placed_parts
 from longpoint.sheets.place_behind import ON_THE_JAMB, RETURNS
 from longpoint.sheets.wording import Wording
+from longpoint.values import Value
 
 FLOOR_PAST = 10.0
 MOST_SCALE = 9.0
@@ -70,7 +70,7 @@ def elevation(
     frame = tuple(paper(p) for p in jamb)
     _pieces(canvas, shown, frame)
     middle = sum(p[0] for p in frame) / len(frame), sum(p[1] for p in frame) / len(frame)
-    if built.opening.foot in (Foot.FLOOR, Foot.PLINTH):
+    if built.opening.foot_style in (Foot.FLOOR, Foot.PLINTH):
         ground = top * scale
         canvas.line((-FLOOR_PAST, ground), ((right - left) * scale + FLOOR_PAST, ground), "heavy")
     _readings(canvas, built, frame, wording)

@@ -38,7 +38,7 @@ def head_detail(built: Built, wording: Wording) -> Detail | None:
     opening = built.opening
     number, casing = found
     side = cased_sides(opening, built.frame)[2]
-    depths = [deep for deep in (opening.readings.left_depth, opening.readings.right_depth) if deep]
+    depths = [deep for deep in (opening.outline.left_depth, opening.outline.right_depth) if deep]
     back = float(max(depths)) if depths else DEEP
     thick, low = float(casing.thickness), float(side.reveal)
     under = low + over_fillet(built)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
 from longpoint.geometry.parts import Hand, Part, PartKind
-from longpoint.geometry.readings.inputs import Door, Opening
+from longpoint.geometry.readings.inputs import Opening
+from longpoint.geometry.readings.readings import Door
 from longpoint.sheets.drawing.cuts import (
     DOWNWARD,
     LEFTWARD,
@@ -29,7 +30,7 @@ def leg_detail(built: Built, wording: Wording) -> Detail:
     assert found is not None
     part = found[1]
     side = next(side for side in cased_sides(built.opening, built.frame) if side.name == part.side)
-    shape = built.opening.readings.shape
+    shape = built.opening.outline.shape
     plain = _door(built, shape, wording) if isinstance(shape, Door) else _jamb(built, part, wording)
     gap, wide, thick = float(side.reveal), float(part.width), float(part.thickness)
     past, low = max(gap + wide, float(side.edge)), -thick

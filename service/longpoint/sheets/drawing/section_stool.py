@@ -27,7 +27,7 @@ def stool_detail(built: Built, wording: Wording) -> Detail:
     """Its origin is the stool's upper face at the sash stop."""
     opening = built.opening
     stool = opening.trim.stool
-    left, right = opening.readings.left_depth, opening.readings.right_depth
+    left, right = opening.outline.left_depth, opening.outline.right_depth
     found, under_it = numbered(built, PartKind.STOOL), numbered(built, PartKind.APRON)
     assert stool is not None
     assert left is not None

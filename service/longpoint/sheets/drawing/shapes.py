@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
-from longpoint.geometry.value import Value
+from longpoint.values import Value
 
 Point = tuple[float, float]
 

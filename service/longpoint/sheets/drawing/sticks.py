@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from longpoint.geometry.value import Value
 from longpoint.lengths import Fraction, Real
 from longpoint.sheets.drawing.canvas import SMALL_SIZE, Canvas, text_box
 from longpoint.sheets.drawing.hatch import hatch
@@ -12,6 +11,7 @@ from longpoint.sheets.drawing.lettering import width
 from longpoint.sheets.drawing.shapes import Point
 from longpoint.sheets.drawing.style import Styling
 from longpoint.sheets.wording import Wording
+from longpoint.values import Value
 
 LEFT, ACROSS, BAR = 96.0, 560.0, 22.0
 ROW = 11.5

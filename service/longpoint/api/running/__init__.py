@@ -1,0 +1,1 @@
+"""What is kept off the event loop, and how much of it at a time."""

@@ -1,0 +1,208 @@
+"""A bounded pool of processes that plan cutting jobs; any of them can be killed in the middle of its work."""
+
+from __future__ import annotations
+
+import asyncio
+import os
+import subprocess
+import sys
+import weakref
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from math import ceil
+from pathlib import Path
+from time import monotonic
+from typing import Any
+
+import longpoint
+from longpoint.api.http.problems import Problem
+from longpoint.api.running.planning_worker import read, write
+from longpoint.processes import environment
+from longpoint.stock import Job, Plan, Progress, StockError, StockFault
+
+GRACE = 1.5  # seconds past its budget after which a process is taken to hang in the solver
+Outcome = Plan | StockError | None
+Tell = Callable[[int, Progress], None]
+
+
+class PlanningBusy(Problem):
+    status = 503
+    slug = "planning-busy"
+    title = "Every planner is busy"
+    advice = (
+        "The service plans only so many cutting jobs at once and lets only so many wait. Try again after the "
+        "seconds in the Retry-After header, or ask for `planning_seconds` of 0, which is answered first-fit "
+        "without waiting."
+    )
+
+
+class PlanningPool:
+    """Plans cutting jobs in other processes, so many at a time; they start when first needed.
+
+    Args:
+        processes: how many plan at once.
+        waiting: how many requests may wait for one of them.
+
+    Attributes:
+        idle: processes that wait for work.
+        working: processes at work.
+    """
+
+    def __init__(self, processes: int, waiting: int) -> None:
+        self._free = processes
+        self._most_waiting = waiting
+        self._queue: list[asyncio.Future[None]] = []
+        self.idle: list[_Worker] = []
+        self.working: list[_Worker] = []
+        self._processes = processes
+        self._threads: ThreadPoolExecutor | None = None
+
+    async def plan(self, jobs: tuple[Job, ...], seconds: float, tell: Tell) -> list[Outcome]:
+        """The best plan of each job that was found in time, why there is none, or None when time ran out.
+
+        Cancelling this kills the process that works on it.
+
+        Raises:
+            PlanningBusy: when too many wait already.
+        """
+        await self._take_turn(seconds)
+        try:
+            worker = self._ready()
+            self.working.append(worker)
+            try:
+                outcomes = await worker.plan(jobs, seconds, tell, self._reading_threads())
+            except BaseException:
+                worker.kill()
+                raise
+            finally:
+                self.working.remove(worker)
+            if worker.alive:
+                self.idle.append(worker)
+            return outcomes
+        finally:
+            self._give_turn()
+
+    def refuse_when_full(self, seconds: float) -> None:
+        """Refuse now what `plan` would refuse.
+
+        Raises:
+            PlanningBusy: when too many wait already.
+        """
+        if not self._free and len(self._queue) >= self._most_waiting:
+            wait = str(ceil(seconds + 1))
+            raise PlanningBusy("Every planner is busy and the queue is full.", headers={"retry-after": wait})
+
+    async def close(self) -> None:
+        """End the idle processes; those at work end with what they work for."""
+        while self.idle:
+            self.idle.pop().kill()
+        if self._threads is not None:
+            self._threads.shutdown(wait=False)
+            self._threads = None
+
+    def _reading_threads(self) -> ThreadPoolExecutor:
+        """Made when first needed, so that an application that was shut down can be started again."""
+        if self._threads is None:
+            self._threads = ThreadPoolExecutor(self._processes, thread_name_prefix="planning")
+        return self._threads
+
+    def _ready(self) -> _Worker:
+        while self.idle:
+            worker = self.idle.pop()
+            if worker.alive:
+                return worker
+        return _Worker()
+
+    async def _take_turn(self, seconds: float) -> None:
+        if self._free:
+            self._free -= 1
+            return
+        self.refuse_when_full(seconds)
+        turn = asyncio.get_running_loop().create_future()
+        self._queue.append(turn)
+        try:
+            await turn
+        except asyncio.CancelledError:
+            if turn.done() and not turn.cancelled():
+                self._give_turn()
+            else:
+                self._queue.remove(turn)
+            raise
+
+    def _give_turn(self) -> None:
+        if self._queue:
+            self._queue.pop(0).set_result(None)
+        else:
+            self._free += 1
+
+
+class _Worker:
+    """One process and the pipes to it."""
+
+    def __init__(self) -> None:
+        env = environment()
+        paths = [str(Path(longpoint.__file__).parents[1]), env.get("PYTHONPATH", "")]
+        env["PYTHONPATH"] = os.pathsep.join(filter(None, paths))
+        self._process = subprocess.Popen(
+            [sys.executable, "-m", "longpoint.api.running.planning_worker"],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            env=env,
+            start_new_session=True,
+        )
+        self._ready = False  # it says so once all it needs is loaded
+        # Whoever forgets the pool must not leave the process behind.
+        self._end = weakref.finalize(self, _end, self._process)
+
+    @property
+    def alive(self) -> bool:
+        return self._end.alive and self._process.poll() is None
+
+    def kill(self) -> None:
+        self._end()
+
+    async def plan(
+        self, jobs: tuple[Job, ...], seconds: float, tell: Tell, threads: ThreadPoolExecutor
+    ) -> list[Outcome]:
+        loop = asyncio.get_running_loop()
+        outcomes: list[Outcome] = [None] * len(jobs)
+        source, sink = self._process.stdout, self._process.stdin
+        assert source is not None
+        assert sink is not None
+        if not self._ready:
+            await loop.run_in_executor(threads, read, source)
+            self._ready = True
+        deadline = monotonic() + seconds + GRACE
+        await loop.run_in_executor(threads, write, sink, (jobs, seconds))
+        while True:
+            coming = loop.run_in_executor(threads, read, source)
+            try:
+                kind, index, what = await asyncio.wait_for(coming, max(0.0, deadline - monotonic()))
+            except (TimeoutError, EOFError):
+                self.kill()
+                return outcomes
+            if kind == "done":
+                return outcomes
+            if kind == "progress":
+                tell(index, what)
+            else:
+                outcomes[index] = _outcome(kind, what)
+
+
+def _outcome(kind: str, what: Any) -> Outcome:
+    if kind == "refused":
+        faults: tuple[StockFault, ...] = what
+        return StockError(faults)
+    plan: Plan = what
+    return plan
+
+
+def _end(process: subprocess.Popen[bytes]) -> None:
+    process.kill()
+    process.wait()
+    for pipe in (process.stdin, process.stdout):
+        if pipe is not None:
+            try:
+                pipe.close()
+            except (OSError, ValueError):  # a reader in another thread may still hold it
+                continue

@@ -1,0 +1,264 @@
+"""Openings as a spreadsheet saves them: read with every fault at its row and column, and written to be read again."""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from collections.abc import Iterable, Iterator
+from typing import Any, NamedTuple
+
+import msgspec
+
+from longpoint.api.http.answer import PLAIN
+from longpoint.api.http.explain import find_nul, stand_ins
+from longpoint.api.http.faults import InvalidRequest
+from longpoint.api.http.problems import MalformedBody
+from longpoint.api.stored.csv_columns import BETWEEN, FIRST, Column, columns
+from longpoint.lengths import Length, Unit
+from longpoint.schedules.kept import MOST_OPENINGS
+from longpoint.schedules.sent import Openings
+from longpoint.sheets.formulas import as_it_was, kept_as_text
+from longpoint.shop.house import HouseOpening
+from longpoint.values import Fault, Faults, Place, converted, encoder, nearest
+
+_encode = encoder(PLAIN).encode
+_YES = {"yes": True, "true": True, "1": True, "no": False, "false": False, "0": False}
+_LARGEST_CELL = 20_000
+_MOST_COLUMNS = 500
+
+
+class Places(NamedTuple):
+    """Where the openings of a file came from.
+
+    Attributes:
+        rows: The row that each came from.
+        columns: The file's own name of each column it has, by the pointer of the field in an opening.
+    """
+
+    rows: list[int]
+    columns: dict[str, str]
+
+
+def read_csv(body: bytes, unit: Unit | None) -> tuple[Openings, Places, Faults]:
+    """Read a CSV body, its bare lengths in `unit`; what of them cannot be read comes with it, others in its place.
+
+    Raises:
+        MalformedBody: when it is not CSV in UTF-8.
+        InvalidRequest: with every fault, each at its row and column.
+    """
+    faults, misread = Faults(), Faults()
+    rows = _rows(body)
+    header = next(rows, None)
+    if header is None:
+        raise MalformedBody("The file is empty; its first row must name the columns.")
+    if len(header[1]) > _MOST_COLUMNS:
+        raise MalformedBody(f"The first row has {len(header[1])} columns; at most {_MOST_COLUMNS} are read.")
+    used = _header(header[1], faults)
+    openings, numbers, count = [], [], 0
+    for number, cells in rows:
+        if not any(cell.strip() for cell in cells):
+            continue
+        count += 1
+        if count > MOST_OPENINGS:
+            continue  # only counted, to say how many there are
+        opening = _opening(number, cells, used, header[1], faults, misread, unit)
+        if opening is not None:
+            openings.append(opening)
+            numbers.append(number)
+    if not openings and not faults:
+        faults.note(Fault(code="too-few", detail="There is no opening below the columns' names.", row=1))
+    if count > MOST_OPENINGS:
+        detail = f"At most {MOST_OPENINGS} openings are taken; there are {count}."
+        faults.note(Fault(code="too-many", detail=detail))
+    if faults:
+        raise InvalidRequest(_summary(faults), faults.found)
+    names = {
+        str(Place(column.path)): header[1][place].strip()
+        for place, column in enumerate(used)
+        if column is not None
+    }
+    return Openings(tuple(openings)), Places(numbers, names), misread
+
+
+def write_csv(openings: Iterable[HouseOpening]) -> str:
+    """The openings as CSV, with the columns any of them needs; importing it gives the same openings.
+
+    A text that a spreadsheet would take for a formula gets an apostrophe before it, which an import takes off.
+    """
+    known = list(columns().values())
+    rows = [[_cell(column, opening) for column in known] for opening in openings]
+    kept = [
+        place
+        for place, column in enumerate(known)
+        if column.name in FIRST or any(row[place] != _shown(column, column.default) for row in rows)
+    ]
+    out = io.StringIO()
+    writer = csv.writer(out)
+    writer.writerow([known[place].name for place in kept])
+    writer.writerows([row[place] for place in kept] for row in rows)
+    return out.getvalue()
+
+
+def at_row(fault: Fault, sent: Places) -> Fault:
+    """A fault of an opening that came as CSV, at its row and column."""
+    first, *rest = fault.path or ("",)
+    if first != "openings" or not rest:
+        return fault
+    steps = [str(step) for step in rest[1:]]
+    place = str(Place(steps))
+    while place and place not in sent.columns:
+        place = place.rpartition("/")[0]
+    column = sent.columns.get(place) or " ".join(steps).removeprefix("readings ").replace("_", " ")
+    return Fault(code=fault.code, detail=fault.detail, row=sent.rows[int(rest[0])], column=column)
+
+
+def _rows(body: bytes) -> Iterator[tuple[int, list[str]]]:
+    try:
+        text = body.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise MalformedBody(f"The file is not UTF-8: {error.reason}. Save it as CSV UTF-8.") from error
+    first = text.partition("\n")[0]
+    delimiter = max(",;\t", key=first.count)
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter, strict=True)
+    before = 0
+    try:
+        for cells in reader:
+            yield before + 1, cells
+            before = reader.line_num
+    except csv.Error as error:
+        raise MalformedBody(f"The file is not CSV, at line {reader.line_num}: {error}.") from error
+
+
+def _header(cells: list[str], faults: Faults) -> list[Column | None]:
+    known = columns()
+    used: list[Column | None] = []
+    for cell in cells:
+        name = re.sub(r"[\s_]+", " ", cell).strip().lower()
+        column = known.get(name)
+        if column is not None and column in used:
+            detail = "This column is there twice."
+            faults.note(Fault(code="given-twice", detail=detail, row=1, column=cell.strip()))
+            column = None  # its cells are looked at once
+        elif column is None and (name or len(cells) == 1):
+            detail = f"There is no such column; take it out.{nearest(name, known)}"
+            faults.note(Fault(code="unknown-column", detail=detail, row=1, column=cell.strip()[:60]))
+        used.append(column)
+    lacking = [name for name in ("mark", "trim") if known[name] not in used]
+    for name in lacking:
+        faults.note(Fault(code="missing", detail=f'A column "{name}" is needed.', row=1, column=name))
+    return used
+
+
+def _opening(
+    number: int,
+    cells: list[str],
+    used: list[Column | None],
+    header: list[str],
+    faults: Faults,
+    misread: Faults,
+    unit: Unit | None,
+) -> HouseOpening | None:
+    value: dict[str, Any] = {"readings": {}}
+    before = faults.count
+    for place, cell in enumerate(cells):
+        text = cell.strip()
+        if place >= len(used):
+            if text:
+                detail = "There are more cells than columns: put a cell with the separator in it in quotes."
+                faults.note(Fault(code="too-many", detail=detail, row=number))
+            continue
+        column = used[place]
+        if text and column is not None:
+            _put(value, column.path, _read(text, column, number, header[place].strip(), faults))
+    if faults.count > before:
+        return None
+    found, told = Faults(), faults
+    opening: HouseOpening | None = None
+    try:
+        opening = converted(value, HouseOpening, unit)
+        find_nul(value, found)
+    except msgspec.ValidationError as refusal:
+        stood_in = stand_ins(HouseOpening, value, found, unit)
+        if stood_in is not None:
+            opening, told = converted(stood_in, HouseOpening, unit), misread
+        elif not found:
+            found.add((), "invalid", f"{refusal}.")
+    names = {str(Place(one.path)): header[place].strip() for place, one in enumerate(used) if one}
+    for one in found:
+        told.note(at_row(one.under("openings", 0), Places([number], names)))
+    return opening if told is misread or not found else None
+
+
+def _put(value: dict[str, Any], path: tuple[str, ...], given: Any) -> None:
+    for step in path[:-1]:
+        value = value.setdefault(step, {})
+    value[path[-1]] = given
+
+
+def _read(text: str, column: Column, row: int, name: str, faults: Faults) -> Any:
+    def refuse(wanted: str) -> None:
+        detail = f"This must be {wanted}, not {text[:60]!r}."
+        faults.note(Fault(code="wrong-type", detail=detail, row=row, column=name))
+
+    if len(text) > _LARGEST_CELL:
+        refuse(f"at most {_LARGEST_CELL} characters")
+        return None
+    try:
+        match column.kind:
+            case "text":
+                return as_it_was(text)
+            case "texts":
+                return [part.strip() for part in text.split(BETWEEN.strip())]
+            case "whole":
+                return int(text)
+            case "number":
+                return float(text.replace(",", "."))
+            case "numbers":
+                return [float(part.replace(",", ".")) for part in text.split(BETWEEN.strip())]
+            case "yes_no":
+                return _YES[text.lower()]
+            case "json":
+                return msgspec.json.decode(text)
+    except (ValueError, KeyError, msgspec.DecodeError, RecursionError):
+        refuse(_WANTED[column.kind])
+        return None
+
+
+_WANTED = {
+    "whole": "a whole number",
+    "number": "a number",
+    "numbers": "numbers with | between them",
+    "yes_no": "yes or no",
+    "json": "JSON, as an export writes it",
+}
+
+
+def _cell(column: Column, opening: HouseOpening) -> str:
+    value: Any = opening
+    for step in column.path:
+        value = getattr(value, step, None)
+    return _shown(column, value)
+
+
+def _shown(column: Column, value: Any) -> str:
+    if value is None:
+        return ""
+    match column.kind:
+        case "texts" | "numbers":
+            return BETWEEN.join(_text(one) for one in value)
+        case "yes_no":
+            return "yes" if value else "no"
+        case "json":
+            return _encode(value).decode()
+        case "text":
+            return kept_as_text(_text(value))
+    return str(value)
+
+
+def _text(value: Any) -> str:
+    return value.text if isinstance(value, Length) else str(value)
+
+
+def _summary(faults: Faults) -> str:
+    return faults.found[0].detail if faults.count == 1 else f"{faults.count} things in the file are wrong."

@@ -1,1 +1,0 @@
-"""The types that requests and answers are made of."""

@@ -1,1 +1,0 @@
-"""From the rooms to the wire."""

@@ -1,0 +1,212 @@
+"""What the readings come to: which kind of shape they describe, one reading where it stands for both sides, and what
+is lacking or too much."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from longpoint.geometry.faults import GeometryError
+from longpoint.geometry.readings.outline import (
+    Arch,
+    Mull,
+    Outline,
+    PlumbSides,
+    Polygon,
+    Quadrilateral,
+    Shape,
+    Wall,
+)
+from longpoint.geometry.readings.readings import Readings
+from longpoint.geometry.value import KEPT
+from longpoint.lengths import Fraction
+from longpoint.values import Fault, Faults, Path
+
+ZERO = Fraction(0)
+# What a reading that is missing stands as until all faults are told; never answered to anybody.
+UNREAD = Fraction(1)
+
+_WIDTHS = ("jamb_width", "lights", "mull_widths")
+_HEIGHTS = ("leg_height", "left_height", "right_height")
+_DIAGONALS = ("diagonal_from_bottom_left", "diagonal_from_bottom_right")
+_ANGLES = ("bottom_left_angle", "bottom_right_angle", "top_right_angle", "top_left_angle")
+_OUT_OF_SQUARE = ("head_width", *_DIAGONALS, *_ANGLES)
+_CURVE = ("rise", "head_pieces", "departure")
+_POLYGON = ("sides", "angles")
+
+_HEIGHT = (
+    "Give leg_height, or left_height and right_height: from the stool top, sill jamb or floor to the underside of the "
+    "head jamb."
+)
+_STOOD_FOR = {
+    "left_height": "leg_height",
+    "right_height": "leg_height",
+    "left_depth": "jamb_depth",
+    "right_depth": "jamb_depth",
+    "spring_height": "leg_height",
+    "jamb_width": "sides",
+}
+"""The reading that was taken where another is at fault: one for both sides, a side for the width."""
+
+
+@lru_cache(KEPT)
+def outline_of(readings: Readings) -> Outline:
+    """What the readings come to.
+
+    Raises:
+        GeometryError: with every fault found; paths start with "readings".
+    """
+    faults = Faults()
+    found = tell_of_readings(readings, faults, ("readings",))
+    faults.raise_any(GeometryError)
+    return found
+
+
+def tell_of_readings(readings: Readings, faults: Faults, at: Path) -> Outline:
+    """The same, noting what is lacking or too much."""
+    left, right = pair(readings, "depth", faults, at)
+    return Outline(
+        _shape(readings, faults, at),
+        left,
+        right,
+        readings.left_horn_depth,
+        readings.right_horn_depth,
+        () if readings.lights is None else _mulls(readings),
+        None if readings.wall is None else _wall(readings, faults, at),
+    )
+
+
+def as_read(readings: Readings, path: Path) -> tuple[str | int, ...]:
+    """A place in the outline, as it was read: which of the readings stood for what is at fault there."""
+    name, *rest = path
+    if name == "mulls":
+        return ("mull_widths", *rest) if rest else ("lights",)
+    stood_for = _STOOD_FOR.get(str(name))
+    if stood_for and getattr(readings, str(name), None) is None:
+        if name == "jamb_width" and readings.sides is None:
+            return tuple(path)
+        return (stood_for, *rest)
+    return tuple(path)
+
+
+def _shape(readings: Readings, faults: Faults, at: Path) -> Shape:
+    def refuse(names: tuple[str, ...], by: str) -> None:
+        for name in names:
+            if getattr(readings, name) is not None:
+                detail = (
+                    f"The outline is already given by {by}: leave out {name}, or describe it the other way."
+                )
+                faults.add((*at, name), "given-twice", detail)
+
+    if readings.door is not None:
+        refuse((*_WIDTHS, *_HEIGHTS, *_OUT_OF_SQUARE, *_CURVE, *_POLYGON), "`door`")
+        return readings.door
+    if readings.sides is not None:
+        refuse((*_WIDTHS, *_HEIGHTS, *_OUT_OF_SQUARE, *_CURVE), "`sides`")
+        return Polygon(readings.sides, tuple(Fraction(angle) for angle in readings.angles or ()))
+    if readings.angles is not None:
+        detail = "Angles belong to a shape given by its `sides`: give them too."
+        faults.add((*at, "angles"), "sides-missing", detail)
+    if any(getattr(readings, name) is not None for name in _CURVE):
+        refuse((*_WIDTHS[1:], *_HEIGHTS[1:], *_OUT_OF_SQUARE), "a curved head on equal legs")
+        return _arch(readings, faults, at)
+    if readings.lights is not None:
+        refuse(("jamb_width",), "`lights`")
+    width = _width(readings, faults, at)
+    left, right = pair(readings, "height", faults, at)
+    if left is None or right is None:
+        faults.add((*at, "leg_height"), "missing", _HEIGHT)
+        left = right = UNREAD
+    elif not left or not right:
+        faults.add((*at, "leg_height"), "zero", "This cannot be nought: measure it again.")
+        left = right = UNREAD
+    if any(getattr(readings, name) is not None for name in _OUT_OF_SQUARE):
+        return _quadrilateral(readings, width, left, right)
+    return PlumbSides(width, left, right)
+
+
+def _needed(value: Fraction | None, name: str, measure: str, faults: Faults, at: Path) -> Fraction:
+    if value is None:
+        faults.add((*at, name), "missing", f"{name} is missing. {measure}")
+        return UNREAD
+    return value
+
+
+def _width(readings: Readings, faults: Faults, at: Path) -> Fraction:
+    """Jamb to jamb: read as such, or made up of lights and the mulls between them."""
+    lights, mulls = readings.lights, readings.mull_widths or ()
+    if lights is None:
+        if mulls:
+            faults.add((*at, "mull_widths"), "lights-missing", "Mulls lie between lights: give `lights` too.")
+        return _needed(readings.jamb_width, "jamb_width", "Measure from jamb to jamb.", faults, at)
+    if len(mulls) != len(lights) - 1:
+        detail = f"{len(lights)} lights have {len(lights) - 1} mulls between them, and {len(mulls)} came."
+        faults.add((*at, "mull_widths"), "mull-count", detail)
+    return sum((*lights, *mulls), ZERO)
+
+
+def _mulls(readings: Readings) -> tuple[Mull, ...]:
+    """Each mull from the left jamb; the outline's width was made up of the same readings."""
+    mulls: list[Mull] = []
+    reached = ZERO
+    for light, width in zip(readings.lights or (), readings.mull_widths or (), strict=False):
+        reached += light
+        mulls.append(Mull(reached, width))
+        reached += width
+    return tuple(mulls)
+
+
+def _wall(readings: Readings, faults: Faults, at: Path) -> Wall:
+    for number, one in enumerate(readings.wall or ()):
+        if one.proud is not None and one.shy is not None:
+            detail = "A wall is proud or shy at a corner, not both."
+            faults.add((*at, "wall", number, "shy"), "given-twice", detail)
+    return Wall(tuple(one.by for one in readings.wall or ()))
+
+
+def _arch(readings: Readings, faults: Faults, at: Path) -> Arch:
+    measure = "Measure from the springing line up to the top of the curve."
+    return Arch(
+        jamb_width=_needed(readings.jamb_width, "jamb_width", "Measure from jamb to jamb.", faults, at),
+        spring_height=ZERO if readings.leg_height is None else readings.leg_height,
+        rise=_needed(readings.rise, "rise", measure, faults, at),
+        head_pieces=readings.head_pieces,
+        departure=readings.departure,
+    )
+
+
+def _quadrilateral(readings: Readings, width: Fraction, left: Fraction, right: Fraction) -> Quadrilateral:
+    angles = (getattr(readings, name) for name in _ANGLES)
+    return Quadrilateral(
+        width,
+        width if readings.head_width is None else readings.head_width,
+        left,
+        right,
+        *(getattr(readings, name) for name in _DIAGONALS),
+        *(None if angle is None else Fraction(angle) for angle in angles),
+    )
+
+
+def pair(readings: object, what: str, faults: Faults, at: Path) -> tuple[Fraction | None, Fraction | None]:
+    """A reading taken once for both sides, or once for each: `what` is height or depth."""
+    shared = "leg_height" if what == "height" else "jamb_depth"
+    both: Fraction | None = getattr(readings, shared)
+    left: Fraction | None = getattr(readings, f"left_{what}")
+    right: Fraction | None = getattr(readings, f"right_{what}")
+    if both is None:
+        if (left is None) is not (right is None):
+            lacking = "left" if left is None else "right"
+            detail = f"One side's {what} was given without the other: give {lacking}_{what} too, or {shared} alone."
+            faults.add((*at, f"{lacking}_{what}"), "missing", detail)
+            return UNREAD, UNREAD
+        return left, right
+    for side, own in (("left", left), ("right", right)):
+        if own is not None:
+            detail = f"{shared} already speaks for both sides: leave one of the two out."
+            faults.add((*at, f"{side}_{what}"), "given-twice", detail)
+    return both, both
+
+
+def at_the_reading(readings: Readings, fault: Fault) -> Fault:
+    """A fault of an outline, at the reading that was taken."""
+    name, *rest = fault.path
+    return fault.moved("readings", *as_read(readings, rest)) if name == "readings" and rest else fault

@@ -1,0 +1,162 @@
+"""Lengths going out: rounded once, here, each with its residual."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import lru_cache
+from math import floor
+from typing import Annotated, Any
+
+import msgspec
+from msgspec import Meta
+
+from longpoint.lengths.fraction import Fraction, Real
+from longpoint.lengths.length import Length
+from longpoint.lengths.printing import exact, tape
+from longpoint.lengths.rounding import Rounding, counter, mark, rounded
+from longpoint.lengths.units import INCHES_PER, Unit
+from longpoint.values.fault import Place
+from longpoint.values.wired import Wired
+
+_MOST_KEPT, _FEW_KEPT = 8192, 32
+
+
+class MarkedLength(msgspec.Struct, frozen=True, gc=False):
+    """A length going out.
+
+    Attributes:
+        exact: The exact length in `unit`, as a fraction or whole number; null when it is irrational.
+        real: When it is irrational, the length in `unit` before rounding, to nine decimals; else null.
+        text: The length rounded as asked, as a tape reads.
+        unit: The unit of all of these.
+        residual: What rounding added: positive when the piece is long.
+    """
+
+    exact: Annotated[str, Meta(examples=["75/2"])] | None
+    real: float | None
+    text: Annotated[str, Meta(examples=["37 1/2 in"])]
+    unit: Unit
+    residual: Annotated[str, Meta(examples=["0 in", "-1/32 in"])]
+
+
+class Gap(float, Wired):
+    """An opening between two pieces, in inches: written as a decimal fine enough to compare with a sheet of paper."""
+
+    def written(self, write: Any) -> str:
+        return f"{self * 25.4:.3f} mm" if write.unit is Unit.MM else f"{self:.4f} in"
+
+    @classmethod
+    def schema(cls) -> dict[str, Any]:
+        return {"type": "string", "format": "gap", "examples": ["0.0312 in"]}
+
+
+class LengthWriter:
+    """Writes lengths, given in inches, with one rounding.
+
+    Attributes:
+        rounding: How.
+        unit: The unit written in.
+        written: For those who write things made of lengths: what they wrote of each, by the thing's identity. The thing
+            stands beside it, so that its identity is not another's.
+    """
+
+    def __init__(self, rounding: Rounding) -> None:
+        self.rounding = rounding
+        self.unit = rounding.to.unit
+        self._size = float(INCHES_PER[self.unit])
+        self._after = f" {self.unit}"
+        self._count = counter(rounding)
+        # Exact lengths and marks come again in opening after opening, irrational lengths within one.
+        self._exact: Callable[[Fraction], MarkedLength] = lru_cache(_MOST_KEPT)(self._write_exact)
+        self._at_mark: Callable[[int], str] = lru_cache(_MOST_KEPT)(self._write_mark)
+        self._real: dict[float, MarkedLength] = {}
+        self.written: dict[int, Any] = {}
+
+    def __call__(self, value: Real) -> MarkedLength:
+        """Write one length."""
+        if not isinstance(value, float):
+            return self._exact(value)
+        known = self._real.get(value)
+        if known is not None:
+            return known
+        if len(self._real) >= _FEW_KEPT:
+            self._real.clear()
+        number, added = self._count(value)
+        residual = f"{added / self._size:.6f}"
+        out = MarkedLength(
+            None,
+            decimal(value / self._size, 10**9),
+            self._at_mark(number),
+            self.unit,
+            (_trimmed(residual) if residual[-1] == "0" else residual) + self._after,
+        )
+        self._real[value] = out
+        return out
+
+    def plain(self, value: Real) -> str:
+        """A length exactly, as text; an irrational one to four decimals."""
+        if isinstance(value, float):
+            return f"{value / self._size:.4f}{self._after}"
+        return tape(value, self.unit)
+
+    def _write_exact(self, value: Fraction) -> MarkedLength:
+        marked = rounded(value, self.rounding)
+        residual = tape(marked.value - value, self.unit)
+        return MarkedLength(exact(value, self.unit), None, tape(marked.value, self.unit), self.unit, residual)
+
+    def _write_mark(self, number: int) -> str:
+        return tape(mark(number, self.rounding), self.unit)
+
+
+def _trimmed(decimals: str) -> str:
+    text = decimals.rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
+
+
+@lru_cache(maxsize=64)
+def length_writer(rounding: Rounding) -> LengthWriter:
+    """The writer for a rounding; fetch it once for a request."""
+    return LengthWriter(rounding)
+
+
+def decimal(value: float, parts: int) -> float:
+    """The value rounded to whole parts of one, such as millionths; quicker than `round`, which goes through text."""
+    return floor(value * parts + 0.5) / parts
+
+
+class ExactWriter:
+    """Writes lengths to be kept: exact ones as fractions of an inch."""
+
+    def __call__(self, value: Fraction) -> str:
+        """Write one length."""
+        return str(value)
+
+    def plain(self, value: Fraction) -> str:
+        """The same."""
+        return str(value)
+
+
+EXACT = ExactWriter()
+
+
+def exact_lengths(value: Any) -> dict[str, str]:
+    """Every length that was sent in a record, as a fraction of an inch, by its JSON pointer."""
+    found: dict[str, str] = {}
+    _gather(value, (), found)
+    return found
+
+
+def _gather(value: Any, path: tuple[str | int, ...], found: dict[str, str]) -> None:
+    if isinstance(value, Length):
+        found[str(Place(path))] = (
+            f"{value.numerator}/{value.denominator}" if value.denominator > 1 else str(+value)
+        )
+    elif isinstance(value, msgspec.Struct):
+        for name, sent in zip(value.__struct_fields__, value.__struct_encode_fields__, strict=True):
+            _gather(getattr(value, name), (*path, sent), found)
+    elif isinstance(value, dict):
+        for key, inner in value.items():
+            _gather(inner, (*path, str(key)), found)
+    elif isinstance(value, tuple | list):
+        for index, inner in enumerate(value):
+            _gather(inner, (*path, index), found)

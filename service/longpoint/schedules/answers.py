@@ -1,0 +1,289 @@
+"""What is answered of something kept: it, as it was sent, its id and where it stands in the history."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+import msgspec
+from msgspec import Meta
+
+from longpoint.geometry import PieceKey
+from longpoint.lengths import Fraction, Unit
+from longpoint.schedules.kept import KeptHouse, RackLength, read_house, read_length, read_opening, read_piece
+from longpoint.schedules.rows import (
+    OffcutRow,
+    OpeningRow,
+    PieceRow,
+    RevisionRow,
+    ScheduleLineRow,
+    ScheduleRow,
+)
+from longpoint.schedules.states import PieceState
+from longpoint.shop.house import HouseOpening
+from longpoint.values import Value
+
+Exact = Annotated[
+    dict[str, str],
+    Meta(
+        description="Every length exactly, by its JSON pointer, as a fraction of an inch.",
+        examples=[{"/readings/jamb_width": "245/8"}],
+    ),
+]
+Moment = Annotated[str, Meta(description="RFC 3339, in UTC.", examples=["2026-03-02T14:05:09.120000Z"])]
+read_exact = msgspec.json.Decoder(dict[str, str]).decode
+
+
+class ScheduleLine(Value, frozen=True):
+    """A schedule in a list.
+
+    Attributes:
+        id: Its id.
+        name: What the house is called.
+        revision: The number of its latest revision.
+        opening_count: How many openings it has; alike ones under one mark are one.
+        created_at: When it was made.
+        updated_at: When it was last changed.
+        archived_at: When it was archived; null when it is not.
+    """
+
+    id: str
+    name: str
+    revision: int
+    opening_count: int
+    created_at: Moment
+    updated_at: Moment
+    archived_at: Moment | None
+
+    @classmethod
+    def of(cls, row: ScheduleLineRow) -> ScheduleLine:
+        """As its row has it."""
+        return cls(*(getattr(row, name) for name in cls.__struct_fields__))
+
+
+class StoredSchedule(Value, frozen=True):
+    """A schedule as it stands, its openings aside.
+
+    Attributes:
+        id: Its id.
+        revision: The number of its latest revision.
+        opening_count: How many openings it has; alike ones under one mark are one.
+        created_at: When it was made.
+        updated_at: When it was last changed.
+        archived_at: When it was archived; null when it is not.
+        house: What is said of the house as a whole, as it was sent.
+        exact: Its lengths exactly.
+    """
+
+    id: str
+    revision: int
+    opening_count: int
+    created_at: Moment
+    updated_at: Moment
+    archived_at: Moment | None
+    house: KeptHouse
+    exact: Exact
+
+    @classmethod
+    def of(cls, row: ScheduleRow, exact: str) -> StoredSchedule:
+        """As its row has it."""
+        return cls(
+            row.id,
+            row.revision,
+            row.opening_count,
+            row.created_at,
+            row.updated_at,
+            row.archived_at,
+            read_house(row.document),
+            read_exact(exact),
+        )
+
+
+class StoredOpening(HouseOpening, frozen=True, kw_only=True):
+    """An opening as it was sent, and the exact value of every length in it.
+
+    Attributes:
+        id: Its id.
+        revision: The schedule's revision that last changed it.
+        position: Its place in the schedule's order; places may be skipped.
+        exact: Its lengths exactly.
+    """
+
+    id: str
+    revision: int
+    position: int
+    exact: Exact
+
+    @classmethod
+    def of(cls, row: OpeningRow, unit: Unit | None) -> StoredOpening:
+        """As its row has it, under its house's unit."""
+        said = msgspec.structs.asdict(read_opening(row.document, unit))
+        return cls(
+            **said, id=row.id, revision=row.revision, position=row.position, exact=read_exact(row.exact)
+        )
+
+
+class StoredLength(RackLength, frozen=True, kw_only=True):
+    """A length of stock on the rack, as it was sent.
+
+    Attributes:
+        id: Its id.
+        revision: The schedule's revision that put it there.
+        exact: Its lengths exactly.
+    """
+
+    id: str
+    revision: int
+    exact: Exact
+
+    @classmethod
+    def of(cls, row: OffcutRow, unit: Unit | None) -> StoredLength:
+        """As its row has it, under its house's unit."""
+        said = msgspec.structs.asdict(read_length(row.document, unit))
+        return cls(**said, id=row.id, revision=row.revision, exact=read_exact(row.exact))
+
+
+class StoredPiece(Value, frozen=True):
+    """A piece that was cut.
+
+    Attributes:
+        id: Its id.
+        revision: The schedule's revision that last changed it.
+        opening_id: The opening it was cut for.
+        opening: That opening's mark when it was cut.
+        part: Which part of it.
+        instance: Which of several alike.
+        state: What became of it.
+        profile: The stock it was cut from.
+        length: Its farthest extent, as it was marked.
+        note: Anything worth knowing.
+    """
+
+    id: str
+    revision: int
+    opening_id: str
+    opening: str
+    part: PieceKey
+    instance: int
+    state: PieceState
+    profile: str
+    length: Fraction
+    note: str
+
+    @classmethod
+    def of(cls, id: str, revision: int, document: str) -> StoredPiece:
+        """As its document has it."""
+        piece = read_piece(document)
+        return cls(
+            id,
+            revision,
+            piece.opening_id,
+            piece.opening,
+            piece.part,
+            piece.instance,
+            piece.state,
+            piece.shape.profile,
+            piece.shape.length,
+            piece.note,
+        )
+
+    @classmethod
+    def of_row(cls, row: PieceRow) -> StoredPiece:
+        """As its row has it."""
+        return cls.of(row.id, row.revision, row.document)
+
+
+class Revision(Value, frozen=True):
+    """One write to a schedule.
+
+    Attributes:
+        number: Counts from 1; the latest is the schedule as it stands.
+        at: When.
+        who: The name of the key that wrote.
+        key_id: The id of that key; null where no keys are made.
+        action: What was done.
+        why: The reason that was given.
+        digest: Covers everything that was ever written to the schedule, up to this revision.
+    """
+
+    number: int
+    at: Moment
+    who: str
+    key_id: str | None
+    action: str
+    why: str
+    digest: str
+
+    @classmethod
+    def of(cls, row: RevisionRow) -> Revision:
+        """As its row has it."""
+        return cls(*(getattr(row, name) for name in cls.__struct_fields__))
+
+
+class ItemChanged(Value, frozen=True):
+    """One thing that a revision wrote.
+
+    Attributes:
+        kind: What kind of thing it is.
+        id: Its id.
+        mark: The opening's mark, where it is an opening that stays.
+        gone: Whether it went.
+    """
+
+    kind: Literal["schedule", "opening", "piece", "offcut"]
+    id: str
+    mark: str | None
+    gone: bool
+
+
+class RevisionDetail(Revision, frozen=True, kw_only=True):
+    """One write to a schedule, with all it wrote.
+
+    Attributes:
+        wrote: Each thing once.
+    """
+
+    wrote: tuple[ItemChanged, ...]
+
+
+class Made(Value, frozen=True):
+    """A change that was made.
+
+    Attributes:
+        revision: The schedule's revision it made.
+    """
+
+    revision: int
+
+
+class WorkMade(Value, frozen=True):
+    """Work that was recorded.
+
+    Attributes:
+        revision: The schedule's revision it made.
+        pieces: Every piece it touched, as it now is; those cut again from are gone.
+        offcuts: Ids of the lengths it put on the rack.
+    """
+
+    revision: int
+    pieces: tuple[StoredPiece, ...]
+    offcuts: tuple[str, ...]
+
+
+class Imported(Value, frozen=True):
+    """What was brought in, or would be.
+
+    Attributes:
+        dry_run: Whether it was only tried: nothing was kept then.
+        revision: The revision it made; the one that stands, when it made none.
+        added: Marks that are new.
+        updated: Marks whose opening changed.
+        unchanged: How many were there already, just so.
+        removed: Marks that went, since the import replaces the whole.
+    """
+
+    dry_run: bool
+    revision: int
+    added: tuple[str, ...]
+    updated: tuple[str, ...]
+    unchanged: int
+    removed: tuple[str, ...]

@@ -1,0 +1,204 @@
+"""Two states of one thing, compared: field by field as it was sent, part by part as it was worked out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from enum import StrEnum
+from typing import Any
+
+import msgspec
+
+from longpoint.geometry import Part, PieceKey
+from longpoint.lengths import Real, Rounding, length_writer, real
+from longpoint.values import Given, Place, Value, encoder
+
+_encode = encoder(length_writer(Rounding())).encode
+_decode = msgspec.json.decode
+_ABSENT = object()
+_Path = tuple[str | int, ...]
+
+
+class Became(StrEnum):
+    """What became of an opening."""
+
+    NEW = "new"
+    GONE = "gone"
+    CHANGED = "changed"
+    TRIM_CHANGED = "trim_changed"
+    GROUP_CHANGED = "group_changed"
+
+
+class PartBecame(StrEnum):
+    """What became of a part; altered is the same length with other ends, width or stock."""
+
+    NEW = "new"
+    GONE = "gone"
+    LONGER = "longer"
+    SHORTER = "shorter"
+    ALTERED = "altered"
+    UNCHANGED = "unchanged"
+
+
+class FieldChange(Value, frozen=True):
+    """One thing that was said differently.
+
+    Attributes:
+        pointer: Where, as a JSON pointer into the opening or the house.
+        before: What it was, as JSON; null when it was not there.
+        after: What it is, as JSON; null when it is not there.
+    """
+
+    pointer: Place
+    before: str | None
+    after: str | None
+
+
+class PartChange(Value, frozen=True):
+    """What became of one part of an opening.
+
+    Attributes:
+        part: The part's key.
+        became: Longer and shorter go by what it takes of a stick, exactly.
+        before: What it took of a stick.
+        after: What it takes.
+        longer_by: The difference; negative when it became shorter.
+        quantity_before: How many there were.
+        quantity_after: How many there are.
+    """
+
+    part: PieceKey
+    became: PartBecame
+    before: Real | None
+    after: Real | None
+    longer_by: Real | None
+    quantity_before: int
+    quantity_after: int
+
+
+class OpeningChange(Value, frozen=True):
+    """What became of one opening.
+
+    Attributes:
+        id: Its id.
+        mark: Its mark, the later one.
+        mark_before: The mark it had before; null when it is new.
+        became: With trim_changed only the trim spec it names was changed; with group_changed it began or ceased to
+            share a stool.
+        readings: What was said of it differently.
+        parts: Each of its parts.
+    """
+
+    id: str
+    mark: str
+    mark_before: str | None
+    became: Became
+    readings: tuple[FieldChange, ...]
+    parts: tuple[PartChange, ...]
+
+
+class GroupChange(Value, frozen=True):
+    """What became of the pieces that a group's openings share.
+
+    Attributes:
+        mark: The group's.
+        became: What became of it.
+        parts: Each of its parts.
+    """
+
+    mark: str
+    became: Became
+    parts: tuple[PartChange, ...]
+
+
+class Changes(Value, frozen=True):
+    """What changed between two revisions.
+
+    Attributes:
+        from_revision: The earlier one.
+        to_revision: The later one.
+        house: What was said of the house as a whole differently.
+        openings: Each opening that changed, by its place in the schedule.
+        groups: Each group of which a shared piece changed, by its mark.
+        unchanged_openings: How many openings stand in both and did not change.
+    """
+
+    from_revision: int
+    to_revision: int
+    house: tuple[FieldChange, ...]
+    openings: tuple[OpeningChange, ...]
+    groups: tuple[GroupChange, ...]
+    unchanged_openings: int
+
+
+def differences(before: Given, after: Given) -> tuple[FieldChange, ...]:
+    """What was said differently in two records of one type."""
+    found = _differ(_decode(_encode(before)), _decode(_encode(after)), ())
+    return tuple(FieldChange(Place(path), _json(old), _json(new)) for path, old, new in found)
+
+
+def part_changes(
+    before: Mapping[PieceKey, Part], after: Mapping[PieceKey, Part], count_before: int, count_after: int
+) -> tuple[PartChange, ...]:
+    """What became of each part of one opening, those of the later state first."""
+    return tuple(
+        _part_change(key, before.get(key), after.get(key), count_before, count_after)
+        for key in dict.fromkeys([*after, *before])
+    )
+
+
+def _differ(before: Any, after: Any, path: _Path) -> Iterator[tuple[_Path, Any, Any]]:
+    if isinstance(before, dict) and isinstance(after, dict):
+        for key in dict.fromkeys([*before, *after]):
+            yield from _differ(before.get(key, _ABSENT), after.get(key, _ABSENT), (*path, key))
+    elif isinstance(before, list) and isinstance(after, list) and len(before) == len(after):
+        for index, (one, other) in enumerate(zip(before, after, strict=True)):
+            yield from _differ(one, other, (*path, index))
+    elif before != after:
+        yield path, before, after
+
+
+def _json(value: Any) -> str | None:
+    return None if value is _ABSENT or value is None else msgspec.json.encode(value).decode()
+
+
+def _part_change(
+    key: PieceKey, before: Part | None, after: Part | None, count_before: int, count_after: int
+) -> PartChange:
+    longer_by: Real | None = None
+    if before is None:
+        became = PartBecame.NEW
+    elif after is None:
+        became = PartBecame.GONE
+    else:
+        became = _became(before, after)
+        if became in (PartBecame.LONGER, PartBecame.SHORTER):
+            longer_by = real(after.overall - before.overall)
+    return PartChange(
+        part=key,
+        became=became,
+        before=None if before is None else before.overall,
+        after=None if after is None else after.overall,
+        longer_by=longer_by,
+        quantity_before=0 if before is None else count_before,
+        quantity_after=0 if after is None else count_after,
+    )
+
+
+def _became(before: Part, after: Part) -> PartBecame:
+    if before.overall != after.overall:
+        return PartBecame.LONGER if after.overall > before.overall else PartBecame.SHORTER
+    return PartBecame.UNCHANGED if _made(before) == _made(after) else PartBecame.ALTERED
+
+
+def _made(part: Part) -> Any:
+    """What the saw makes of a part: its own mark and how it was computed are no matter."""
+    return (
+        part.profile,
+        part.short_point,
+        part.long_point,
+        part.width,
+        part.thickness,
+        part.ends,
+        part.taper,
+        part.cutouts,
+    )

@@ -1,0 +1,193 @@
+"""What is kept of a house: what was said of it, the lengths on its rack, the pieces that were cut."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import Annotated, ClassVar
+
+import msgspec
+from msgspec import Meta
+
+from longpoint.geometry import PieceKey
+from longpoint.lengths import EXACT, PositiveLength, Rounding, Unit, exact_lengths, length_writer
+from longpoint.schedules.states import PieceState
+from longpoint.schedules.values import Change, Kind
+from longpoint.shop.house import AnyHouse, House, HouseGroup, HouseOpening, tell_of_house
+from longpoint.shop.shape import PieceShape
+from longpoint.shop.yard import Defects, Remnant, Stock
+from longpoint.values import Faults, Given, Name, Path, Price, Text, Value, decoder, encoder
+
+MOST_OPENINGS = 5000
+MOST_OFFCUTS = 200
+_encode = encoder(length_writer(Rounding())).encode
+_encode_exact = encoder(EXACT).encode
+
+
+class RackLength(Given, frozen=True):
+    """A length of stock on the rack.
+
+    Attributes:
+        profile: The profile's name, as the trim specs have it.
+        length: From end to end.
+        price: What using it is taken to cost.
+        defects: Stretches no piece may touch.
+        note: Where it came from, or stands.
+    """
+
+    unit_is_stored: ClassVar[bool] = True
+
+    profile: Name
+    length: PositiveLength
+    price: Price = Price(0)
+    defects: Defects = ()
+    note: Text = ""
+
+
+class KeptHouse(AnyHouse, frozen=True, kw_only=True):
+    """What is said of a house as a whole.
+
+    Attributes:
+        name: What the house is called.
+        site_note: Anything about the site.
+    """
+
+    name: Name
+    site_note: Text = ""
+
+    def whole(
+        self,
+        openings: Sequence[HouseOpening] = (),
+        rack: Iterable[RackLength] = (),
+        groups: Sequence[HouseGroup] | None = None,
+    ) -> House:
+        """The house with some of its openings, what is on its rack, and those of its groups that are all there."""
+        said = {name: getattr(self, name) for name in AnyHouse.__struct_fields__}
+        said |= {"stock": self._stock(rack), "openings": tuple(openings)}
+        if groups is not None:
+            said["groups"] = tuple(groups)
+        return House(**said)
+
+    def _stock(self, rack: Iterable[RackLength]) -> tuple[Stock, ...]:
+        remnants: dict[str, list[Remnant]] = {}
+        for one in rack:
+            remnants.setdefault(one.profile, []).append(
+                Remnant(length=one.length, price=one.price, defects=one.defects)
+            )
+        sold = [
+            Stock(**msgspec.structs.asdict(one), remnants=tuple(remnants.pop(one.profile, ())))
+            for one in self.stock
+        ]
+        # A profile the yard does not sell can still be cut from the rack.
+        only = [Stock(profile=name, sticks=(), remnants=tuple(left)) for name, left in remnants.items()]
+        return (*sold, *only)
+
+    def tell(self, faults: Faults, at: Path = ()) -> None:
+        """Note what cannot be, the openings apart."""
+        tell_of_house(self.whole(groups=()), faults, at)
+
+
+class NewSchedule(KeptHouse, frozen=True, kw_only=True):
+    """A house's schedule, with its openings and its rack where they are known already; an export looks the same.
+
+    Attributes:
+        openings: In the order they are to be listed.
+        rack: Lengths on hand.
+    """
+
+    openings: Annotated[tuple[HouseOpening, ...], Meta(max_length=MOST_OPENINGS)] = ()
+    rack: Annotated[tuple[RackLength, ...], Meta(max_length=2000)] = ()
+
+    def tell(self, faults: Faults, at: Path = ()) -> None:
+        """Note what cannot be."""
+        tell_of_house(self.whole(self.openings), faults, at)
+
+    @property
+    def head(self) -> KeptHouse:
+        """What is said of the house as a whole."""
+        return KeptHouse(**{name: getattr(self, name) for name in KeptHouse.__struct_fields__})
+
+    @classmethod
+    def of(
+        cls, house: KeptHouse, openings: Sequence[HouseOpening], rack: Sequence[RackLength]
+    ) -> NewSchedule:
+        """A schedule that is there, as one that starts another just like it."""
+        said = {name: getattr(house, name) for name in KeptHouse.__struct_fields__}
+        return cls(**said, openings=tuple(openings), rack=tuple(rack))
+
+
+class KeptPiece(Value, frozen=True):
+    """One piece as it was cut.
+
+    Attributes:
+        opening_id: what it was cut for: an opening, or a group for what its openings share.
+        opening: that one's mark when it was cut.
+        part: which part of it.
+        instance: which of several alike.
+        state: what became of it.
+        note: in the words of whoever recorded it.
+        rounding: by which it was marked.
+        shape: as it lay on the saw.
+    """
+
+    opening_id: str
+    opening: str
+    part: PieceKey
+    instance: int
+    state: PieceState
+    note: str
+    rounding: Rounding
+    shape: PieceShape
+
+
+def read_house(document: str) -> KeptHouse:
+    """What was said of a house as a whole, out of its document."""
+    head = decoder(_Says).decode(document)
+    house: KeptHouse = decoder(KeptHouse, head.unit).decode(document)
+    return house
+
+
+class _Says(msgspec.Struct):
+    unit: Unit | None = None
+
+
+def read_opening(document: str, unit: Unit | None) -> HouseOpening:
+    """An opening out of its document, under its house's unit."""
+    opening: HouseOpening = decoder(HouseOpening, unit).decode(document)
+    return opening
+
+
+def read_length(document: str, unit: Unit | None) -> RackLength:
+    """A length on the rack out of its document, under its house's unit."""
+    length: RackLength = decoder(RackLength, unit).decode(document)
+    return length
+
+
+def read_piece(document: str) -> KeptPiece:
+    """A piece that was cut, out of its document."""
+    piece: KeptPiece = decoder(KeptPiece).decode(document)
+    return piece
+
+
+def exact_json(value: Given) -> str:
+    """The exact lengths in something that is kept, as they are kept beside it."""
+    return _encode(exact_lengths(value)).decode()
+
+
+def house_change(id: str, house: KeptHouse) -> Change:
+    """What is said of a house as a whole, as a change for the history."""
+    return Change(Kind.SCHEDULE, id, _encode(house).decode(), exact_json(house))
+
+
+def opening_change(id: str, position: int, opening: HouseOpening) -> Change:
+    """An opening at its place."""
+    return Change(Kind.OPENING, id, _encode(opening).decode(), exact_json(opening), position)
+
+
+def length_change(id: str, length: RackLength) -> Change:
+    """A length on the rack."""
+    return Change(Kind.OFFCUT, id, _encode(length).decode(), exact_json(length))
+
+
+def piece_change(id: str, piece: KeptPiece) -> Change:
+    """A piece that was cut."""
+    return Change(Kind.PIECE, id, _encode_exact(piece).decode())

@@ -1,0 +1,59 @@
+"""What is still to be cut of a kept house, and what became of what was cut before."""
+
+from __future__ import annotations
+
+from longpoint.geometry import PieceKey
+from longpoint.lengths import Fraction
+from longpoint.schedules.answers import StoredPiece
+from longpoint.shop.answer import CutListAnswer
+from longpoint.values import Value
+
+
+class PieceNeeded(Value, frozen=True):
+    """Where a piece belongs.
+
+    Attributes:
+        opening: The opening's mark.
+        part: Which part of it.
+        instance: Which of several alike.
+        length: What is needed there.
+    """
+
+    opening: str
+    part: PieceKey
+    instance: int
+    length: Fraction
+
+
+class WrongPiece(Value, frozen=True):
+    """A piece that was cut and is not what its place needs any more.
+
+    Attributes:
+        piece: As it was cut.
+        needed: What its place needs now; null when the house has no such place any more.
+        recut_into: What it can be cut again into; null when it does for nothing that is still needed.
+    """
+
+    piece: StoredPiece
+    needed: PieceNeeded | None
+    recut_into: PieceNeeded | None
+
+
+class StillToCut(Value, frozen=True):
+    """What is still to be cut of a house, and what became of what was cut before.
+
+    Attributes:
+        revision: The schedule's revision it is worked out from.
+        needed: How many pieces the whole house needs.
+        right: How many of them are cut and as they should be.
+        wrong: Pieces that are not as they should be any more.
+        cut_again: Pieces to be cut from stock once more, their place's piece having been spoiled or become wrong.
+        cut_list: What is still to be cut from stock: recut pieces and those that are right are left out.
+    """
+
+    revision: int
+    needed: int
+    right: int
+    wrong: tuple[WrongPiece, ...]
+    cut_again: tuple[PieceNeeded, ...]
+    cut_list: CutListAnswer

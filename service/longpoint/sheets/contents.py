@@ -1,0 +1,79 @@
+"""A sheet's contents as data, for a page of one's own."""
+
+from __future__ import annotations
+
+from msgspec.structs import replace
+
+from longpoint.sheets.document import Document, Pictures
+from longpoint.sheets.view import view
+from longpoint.sheets.wording import Wording
+from longpoint.values import Value
+
+
+class TableContents(Value, frozen=True):
+    """One table of a sheet.
+
+    Attributes:
+        key: Its name, which `table` asks for in a CSV answer.
+        caption: Its title.
+        columns: Headings from left to right.
+        rows: The cells, as they are printed.
+    """
+
+    key: str
+    caption: str
+    columns: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+
+class SheetContents(Value, frozen=True):
+    """A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone.
+
+    Attributes:
+        name: What the sheet is.
+        title: At its head.
+        job: Whose house it is.
+        tables: Every table, in order.
+        notes: Cautions and notes, in order.
+        labels: Each label's texts, on a sheet of labels.
+    """
+
+    name: str
+    title: str
+    job: str
+    tables: tuple[TableContents, ...]
+    notes: tuple[str, ...]
+    labels: tuple[tuple[str, ...], ...]
+
+
+def contents(document: Document, wording: Wording) -> SheetContents:
+    """A sheet's contents as data."""
+    worded = tuple(block for block in document.blocks if not isinstance(block, Pictures))
+    blocks = view(replace(document, blocks=worded), wording)["blocks"]
+    return SheetContents(
+        name=document.name,
+        title=document.title,
+        job=document.job,
+        tables=tuple(
+            TableContents(
+                key=block["key"],
+                caption=block["caption"],
+                columns=tuple(column["heading"] for column in block["columns"]),
+                rows=tuple(tuple(row) for group in block["groups"] for row in group["rows"]),
+            )
+            for block in blocks
+            if block["kind"] == "table"
+        ),
+        notes=(
+            *(line for block in blocks if block["kind"] == "notes" for line in block["lines"]),
+            document.closing,
+        ),
+        labels=tuple(
+            (label["name"], label["figure"], *label["lines"])
+            for block in blocks
+            if block["kind"] == "labels"
+            for page in block["pages"]
+            for label in page
+            if label
+        ),
+    )

@@ -1,0 +1,251 @@
+"""A house's openings worked out together: every piece, and one cutting job for each profile."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from typing import NamedTuple
+
+from msgspec.structs import replace
+
+from longpoint.geometry import (
+    Built,
+    CutKind,
+    End,
+    Fault,
+    Finding,
+    GeometryError,
+    Offer,
+    Part,
+    PieceKey,
+    Pieces,
+    build_group,
+    build_opening,
+)
+from longpoint.lengths import Fraction, Rounding, round_to
+from longpoint.shop.house import House, HouseGroup
+from longpoint.stock import Job, Piece, Plan
+from longpoint.values import Value
+
+ZERO = Fraction(0)
+MOST_PIECES = 50_000
+"""Pieces worked out together, each of those alike counted: 5,000 openings of ten pieces."""
+MOST_NAMING = 4_000_000
+"""Bytes of the names that their answers repeat for each piece, of its opening and its profile: 80 a piece."""
+# A run along the stick that is irrational is kept to a millionth of an inch, far below a saw's kerf.
+RUN_DENOMINATOR = 1_000_000
+
+
+class HouseKey(NamedTuple):
+    """Names a piece in a house: the place of its opening, and its key there."""
+
+    opening: int
+    piece: PieceKey
+
+
+class BuiltOpening(Value, frozen=True):
+    """Openings that are alike, worked out."""
+
+    room: str
+    count: int
+    built: Built
+
+
+class CutList(Value, frozen=True):
+    """A house worked out: its openings' parts, and one plan for each profile that has stock.
+
+    Attributes:
+        left: by piece key, which of the pieces alike are to be cut, where some were cut before; None for all.
+    """
+
+    house: House
+    openings: tuple[BuiltOpening, ...]
+    plans: tuple[Plan, ...]
+    left: Mapping[HouseKey, tuple[int, ...]] | None = None
+
+    @property
+    def unstocked(self) -> tuple[str, ...]:
+        """Profiles that pieces need and no stock was given for."""
+        return tuple(sorted(self._needed - {stock.profile for stock in self.house.stock}))
+
+    @property
+    def unused_stock(self) -> tuple[str, ...]:
+        """Profiles with stock from which no piece is cut."""
+        return tuple(stock.profile for stock in self.house.stock if stock.profile not in self._needed)
+
+    @property
+    def _needed(self) -> set[str]:
+        return {part.profile for one in self.openings for part in one.built.parts}
+
+    @property
+    def pieces(self) -> int:
+        """How many the whole house has."""
+        return sum(one.count * len(one.built.parts) for one in self.openings)
+
+    @property
+    def to_cut(self) -> int:
+        """How many of them the plans cut."""
+        return sum(
+            len(self.instances(HouseKey(index, part.key), one.count))
+            for index, one in enumerate(self.openings)
+            for part in one.built.parts
+        )
+
+    def instances(self, key: HouseKey, count: int) -> Sequence[int]:
+        """Which of `count` pieces alike, counted from 1, the plans cut."""
+        return range(1, count + 1) if self.left is None else self.left.get(key, ())
+
+
+def build_openings(house: House) -> tuple[BuiltOpening, ...]:
+    """Every opening's parts, then what each group shares, as an opening of the group's mark.
+
+    Raises:
+        GeometryError: with the faults of all openings, each path starting with "openings" and the opening's index,
+            or with "groups" and the group's.
+    """
+    built: list[BuiltOpening] = []
+    faults: list[Fault] = []
+    pieces = naming = 0
+    shares = {index for one in house.groups if one.shares for index in house.members(one)}
+    for index, one in enumerate(house.openings):
+        wanted = Pieces.CASING if index in shares else Pieces.ALL
+        try:
+            found = build_opening(house.opening(index), wanted)
+        except GeometryError as error:
+            faults.extend(house.field_of(index, fault) for fault in error.faults)
+            continue
+        built.append(BuiltOpening(one.room, one.count, found))
+        pieces += one.count * len(found.parts)
+        if pieces > MOST_PIECES:
+            faults.append(_too_many(index, pieces))
+            break
+        naming += one.count * _naming(found)
+        if naming > MOST_NAMING:
+            faults.append(_too_long_names(index))
+            break
+    if not faults:
+        for number, group in enumerate(house.groups):
+            try:
+                _add_group(house, group, built)
+            except GeometryError as error:
+                faults.extend(_of_group(house, fault, number, group) for fault in error.faults)
+    if faults:
+        raise GeometryError(dict.fromkeys(faults))
+    return tuple(built)
+
+
+def _naming(built: Built) -> int:
+    """Bytes of the names that are repeated for the pieces of an opening."""
+    mark = len(built.opening.mark.encode())
+    return sum(mark + len(part.profile.encode()) for part in built.parts)
+
+
+def _too_long_names(index: int) -> Fault:
+    return Fault.at(
+        ("openings", index, "mark"),
+        "too-much-naming",
+        f"The marks and profiles of so many pieces, each piece with its own, come to more than {MOST_NAMING} bytes: "
+        "shorten the names, or take the house in parts.",
+    )
+
+
+def _too_many(index: int, pieces: int) -> Fault:
+    return Fault.at(
+        ("openings", index, "count"),
+        "too-many-pieces",
+        f"With this opening there are {pieces} pieces, and at most {MOST_PIECES} are worked out together: take the "
+        "house in parts.",
+    )
+
+
+def _add_group(house: House, one: HouseGroup, built: list[BuiltOpening]) -> None:
+    """What a group shares; where it shares nothing, its findings go with its first opening."""
+    members = house.members(one)
+    found = build_group(tuple(house.opening(index) for index in members), one)
+    findings = tuple(_in_house(finding, members) for finding in found.findings)
+    first = members[0]
+    if found.shared is not None:
+        shared = replace(found.shared, findings=(*found.shared.findings, *findings))
+        built.append(BuiltOpening(house.openings[first].room, 1, shared))
+    elif findings:
+        before = built[first]
+        together = replace(before.built, findings=(*before.built.findings, *findings))
+        built[first] = BuiltOpening(before.room, before.count, together)
+
+
+def _in_house(finding: Finding, members: tuple[int, ...]) -> Finding:
+    """A group's finding, its offers' fields by the house's openings."""
+    return replace(finding, offers=tuple(_offer_in_house(offer, members) for offer in finding.offers))
+
+
+def _offer_in_house(offer: Offer, members: tuple[int, ...]) -> Offer:
+    if offer.field is None:
+        return offer
+    name, number, *rest = offer.path
+    return replace(offer, field=(name, members[int(number)], *rest))
+
+
+def _of_group(house: House, fault: Fault, number: int, one: HouseGroup) -> Fault:
+    name, *rest = fault.path
+    if name == "openings":
+        return house.field_of(house.members(one)[int(rest[0])], fault.moved(*rest[1:]))
+    return fault.moved("groups", number, *rest)
+
+
+def cutting_jobs(
+    house: House,
+    openings: tuple[BuiltOpening, ...],
+    left: Mapping[HouseKey, tuple[int, ...]] | None = None,
+) -> tuple[Job, ...]:
+    """One cutting job for each profile that has stock, in the order of the stock.
+
+    Pieces are cut to the rounded length, so that is what they take of a stick. A piece's key is
+    its `HouseKey`; `left` says by it which of those alike are still to be cut, None for all.
+    """
+    pieces: dict[str, list[Piece]] = {}
+    for index, one in enumerate(openings):
+        mark = one.built.opening.mark
+        for part in one.built.parts:
+            quantity = one.count if left is None else len(left[HouseKey(index, part.key)])
+            if quantity:
+                pieces.setdefault(part.profile, []).append(
+                    _piece(index, mark, quantity, part, house.rounding)
+                )
+    return tuple(
+        Job(
+            profile=stock.profile,
+            pieces=tuple(pieces.get(stock.profile, ())),
+            sticks=stock.kinds,
+            remnants=stock.boards,
+            kerf=house.kerf,
+            end_trim=house.end_trim,
+            keep_length=house.keep_length,
+            turnable=stock.turnable,
+            together=stock.one_stick_each,
+        )
+        for stock in house.stock
+        if stock.profile in pieces
+    )
+
+
+def _piece(index: int, mark: str, quantity: int, part: Part, rounding: Rounding) -> Piece:
+    left, right = part.ends
+    return Piece(
+        key=HouseKey(index, part.key),
+        length=round_to(part.overall, rounding),
+        quantity=quantity,
+        opening=mark,
+        left=_run(left, part),
+        right=_run(right, part),
+    )
+
+
+def _run(end: End, part: Part) -> Fraction:
+    """How far a plain mitre runs along the stick; nought for any other end."""
+    if end.cut is not CutKind.MITRE:
+        return ZERO
+    if end.mitre == 45 and not isinstance(part.width, float):
+        return part.width
+    return Fraction(
+        round(float(part.width) * math.tan(math.radians(end.mitre)) * RUN_DENOMINATOR), RUN_DENOMINATOR
+    )

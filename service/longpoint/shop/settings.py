@@ -1,0 +1,39 @@
+"""How a shop works, as it says."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from msgspec import Meta
+
+from longpoint.shop.packages import Package, tell_of_packages
+from longpoint.shop.rates import Rates
+from longpoint.shop.saw import Saw
+from longpoint.shop.wages import NO_WAGES, Wages
+from longpoint.values import Faults, Given, Path
+
+
+class Shop(Given, frozen=True):
+    """How the shop works.
+
+    Attributes:
+        rates: Its own, where they are not the usual ones.
+        packages: What is sold and at which price; a material named here is bought in these alone, up to four of each.
+        wages: What an hour of work costs.
+        saw: Its limits at the saw.
+        build_year: When the house was built: paint of before 1978, or of unknown age, may hold lead.
+    """
+
+    rates: Rates = Rates()
+    packages: Annotated[list[Package], Meta(max_length=100)] = []
+    wages: Wages = NO_WAGES
+    saw: Saw = Saw()
+    build_year: Annotated[int, Meta(ge=1000, le=2200)] | None = None
+
+    def tell(self, faults: Faults, at: Path = ()) -> None:
+        """Note what cannot be reckoned with."""
+        self.rates.tell(faults, (*at, "rates"))
+        tell_of_packages(self.packages, faults, (*at, "packages"))
+
+
+STANDARD = Shop()

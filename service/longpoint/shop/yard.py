@@ -1,0 +1,122 @@
+"""What a house can be cut from: the sticks the yard sells and the lengths on hand, by profile."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from msgspec import Meta
+
+from longpoint.lengths import Length, PositiveLength
+from longpoint.stock import Defect as Stretch
+from longpoint.stock import Remnant as Board
+from longpoint.stock import StickKind
+from longpoint.values import Given, Name, Price
+
+
+class Defect(Given, frozen=True):
+    """A stretch of a stick that no piece may touch.
+
+    Attributes:
+        start: From the stick's left end.
+        end: From the stick's left end.
+    """
+
+    start: Length
+    end: PositiveLength
+
+
+Defects = Annotated[tuple[Defect, ...], Meta(max_length=20)]
+
+
+def stretches(defects: tuple[Defect, ...]) -> tuple[Stretch, ...]:
+    """Defects as the stock room takes them."""
+    return tuple(Stretch(one.start, one.end) for one in defects)
+
+
+class Stick(Given, frozen=True):
+    """A length the yard sells.
+
+    Attributes:
+        length: Factory end to factory end.
+        price: Of one.
+        available: How many the yard has; as many as are needed when left out.
+        defects: Stretches no piece may touch, on each of them.
+    """
+
+    length: PositiveLength
+    price: Price
+    available: Annotated[int, Meta(ge=0, le=1_000_000)] | None = None
+    defects: Defects = ()
+
+
+class Remnant(Given, frozen=True):
+    """A piece of stock on hand: used first where that is cheaper.
+
+    Attributes:
+        length: From end to end.
+        price: What using it is taken to cost.
+        count: How many there are just so.
+        defects: Stretches no piece may touch, on each of them.
+    """
+
+    length: PositiveLength
+    price: Price = Price(0)
+    count: Annotated[int, Meta(ge=1, le=200)] = 1
+    defects: Defects = ()
+
+
+class StockForSale(Given, frozen=True, kw_only=True):
+    """What the yard sells of one profile, and how its sticks may be laid out.
+
+    Attributes:
+        profile: Its name, as the trim's pieces name theirs.
+        sticks: The lengths the yard sells.
+        turnable: Flat and square-edged, so that mitred ends may share a cut.
+        one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain and color
+            agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count
+            as one: give each its own mark where each is to have its own stick.
+    """
+
+    profile: Name
+    sticks: Annotated[tuple[Stick, ...], Meta(max_length=50)]
+    turnable: bool = False
+    one_stick_each: bool = False
+
+
+class Stock(StockForSale, frozen=True, kw_only=True):
+    """One profile's stock: what the yard sells of it, and what is on hand.
+
+    Attributes:
+        remnants: What is on hand already.
+    """
+
+    remnants: Annotated[tuple[Remnant, ...], Meta(max_length=200)] = ()
+
+    @property
+    def kinds(self) -> tuple[StickKind, ...]:
+        """Its sticks as the stock room takes them."""
+        return tuple(
+            StickKind(f"sticks/{index}", one.length, int(one.price), one.available, stretches(one.defects))
+            for index, one in enumerate(self.sticks)
+        )
+
+    @property
+    def boards(self) -> tuple[Board, ...]:
+        """Each of its remnants by itself, as the stock room takes them."""
+        return tuple(
+            Board(f"remnants/{index}/{number}", one.length, int(one.price), stretches(one.defects))
+            for index, one in enumerate(self.remnants)
+            for number in range(one.count)
+        )
+
+    def remnant_at(self, key: str) -> int:
+        """Which of its remnants a board of this key is one of."""
+        return self.remnant_of([one.key for one in self.boards].index(key))
+
+    def remnant_of(self, board: int) -> int:
+        """Which of its remnants a board is one of."""
+        for index, one in enumerate(self.remnants):
+            board -= one.count
+            if board < 0:
+                return index
+        raise IndexError(board)

@@ -1,0 +1,38 @@
+"""What every room is made of: values, faults with their place, names, money, and how all of them meet the wire.
+
+Knows no trade and does no I/O.
+"""
+
+from longpoint.values.codec import converted, decoder, encoder, packed_decoder, packer, schemas
+from longpoint.values.fault import Fault, Faults, Path, Place, Refusal, nearest
+from longpoint.values.money import Cents, Price
+from longpoint.values.names import Name, Room, Text
+from longpoint.values.numbers import Amount, Angle
+from longpoint.values.value import Given, Value
+from longpoint.values.wired import Unreadable, Wired
+
+__all__ = [
+    "Amount",
+    "Angle",
+    "Cents",
+    "Fault",
+    "Faults",
+    "Given",
+    "Name",
+    "Path",
+    "Place",
+    "Price",
+    "Refusal",
+    "Room",
+    "Text",
+    "Unreadable",
+    "Value",
+    "Wired",
+    "converted",
+    "decoder",
+    "encoder",
+    "nearest",
+    "packed_decoder",
+    "packer",
+    "schemas",
+]

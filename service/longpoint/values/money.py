@@ -1,0 +1,60 @@
+"""Money: whole cents inside, decimal text on the wire."""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal
+from typing import Any, ClassVar, Self
+
+from longpoint.values.wired import Unreadable, Wired, Writes
+
+_FORM = re.compile(r"[0-9]{1,9}(\.[0-9]{1,2})?")
+_EXAMPLE = "14.80"
+
+
+class Cents(int, Wired):
+    """An amount of money in whole cents."""
+
+    def written(self, write: Writes) -> str:  # noqa: ARG002
+        return str(self)
+
+    def __str__(self) -> str:
+        sign, cents = ("-", -int(self)) if self < 0 else ("", int(self))
+        return f"{sign}{cents // 100}.{cents % 100:02d}"
+
+    @classmethod
+    def schema(cls) -> dict[str, Any]:
+        return {
+            "type": "string",
+            "format": "money",
+            "description": "An amount of money as decimal text with two places.",
+            "examples": [_EXAMPLE],
+        }
+
+
+class Price(Cents):
+    """An amount of money that callers send."""
+
+    STAND_IN: ClassVar[str] = "0"
+    """What stands for one that could not be read while the rest is looked at."""
+
+    @classmethod
+    def read(cls, given: Any, unit: Any) -> Self:  # noqa: ARG003
+        if not isinstance(given, str):
+            raise Unreadable(
+                "wrong-type", f'This must be text, for example "{_EXAMPLE}": an amount of money.'
+            )
+        if not _FORM.fullmatch(given):
+            raise Unreadable(
+                "wrong-form",
+                f'"{given[:40]}" is not an amount of money. Write it as decimal text, for example "{_EXAMPLE}".',
+            )
+        return cls(Decimal(given) * 100)
+
+    @classmethod
+    def schema(cls) -> dict[str, Any]:
+        return {
+            **super().schema(),
+            "pattern": r"^[0-9]{1,9}(\.[0-9]{1,2})?$",
+            "description": "An amount of money as decimal text, at most two places.",
+        }
