@@ -1476,10 +1476,10 @@ export interface ProfilePlan {
 
 /** A length of stock on the rack. */
 export interface RackLength {
-  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
-  profile: string;
   /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
+  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
+  profile: string;
   /** Stretches no piece may touch. */
   defects?: Defect[];
   /** Where it came from, or stands. Free text; may have several lines. */
@@ -1965,10 +1965,10 @@ export interface StoolRequest {
 
 /** A length of stock on the rack, as it was sent. */
 export interface StoredLength {
-  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
-  profile: string;
   /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
+  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
+  profile: string;
   /** Its id. */
   id: string;
   /** The schedule's revision that put it there. */

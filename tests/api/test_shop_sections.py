@@ -117,6 +117,27 @@ async def test_the_money_adds_up_to_the_cent_in_every_view(client):
     assert [(room["room"], room["openings"]) for room in sheet["rooms"]] == [("Kitchen", 3), ("Hall", 1)]
 
 
+@pytest.mark.parametrize(
+    ("keep", "amounts"),
+    [("24 in", ("8.20", "0.03", "12.77")), ("60 in", ("8.20", "12.80", "0.00"))],
+)
+async def test_what_is_long_enough_to_keep_is_no_waste(client, keep, amounts):
+    # The stool is 37 1/2 of 96 inches, the kerf 1/8, and what is left over 58 3/8: of 21.00, to the cent.
+    body = house(["cost"])
+    body |= {
+        "openings": [opening("K1", "Kitchen")],
+        "stock": [{"profile": "stool stock", "sticks": [{"length": "8 ft", "price": "21.00"}]}],
+        "kerf": "1/8 in",
+        "end_trim": "0 in",
+        "keep_length": keep,
+    }
+    sheet = (await answer(client, body))["cost_sheet"]
+    said = dict(zip(("stock", "waste", "kept_offcut"), amounts, strict=True))
+    assert {line["category"]: line["amount"] for line in sheet["lines"]} == said
+    for view in (sheet["total"], sheet["openings"][0]["amounts"], sheet["rooms"][0]["amounts"]):
+        assert {name: view[name] for name in said} == said
+
+
 async def test_the_shops_own_rates_are_used_and_named(client):
     rates = {"nail_spacing": "12 in", "paint_coats": 3, "fit_minutes": 6.1, "outer_nail": 8}
     own = await answer(client, house(["materials", "hours"], rates=rates))
@@ -228,3 +249,22 @@ async def test_what_a_group_shares_is_costed_by_itself_and_is_no_opening(client)
     assert "A1-A2" in {
         piece["opening"] for each in found["saw_order"]["operations"] for piece in each["pieces"]
     }
+
+
+@pytest.mark.parametrize(
+    ("name", "least", "too_little", "most", "too_much"),
+    [
+        ("nail_spacing", "1/16 in", "1/32 in", "120 in", "120 1/16 in"),
+        ("stud_penetration", "0 in", None, "120 in", "120 1/16 in"),
+    ],
+)
+async def test_a_rate_that_is_a_length_may_be_as_far_as_its_ends(
+    client, name, least, too_little, most, too_much
+):
+    for given in (least, most):
+        found = await client.post("/v1/cut-list", json=house(rates={name: given}))
+        assert found.status_code == 200, found.text
+    for given in filter(None, (too_little, too_much)):
+        told = await problems(client, house(rates={name: given}))
+        assert told.keys() == {f"/shop/rates/{name}"}
+        assert told[f"/shop/rates/{name}"][0] == "out-of-range"

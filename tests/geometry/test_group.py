@@ -18,12 +18,14 @@ from longpoint.geometry import (
     GeometryError,
     Group,
     Hand,
+    Horns,
     Mull,
     Opening,
     PlumbSides,
     Polygon,
     Reveals,
     Trim,
+    Widths,
     build_group,
     build_opening,
 )
@@ -42,7 +44,8 @@ def test_heads_out_of_line_are_offered_reveals_that_line_them_up() -> None:
     (finding,) = found.findings
     assert (finding.code, finding.amount) == ("heads-out-of-line", F(1, 4))
     (offer,) = finding.offers
-    assert (offer.path, offer.worth) == (("openings", 0, "reveals", "head"), F("0.4375"))
+    assert (offer.answer, offer.worth) == ("line_up_head", F("0.4375"))
+    assert offer.path == ("openings", 0, "reveals", "head")
     taken_up = (replace(PAIR[0], reveals=Reveals(head=F("0.4375"))), PAIR[1])
     assert build_group(taken_up, Group(mark="pair", heads=(F(80), F("80.25")))).findings == ()
 
@@ -78,6 +81,36 @@ def test_openings_of_unequal_depth_keep_their_own() -> None:
     assert stool.cutouts == (Cutout(F("33.4375"), F(12), F("3.125"), F("3.25")),)
     # Ripped to the deepest: 3 1/4 + 5/8 + 7/8.
     assert stool.rip_width == F("4.75")
+
+
+def test_what_is_shared_ends_as_its_outermost_sides_do() -> None:
+    left, right = (
+        replace(
+            each,
+            readings=replace(each.readings, left_horn_depth=near, right_horn_depth=far),
+            reveals=Reveals(left=F(1, 4), right=F(1, 8)),
+            horns=Horns(left=F(1, 2), right=F(1)),
+            widths=Widths(left=F(2), right=F(3)),
+        )
+        for each, near, far in ((PAIR[0], F("2.875"), F(2)), (PAIR[1], F(2), F(3)))
+    )
+    # Of the sides between them nothing is taken.
+    between = {"reveals": F(1, 2), "horns": F(2), "widths": F(4)}
+    left, right = (
+        replace(each, **{name: replace(getattr(each, name), **{side: by}) for name, by in between.items()})
+        for each, side in ((left, "right"), (right, "left"))
+    )
+    shared = build_group((left, right), Group(mark="pair", gaps=(F(12),))).shared
+    assert shared is not None
+    stool, apron = shared.parts[:2]
+    # 78 between the outer jambs; 1/4 + 2 + 1/2 at the left end, 1/8 + 3 + 1 at the right.
+    assert stool.overall == 78 + F("2.75") + F("4.125")
+    assert apron.overall == stool.overall - F("1.5")
+    assert [end.notch and (end.notch.length, end.notch.end_depth) for end in stool.ends] == [
+        (F("2.75"), F("2.875")),
+        (F("4.125"), F(3)),
+    ]
+    assert shared.opening.mark == "pair"
 
 
 def test_a_stool_longer_than_its_stock_is_scarfed_over_the_gap() -> None:

@@ -43,6 +43,13 @@ def test_the_widest_joint_is_told() -> None:
     assert str(found.part) == "casing_head/head"
 
 
+def test_a_mitre_too_sharp_to_move_is_passed_over() -> None:
+    """A head ripped to a sliver beside a broad leg: nothing can be said of their joint, and the rest is."""
+    trim = replace(TRIM, head_casing=Casing(width=F(1, 10), thickness=F(5, 8), profile="sliver"))
+    (found,) = open_joints(build_opening(opening(WINDOW, trim)), DRY)
+    assert (found.name, found.part) == ("dry", None)
+
+
 def test_flat_corners_open_less_than_sharp_ones() -> None:
     trim = Trim(CASING, F(1, 8))
     octagon = Polygon((F(20),) * 8, (F(135),) * 8)

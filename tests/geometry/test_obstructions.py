@@ -100,6 +100,26 @@ def test_neighbours_share_one_mull_casing() -> None:
     assert finding.offers[1].value == F("1.8125")
 
 
+BANDED = replace(TRIM, back_band=BackBand(width=F(1), thickness=F(1), profile="band"))
+
+
+@pytest.mark.parametrize(
+    ("clear", "worth"), [({"left_neighbour": "7"}, "2.3125"), ({"left": "3.5"}, "2.3125")]
+)
+def test_a_casing_ripped_for_what_is_beside_it_leaves_room_for_its_band(
+    clear: dict[str, str], worth: str
+) -> None:
+    # Half of 7, or 3 1/2, less the reveal of 3/16 and the inch that the band stands past the casing.
+    collision = found(among(BANDED, **clear))[0]
+    assert collision.code == "casing-collides"
+    rip = next(offer for offer in collision.offers if offer.answer == "rip_casing")
+    assert (rip.path, rip.worth) == (("widths", "left"), F(worth))
+    ripped = found(among(BANDED, {"widths": Widths(left=F(worth))}, **clear))
+    assert "casing-collides" not in {finding.code for finding in ripped}
+    too_wide = found(among(BANDED, {"widths": Widths(left=F(worth) + F(1, 16))}, **clear))
+    assert "casing-collides" in {finding.code for finding in too_wide}
+
+
 BLOCKS = Trim(CASING, F(3, 16), plinth=Plinth(width=F(3), height=F(6), thickness=F(1), profile="plinth"))
 
 

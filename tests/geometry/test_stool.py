@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from geometry.builders import APRON, CASING, STOOL, TRIM, F, opening, part, read
-from longpoint.geometry import Opening, PlumbSides, Reveals, Stool, Trim, build_opening
+from longpoint.geometry import Opening, PlumbSides, Reveals, Stool, StoolEnds, Trim, build_opening
 from longpoint.lengths import Fraction
 
 SHAPE = PlumbSides(F("30.625"), F("46.25"), F("46.25"))
@@ -58,3 +59,19 @@ def test_horns_are_as_asked_whatever_the_reveals(
     notches = [end.notch for end in stool.ends if end.notch]
     assert [notch.length for notch in notches] == [side / 16 + CASING.width + horn for side in (left, right)]
     assert stool.overall - sum(notch.length for notch in notches) == 10 * width
+
+
+def test_a_returned_horn_reaches_the_wall_where_its_end_meets_it() -> None:
+    returned = replace(TRIM, stool=replace(STOOL, ends=StoolEnds.MITRED_RETURN))
+    # Ripped to 4 5/8: the left end, read shallower than its jamb, stands 1 3/4 off the wall; the right one 1 1/2.
+    readings = read(SHAPE, F("3.125"), F("3.125"), left_horn_depth=F("2.875"))
+    built = build_opening(Opening("T1", readings, trim=returned))
+    assert part(built, "stool_return/left").overall == F("1.75")
+    assert part(built, "stool_return/right").overall == F("1.5")
+    stool = part(built, "stool")
+    assert stool.long_point - stool.short_point == F("3.25")
+    (left, right) = (end.notch for end in stool.ends)
+    assert left is not None
+    assert right is not None
+    assert (left.depth, left.end_depth) == (F("3.125"), F("2.875"))
+    assert (right.depth, right.end_depth) == (F("3.125"), None)

@@ -1,5 +1,7 @@
 """pint's factors, carried as exact fractions."""
 
+import subprocess
+import sys
 from fractions import Fraction
 
 import pytest
@@ -34,3 +36,13 @@ def test_sums_of_mixed_units_stay_exact() -> None:
 def test_every_word_and_mark_of_a_unit(unit: Unit, words: str) -> None:
     for word in words.split():
         assert parse(f"3{word}") == parse(f"3 {word}") == parse("3", unit)
+
+
+def test_starting_does_not_wait_for_the_library_of_units() -> None:
+    """It takes half a second to start, and a house in inches never asks it."""
+    program = (
+        "import sys; import longpoint.app; from longpoint.lengths import parse; parse('30 5/8 in'); "
+        "print('pint' in sys.modules); print(parse('25.4 mm'), 'pint' in sys.modules)"
+    )
+    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True)
+    assert done.stdout.split() == ["False", "1", "True"]

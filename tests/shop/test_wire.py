@@ -87,7 +87,9 @@ def test_quantities_are_numbers_to_four_places() -> None:
 
 
 def test_every_section_is_described_field_by_field() -> None:
-    _, components = schemas((SawOrder, Materials, Hours, CostSheet), "#/components/schemas/{name}")
+    _, components = schemas(
+        (SawOrder, Materials, Hours, CostSheet), "#/components/schemas/{name}", length_writer(Rounding())
+    )
     assert components["Setting"]["properties"]["mitre_degrees"]["format"] == "degrees"
     assert components["Share"]["properties"]["quantity"]["type"] == "number"
     assert "from" in components["Material"]["properties"]

@@ -125,7 +125,7 @@ def test_lengths_go_out_rounded_with_what_rounding_added() -> None:
 
 
 def test_a_schema_tells_defaults_as_they_are_written() -> None:
-    (reference,), components = schemas([Board], REFERENCE)
+    (reference,), components = schemas([Board], REFERENCE, WRITE)
     assert reference == {"$ref": "#/components/schemas/Board"}
     board = components["Board"]
     assert board["required"] == ["width"]
@@ -135,7 +135,7 @@ def test_a_schema_tells_defaults_as_they_are_written() -> None:
 
 
 def test_a_schema_tells_each_type_as_it_stands_on_the_wire() -> None:
-    _, components = schemas([Board, Cut], REFERENCE)
+    _, components = schemas([Board, Cut], REFERENCE, WRITE)
     fields = components["Board"]["properties"]
     assert (fields["width"]["type"], fields["width"]["format"]) == ("string", "length")
     assert fields["angle"]["type"] == "number"
@@ -148,4 +148,4 @@ def test_a_type_that_says_nothing_of_itself_has_no_schema() -> None:
         pass
 
     with pytest.raises(TypeError, match="Odd"):
-        schemas([Odd], REFERENCE)
+        schemas([Odd], REFERENCE, WRITE)

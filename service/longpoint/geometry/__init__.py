@@ -20,19 +20,8 @@ from longpoint.geometry.moving.wood import (
     movement,
 )
 from longpoint.geometry.opening import Built, Pieces, build_opening
-from longpoint.geometry.parts import (
-    CutKind,
-    Cutout,
-    End,
-    Hand,
-    Mark,
-    Notch,
-    Part,
-    PartKind,
-    PieceKey,
-    Step,
-    Taper,
-)
+from longpoint.geometry.parts import CutKind, Cutout, End, Hand, Mark, Notch, Part, Step, Taper
+from longpoint.geometry.piece_names import PartKind, PieceKey
 from longpoint.geometry.readings.inputs import (
     AnyOpening,
     Foot,

@@ -13,7 +13,8 @@ from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.kernel import ZERO, Frame, rectangle
 from longpoint.geometry.frame.sides import cased_sides
 from longpoint.geometry.opening import Built, Pieces, build_opening
-from longpoint.geometry.parts import Cutout, Part, PartKind
+from longpoint.geometry.parts import Cutout, Part
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.pieces.apron import apron_parts
 from longpoint.geometry.pieces.scarf import joints, scarfed
 from longpoint.geometry.pieces.stool import stool_parts

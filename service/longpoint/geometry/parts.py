@@ -7,16 +7,19 @@ Angles are degrees, `Fraction` when exact. Nothing here is rounded.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from enum import StrEnum
-from typing import TYPE_CHECKING, Any, Self
+from functools import cache
+from operator import pos
+from typing import TYPE_CHECKING, Any, get_args, get_type_hints
 
 import msgspec
 from msgspec.structs import force_setattr
 
+from longpoint.geometry.piece_names import PartKind, PieceKey, named
 from longpoint.geometry.spelled import Figures, Pairs
-from longpoint.lengths import Fraction, Gap, Length, PositiveLength, Real, real, rounded
-from longpoint.values import Angle, Unreadable, Value, Wired
+from longpoint.lengths import Fraction, Gap, Irrational, Length, PositiveLength, Real
+from longpoint.values import Angle, Value, Wired
 
 if TYPE_CHECKING:
     Degrees = Real
@@ -24,41 +27,27 @@ if TYPE_CHECKING:
 else:
     Degrees = Angle
     Inputs = Figures
-SQUARE = Angle(0)
-UNFIT = (float, Length, PositiveLength)
+SQUARE: Degrees = 0.0
+_FITTED: dict[type, Callable[[Any], Any]] = {float: Irrational, Length: pos, PositiveLength: pos}
+"""What makes a length of each kind fit to go out: an irrational one marked, one that was sent without its text."""
 
 
-def _fit(record: msgspec.Struct, *names: str) -> None:
+@cache
+def _lengths_of(kind: type) -> tuple[str, ...]:
+    """The fields of a record that are lengths, by their types."""
+    found = get_type_hints(kind).items()
+    return tuple(
+        name for name, hint in found if any(one in (Real, Fraction) for one in (hint, *get_args(hint)))
+    )
+
+
+def fit(record: msgspec.Struct) -> None:
     """Make the lengths of a record that goes out fit to go."""
-    for name in names:
+    for name in _lengths_of(type(record)):
         value = getattr(record, name)
-        if value is not None and type(value) in UNFIT:
-            force_setattr(record, name, real(value))
-
-
-class PartKind(StrEnum):
-    """What a part is. Legs stand at the sides; a return takes an end back to the wall."""
-
-    STOOL = "stool"
-    APRON = "apron"
-    APRON_RETURN = "apron_return"
-    CASING_LEG = "casing_leg"
-    CASING_HEAD = "casing_head"
-    CASING_SILL = "casing_sill"
-    PLINTH_BLOCK = "plinth_block"
-    STOOL_RETURN = "stool_return"
-    BACK_BAND = "back_band"
-    CORNER_BLOCK = "corner_block"
-    FILLET = "fillet"
-    FILLET_RETURN = "fillet_return"
-    CAP = "cap"
-    CAP_RETURN = "cap_return"
-    MULL_CASING = "mull_casing"
-    JAMB_EXTENSION = "jamb_extension"
-    LEVELLING_STRIP = "levelling_strip"
-    JAMB_LEG = "jamb_leg"
-    HEAD_JAMB = "head_jamb"
-    DOOR_STOP = "door_stop"
+        fitted = _FITTED.get(type(value))
+        if fitted is not None:
+            force_setattr(record, name, fitted(value))
 
 
 class Hand(StrEnum):
@@ -91,7 +80,7 @@ class Notch(Value, frozen=True):
     end_depth: Real | None = None
 
     def __post_init__(self) -> None:
-        _fit(self, "depth", "length", "end_depth")
+        fit(self)
 
 
 class Cutout(Value, frozen=True):
@@ -110,7 +99,7 @@ class Cutout(Value, frozen=True):
     end_depth: Real | None = None
 
     def __post_init__(self) -> None:
-        _fit(self, "at", "length", "depth", "end_depth")
+        fit(self)
 
 
 class End(Value, frozen=True):
@@ -142,10 +131,13 @@ class End(Value, frozen=True):
     notch: Notch | None = None
 
     def __post_init__(self) -> None:
+        # A whole number of degrees is written as the plain number it is.
         if self.mitre is not SQUARE:
-            force_setattr(self, "mitre", Angle(self.mitre))
+            mitre = float(self.mitre)
+            force_setattr(self, "mitre", mitre if mitre.is_integer() else Angle(mitre))
         if self.bevel is not SQUARE:
-            force_setattr(self, "bevel", Angle(self.bevel))
+            bevel = float(self.bevel)
+            force_setattr(self, "bevel", bevel if bevel.is_integer() else Angle(bevel))
 
 
 class Mark(Value, frozen=True):
@@ -162,7 +154,7 @@ class Mark(Value, frozen=True):
     across: Real | None = None
 
     def __post_init__(self) -> None:
-        _fit(self, "at", "across")
+        fit(self)
 
 
 class Step(Value, frozen=True):
@@ -183,88 +175,32 @@ class Step(Value, frozen=True):
             force_setattr(self, "inputs", Figures(self.inputs))
 
 
-class PieceKey(Wired):
-    """Names a piece within its opening: `casing_leg/left`, `stool`.
-
-    Attributes:
-        kind: what it is.
-        side: where it goes; "" for a piece that has none.
-    """
-
-    __slots__ = ("kind", "side")
-
-    def __init__(self, kind: PartKind | str, side: str = "") -> None:
-        self.kind = kind
-        self.side = side
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, PieceKey) and (self.kind, self.side) == (other.kind, other.side)
-
-    def __hash__(self) -> int:
-        return hash((self.kind, self.side))
-
-    def __lt__(self, other: PieceKey) -> bool:
-        return str(self) < str(other)
-
-    def __str__(self) -> str:
-        return f"{self.kind}/{self.side}" if self.side else str(self.kind)
-
-    __repr__ = __str__
-
-    @classmethod
-    def read(cls, given: Any, unit: Any) -> Self:  # noqa: ARG003
-        if not isinstance(given, str) or not 0 < len(given) <= LONGEST_KEY:
-            raise Unreadable(
-                "wrong-form", 'A piece is named as the answers name it, for example "casing_leg/left".'
-            )
-        kind, _, side = given.partition("/")
-        return cls(kind, side)
-
-    def written(self, write: Any) -> str:  # noqa: ARG002
-        return str(self)
-
-    @classmethod
-    def schema(cls) -> dict[str, Any]:
-        return {
-            "type": "string",
-            "format": "piece-key",
-            "minLength": 1,
-            "maxLength": LONGEST_KEY,
-            "pattern": r"^[^\x00]*$",
-            "examples": ["casing_leg/left"],
-        }
-
-
-LONGEST_KEY = 60
-
-
 class JointError(Wired):
     """The widest that a mitre of a piece can open or bind because its length was rounded, were all that rounding added
     or took to fall there.
 
     Attributes:
         length: the piece's length.
-        off_square: the lesser of its ends' angles, degrees.
+        ends: its ends; the one nearer to square opens wider.
     """
 
-    __slots__ = ("length", "off_square")
+    __slots__ = ("ends", "length")
 
-    def __init__(self, length: Real, off_square: float) -> None:
+    def __init__(self, length: Real, ends: tuple[End, End]) -> None:
         self.length = length
-        self.off_square = off_square
+        self.ends = ends
 
     def __eq__(self, other: object) -> bool:
-        return isinstance(other, JointError) and (self.length, self.off_square) == (
-            other.length,
-            other.off_square,
-        )
+        return isinstance(other, JointError) and (self.length, self.ends) == (other.length, other.ends)
 
     def __hash__(self) -> int:
-        return hash((self.length, self.off_square))
+        return hash((self.length, self.ends))
 
     def written(self, write: Any) -> str:
-        residual = abs(float(rounded(self.length, write.rounding).residual))
-        return Gap(residual * math.cos(math.radians(self.off_square))).written(write)
+        left, right = self.ends
+        off_square = float(min(left.mitre + left.bevel, right.mitre + right.bevel))
+        added = abs(write.added(self.length))
+        return Gap(added * math.cos(math.radians(off_square)) if off_square else added).written(write)
 
     @classmethod
     def schema(cls) -> dict[str, Any]:
@@ -283,7 +219,7 @@ class Taper(Value, frozen=True):
     right: Real
 
     def __post_init__(self) -> None:
-        _fit(self, "left", "right")
+        fit(self)
 
     def __iter__(self) -> Iterator[Real]:
         return iter((self.left, self.right))
@@ -339,20 +275,9 @@ class Part(Value, frozen=True):
     joint_error: JointError = None  # type: ignore[assignment]
 
     def __post_init__(self) -> None:
-        _fit(self, "short_point", "long_point", "overall", "width", "thickness", "rip_width")
-        left, right = self.ends
-        off_square = min(left.mitre + left.bevel, right.mitre + right.bevel)
-        force_setattr(self, "joint_error", JointError(self.overall, float(off_square)))
-        force_setattr(self, "key", PieceKey(self.kind, self.side))
+        fit(self)
+        key, title = named(self.kind, self.side)
+        force_setattr(self, "joint_error", JointError(self.overall, self.ends))
+        force_setattr(self, "key", key)
         if not self.title:
-            force_setattr(self, "title", _title(self.kind, self.side))
-
-
-def _title(kind: PartKind, side: str) -> str:
-    """A piece's name in words: "left casing leg", "casing head 2", "casing side 3", "stool"."""
-    words = kind.replace("_", " ")
-    if kind is PartKind.CASING_HEAD and side.startswith("head "):
-        return f"casing {side}"
-    if side in ("", words.rpartition(" ")[2]):
-        return words
-    return f"{words} {side}" if side[0].isdigit() else f"{side} {words}"
+            force_setattr(self, "title", title)

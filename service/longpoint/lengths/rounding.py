@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from enum import StrEnum
-from functools import lru_cache, partial
+from functools import cache, lru_cache, partial
 from math import ceil, floor, isfinite
 from typing import Final, NamedTuple
 
@@ -33,7 +33,7 @@ class RoundTo(StrEnum):
     @property
     def step(self) -> Fraction:
         """From one mark to the next, in inches."""
-        return _STEPS[self]
+        return _step(self)
 
     @property
     def unit(self) -> Unit:
@@ -41,10 +41,12 @@ class RoundTo(StrEnum):
         return Unit.MM if self.endswith("mm") else Unit.IN
 
 
-_STEPS: Final = {to: parse(to.value) for to in RoundTo}
+@cache
+def _step(to: RoundTo) -> Fraction:
+    return parse(to.value)
+
+
 _LONGEST_BINARY: Final = 1e5
-_BINARY_SCALES: Final = {to: float(1 / step) for to, step in _STEPS.items() if (1 / step).denominator == 1}
-_STEP_RATIOS: Final = {to: step.as_integer_ratio() for to, step in _STEPS.items()}
 
 
 class Mode(StrEnum):
@@ -109,7 +111,7 @@ def residual(value: Real, rounding: Rounding) -> Real:
 
 @lru_cache(maxsize=8192)
 def _rounded_exact(value: Fraction, to: RoundTo, mode: Mode) -> Rounded:
-    step = _STEPS[to]
+    step = _step(to)
     mark = _pick(*(value / step).as_integer_ratio(), mode) * step
     return Rounded(mark, mark - value)
 
@@ -121,11 +123,12 @@ def counter(rounding: Rounding) -> Callable[[float], tuple[int, float]]:
 
     It raises LengthError, not-finite, for a float that is no number.
     """
-    scale = _BINARY_SCALES.get(rounding.to)
+    steps = 1 / _step(rounding.to)
     slowly = partial(_count, rounding.to, rounding.mode)
-    if scale is None:
+    if steps.denominator != 1:
         return slowly
     # For a half, a quarter and so on of an inch, where multiplying by the scale loses nothing of a float.
+    scale = float(steps)
     slack = scale / _SLACK_PARTS
     pick, past = {
         _UP: (ceil, -slack),
@@ -149,7 +152,7 @@ def _count(to: RoundTo, mode: Mode, value: float) -> tuple[int, float]:
             "not-finite", f"A computed length came out as {value}. Check the readings it was computed from."
         )
     # In whole numbers: the step is rise/run, the length top/bottom, and above/below counts the steps in it.
-    rise, run = _STEP_RATIOS[to]
+    rise, run = _step(to).as_integer_ratio()
     top, bottom = value.as_integer_ratio()
     above, below = top * run, bottom * rise
     half_steps = _pick(2 * above, below, _NEAREST)
@@ -161,7 +164,7 @@ def _count(to: RoundTo, mode: Mode, value: float) -> tuple[int, float]:
 
 def mark(number: int, rounding: Rounding) -> Fraction:
     """Return the length at a mark, counted from nought, in inches."""
-    return number * _STEPS[rounding.to]
+    return number * _step(rounding.to)
 
 
 def _pick(above: int, below: int, mode: Mode) -> int:

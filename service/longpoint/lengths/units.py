@@ -1,10 +1,9 @@
 """The units a tape carries. pint knows their sizes; nothing else in the service imports it."""
 
+from collections.abc import Mapping
 from enum import StrEnum
 from fractions import Fraction as StandardFraction
 from typing import Final
-
-from pint import UnitRegistry
 
 from longpoint.lengths.fraction import Fraction
 
@@ -22,15 +21,20 @@ class Unit(StrEnum):
     M = "m"
 
 
-def _inches_per_unit() -> dict[Unit, Fraction]:
-    registry: UnitRegistry[StandardFraction] = UnitRegistry(non_int_type=StandardFraction)
-    one = StandardFraction(1)
-    # Inches by name: "in" is a word of pint's own.
-    names = {unit: "inch" if unit is Unit.IN else unit.value for unit in Unit}
-    return {unit: Fraction(registry.Quantity(one, name).to("inch").magnitude) for unit, name in names.items()}
+class _Sizes(dict[Unit, Fraction]):
+    """Sizes of units in inches. pint, which takes half a second to start, is asked when the first metric one comes."""
+
+    def __missing__(self, unit: Unit) -> Fraction:
+        from pint import UnitRegistry
+
+        registry: UnitRegistry[StandardFraction] = UnitRegistry(non_int_type=StandardFraction)
+        for metric in (Unit.MM, Unit.CM, Unit.M):
+            one = registry.Quantity(StandardFraction(1), metric.value)
+            self[metric] = Fraction(one.to("inch").magnitude)
+        return self[unit]
 
 
-INCHES_PER: Final = _inches_per_unit()
+INCHES_PER: Final[Mapping[Unit, Fraction]] = _Sizes({Unit.IN: Fraction(1), Unit.FT: Fraction(12)})
 """Inches in one of each unit, exactly. Read once: pint is far too slow to ask for every length."""
 
 UNIT_WORDS: Final = {

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import lru_cache
 from math import floor
-from typing import Annotated, Any
+from typing import Annotated, Any, ClassVar
 
 import msgspec
 from msgspec import Meta
 
-from longpoint.lengths.fraction import Fraction, Real
+from longpoint.lengths.fraction import Fraction, Irrational, Real
 from longpoint.lengths.length import Length
 from longpoint.lengths.printing import exact, tape
 from longpoint.lengths.rounding import Rounding, counter, mark, rounded
@@ -19,6 +19,7 @@ from longpoint.values.fault import Place
 from longpoint.values.wired import Wired
 
 _MOST_KEPT, _FEW_KEPT = 8192, 32
+_BILLIONTHS = 10**9
 
 
 class MarkedLength(msgspec.Struct, frozen=True, gc=False):
@@ -56,6 +57,7 @@ class LengthWriter:
     Attributes:
         rounding: How.
         unit: The unit written in.
+        by_kind: What writes each kind of number.
         written: For those who write things made of lengths: what they wrote of each, by the thing's identity. The thing
             stands beside it, so that its identity is not another's.
     """
@@ -68,30 +70,23 @@ class LengthWriter:
         self._count = counter(rounding)
         # Exact lengths and marks come again in opening after opening, irrational lengths within one.
         self._exact: Callable[[Fraction], MarkedLength] = lru_cache(_MOST_KEPT)(self._write_exact)
-        self._at_mark: Callable[[int], str] = lru_cache(_MOST_KEPT)(self._write_mark)
-        self._real: dict[float, MarkedLength] = {}
+        self._real = self._real_writer()
+        self.by_kind: dict[type, Callable[[Any], Any]] = {
+            type(Fraction(0)): self._exact,
+            float: self._real,
+            Irrational: self._real,
+        }
         self.written: dict[int, Any] = {}
 
     def __call__(self, value: Real) -> MarkedLength:
         """Write one length."""
-        if not isinstance(value, float):
-            return self._exact(value)
-        known = self._real.get(value)
-        if known is not None:
-            return known
-        if len(self._real) >= _FEW_KEPT:
-            self._real.clear()
-        number, added = self._count(value)
-        residual = f"{added / self._size:.6f}"
-        out = MarkedLength(
-            None,
-            decimal(value / self._size, 10**9),
-            self._at_mark(number),
-            self.unit,
-            (_trimmed(residual) if residual[-1] == "0" else residual) + self._after,
-        )
-        self._real[value] = out
-        return out
+        return self._real(value) if isinstance(value, float) else self._exact(value)
+
+    def added(self, value: Real) -> float:
+        """What rounding adds to a length, in inches."""
+        if isinstance(value, float):
+            return self._count(value)[1]
+        return float(rounded(value, self.rounding).residual)
 
     def plain(self, value: Real) -> str:
         """A length exactly, as text; an irrational one to four decimals."""
@@ -104,8 +99,29 @@ class LengthWriter:
         residual = tape(marked.value - value, self.unit)
         return MarkedLength(exact(value, self.unit), None, tape(marked.value, self.unit), self.unit, residual)
 
-    def _write_mark(self, number: int) -> str:
-        return tape(mark(number, self.rounding), self.unit)
+    def _real_writer(self) -> Callable[[float], MarkedLength]:
+        """What writes an irrational length: asked for most of all, so it has all it needs about it."""
+        count, size, unit, after, rounding = self._count, self._size, self.unit, self._after, self.rounding
+        known: dict[float, MarkedLength] = {}
+
+        @lru_cache(_MOST_KEPT)
+        def at_mark(number: int) -> str:
+            return tape(mark(number, rounding), unit)
+
+        def write(value: float) -> MarkedLength:
+            out = known.get(value)
+            if out is None:
+                if len(known) >= _FEW_KEPT:
+                    known.clear()
+                number, added = count(value)
+                residual = f"{added / size:.6f}"
+                if residual[-1] == "0":
+                    residual = _trimmed(residual)
+                real = floor(value / size * _BILLIONTHS + 0.5) / _BILLIONTHS
+                out = known[value] = MarkedLength(None, real, at_mark(number), unit, residual + after)
+            return out
+
+        return write
 
 
 def _trimmed(decimals: str) -> str:
@@ -119,13 +135,10 @@ def length_writer(rounding: Rounding) -> LengthWriter:
     return LengthWriter(rounding)
 
 
-def decimal(value: float, parts: int) -> float:
-    """The value rounded to whole parts of one, such as millionths; quicker than `round`, which goes through text."""
-    return floor(value * parts + 0.5) / parts
-
-
 class ExactWriter:
     """Writes lengths to be kept: exact ones as fractions of an inch."""
+
+    by_kind: ClassVar[dict[type, Callable[[Any], Any]]] = {type(Fraction(0)): str}
 
     def __call__(self, value: Fraction) -> str:
         """Write one length."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Sequence
 from typing import Annotated, ClassVar
 
@@ -9,13 +10,13 @@ import msgspec
 from msgspec import Meta
 
 from longpoint.geometry import PieceKey
-from longpoint.lengths import EXACT, PositiveLength, Rounding, Unit, exact_lengths, length_writer
+from longpoint.lengths import EXACT, Rounding, Unit, exact_lengths, length_writer
 from longpoint.schedules.states import PieceState
 from longpoint.schedules.values import Change, Kind
 from longpoint.shop.house import AnyHouse, House, HouseGroup, HouseOpening, tell_of_house
 from longpoint.shop.shape import PieceShape
-from longpoint.shop.yard import Defects, Remnant, Stock
-from longpoint.values import Faults, Given, Name, Path, Price, Text, Value, decoder, encoder
+from longpoint.shop.yard import OnHand, Remnant, Stock
+from longpoint.values import Faults, Given, Name, Path, Text, Value, decoder, encoder
 
 MOST_OPENINGS = 5000
 MOST_OFFCUTS = 200
@@ -23,24 +24,23 @@ _encode = encoder(length_writer(Rounding())).encode
 _encode_exact = encoder(EXACT).encode
 
 
-class RackLength(Given, frozen=True):
+class RackLength(OnHand, frozen=True, kw_only=True):
     """A length of stock on the rack.
 
     Attributes:
         profile: The profile's name, as the trim specs have it.
-        length: From end to end.
-        price: What using it is taken to cost.
-        defects: Stretches no piece may touch.
         note: Where it came from, or stands.
     """
 
     unit_is_stored: ClassVar[bool] = True
 
     profile: Name
-    length: PositiveLength
-    price: Price = Price(0)
-    defects: Defects = ()
     note: Text = ""
+
+    @property
+    def remnant(self) -> Remnant:
+        """It as a cut list takes it."""
+        return Remnant(**{name: getattr(self, name) for name in OnHand.__struct_fields__})
 
 
 class KeptHouse(AnyHouse, frozen=True, kw_only=True):
@@ -50,6 +50,9 @@ class KeptHouse(AnyHouse, frozen=True, kw_only=True):
         name: What the house is called.
         site_note: Anything about the site.
     """
+
+    # Told with what is kept of the house already.
+    unit_is_stored: ClassVar[bool] = True
 
     name: Name
     site_note: Text = ""
@@ -70,9 +73,7 @@ class KeptHouse(AnyHouse, frozen=True, kw_only=True):
     def _stock(self, rack: Iterable[RackLength]) -> tuple[Stock, ...]:
         remnants: dict[str, list[Remnant]] = {}
         for one in rack:
-            remnants.setdefault(one.profile, []).append(
-                Remnant(length=one.length, price=one.price, defects=one.defects)
-            )
+            remnants.setdefault(one.profile, []).append(one.remnant)
         sold = [
             Stock(**msgspec.structs.asdict(one), remnants=tuple(remnants.pop(one.profile, ())))
             for one in self.stock
@@ -94,12 +95,17 @@ class NewSchedule(KeptHouse, frozen=True, kw_only=True):
         rack: Lengths on hand.
     """
 
+    unit_is_stored: ClassVar[bool] = False
+
     openings: Annotated[tuple[HouseOpening, ...], Meta(max_length=MOST_OPENINGS)] = ()
     rack: Annotated[tuple[RackLength, ...], Meta(max_length=2000)] = ()
 
     def tell(self, faults: Faults, at: Path = ()) -> None:
         """Note what cannot be."""
         tell_of_house(self.whole(self.openings), faults, at)
+        for profile, count in Counter(one.profile for one in self.rack).items():
+            if count > MOST_OFFCUTS:
+                faults.add((*at, "rack"), "rack-full", rack_full(profile, MOST_OFFCUTS))
 
     @property
     def head(self) -> KeptHouse:
@@ -113,6 +119,11 @@ class NewSchedule(KeptHouse, frozen=True, kw_only=True):
         """A schedule that is there, as one that starts another just like it."""
         said = {name: getattr(house, name) for name in KeptHouse.__struct_fields__}
         return cls(**said, openings=tuple(openings), rack=tuple(rack))
+
+
+def rack_full(profile: str, most: int) -> str:
+    """What is told of a rack with more lengths of a profile than a cut list takes."""
+    return f"The rack holds at most {most} lengths of {profile!r}: take some off first."
 
 
 class KeptPiece(Value, frozen=True):

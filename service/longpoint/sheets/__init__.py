@@ -10,7 +10,7 @@ from longpoint.sheets.drawing.style import Styling
 from longpoint.sheets.grid import LabelGrid
 from longpoint.sheets.html import html
 from longpoint.sheets.job import Job
-from longpoint.sheets.labels import GRIDS, grid_faults, label_sheet
+from longpoint.sheets.labels import grid_faults, label_sheet
 from longpoint.sheets.measure import blank_measure_sheet
 from longpoint.sheets.pdf import UnsetError, pdf
 from longpoint.sheets.tables import csv_text
@@ -18,7 +18,6 @@ from longpoint.sheets.whole import house_sticks
 from longpoint.sheets.wording import Wording
 
 __all__ = [
-    "GRIDS",
     "MOST_PRINTED",
     "RECIPES",
     "Document",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator
+from functools import cache
 
 from longpoint.geometry import End
 from longpoint.lengths import Fraction, Length, PositiveLength
@@ -14,26 +15,28 @@ from longpoint.sheets.pieces import Piece, pieces_by_key
 from longpoint.sheets.wording import Wording, angle
 from longpoint.shop.build import CutList, HouseKey
 
-GRIDS = {
-    Paper.LETTER: LabelGrid(
-        across=3,
-        down=10,
-        width=PositiveLength.of("2 5/8 in"),
-        height=PositiveLength.of("1 in"),
-        left=Length.of("3/16 in"),
-        top=Length.of("1/2 in"),
-        gap_across=Length.of("1/8 in"),
-    ),
-    Paper.A4: LabelGrid(
+
+@cache
+def common_grid(paper: Paper) -> LabelGrid:
+    """Common practice, no source: 30 labels of 2 5/8 by 1 in on Letter, 24 of 70 by 37 mm on A4."""
+    if paper is Paper.LETTER:
+        return LabelGrid(
+            across=3,
+            down=10,
+            width=PositiveLength.of("2 5/8 in"),
+            height=PositiveLength.of("1 in"),
+            left=Length.of("3/16 in"),
+            top=Length.of("1/2 in"),
+            gap_across=Length.of("1/8 in"),
+        )
+    return LabelGrid(
         across=3,
         down=8,
         width=PositiveLength.of("70 mm"),
         height=PositiveLength.of("37 mm"),
         left=Length.of("0 mm"),
         top=Length.of("0.5 mm"),
-    ),
-}
-"""Common grids, common practice and no source: 30 labels of 2 5/8 by 1 in on Letter, 24 of 70 by 37 mm on A4."""
+    )
 
 
 def grid_faults(grid: LabelGrid, paper: Paper) -> tuple[str, ...]:
@@ -57,7 +60,7 @@ def label_sheet(job: Job, grid: LabelGrid | None = None, skip: int = 0) -> Docum
         skip: places on the first sheet that are used up.
     """
     found = tuple(_labels(job))
-    block = Labels(grid or GRIDS[job.paper], found, skip)
+    block = Labels(grid or common_grid(job.paper), found, skip)
     return Document("labels", "Piece labels", job.name, (block,), job.paper)
 
 

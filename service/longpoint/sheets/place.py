@@ -11,7 +11,8 @@ from collections.abc import Iterator
 from longpoint.geometry.frame.kernel import meet
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import End, Part, PartKind
+from longpoint.geometry.parts import End, Part
+from longpoint.geometry.piece_names import PartKind
 from longpoint.lengths import Real
 from longpoint.sheets.drawing.shapes import Point, along
 from longpoint.sheets.place_behind import (

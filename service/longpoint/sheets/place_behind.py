@@ -12,7 +12,8 @@ from longpoint.geometry.frame.joint import mitre, stand, under_head
 from longpoint.geometry.frame.kernel import meet
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import Hand, Part, PartKind
+from longpoint.geometry.parts import Hand, Part
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.trim import BoxCorners, Casing, JambExtension
 from longpoint.sheets.drawing.shapes import Point

@@ -8,7 +8,8 @@ from longpoint.geometry.frame.joint import block_line
 from longpoint.geometry.frame.kernel import meet
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import Part, PartKind
+from longpoint.geometry.parts import Part
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.trim import HeadStyle
 from longpoint.sheets.drawing.shapes import Point
 

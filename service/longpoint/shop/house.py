@@ -127,6 +127,16 @@ def tell_of_mark(mark: str, faults: Faults, at: Path) -> None:
         )
 
 
+def opening_called(mark: str) -> str:
+    """What is told of an opening's mark that another has."""
+    return f"Another opening is called {mark!r}: give each its own mark, or raise the count where they are alike."
+
+
+def opening_and_group_called(mark: str) -> str:
+    """What is told of a mark that an opening and a group have."""
+    return f"An opening and a group are called {mark!r}: give each its own mark."
+
+
 def tell_of_house(house: House, faults: Faults, at: Path = ()) -> None:
     """Note what cannot be of a house, whose every field can be read."""
     _tell_of_openings(house, faults, at)
@@ -146,17 +156,16 @@ def tell_of_house(house: House, faults: Faults, at: Path = ()) -> None:
 
 
 def _tell_of_openings(house: House, faults: Faults, at: Path) -> None:
-    seen: dict[str, int] = {}
+    seen: set[str] = set()
     for index, one in enumerate(house.openings):
         here = (*at, "openings", index)
         if one.mark in seen:
             faults.add(
                 (*here, "mark"),
                 "duplicate-mark",
-                f"Opening {seen[one.mark] + 1} is already called {one.mark!r}: give each its own mark, or raise the "
-                "count where they are alike.",
+                opening_called(one.mark),
             )
-        seen.setdefault(one.mark, index)
+        seen.add(one.mark)
         if one.trim not in house.trim_specs:
             names = ", ".join(map(repr, house.trim_specs))[:200]
             named = f"trim_specs has {names}" if names else "there is none"
@@ -174,7 +183,9 @@ def _tell_of_groups(house: House, faults: Faults, at: Path) -> None:
             faults.add(
                 (*here, "mark"),
                 "duplicate-mark",
-                f"{group.mark!r} is taken: give the group a mark of its own.",
+                opening_and_group_called(group.mark)
+                if group.mark in places
+                else f"Two groups are called {group.mark!r}: give each its own mark.",
             )
         groups.add(group.mark)
         tell_of_mark(group.mark, faults, here)

@@ -49,20 +49,29 @@ class Stick(Given, frozen=True):
     defects: Defects = ()
 
 
-class Remnant(Given, frozen=True):
-    """A piece of stock on hand: used first where that is cheaper.
+class OnHand(Given, frozen=True):
+    """A length of stock on hand, in a request or on a rack.
 
     Attributes:
         length: From end to end.
         price: What using it is taken to cost.
-        count: How many there are just so.
-        defects: Stretches no piece may touch, on each of them.
+        defects: Stretches no piece may touch.
     """
 
     length: PositiveLength
     price: Price = Price(0)
-    count: Annotated[int, Meta(ge=1, le=200)] = 1
     defects: Defects = ()
+
+
+class Remnant(OnHand, frozen=True, kw_only=True):
+    """A piece of stock on hand: used first where that is cheaper.
+
+    Attributes:
+        count: How many there are just so.
+        defects: Stretches no piece may touch, on each of them.
+    """
+
+    count: Annotated[int, Meta(ge=1, le=200)] = 1
 
 
 class StockForSale(Given, frozen=True, kw_only=True):

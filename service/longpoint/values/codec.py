@@ -43,7 +43,12 @@ def converted(value: Any, type_: Any, unit: Any = None) -> Any:
 
 
 def _writes(write: Writes) -> Hook:
+    by_kind = write.by_kind
+
     def hook(value: Any) -> Any:
+        number = by_kind.get(type(value))
+        if number is not None:
+            return number(value)
         return value.written(write) if isinstance(value, Wired) else write(value)
 
     return hook
@@ -69,13 +74,9 @@ def _schema_of(type_: Any) -> dict[str, Any]:
 
 
 def schemas(
-    types: Iterable[Any], ref_template: str
+    types: Iterable[Any], ref_template: str, write: Writes
 ) -> tuple[tuple[dict[str, Any], ...], dict[str, dict[str, Any]]]:
-    """The JSON Schema of each type, and the components they share."""
+    """The JSON Schema of each type, and the components they share; defaults stand in it as `write` would write them."""
     # msgspec 0.22 writes a field's default without the hook that writes values; a test relies on this line.
-    with patch("msgspec._json_schema.to_builtins", partial(msgspec.to_builtins, enc_hook=_default)):
+    with patch("msgspec._json_schema.to_builtins", partial(msgspec.to_builtins, enc_hook=_writes(write))):
         return msgspec.json.schema_components(types, schema_hook=_schema_of, ref_template=ref_template)
-
-
-def _default(value: Any) -> Any:
-    return value.written(None)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from typing import Any, Protocol, Self
 
 
@@ -23,7 +24,14 @@ class Unreadable(ValueError):  # noqa: N818 - said of the text, as a refusal is 
 
 
 class Writes(Protocol):
-    """Whoever writes an answer: gives lengths their text in the answer's unit and rounding."""
+    """Whoever writes an answer: gives lengths their text in the answer's unit and rounding.
+
+    Attributes:
+        by_kind: What writes the commonest kinds of number, so that it is soon found.
+    """
+
+    @property
+    def by_kind(self) -> Mapping[type, Callable[[Any], Any]]: ...
 
     def __call__(self, value: Any, /) -> Any:
         """A length in inches as the wire carries it."""

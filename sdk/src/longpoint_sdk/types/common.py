@@ -462,15 +462,15 @@ class RackLength(Request, frozen=True, kw_only=True):
     """A length of stock on the rack.
 
     Attributes:
-        profile: The profile's name, as the trim specs have it. A name on one line, not starting with a space.
         length: From end to end.
+        profile: The profile's name, as the trim specs have it. A name on one line, not starting with a space.
         defects: Stretches no piece may touch.
         note: Where it came from, or stands. Free text; may have several lines.
         price: What using it is taken to cost. An amount of money as decimal text, at most two places.
     """
 
-    profile: str
     length: LengthText
+    profile: str
     defects: list[Defect] = []
     note: str = ""
     price: MoneyText = "0.00"

@@ -12,8 +12,8 @@ class StoredLength(Result, frozen=True, kw_only=True):
     """A length of stock on the rack, as it was sent.
 
     Attributes:
-        profile: The profile's name, as the trim specs have it. A name on one line, not starting with a space.
         length: From end to end.
+        profile: The profile's name, as the trim specs have it. A name on one line, not starting with a space.
         id: Its id.
         revision: The schedule's revision that put it there.
         exact: Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch.
@@ -22,8 +22,8 @@ class StoredLength(Result, frozen=True, kw_only=True):
         price: What using it is taken to cost. An amount of money as decimal text, at most two places.
     """
 
-    profile: str
     length: LengthText
+    profile: str
     id: str
     revision: int
     exact: dict[str, str]

@@ -14,8 +14,6 @@ from longpoint.api.http.operation import operation
 from longpoint.geometry import Conditions, Movement, movement
 from longpoint.lengths import PositiveLength, Rounding, RoundTo, Unit, length_writer
 
-_IN, _MM = (length_writer(Rounding(to)) for to in (RoundTo.SIXTEENTH, RoundTo.MILLIMETRE))
-
 
 class MovementRequest(Conditions, frozen=True, kw_only=True):
     """A mitered piece, the conditions its joint was made in, and those it will live through.
@@ -37,4 +35,5 @@ class MovementRequest(Conditions, frozen=True, kw_only=True):
 )
 async def compute_movement(data: JSONBody[MovementRequest]) -> Reply[Movement]:
     """Moisture content from the air, change across the grain, and how far a miter opens, season by season."""
-    return Reply(movement(data.width, data.mitre_degrees, data), _MM if data.unit is Unit.MM else _IN)
+    to = RoundTo.MILLIMETRE if data.unit is Unit.MM else RoundTo.SIXTEENTH
+    return Reply(movement(data.width, data.mitre_degrees, data), length_writer(Rounding(to)))

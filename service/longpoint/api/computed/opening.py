@@ -22,6 +22,7 @@ from longpoint.lengths import Rounding, Unit, length_writer
 from longpoint.sheets import Wording, elevation, piece_drawing, section
 from longpoint.shop.answer import OpeningAnswer, opening_answer
 from longpoint.shop.build import BuiltOpening
+from longpoint.shop.house import tell_of_mark
 from longpoint.values import Fault, Faults, Path
 
 
@@ -40,6 +41,7 @@ class OpeningRequest(Opening, frozen=True, kw_only=True):
 
     def tell(self, faults: Faults, at: Path = ()) -> None:
         """Note what cannot be."""
+        tell_of_mark(self.mark, faults, at)
         super().tell(faults, at)
         if self.movement is not None:
             self.movement.tell(faults, (*at, "movement"))

@@ -4,9 +4,7 @@ Litestar drops constraints on list items, discriminators and refused unknown fie
 have them all. So every body's schema comes from msgspec, and Litestar's are left out.
 """
 
-import inspect
-import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from functools import lru_cache
 from typing import Any
 
@@ -20,15 +18,13 @@ from litestar.plugins import OpenAPISchemaPlugin
 from litestar.routes import HTTPRoute
 
 from longpoint import __version__
-from longpoint.api.http.answer import Reply
+from longpoint.api.document.records import REF, body_schemas, given_by, is_record, read_doc, taken_by
 from longpoint.api.http.conditional import ENTITY_TAGS, MOST_TAGS
 from longpoint.api.http.negotiate import BOTH, CSV, PDF
 from longpoint.api.http.operation import Operation, operation_of
 from longpoint.api.http.problems import PROBLEM_JSON, Problem, ProblemBody
 from longpoint.api.routes import OPERATIONS
 from longpoint.api.stored.retrying import MOST_KEY, RETRY_KEY
-from longpoint.lengths import MarkedLength
-from longpoint.values import Given, Value, schemas
 
 _ENTITY_TAGS = {
     "type": "string",
@@ -44,7 +40,6 @@ _RETRY_KEY = {
     "maxLength": MOST_KEY,
     "description": "A UUID, for example; in quotes or without.",
 }
-_REF = "#/components/schemas/{name}"
 
 
 class _Elsewhere(OpenAPISchemaPlugin):
@@ -52,7 +47,7 @@ class _Elsewhere(OpenAPISchemaPlugin):
 
     @staticmethod
     def is_plugin_supported_type(value: Any) -> bool:
-        return _is_record(value)
+        return is_record(value)
 
     def to_openapi_schema(self, field_definition: Any, schema_creator: Any) -> Schema:  # noqa: ARG002
         return Schema(type=OpenAPIType.OBJECT)
@@ -97,7 +92,7 @@ def document() -> dict[str, Any]:
         for method, (handler, _) in route.route_handler_map.items()
         if (said := operation_of(handler))
     ]
-    bodies, components = _schemas([handler for _, _, handler, _ in handlers])
+    bodies, components = body_schemas([handler for _, _, handler, _ in handlers])
     for path, method, handler, said in handlers:
         entry = outline["paths"][path][method]
         _complete(entry, method, handler, said, bodies)
@@ -167,104 +162,11 @@ def document_bytes() -> bytes:
     return msgspec.json.format(data, indent=2) + b"\n"
 
 
-def _schemas(handlers: list[HTTPRouteHandler]) -> tuple[dict[Any, dict[str, Any]], dict[str, Any]]:
-    """A schema for every body that comes in or goes out, and the components they share."""
-    types = [
-        type_ for handler in handlers for type_ in (_taken(handler), _given(handler)) if type_ is not None
-    ]
-    found, components = schemas([*types, ProblemBody, MarkedLength], ref_template=_REF)
-    records = _records([*types, ProblemBody, MarkedLength])
-    described = {name: _described(schema, records) for name, schema in components.items()}
-    return dict(zip(types, found, strict=False)), described
-
-
-def _described(schema: dict[str, Any], records: dict[str, type]) -> dict[str, Any]:
-    """A schema whose docstring is shared out: a line under "Attributes:" goes before what its property's type says."""
-    head, attributes = _read_doc(schema.get("description", ""))
-    type_: Any = records.get(schema["title"].partition("[")[0], type)
-    for base in type_.__mro__:
-        attributes = {**_read_doc(base.__doc__ or "")[1], **attributes}
-    for field in getattr(type_, "__struct_fields__", ()):
-        if field in attributes:
-            attributes[type_.__struct_encode_fields__[type_.__struct_fields__.index(field)]] = attributes[
-                field
-            ]
-    for name, property_ in schema.get("properties", {}).items():
-        if name in attributes:
-            of_its_type = property_.get("description", "")
-            property_["description"] = f"{attributes[name]} {of_its_type}".strip()
-    if issubclass(type_, Value) and not issubclass(type_, Given):
-        # What is only answered is answered whole.
-        schema = {**schema, "required": list(schema["properties"])}
-        for property_ in schema["properties"].values():
-            property_.pop("default", None)
-    return {**schema, "description": head} if head else schema
-
-
-def _read_doc(doc: str) -> tuple[str, dict[str, str]]:
-    """The head of a docstring, and what it says of each attribute; one line may speak of several."""
-    head, _, listed = inspect.cleandoc(doc).partition("Attributes:\n")
-    entries = (entry.partition(":") for entry in re.split(r"\n(?=\S)", inspect.cleandoc(listed)))
-    said = {
-        name.strip(): _sentence(" ".join(text.split()))
-        for names, _, text in entries
-        if text
-        for name in names.split(",")
-    }
-    return head.strip(), said
-
-
-def _sentence(text: str) -> str:
-    text = text[0].upper() + text[1:]
-    return text if text.endswith((".", ":")) else f"{text}."
-
-
-def _records(types: Iterable[Any]) -> dict[str, type]:
-    """Every record that bodies are made of, by the name it has in the document."""
-    found: dict[str, type] = {}
-    for cls in {one.cls for info in msgspec.inspect.multi_type_info(types) for one in _within(info, set())}:
-        record = getattr(cls, "__origin__", cls)
-        if found.setdefault(record.__name__, record) is not record:
-            raise TypeError(f"two records of the document are called {record.__name__}")
-    return found
-
-
-def _within(info: Any, seen: set[int]) -> Iterator[msgspec.inspect.StructType]:
-    if id(info) in seen:
-        return
-    seen.add(id(info))
-    if isinstance(info, msgspec.inspect.StructType):
-        yield info
-        for field in info.fields:
-            yield from _within(field.type, seen)
-    elif isinstance(info, msgspec.Struct):
-        for inner in msgspec.structs.astuple(info):
-            for one in inner if isinstance(inner, tuple) else (inner,):
-                yield from _within(one, seen)
-
-
-def _taken(handler: HTTPRouteHandler) -> Any:
-    data = handler.parsed_fn_signature.parameters.get("data")
-    return data.annotation if data else None
-
-
-def _given(handler: HTTPRouteHandler) -> Any:
-    returned = handler.parsed_fn_signature.return_type.annotation
-    if getattr(returned, "__origin__", None) is Reply:
-        (returned,) = returned.__args__
-    return returned if _is_record(returned) else None
-
-
-def _is_record(type_: Any) -> bool:
-    origin = getattr(type_, "__origin__", type_)
-    return isinstance(origin, type) and (issubclass(origin, msgspec.Struct) or origin is list)
-
-
 def _complete(
     entry: dict[str, Any], method: str, handler: HTTPRouteHandler, said: Operation, schemas: dict[Any, Any]
 ) -> None:
     """Fill in what an operation takes, gives and refuses with."""
-    taken, given = _taken(handler), _given(handler)
+    taken, given = taken_by(handler), given_by(handler)
     if taken is not None:
         examples = {
             name: {"summary": example.summary, "value": example.request}
@@ -281,7 +183,7 @@ def _complete(
     }
     answer: dict[str, Any] = {"description": "Done.", "headers": _headers(said)}
     if given is not None:
-        answer["description"] = _read_doc(given.__doc__ or "")[0] or "Done."
+        answer["description"] = read_doc(given.__doc__ or "")[0] or "Done."
         answer["content"] = _content(said.offers, schemas[given], answers)
     elif not set(BOTH) & set(said.offers):
         answer["content"] = _content(said.offers, {}, {})
@@ -379,7 +281,7 @@ def _shared_responses() -> dict[str, Any]:
         f"Problem{status}": {
             "description": "\n\n".join(f"`{kind.type_uri()}`: {kind.title}. {kind.advice}" for kind in kinds),
             "headers": _headers(Operation()),
-            "content": {PROBLEM_JSON: {"schema": {"$ref": _REF.format(name=ProblemBody.__name__)}}},
+            "content": {PROBLEM_JSON: {"schema": {"$ref": REF.format(name=ProblemBody.__name__)}}},
         }
         for status, kinds in sorted(by_status.items())
     }

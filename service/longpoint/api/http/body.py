@@ -141,9 +141,10 @@ _SAYS: dict[Encoding, Callable[[bytes], _Says]] = {
 def _refuse_duplicate_keys(body: bytes) -> None:
     """Refuse an object with one key twice, of which the decoder would keep the last.
 
-    A body that is written again just as it came has none: that is quicker than looking, and true of most.
+    A body that is written again as it came, spaces apart, has none: that is quicker than looking, and true of most.
     """
-    if _encode(_UNTYPED["json"](body)) != body:
+    again = _encode(_UNTYPED["json"](body))
+    if again != body and again != msgspec.json.format(body, indent=-1):
         _scan_pairs(body.decode())
 
 

@@ -4,19 +4,17 @@ Only runs once a body has been refused. It follows msgspec's strict rules, so th
 faults here and one it refuses has at least one.
 """
 
-import datetime
 import math
 import re
 from collections.abc import Iterable
-from decimal import Decimal
 from functools import lru_cache
 from typing import Any
-from uuid import UUID
 
 import msgspec
 from msgspec import inspect as mi
 
 from longpoint.api.http.fault_words import kind_of, options_of, out_of_bounds, show, unknown_field, wanted
+from longpoint.api.http.kinds import READ_BY_MSGSPEC, bare_of, takes_kind
 from longpoint.lengths import Unit
 from longpoint.values import Faults, Unreadable, converted, nearest
 from longpoint.values.names import EXPECT
@@ -238,12 +236,12 @@ class _Explainer:
             self.faults.add(path, "not-an-option", f"This {words} {listed}, not {show(value)}.{hint}")
 
     def _union(self, t: mi.UnionType, value: Any, path: _Trail, extra: dict[Any, Any] | None) -> None:
-        members = [_bare(member) for member in t.types]
+        members = [bare_of(member) for member in t.types]
         structs = [member for member in members if isinstance(member, mi.StructType)]
         if isinstance(value, dict) and len(structs) > 1:
             self._tagged(structs, value, path)
             return
-        fitting = [m for m, bare in zip(t.types, members, strict=True) if _takes_kind(bare, value)]
+        fitting = [m for m, bare in zip(t.types, members, strict=True) if takes_kind(bare, value)]
         options = [option for bare in members for option in options_of(bare)]
         if len(fitting) == 1:
             self.walk(fitting[0], value, path, extra)
@@ -273,46 +271,10 @@ class _Explainer:
 
     def _other(self, t: mi.Type, value: Any, path: _Trail) -> None:
         """Kinds of value this module has no words of its own for: msgspec's are used."""
-        python = _PYTHON.get(type(t))
+        python = READ_BY_MSGSPEC.get(type(t))
         if python is None:
             return
         try:
             msgspec.convert(value, python)
         except msgspec.ValidationError as refusal:
             self.faults.add(path, "wrong-form", f"{refusal}.")
-
-
-def _bare(t: mi.Type) -> mi.Type:
-    while isinstance(t, mi.Metadata):
-        t = t.type
-    return t
-
-
-_KINDS: dict[type[mi.Type], type | tuple[type, ...]] = {
-    mi.StrType: str,
-    mi.IntType: int,
-    mi.FloatType: (int, float),
-    mi.BoolType: bool,
-    mi.NoneType: type(None),
-    mi.StructType: dict,
-    mi.DictType: dict,
-    mi.ListType: list,
-    mi.VarTupleType: list,
-    mi.TupleType: list,
-}
-_PYTHON: dict[type[mi.Type], Any] = {
-    mi.DateTimeType: datetime.datetime,
-    mi.DateType: datetime.date,
-    mi.TimeType: datetime.time,
-    mi.DecimalType: Decimal,
-    mi.UUIDType: UUID,
-}
-
-
-def _takes_kind(t: mi.Type, value: Any) -> bool:
-    if isinstance(t, mi.CustomType):
-        return value is not None
-    kind = _KINDS.get(type(t))
-    if kind is None or (isinstance(value, bool) and not isinstance(t, mi.BoolType)):
-        return False
-    return isinstance(value, kind)

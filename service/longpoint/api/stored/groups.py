@@ -12,7 +12,7 @@ from longpoint.schedules import items
 from longpoint.schedules.basics import digest_of
 from longpoint.schedules.kept import KeptHouse, read_house, read_opening
 from longpoint.schedules.rows import ScheduleRow
-from longpoint.shop.house import HouseGroup, HouseOpening
+from longpoint.shop.house import HouseGroup, HouseOpening, opening_and_group_called
 from longpoint.values import Faults
 
 _ID_LENGTH = 26
@@ -87,7 +87,7 @@ def refuse_taken(house: KeptHouse, marks: Sequence[tuple[tuple[str | int, ...], 
     faults = Faults()
     for path, mark in marks:
         if mark in groups:
-            faults.add(path, "duplicate-mark", f"A group is called {mark!r}: give this one its own mark.")
+            faults.add(path, "duplicate-mark", opening_and_group_called(mark))
     faults.raise_any()
 
 

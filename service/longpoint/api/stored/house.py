@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
 
 from msgspec.structs import replace
 
@@ -72,6 +73,18 @@ def check_opening(
 def without_stock(house: KeptHouse) -> KeptHouse:
     """What openings are built by: stock and seasons are no matter to them."""
     return replace(house, stock=(), movement=None)
+
+
+@contextmanager
+def gathering(faults: Faults) -> Iterator[None]:
+    """Faults that a check refuses with are noted, each once, so that those of the next are told with them."""
+    try:
+        yield
+    except Refusal as refusal:
+        for fault in refusal.faults:
+            if fault not in faults.found:
+                faults.note(fault)
+        faults.omitted += refusal.omitted
 
 
 def retelling(check: Callable[[], None], retell: Callable[[Fault], Fault]) -> None:

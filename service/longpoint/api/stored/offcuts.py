@@ -31,7 +31,7 @@ from longpoint.api.stored.storage import (
 )
 from longpoint.schedules import items
 from longpoint.schedules.answers import Made, StoredLength
-from longpoint.schedules.kept import MOST_OFFCUTS, RackLength, read_house
+from longpoint.schedules.kept import MOST_OFFCUTS, RackLength, rack_full, read_house
 from longpoint.schedules.rows import OffcutRow
 from longpoint.schedules.values import Change, Kind
 from longpoint.values import Faults
@@ -151,8 +151,7 @@ async def refuse_full_rack(
     for profile, more in Counter(offcut.profile for offcut in added).items():
         rows = await items.list_offcuts(connection, schedule_id, profile=profile)
         if len([row for row in rows if row.id not in used]) + more > MOST_OFFCUTS:
-            detail = f"The rack holds at most {MOST_OFFCUTS} lengths of {profile!r}: take some off first."
-            faults.add((), "rack-full", detail)
+            faults.add((), "rack-full", rack_full(profile, MOST_OFFCUTS))
     faults.raise_any()
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Annotated
 
 from litestar import delete, get, post, put
@@ -16,7 +17,7 @@ from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.changing import Held, changing, changing_once
 from longpoint.api.stored.groups import group_of, refuse_grouped, refuse_taken
-from longpoint.api.stored.house import check_opening
+from longpoint.api.stored.house import check_opening, gathering
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_number_cursor
 from longpoint.api.stored.storage import (
     CHANGES,
@@ -36,7 +37,7 @@ from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import MOST_OPENINGS, opening_change, read_house
 from longpoint.schedules.rows import OpeningRow
 from longpoint.schedules.values import Change, Kind
-from longpoint.shop.house import HouseOpening
+from longpoint.shop.house import HouseGroup, HouseOpening, opening_called
 from longpoint.values import Faults
 
 _TAG = "Openings"
@@ -115,10 +116,8 @@ async def add_opening(
     async def work(held: Held) -> Reply[StoredOpening]:
         held.check_match()
         opening = await request.under(held.house.unit, data)
-        refuse_taken(held.house, [(("mark",), opening.mark)])
-        check_opening(held.house, opening, build=not request.misread)
+        await _check(held, opening, "", None, [])
         refuse_more(held.schedule.opening_count + 1)
-        await _refuse_mark(held, opening.mark, "")
         id = new_id()
         reply = await _write(held, id, held.schedule.next_position, opening, "add")
         reply.status_code = 201
@@ -173,10 +172,8 @@ async def replace_opening(
         house, sent = held.house, await request.under(held.house.unit, data)
         if sent.mark != row.mark:
             refuse_grouped(house, row.mark, ("mark",), "be renamed")
-            refuse_taken(house, [(("mark",), sent.mark)])
         group, others = await group_of(held.connection, held.schedule, house, row.mark)
-        check_opening(house, sent, group, others, build=not request.misread)
-        await _refuse_mark(held, sent.mark, row.id)
+        await _check(held, sent, row.id, group, others)
         return await _write(held, row.id, row.position, sent, "remeasure")
 
 
@@ -231,6 +228,32 @@ async def find_opening(connection: AsyncConnection, schedule_id: str, opening: s
     return row
 
 
+async def _check(
+    held: Held, sent: HouseOpening, own_id: str, group: HouseGroup | None, others: Sequence[HouseOpening]
+) -> None:
+    """Make sure that an opening can be kept.
+
+    Args:
+        held: The schedule.
+        sent: The opening.
+        own_id: The id of the one whose place it takes; "" for none.
+        group: The group that names it, if one does.
+        others: That group's other openings.
+
+    Raises:
+        Refusal: with every fault.
+    """
+    faults = Faults()
+    with gathering(faults):
+        refuse_taken(held.house, [(("mark",), sent.mark)])
+    with gathering(faults):
+        await _refuse_mark(held, sent.mark, own_id)
+    with gathering(faults):
+        build = not faults and not held.request.misread
+        check_opening(held.house, sent, group, others, build=build)
+    faults.raise_any()
+
+
 async def _refuse_mark(held: Held, mark: str, own_id: str) -> None:
     found = await items.find_opening(held.connection, held.schedule.id, mark)
     if found is not None and found.id != own_id:
@@ -238,8 +261,7 @@ async def _refuse_mark(held: Held, mark: str, own_id: str) -> None:
         faults.add(
             ("mark",),
             "duplicate-mark",
-            f"The schedule has an opening {mark!r} already: give this one its own mark, or raise the count where "
-            "they are alike.",
+            opening_called(mark),
         )
         faults.raise_any()
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 
 from longpoint.api.stored.changing import Held
 from longpoint.api.stored.groups import members
-from longpoint.api.stored.house import check_house, retelling, without_stock
+from longpoint.api.stored.house import check_house, gathering, retelling, without_stock
 from longpoint.schedules import items
 from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import (
@@ -20,7 +20,7 @@ from longpoint.schedules.kept import (
     read_opening,
 )
 from longpoint.schedules.values import Change
-from longpoint.shop.house import HouseOpening
+from longpoint.shop.house import HouseOpening, opening_and_group_called
 from longpoint.values import Fault, Faults, Place
 
 
@@ -48,10 +48,11 @@ async def check_new_house(held: Held, house: KeptHouse) -> None:
         Refusal: with every fault, openings that could no longer be built among them.
     """
     before, row, connection = held.house, held.schedule, held.connection
+    faults = Faults()
+    house.tell(faults)
     if house.unit != before.unit and (
         row.opening_count or await items.list_offcuts(connection, row.id, limit=1)
     ):
-        faults = Faults()
         faults.add(
             ("unit",),
             "unit-in-use",
@@ -71,8 +72,12 @@ async def check_new_house(held: Held, house: KeptHouse) -> None:
         # Openings that shared a stool and do so no more want one of their own again.
         there = [one.mark for one in openings]
         openings += await members(connection, row, [*before.groups, *house.groups], there)
-        await _refuse_marks(held, house)
-        await asyncio.to_thread(_check_openings, house, openings, used - kept)
+        with gathering(faults):
+            await _refuse_marks(held, house)
+        with gathering(faults):
+            build = not faults and not held.request.misread
+            await asyncio.to_thread(_check_openings, house, openings, used - kept, build=build)
+    faults.raise_any()
 
 
 async def _refuse_marks(held: Held, house: KeptHouse) -> None:
@@ -83,14 +88,15 @@ async def _refuse_marks(held: Held, house: KeptHouse) -> None:
     faults = Faults()
     for number, group in enumerate(house.groups):
         if group.mark in taken:
-            detail = f"An opening is called {group.mark!r}: give the group a mark of its own."
-            faults.add(("groups", number, "mark"), "duplicate-mark", detail)
+            faults.add(("groups", number, "mark"), "duplicate-mark", opening_and_group_called(group.mark))
     faults.raise_any()
 
 
-def _check_openings(house: KeptHouse, openings: list[HouseOpening], changed: set[str]) -> None:
+def _check_openings(
+    house: KeptHouse, openings: list[HouseOpening], changed: set[str], *, build: bool
+) -> None:
     retelling(
-        lambda: check_house(without_stock(house), openings, groups=house.groups),
+        lambda: check_house(without_stock(house), openings, groups=house.groups, build=build),
         lambda fault: _of_house(fault, openings, house, changed),
     )
 

@@ -143,8 +143,9 @@ async def replace_schedule(
     """
     async with changing(request, schedule_id, why) as held:
         held.check_current()
-        await check_new_house(held, data)
-        await held.write("house", house_change(held.schedule.id, data))
+        sent = await request.under(data.unit, data)
+        await check_new_house(held, sent)
+        await held.write("house", house_change(held.schedule.id, sent))
         return await _written(held)
 
 

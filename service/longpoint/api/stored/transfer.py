@@ -18,7 +18,7 @@ from longpoint.api.http.request import CSV_PLACES, AnyRequest
 from longpoint.api.stored.changing import Held, changing_once
 from longpoint.api.stored.csv_openings import Places, at_row, read_csv, write_csv
 from longpoint.api.stored.groups import members, naming, refuse_taken
-from longpoint.api.stored.house import check_house, marks_of, retelling, without_stock
+from longpoint.api.stored.house import check_house, gathering, marks_of, retelling, without_stock
 from longpoint.api.stored.openings import refuse_more
 from longpoint.api.stored.revisions import find_revision
 from longpoint.api.stored.storage import ScheduleId, Why, find_schedule, store_of, stored
@@ -87,8 +87,12 @@ async def import_openings(
         marks = marks_of(sent.openings)
         groups: Sequence[HouseGroup] = house.groups if existing == "replace" else naming(house, marks)
         kept = [] if existing == "replace" else await members(held.connection, held.schedule, groups, marks)
-        await asyncio.to_thread(_check, house, sent, places, groups, kept, build=not request.misread)
-        changes, answer = await _changes(held, sent, existing, places)
+        faults = Faults()
+        with gathering(faults):
+            await asyncio.to_thread(_check, house, sent, places, groups, kept, build=not request.misread)
+        with gathering(faults):
+            changes, answer = await _changes(held, sent, existing, places)
+        faults.raise_any()
         refuse_more(held.schedule.opening_count + len(answer.added) - len(answer.removed))
         held.refuse_misread()
         if dry_run:
@@ -157,8 +161,14 @@ def _check(
 
     def check() -> None:
         marks = enumerate(marks_of(data.openings))
-        refuse_taken(house, [(("openings", number, "mark"), mark) for number, mark in marks])
-        check_house(without_stock(house), [*data.openings, *kept], groups=groups, build=build)
+        faults = Faults()
+        with gathering(faults):
+            refuse_taken(house, [(("openings", number, "mark"), mark) for number, mark in marks])
+        with gathering(faults):
+            check_house(
+                without_stock(house), [*data.openings, *kept], groups=groups, build=build and not faults
+            )
+        faults.raise_any()
 
     def told(fault: Fault) -> Fault:
         fault = _of_group(fault, len(data.openings), groups)

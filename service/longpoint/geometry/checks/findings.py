@@ -6,8 +6,9 @@ from typing import TYPE_CHECKING
 
 from msgspec.structs import force_setattr
 
+from longpoint.geometry.parts import fit
 from longpoint.geometry.spelled import Measures, Offered, Pairs
-from longpoint.lengths import Real, real
+from longpoint.lengths import Real
 from longpoint.values import Path, Place, Value
 
 if TYPE_CHECKING:
@@ -78,4 +79,4 @@ class Finding(Value, frozen=True):
     by: str = ""
 
     def __post_init__(self) -> None:
-        force_setattr(self, "amount", real(self.amount))
+        fit(self)

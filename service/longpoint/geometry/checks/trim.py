@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from longpoint.geometry.checks.style import check_style
 from longpoint.geometry.frame.kernel import ZERO, Frame
-from longpoint.geometry.parts import Part, PartKind
+from longpoint.geometry.parts import Part
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.pieces.stool import stool_width
 from longpoint.geometry.readings.inputs import NO_REVEALS, Foot, Opening, SillAnswer, WallAnswer
 from longpoint.geometry.readings.outline import Arch, Polygon, Shape

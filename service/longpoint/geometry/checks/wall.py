@@ -7,7 +7,8 @@ from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.frame.lean import lean_degrees
 from longpoint.geometry.frame.saw import compound
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import End, Hand, Part, PartKind, Step, Taper
+from longpoint.geometry.parts import End, Hand, Part, Step, Taper
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.inputs import Foot, Opening, SillAnswer, WallAnswer
 from longpoint.lengths import Fraction, Real, spoken
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.moving.wood import Conditions, movement
+from longpoint.geometry.moving.wood import MOST_MITRE, Conditions, movement
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import CutKind, Part, PartKind, PieceKey
+from longpoint.geometry.parts import CutKind, Part
+from longpoint.geometry.piece_names import PartKind, PieceKey
 from longpoint.geometry.readings.trim import HeadStyle
 from longpoint.lengths import Fraction, Gap
 from longpoint.values import Amount, Value
@@ -63,8 +64,8 @@ def open_joints(built: Built, conditions: Conditions) -> tuple[OpenJoint, ...]:
 
 
 def _mitre(part: Part) -> float:
-    """The sharper of its mitres with its like; nought where it has none."""
+    """The sharper of its mitres with its like; nought where it has none, or one too sharp to say how it moves."""
     if part.kind not in ROUND_THE_OPENING:
         return 0.0
-    mitres = [float(end.mitre) for end in part.ends if end.cut in MITRED and end.mitre > LEAST_MITRE]
-    return max(mitres, default=0.0)
+    mitres = (float(end.mitre) for end in part.ends if end.cut in MITRED)
+    return max((mitre for mitre in mitres if LEAST_MITRE < mitre < MOST_MITRE), default=0.0)

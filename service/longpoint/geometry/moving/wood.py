@@ -24,6 +24,7 @@ FIBREBOARD = (
 )
 OUTSIDE = "Some moisture contents lie outside 6 to 14 percent, where the coefficients hold: only a rough guide there."
 LEAST_FAHRENHEIT, GREATEST_FAHRENHEIT = 30.0, 140.0
+MOST_MITRE = 85
 # Table 13-5 holds between these moisture contents, percent.
 DRIEST, WETTEST = 6.0, 14.0
 
@@ -255,11 +256,10 @@ def _fahrenheit(degrees: float, scale: Scale) -> float:
 def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Faults) -> float:
     if air.moisture_content is not None:
         if air.temperature is not None or air.relative_humidity is not None:
-            faults.add(
-                (*path, "moisture_content"),
-                "given-twice",
-                "A measured moisture content already stands for the air: leave temperature and humidity out.",
+            detail = (
+                "A measured moisture content already stands for the air: leave temperature and humidity out."
             )
+            faults.add((*path, "moisture_content"), "given-twice", detail)
         if not 0 < air.moisture_content <= 30:
             faults.add(
                 (*path, "moisture_content"),
@@ -296,5 +296,5 @@ def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Fault
 def _check_piece(width: Fraction, mitre_degrees: float, faults: Faults) -> None:
     if width <= 0:
         faults.add(("width",), "not-positive", "The width must be more than nothing.")
-    if not 0 < mitre_degrees < 85:
+    if not 0 < mitre_degrees < MOST_MITRE:
         faults.add(("mitre_degrees",), "out-of-range", "A mitre lies between 0 and 85 degrees off square.")

@@ -7,7 +7,8 @@ from functools import lru_cache
 
 from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE, Frame
 from longpoint.geometry.frame.sides import CasedSide, spread
-from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
+from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, Step
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.pieces.returns import face_mitre, face_return
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.trim import Apron, ApronEnds

@@ -5,7 +5,8 @@ from __future__ import annotations
 from longpoint.geometry.frame.joint import Reach, mitre, stand
 from longpoint.geometry.frame.kernel import Corner, Frame
 from longpoint.geometry.frame.sides import CasedSide, called_by_number
-from longpoint.geometry.parts import Part, PartKind
+from longpoint.geometry.parts import Part
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.pieces.piece import frame_piece
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.trim import Casing

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.parts import End, Hand, Part, PartKind, Step
+from longpoint.geometry.parts import End, Hand, Part, Step
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.inputs import Foot, Opening
 from longpoint.lengths import Fraction
 

@@ -7,7 +7,8 @@ from functools import lru_cache
 from longpoint.geometry.frame.joint import casing_reach
 from longpoint.geometry.frame.kernel import SQUARE, Corner, Frame
 from longpoint.geometry.frame.sides import CasedSide, called_by_number, wall_rises
-from longpoint.geometry.parts import Part, PartKind
+from longpoint.geometry.parts import Part
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.pieces.piece import frame_piece
 from longpoint.geometry.readings.inputs import Foot, Opening
 from longpoint.geometry.readings.trim import Trim

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE
-from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
+from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, Step
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.trim import BoxCorners, DoorStop

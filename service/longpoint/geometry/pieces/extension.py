@@ -5,7 +5,8 @@ from __future__ import annotations
 from longpoint.geometry.frame.joint import Reach, mitre, stand, under_head
 from longpoint.geometry.frame.kernel import ZERO, Corner, Frame, meet, saw_angle
 from longpoint.geometry.frame.sides import CasedSide, called_by_number
-from longpoint.geometry.parts import CutKind, End, Hand, Part, PartKind, Step, Taper
+from longpoint.geometry.parts import CutKind, End, Hand, Part, Step, Taper
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.trim import BoxCorners, Casing, JambExtension
 from longpoint.lengths import Fraction, Real

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from longpoint.geometry.frame.kernel import ZERO, Frame, meet
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import End, Hand, Mark, Part, PartKind, Step
+from longpoint.geometry.parts import End, Hand, Mark, Part, Step
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.pieces.returns import flat_return, front_mitre
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.trim import HeadStrip, StripEnds

@@ -6,7 +6,8 @@ import math
 
 from longpoint.geometry.frame.kernel import Frame, saw_angle
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
+from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, Step
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.outline import Mull
 from longpoint.lengths import Fraction, Real

@@ -6,7 +6,8 @@ from longpoint.geometry.frame.joint import Reach
 from longpoint.geometry.frame.kernel import saw_angle
 from longpoint.geometry.frame.lean import face_run
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, PartKind, Step
+from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, Step
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.trim import Casing
 from longpoint.lengths import Fraction, Real
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 from functools import cache, lru_cache
 
 from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE
-from longpoint.geometry.parts import CutKind, End, Hand, Part, PartKind, Step
+from longpoint.geometry.parts import CutKind, End, Hand, Part, Step
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction, Real
 

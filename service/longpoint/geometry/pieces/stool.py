@@ -7,7 +7,8 @@ from typing import Protocol
 
 from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.frame.sides import CasedSide, spread
-from longpoint.geometry.parts import Cutout, End, Hand, Mark, Notch, Part, PartKind, Step
+from longpoint.geometry.parts import Cutout, End, Hand, Mark, Notch, Part, Step
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.pieces.returns import flat_return, front_mitre
 from longpoint.geometry.readings.inputs import Horns, Opening
 from longpoint.geometry.readings.outline import Mull

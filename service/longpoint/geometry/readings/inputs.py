@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from enum import StrEnum
+from functools import cached_property
 
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.readings.outline import Outline
@@ -108,7 +109,7 @@ class Widths(Given, frozen=True):
 NO_WIDTHS = Widths()
 
 
-class AnyOpening(Given, frozen=True):
+class AnyOpening(Given, frozen=True, dict=True):
     """An opening and what was decided for it, its trim apart.
 
     Attributes:
@@ -137,7 +138,7 @@ class AnyOpening(Given, frozen=True):
     wall_limits: Limits = USUAL_LIMITS
     sill_answer: SillAnswer = SillAnswer.SHIM
 
-    @property
+    @cached_property
     def outline(self) -> Outline:
         """What its readings come to.
 

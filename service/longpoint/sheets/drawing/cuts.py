@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import Part, PartKind
+from longpoint.geometry.parts import Part
+from longpoint.geometry.piece_names import PartKind
 from longpoint.sheets.drawing.canvas import SMALL_SIZE, Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension
 from longpoint.sheets.drawing.hatch import hatch

@@ -6,7 +6,7 @@ import math
 from collections.abc import Callable, Iterator
 
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import PartKind
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.inputs import Foot
 from longpoint.sheets.drawing.canvas import Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import PartKind
+from longpoint.geometry.piece_names import PartKind
 from longpoint.sheets.drawing.canvas import Canvas
 from longpoint.sheets.drawing.cuts import Detail, draw_detail
 from longpoint.sheets.drawing.elevation import elevation

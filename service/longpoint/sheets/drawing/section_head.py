@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from longpoint.geometry.frame.sides import cased_sides
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import PartKind
+from longpoint.geometry.piece_names import PartKind
 from longpoint.sheets.drawing.cuts import (
     DOWNWARD,
     RIGHTWARD,

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import Hand, Part, PartKind
+from longpoint.geometry.parts import Hand, Part
+from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.readings import Door
 from longpoint.sheets.drawing.cuts import (

@@ -1,0 +1,186 @@
+"""What is answered of each profile's sticks: what is cut from each, what to buy and what goes back on the rack."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from longpoint.geometry import PieceKey
+from longpoint.lengths import Fraction
+from longpoint.shop.build import CutList, HouseKey
+from longpoint.stock import Layout, Placed, Plan
+from longpoint.values import Cents, Value
+
+
+class PlacedPiece(Value, frozen=True):
+    """A piece's place on a stick.
+
+    Attributes:
+        opening: The mark of the piece's opening.
+        part: The piece's key there.
+        instance: Which of several alike, counted from 1.
+        start: From the stick's left end to the piece's left-most point.
+        length: What it takes of the stick.
+        turned: Whether it lies turned over.
+        reversed: Whether it lies end for end.
+        shares_cut: Whether it shares its left cut with the piece before.
+    """
+
+    opening: str
+    part: PieceKey
+    instance: int
+    start: Fraction
+    length: Fraction
+    turned: bool
+    reversed: bool
+    shares_cut: bool
+
+
+class CutStick(Value, frozen=True):
+    """One stick as it is cut.
+
+    Attributes:
+        number: Its number in the plan, counted from 1.
+        length: From end to end.
+        remnant: Whether it is a remnant on hand and not one to buy.
+        price: What it costs.
+        pieces: From its left end to its right.
+        offcut: What remains.
+        kept: Whether that goes back on the rack.
+    """
+
+    number: int
+    length: Fraction
+    remnant: bool
+    price: Cents
+    pieces: tuple[PlacedPiece, ...]
+    offcut: Fraction
+    kept: bool
+
+
+class ProfilePlan(Value, frozen=True):
+    """One profile's sticks.
+
+    Attributes:
+        profile: Its name.
+        sticks: Each stick by itself, as they come to the saw.
+        cost: Of them all.
+        bound: No plan costs less than this.
+        gap: How far `cost` may be from the cheapest, as a share of it; 0 is proven.
+        proven: Whether none is cheaper than this one.
+        method: What found it: first_fit, columns or branching.
+        seconds: How long the search took.
+        split_openings: Openings that were to come from one stick each and that no stick can hold.
+    """
+
+    profile: str
+    sticks: tuple[CutStick, ...]
+    cost: Cents
+    bound: Cents
+    gap: float
+    proven: bool
+    method: str
+    seconds: float
+    split_openings: tuple[str, ...]
+
+
+class BuyLine(Value, frozen=True):
+    """A line for the yard.
+
+    Attributes:
+        profile: What to ask for.
+        length: Of each stick.
+        quantity: How many of them.
+        price: Of one.
+        cost: Of them all.
+    """
+
+    profile: str
+    length: Fraction
+    quantity: int
+    price: Cents
+    cost: Cents
+
+
+class LeftOver(Value, frozen=True):
+    """What goes back on the rack.
+
+    Attributes:
+        profile: Its profile.
+        length: Of each.
+        quantity: How many.
+    """
+
+    profile: str
+    length: Fraction
+    quantity: int
+
+
+def profile_plan(plan: Plan, cut_list: CutList) -> ProfilePlan:
+    """A plan as it is answered, every stick by itself."""
+    return ProfilePlan(
+        profile=plan.profile,
+        sticks=tuple(_sticks(plan, cut_list)),
+        cost=Cents(plan.cost_cents),
+        bound=Cents(plan.bound_cents),
+        gap=plan.gap,
+        proven=plan.proven,
+        method=plan.method,
+        seconds=round(plan.seconds, 3),
+        split_openings=tuple(plan.split_openings),
+    )
+
+
+def _sticks(plan: Plan, cut_list: CutList) -> Iterator[CutStick]:
+    """Every stick by itself, numbered as they come to the saw, each piece with its opening and instance."""
+    instances: dict[HouseKey, Iterator[int]] = {}
+    number = 0
+    for layout in plan.layouts:
+        for keys in layout.keys:
+            pieces = []
+            for placed, key in zip(layout.placed, keys, strict=True):
+                if key not in instances:
+                    count = cut_list.openings[key.opening].count
+                    instances[key] = iter(cut_list.instances(key, count))
+                pieces.append(_placed(placed, key, next(instances[key]), cut_list))
+            number += 1
+            yield _stick(number, layout, tuple(pieces))
+
+
+def _stick(number: int, layout: Layout, pieces: tuple[PlacedPiece, ...]) -> CutStick:
+    return CutStick(
+        number=number,
+        length=+layout.length,
+        remnant=layout.remnant,
+        price=Cents(layout.price_cents),
+        pieces=pieces,
+        offcut=layout.offcut,
+        kept=layout.kept,
+    )
+
+
+def _placed(placed: Placed, key: HouseKey, instance: int, cut_list: CutList) -> PlacedPiece:
+    return PlacedPiece(
+        opening=cut_list.openings[key.opening].built.opening.mark,
+        part=key.piece,
+        instance=instance,
+        start=+placed.start,
+        length=+placed.length,
+        turned=placed.turned,
+        reversed=placed.reversed,
+        shares_cut=placed.shares_cut,
+    )
+
+
+def bought(plan: Plan) -> list[BuyLine]:
+    """What to buy for a plan, a line for each length and price."""
+    quantities: Counter[tuple[str, int]] = Counter()
+    lengths = {}
+    for layout in plan.layouts:
+        if not layout.remnant:
+            quantities[layout.stick, layout.price_cents] += layout.times
+            lengths[layout.stick] = layout.length
+    return [
+        BuyLine(plan.profile, +lengths[stick], count, Cents(price), Cents(price * count))
+        for (stick, price), count in sorted(quantities.items(), key=lambda item: lengths[item[0][0]])
+    ]
