@@ -1,6 +1,7 @@
 """Prints exact lengths so that they read back to the same value."""
 
 from functools import lru_cache
+from math import gcd
 from typing import Final
 
 from longpoint.lengths.fraction import Fraction, Real
@@ -44,8 +45,18 @@ def exact(value: Fraction, unit: Unit) -> str:
     return str(value / INCHES_PER[unit])
 
 
+def ratio(above: int, below: int, unit: Unit) -> str:
+    """Print above/below of a unit as a tape reads, without the unit, for whoever has no fraction made of the two."""
+    common = gcd(above, below)
+    sign = "-" if above < 0 else ""
+    return sign + _ratio(abs(above) // common, below // common, fractions_first=unit is Unit.IN)
+
+
 def _number(size: Fraction, *, fractions_first: bool) -> str:
-    numerator, denominator = size.as_integer_ratio()
+    return _ratio(*size.as_integer_ratio(), fractions_first=fractions_first)
+
+
+def _ratio(numerator: int, denominator: int, *, fractions_first: bool) -> str:
     if denominator == 1:
         return str(numerator)
     whole, part = divmod(numerator, denominator)

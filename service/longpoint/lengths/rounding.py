@@ -112,7 +112,7 @@ def residual(value: Real, rounding: Rounding) -> Real:
 @lru_cache(maxsize=8192)
 def _rounded_exact(value: Fraction, to: RoundTo, mode: Mode) -> Rounded:
     step = _step(to)
-    mark = _pick(*(value / step).as_integer_ratio(), mode) * step
+    mark = pick(*(value / step).as_integer_ratio(), mode) * step
     return Rounded(mark, mark - value)
 
 
@@ -155,10 +155,10 @@ def _count(to: RoundTo, mode: Mode, value: float) -> tuple[int, float]:
     rise, run = _step(to).as_integer_ratio()
     top, bottom = value.as_integer_ratio()
     above, below = top * run, bottom * rise
-    half_steps = _pick(2 * above, below, _NEAREST)
+    half_steps = pick(2 * above, below, _NEAREST)
     if abs(2 * above - half_steps * below) * rise * _SLACK_PARTS <= 2 * below * run:
         above, below = half_steps, 2
-    number = _pick(above, below, mode)
+    number = pick(above, below, mode)
     return number, (number * rise * bottom - top * run) / (run * bottom)
 
 
@@ -167,7 +167,7 @@ def mark(number: int, rounding: Rounding) -> Fraction:
     return number * _step(rounding.to)
 
 
-def _pick(above: int, below: int, mode: Mode) -> int:
+def pick(above: int, below: int, mode: Mode) -> int:
     """Bring above/below to a whole number."""
     if mode is _UP:
         return -(-above // below)

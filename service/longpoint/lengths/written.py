@@ -12,8 +12,8 @@ from msgspec import Meta
 
 from longpoint.lengths.fraction import Fraction, Irrational, Real
 from longpoint.lengths.length import Length
-from longpoint.lengths.printing import exact, tape
-from longpoint.lengths.rounding import Rounding, counter, mark, rounded
+from longpoint.lengths.printing import exact, ratio, tape
+from longpoint.lengths.rounding import Rounding, counter, mark, pick, rounded
 from longpoint.lengths.units import INCHES_PER, Unit
 from longpoint.values.fault import Place
 from longpoint.values.wired import Wired
@@ -69,7 +69,8 @@ class LengthWriter:
         self._after = f" {self.unit}"
         self._count = counter(rounding)
         # Exact lengths and marks come again in opening after opening, irrational lengths within one.
-        self._exact: Callable[[Fraction], MarkedLength] = lru_cache(_MOST_KEPT)(self._write_exact)
+        self._at_mark: Callable[[int], str] = lru_cache(_MOST_KEPT)(self._write_mark)
+        self._exact: Callable[[Fraction], MarkedLength] = lru_cache(_MOST_KEPT)(self._exact_writer())
         self._real = self._real_writer()
         self.by_kind: dict[type, Callable[[Any], Any]] = {
             type(Fraction(0)): self._exact,
@@ -94,19 +95,28 @@ class LengthWriter:
             return f"{value / self._size:.4f}{self._after}"
         return tape(value, self.unit)
 
-    def _write_exact(self, value: Fraction) -> MarkedLength:
-        marked = rounded(value, self.rounding)
-        residual = tape(marked.value - value, self.unit)
-        return MarkedLength(exact(value, self.unit), None, tape(marked.value, self.unit), self.unit, residual)
+    def _write_mark(self, number: int) -> str:
+        return tape(mark(number, self.rounding), self.unit)
+
+    def _exact_writer(self) -> Callable[[Fraction], MarkedLength]:
+        """What writes an exact length, in whole numbers: making fractions on the way takes three times as long."""
+        unit, after, mode, at_mark = self.unit, self._after, self.rounding.mode, self._at_mark
+        rise, run = self.rounding.to.step.as_integer_ratio()
+        top, bottom = INCHES_PER[unit].as_integer_ratio()
+
+        def write(value: Fraction) -> MarkedLength:
+            above, below = value.as_integer_ratio()
+            number = pick(above * run, below * rise, mode)
+            added = (number * rise * below - above * run) * bottom
+            residual = ratio(added, run * below * top, unit) + after if added else "0" + after
+            return MarkedLength(exact(value, unit), None, at_mark(number), unit, residual)
+
+        return write
 
     def _real_writer(self) -> Callable[[float], MarkedLength]:
         """What writes an irrational length: asked for most of all, so it has all it needs about it."""
-        count, size, unit, after, rounding = self._count, self._size, self.unit, self._after, self.rounding
+        count, size, unit, after, at_mark = self._count, self._size, self.unit, self._after, self._at_mark
         known: dict[float, MarkedLength] = {}
-
-        @lru_cache(_MOST_KEPT)
-        def at_mark(number: int) -> str:
-            return tape(mark(number, rounding), unit)
 
         def write(value: float) -> MarkedLength:
             out = known.get(value)

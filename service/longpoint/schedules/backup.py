@@ -40,7 +40,7 @@ async def back_up(store: Store, path: Path) -> int:
     try:
         with gzip.open(part, "wb", compresslevel=6) as file:
 
-            def write(line: Any) -> None:
+            def write(line: object) -> None:
                 data = _encode(line) + b"\n"
                 whole.update(data)
                 file.write(data)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from enum import StrEnum
-from typing import Any
 
 import msgspec
 
@@ -146,7 +145,7 @@ def part_changes(
     )
 
 
-def _differ(before: Any, after: Any, path: _Path) -> Iterator[tuple[_Path, Any, Any]]:
+def _differ(before: object, after: object, path: _Path) -> Iterator[tuple[_Path, object, object]]:
     if isinstance(before, dict) and isinstance(after, dict):
         for key in dict.fromkeys([*before, *after]):
             yield from _differ(before.get(key, _ABSENT), after.get(key, _ABSENT), (*path, key))
@@ -157,7 +156,7 @@ def _differ(before: Any, after: Any, path: _Path) -> Iterator[tuple[_Path, Any, 
         yield path, before, after
 
 
-def _json(value: Any) -> str | None:
+def _json(value: object) -> str | None:
     return None if value is _ABSENT or value is None else msgspec.json.encode(value).decode()
 
 
@@ -190,7 +189,7 @@ def _became(before: Part, after: Part) -> PartBecame:
     return PartBecame.UNCHANGED if _made(before) == _made(after) else PartBecame.ALTERED
 
 
-def _made(part: Part) -> Any:
+def _made(part: Part) -> tuple[object, ...]:
     """What the saw makes of a part: its own mark and how it was computed are no matter."""
     return (
         part.profile,

@@ -1,12 +1,13 @@
 """Opening a database: SQLite in a file, or PostgreSQL, with the settings each of them needs."""
 
 import os
-from typing import Any
 
 from sqlalchemy import event
-from sqlalchemy.engine import URL, make_url
+from sqlalchemy.engine import URL, Connection, make_url
+from sqlalchemy.engine.interfaces import DBAPIConnection
 from sqlalchemy.exc import ArgumentError, DisconnectionError
 from sqlalchemy.ext.asyncio import AsyncEngine, create_async_engine
+from sqlalchemy.pool import ConnectionPoolEntry, PoolProxiedConnection
 
 from longpoint.schedules.errors import WrongDatabase
 
@@ -55,7 +56,7 @@ def open_engine(url: URL, *, create: bool = False, connections: int = 10) -> Asy
         create: Whether an SQLite file may be made where there is none.
         connections: How many there are at most.
     """
-    pool: dict[str, Any] = {
+    pool: dict[str, int] = {
         "pool_size": (connections + 1) // 2,  # the other half is closed again once it is idle
         "max_overflow": connections // 2,
         "pool_timeout": BUSY_SECONDS,
@@ -77,7 +78,9 @@ def open_engine(url: URL, *, create: bool = False, connections: int = 10) -> Asy
     )
 
     @event.listens_for(engine.sync_engine, "checkout")
-    def on_checkout(connection: Any, _record: Any, _proxy: Any) -> None:
+    def on_checkout(
+        connection: DBAPIConnection, _record: ConnectionPoolEntry, _proxy: PoolProxiedConnection
+    ) -> None:
         # The driver hears when the server ends a connection: asking the server itself would take two round trips.
         if connection.driver_connection.is_closed():
             raise DisconnectionError("the database ended the connection")
@@ -85,7 +88,7 @@ def open_engine(url: URL, *, create: bool = False, connections: int = 10) -> Asy
     return engine
 
 
-def _open_sqlite(url: URL, *, create: bool, pool: dict[str, Any]) -> AsyncEngine:
+def _open_sqlite(url: URL, *, create: bool, pool: dict[str, int]) -> AsyncEngine:
     path = os.path.abspath(str(url.database))
     uri = URL.create(
         "sqlite+aiosqlite",
@@ -100,7 +103,7 @@ def _open_sqlite(url: URL, *, create: bool, pool: dict[str, Any]) -> AsyncEngine
     sync = engine.sync_engine
 
     @event.listens_for(sync, "connect")
-    def on_connect(connection: Any, record: Any) -> None:
+    def on_connect(connection: DBAPIConnection, record: ConnectionPoolEntry) -> None:
         connection.isolation_level = None  # BEGIN is emitted below, not by the driver
         cursor = connection.cursor()
         cursor.execute("PRAGMA journal_mode = WAL")
@@ -111,13 +114,15 @@ def _open_sqlite(url: URL, *, create: bool, pool: dict[str, Any]) -> AsyncEngine
         record.info["file"] = _identity(path)
 
     @event.listens_for(sync, "checkout")
-    def on_checkout(_connection: Any, record: Any, _proxy: Any) -> None:
+    def on_checkout(
+        _connection: DBAPIConnection, record: ConnectionPoolEntry, _proxy: PoolProxiedConnection
+    ) -> None:
         # A file deleted or replaced under an open connection still takes writes, into nowhere.
         if record.info.get("file") != _identity(path):
             raise DisconnectionError("the database file was replaced")
 
     @event.listens_for(sync, "begin")
-    def on_begin(connection: Any) -> None:
+    def on_begin(connection: Connection) -> None:
         immediate = connection.get_execution_options().get(IMMEDIATE)
         connection.exec_driver_sql("BEGIN IMMEDIATE" if immediate else "BEGIN")
 

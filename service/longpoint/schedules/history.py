@@ -98,7 +98,10 @@ async def append(
     return Stamp(number, digest)
 
 
-def _newest(schedule_id: str, revision: int, kinds: Sequence[Kind]) -> Select[*tuple[Any, ...]]:
+_Query = Select[*tuple[Any, ...]]
+
+
+def _newest(schedule_id: str, revision: int, kinds: Sequence[Kind]) -> _Query:
     """For each thing, the number of its latest version up to a revision."""
     return (
         select(Version.kind, Version.item_id, func.max(Version.revision).label("newest"))
@@ -107,7 +110,7 @@ def _newest(schedule_id: str, revision: int, kinds: Sequence[Kind]) -> Select[*t
     )
 
 
-def _standing(schedule_id: str, newest: Select[*tuple[Any, ...]]) -> Select[*tuple[Any, ...]]:
+def _standing(schedule_id: str, newest: _Query) -> _Query:
     """The versions so numbered, without those that say their thing went."""
     found = newest.subquery()
     return select(Version).join(

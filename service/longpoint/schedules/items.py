@@ -2,10 +2,9 @@
 
 from collections.abc import Sequence
 from functools import cache
-from typing import Any
 
 import msgspec
-from sqlalchemy import bindparam, or_, select
+from sqlalchemy import Select, bindparam, or_, select
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.models import Offcut, Opening, Piece
@@ -31,7 +30,7 @@ _NARROWED = {
 
 
 @cache
-def _openings_by(*narrowed: str) -> Any:
+def _openings_by(*narrowed: str) -> Select[Opening]:
     """Openings in order, narrowed down by these of `_NARROWED`."""
     by = [_NARROWED[name] for name in narrowed]
     return select(Opening).where(Opening.schedule_id == bindparam("schedule"), *by).order_by(Opening.position)

@@ -7,7 +7,6 @@ import hashlib
 import hmac
 import secrets
 from dataclasses import dataclass
-from typing import Any
 
 from sqlalchemy import bindparam, insert, or_, select, update
 from sqlalchemy.dialects import postgresql, sqlite
@@ -15,6 +14,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.basics import moment, new_id
 from longpoint.schedules.models import AccessKey, Account
+from longpoint.schedules.rows import KeyRow
 
 LOCAL_ACCOUNT = "local"
 """The account that everything belongs to until keys are made; keys can be made for it, too."""
@@ -121,7 +121,7 @@ async def revoke_key(connection: AsyncConnection, key_id: str) -> bool:
     return found.rowcount == 1
 
 
-async def list_keys(connection: AsyncConnection) -> list[Any]:
+async def list_keys(connection: AsyncConnection) -> list[KeyRow]:
     """Every key without its secret, with the name of its account."""
     query = (
         select(
@@ -137,7 +137,7 @@ async def list_keys(connection: AsyncConnection) -> list[Any]:
         .join(Account, Account.id == AccessKey.account_id)
         .order_by(AccessKey.id)
     )
-    return list(await connection.execute(query))
+    return [KeyRow(*row) for row in await connection.execute(query)]
 
 
 async def any_key(connection: AsyncConnection) -> bool:

@@ -2,7 +2,6 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import Any
 
 import msgspec
 from sqlalchemy import delete, insert
@@ -12,6 +11,7 @@ from longpoint.schedules.models import Offcut, Opening, Piece
 from longpoint.schedules.values import Change, HouseIndex, Kind, OffcutIndex, OpeningIndex, PieceIndex
 
 _AT_ONCE = 400
+_Table = type[Opening | Piece | Offcut]
 _read_opening = msgspec.json.Decoder(OpeningIndex).decode
 _read_piece = msgspec.json.Decoder(PieceIndex).decode
 _read_offcut = msgspec.json.Decoder(OffcutIndex).decode
@@ -64,7 +64,8 @@ async def project(
             await connection.execute(insert(table), rows)
         if kind is Kind.OPENING:
             more = len(rows) - removed
-            last = max((row["position"] for row in rows), default=None)
+            kept = (change.position for change, _ in pairs if change.document is not None)
+            last = max((position for position in kept if position is not None), default=None)
     return Tally(more, last)
 
 
@@ -73,7 +74,7 @@ def house_name(document: str) -> str:
     return _read_house(document).name
 
 
-async def _remove(connection: AsyncConnection, table: Any, schedule_id: str, ids: list[str]) -> int:
+async def _remove(connection: AsyncConnection, table: _Table, schedule_id: str, ids: list[str]) -> int:
     removed = 0
     for start in range(0, len(ids), _AT_ONCE):
         found = await connection.execute(
@@ -83,7 +84,7 @@ async def _remove(connection: AsyncConnection, table: Any, schedule_id: str, ids
     return removed
 
 
-def _opening_row(change: Change) -> dict[str, Any]:
+def _opening_row(change: Change) -> dict[str, object]:
     index = _read_opening(change.document or "")
     return {
         "position": change.position,
@@ -95,7 +96,7 @@ def _opening_row(change: Change) -> dict[str, Any]:
     }
 
 
-def _piece_row(change: Change) -> dict[str, Any]:
+def _piece_row(change: Change) -> dict[str, object]:
     index = _read_piece(change.document or "")
     return {
         "opening_id": index.opening_id,
@@ -105,11 +106,11 @@ def _piece_row(change: Change) -> dict[str, Any]:
     }
 
 
-def _offcut_row(change: Change) -> dict[str, Any]:
+def _offcut_row(change: Change) -> dict[str, object]:
     return {"profile": _read_offcut(change.document or "").profile, "exact": change.exact}
 
 
-_TABLES: list[tuple[Kind, Any, Callable[[Change], dict[str, Any]]]] = [
+_TABLES: list[tuple[Kind, _Table, Callable[[Change], dict[str, object]]]] = [
     (Kind.OPENING, Opening, _opening_row),
     (Kind.PIECE, Piece, _piece_row),
     (Kind.OFFCUT, Offcut, _offcut_row),

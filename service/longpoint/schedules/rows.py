@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any, NamedTuple, Self
+from typing import NamedTuple, Self
 
 
 class _Row:
@@ -11,7 +11,7 @@ class _Row:
     __slots__ = ()
 
     @classmethod
-    def of(cls, row: Any) -> Self:
+    def of(cls, row: object) -> Self:
         """From a row of the database that has at least these columns."""
         return cls(**{name: getattr(row, name) for name in cls._fields})  # type: ignore[attr-defined]
 
@@ -31,6 +31,19 @@ class ScheduleLineRow(_ScheduleLine, _Row):
     """A schedule in a list."""
 
     __slots__ = ()
+
+
+class KeyRow(NamedTuple):
+    """A key without its secret, with the name of its account."""
+
+    id: str
+    account: str
+    name: str
+    scopes: str
+    created_at: str
+    expires_at: str | None
+    revoked_at: str | None
+    last_used_at: str | None
 
 
 class _Schedule(NamedTuple):

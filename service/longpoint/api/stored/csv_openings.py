@@ -190,13 +190,17 @@ def _opening(
     return opening if told is misread or not found else None
 
 
-def _put(value: dict[str, Any], path: tuple[str, ...], given: Any) -> None:
-    for step in path[:-1]:
-        value = value.setdefault(step, {})
-    value[path[-1]] = given
+def _put(value: dict[str, object], path: tuple[str, ...], given: object) -> None:
+    first, *rest = path
+    if rest:
+        inner = value.setdefault(first, {})
+        assert isinstance(inner, dict)
+        _put(inner, tuple(rest), given)
+    else:
+        value[first] = given
 
 
-def _read(text: str, column: Column, row: int, name: str, faults: Faults) -> Any:
+def _read(text: str, column: Column, row: int, name: str, faults: Faults) -> object:
     def refuse(wanted: str) -> None:
         detail = f"This must be {wanted}, not {text[:60]!r}."
         faults.note(Fault(code="wrong-type", detail=detail, row=row, column=name))
@@ -241,11 +245,12 @@ def _cell(column: Column, opening: HouseOpening) -> str:
     return _shown(column, value)
 
 
-def _shown(column: Column, value: Any) -> str:
+def _shown(column: Column, value: object) -> str:
     if value is None:
         return ""
     match column.kind:
         case "texts" | "numbers":
+            assert isinstance(value, tuple | list)
             return BETWEEN.join(_text(one) for one in value)
         case "yes_no":
             return "yes" if value else "no"
@@ -256,7 +261,7 @@ def _shown(column: Column, value: Any) -> str:
     return str(value)
 
 
-def _text(value: Any) -> str:
+def _text(value: object) -> str:
     return value.text if isinstance(value, Length) else str(value)
 
 

@@ -2,7 +2,7 @@
 
 import base64
 import binascii
-from typing import Annotated, Any, Generic, TypeVar
+from typing import Annotated, Generic, TypeVar
 from urllib.parse import parse_qsl, urlencode
 
 import msgspec
@@ -114,5 +114,5 @@ def page(
     )
 
 
-def _query(request: AnyRequest) -> list[tuple[Any, Any]]:
+def _query(request: AnyRequest) -> list[tuple[str, str]]:
     return parse_qsl(request.scope["query_string"].decode("latin-1"), keep_blank_values=True)
