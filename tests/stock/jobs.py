@@ -1,12 +1,29 @@
 """Small jobs drawn from a seed, of every kind the trade knows, and houses like those people send."""
 
 from fractions import Fraction
+from math import radians, tan
 from random import Random
 
-from longpoint.stock import Defect, Job, Piece, Remnant, StickKind
+from longpoint.stock import Defect, Job, Piece, Remnant, StickKind, eaten
 
 TRADES = ("plain", "capped", "turned", "angles", "defects", "millimetres")
+CUT_TRADES = (
+    "mitered",
+    "molded angles",
+    "shared",
+    "shared angles",
+    "square first",
+    "shared square first",
+    "knotty",
+)
 MILLIMETRE = Fraction(5, 127)
+KERF = Fraction(1, 8)
+MARK = 1_000_000
+WIDE = 2.5  # inches, the width of the pieces in jobs whose ends have angles
+ANGLES = {
+    Fraction(round(WIDE * tan(radians(angle)) * MARK), MARK): angle for angle in (0.0, 45.0, 42.0, 30.0)
+}
+RUNS = tuple(ANGLES)  # inches along the stick at these angles
 YARD = tuple(
     StickKind(f"{feet} ft", Fraction(12 * feet), price)
     for feet, price in ((8, 800), (10, 990), (12, 1176), (14, 1358), (16, 1536))
@@ -64,6 +81,62 @@ def small_job(trade: str, seed: int) -> Job:
     )
 
 
+def small_cut_job(trade: str, seed: int) -> Job:
+    """A job of at most ten pieces, every end of which says what its cut eats."""
+    random = Random(f"{trade} {seed}")
+    runs = [*RUNS[:1], *RUNS] if "angles" in trade or trade == "knotty" else [*RUNS[:1], *RUNS[:2]]
+    longest = random.choice([30, 40])
+    pieces = []
+    for index in range(random.randint(1, 5)):
+        left, right = random.choice(runs), random.choice(runs)
+        pieces.append(
+            Piece(
+                f"piece {index}",
+                Fraction(random.randint(32, 4 * longest - 8), 4),
+                random.randint(1, 2),
+                left=left,
+                right=right,
+                left_eats=eaten(KERF, ANGLES[left]),
+                right_eats=eaten(KERF, ANGLES[right]),
+            )
+        )
+    # Sticks that just hold some of the pieces, or just do not.
+    sticks = []
+    for index in range(random.randint(1, 3)):
+        some = random.choices(pieces, k=random.randint(2, 3))
+        length = sum((piece.length + _gap(random, piece) for piece in some[1:]), some[0].length)
+        length += 1 - random.choice([0, 0, 1]) * Fraction(1, MARK)
+        sticks.append(
+            StickKind(
+                f"stick {index}",
+                length,
+                random.choice([100, 110]) * len(some),
+                defects=_defects(random, int(length)) if trade == "knotty" and random.random() < 0.5 else (),
+            )
+        )
+    sticks.append(StickKind("long", max(piece.length for piece in pieces) + 4, 170))
+    remnants = tuple(
+        Remnant(f"remnant {index}", Fraction(random.randint(15, 60)), random.choice([0, 100]))
+        for index in range(random.randint(0, 2))
+    )
+    return Job(
+        "small",
+        tuple(pieces),
+        tuple(sticks),
+        remnants,
+        kerf=KERF,
+        keep_length=Fraction(5),
+        turnable="shared" in trade or trade == "knotty",
+        square_first="square first" in trade,
+    )
+
+
+def _gap(random: Random, piece: Piece) -> Fraction:
+    """What may lie before that piece: a square cut, an angled one, or one that is shared."""
+    eats = max(piece.left_eats or KERF, piece.right_eats or KERF)
+    return random.choice([KERF, eats, eats, eats - max(piece.left, piece.right)])
+
+
 def _defects(random: Random, longest: int) -> tuple[Defect, ...]:
     if random.random() < 0.4:
         return ()
@@ -72,19 +145,22 @@ def _defects(random: Random, longest: int) -> tuple[Defect, ...]:
     return (Defect(start, min(Fraction(longest), start + width)),)
 
 
-def house(windows: int, lengths: int, seed: int, turnable: bool = False, together: bool = False) -> Job:
-    """Legs between 36 and 84 in, heads between 24 and 84 in, on sixteenths, mitred at the head."""
+def house(
+    windows: int, lengths: int, seed: int, turnable: bool = False, together: bool = False, eats: bool = False
+) -> Job:
+    """Legs between 36 and 84 in, heads between 24 and 84 in, on sixteenths, mitered at the head."""
     random = Random(f"house {windows} {lengths} {seed}")
     legs = random.sample(range(36 * 16, 84 * 16 + 1), lengths)
     heads = random.sample(range(24 * 16, 84 * 16 + 1), lengths)
     width = Fraction(5, 2)
+    cut = eaten(KERF, 45) if eats else None
     pieces: list[Piece] = []
     for number in range(windows):
         leg, head = Fraction(random.choice(legs), 16), Fraction(random.choice(heads), 16)
         opening = f"W{number}"
         pieces += [
-            Piece(f"{opening}.left", leg, 1, opening, right=width),
-            Piece(f"{opening}.right", leg, 1, opening, left=width),
-            Piece(f"{opening}.head", head, 1, opening, width, width),
+            Piece(f"{opening}.left", leg, 1, opening, right=width, right_eats=cut),
+            Piece(f"{opening}.right", leg, 1, opening, left=width, left_eats=cut),
+            Piece(f"{opening}.head", head, 1, opening, width, width, cut, cut),
         ]
     return Job("casing", tuple(pieces), YARD, turnable=turnable, together=together)

@@ -104,9 +104,9 @@ def _rounded(problem: Problem, to_mark: Callable[[int], int]) -> _Rounded:
         groups.setdefault(to_mark(item.forms[0].length), []).append(item)
     items = []
     for index, (length, group) in enumerate(sorted(groups.items(), reverse=True)):
-        form = Form(index, length, 0, 0, group[0].forms[0].parts)
+        form = Form(index, length, 0, 0, group[0].cut, group[0].forms[0].parts)
         demand = sum(item.demand for item in group)
-        items.append(Item(demand, (form,), Fraction(length)))
+        items.append(Item(demand, (form,), Fraction(length), group[0].cut))
     members = tuple(
         tuple((item.forms[0], item.demand) for item in groups[item.forms[0].length]) for item in items
     )

@@ -103,11 +103,11 @@ class _Course:
         """Take those columns as far as they still fit; whether any did."""
         before = len(self.chosen)
         for column, times in columns:
-            fits = [self.wanted[item] // number for item, number in enumerate(column.counts) if number]
+            fits = [self.wanted[item] // number for item, number in column.counts]
             times = min([times, *fits])
             if times <= 0 or not fits:
                 continue
-            for item, number in enumerate(column.counts):
+            for item, number in column.counts:
                 self.wanted[item] -= number * times
             self.high[column.stock] -= times
             self.high[-1] -= times
@@ -128,9 +128,8 @@ class _Course:
         if cuts is None:
             return None
         for pattern, times in cuts:
-            counts = count(pattern.forms)
-            row = tuple(counts.get(item, 0) for item in range(len(items)))
-            self.chosen.append((Column(pattern.stock, row, pattern.forms), times))
+            counts = tuple(sorted(count(pattern.forms).items()))
+            self.chosen.append((Column(pattern.stock, counts, pattern.forms), times))
         return self.chosen
 
 

@@ -1,6 +1,7 @@
 """From patterns to layouts a person can cut: places in inches, every piece by its name."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
 
@@ -74,7 +75,7 @@ def _layouts(job: Job, problem: Problem, pattern: Pattern, times: int, names: _N
         rows.setdefault(row, []).append(tuple(key for key, _ in named))
     for (stick, mirrored), keys in rows.items():
         placed = _placed(problem, pattern, mirrored)
-        offcut = max(Fraction(0), stock.length * problem.unit - placed[-1].end - job.kerf)
+        offcut = max(Fraction(0), stock.length * problem.unit - placed[-1].end - placed[-1].eats)
         kept = job.keep_length is not None and offcut > 0 and offcut >= job.keep_length
         yield Layout(
             stick,
@@ -95,7 +96,7 @@ def _placed(problem: Problem, pattern: Pattern, mirrored: tuple[bool, ...]) -> t
     unit = problem.unit
     placed: list[Placed] = []
     before: Form | None = None
-    end = 0
+    end = eats = 0
     turned = False
     for start, form in zip(starts, pattern.forms, strict=True):
         at = start
@@ -105,8 +106,13 @@ def _placed(problem: Problem, pattern: Pattern, mirrored: tuple[bool, ...]) -> t
             runs = kind.runs[::-1] if part.reversed else kind.runs
             shares = part.shares if place else problem.shares(before, end, start)
             if place:
-                at = end + problem.kerf - (left if shares else 0)
+                at = end + (problem.kerf - left if shares else eats)
             turned = shares and not turned
+            eats = kind.cuts[0] if part.reversed else kind.cuts[1]
+            if (
+                shares
+            ):  # the piece before is parted by this cut, and what it eats is between the two and the run
+                placed[-1] = replace(placed[-1], eats=at * unit - placed[-1].end + runs[0])
             placed.append(
                 Placed(
                     at * unit,
@@ -115,6 +121,7 @@ def _placed(problem: Problem, pattern: Pattern, mirrored: tuple[bool, ...]) -> t
                     part.reversed != mirrored[len(placed)],
                     turned,
                     shares,
+                    eats * unit,
                 )
             )
             end = at + kind.length

@@ -1,6 +1,6 @@
-"""Turned stock with mitres of many runs: plan it as if only the commonest could share a cut.
+"""Turned stock with miters of many runs: plan it as if only the commonest could share a cut.
 
-A plan for that can be cut as it is. For the bound every mitred end is taken to share its cut, which saves half
+A plan for that can be cut as it is. For the bound every mitered end is taken to share its cut, which saves half
 its run on either side of the joint: no plan saves more.
 """
 

@@ -11,7 +11,7 @@ from .coarse import coarsely
 from .effort import Effort
 from .faults import StockError, StockFault
 from .firstfit import Cut, first_fit
-from .knapsack import common_run
+from .knapsack import common_saving
 from .layouts import lay_out
 from .model import Budget, Job, Plan, Progress
 from .one_run import by_one_run
@@ -59,7 +59,7 @@ def plan(
     def laid_out(search: Best) -> Plan:
         assert search.cuts is not None
         proven = search.cost == search.bound
-        why = (search.stopped or effort.stopped or "work") if budget.seconds else "budget"
+        why = (search.stopped or effort.stopped or "effort") if budget.seconds else "budget"
         return Plan(
             job.profile,
             lay_out(job, problem, search.cuts),
@@ -96,10 +96,10 @@ def plan(
 
 def _search(problem: Problem, best: Best, effort: Effort) -> None:
     try:
-        pricer = Pricer(problem, effort.left)
+        pricer = Pricer(problem)
     except UnpriceableError:
         best.stopped = "size"
-        if common_run(problem) is None:
+        if common_saving(problem) is None:
             by_one_run(problem, best, effort)
         else:
             coarsely(problem, best, effort)

@@ -4,25 +4,23 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from .arrange import in_a_row
 from .half import half_shared
-from .knapsack import Knapsack, common_run
+from .knapsack import Knapsack, common_saving
 from .pool import Pool, list_patterns
-from .problem import Counts, Form, Problem
+from .problem import Counts, Form, Pattern, Problem
 
 __all__ = ["Column", "Pricer", "UnpriceableError"]
 
-MOST_CELLS = 60_000_000  # of the dynamic program's table times the counts tried
-AT_ONCE = 8  # patterns added at a time
-MOST_SECONDS = 30.0
-PRICINGS = 2.0  # for each item, about, until the linear program is content
-SHARE = 0.5  # of the time allowed that those may take
+OFTEN = 10  # patterns of a stock that an item is in, of those added at a time
 MOST_LISTED = 8_000
+MOST_NUMBERS = 6_000_000  # of the lists' tables
 
 
 class UnpriceableError(Exception):
-    """The exact method would take too much memory or time on this job."""
+    """The exact method would take too much memory on this job."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,32 +43,34 @@ class Pricer:
 
     Args:
         problem: the job in units.
-        seconds: allowed for the whole search.
+
+    Attributes:
+        work: numbers gone through in one pricing, a measure of its cost.
+        exact: whether the worth of a stock is always that of a pattern; it is never less.
 
     Raises:
-        UnpriceableError: it would take too much memory or most of that time.
+        UnpriceableError: it would take too much memory.
     """
 
-    def __init__(self, problem: Problem, seconds: float = MOST_SECONDS) -> None:
+    def __init__(self, problem: Problem) -> None:
         self._problem = problem
-        run = common_run(problem)
-        clear = [j for j, stock in enumerate(problem.stocks) if not stock.blocked and run is not None]
-        self._run = run or 0
-        self._knapsack = Knapsack(problem, clear, self._run) if clear else None
-        if self._knapsack is not None:
-            pricings = PRICINGS * len(problem.items) * self._knapsack.cost
-            if self._knapsack.cells > MOST_CELLS or pricings > SHARE * seconds:
-                raise UnpriceableError
+        saving = common_saving(problem)
+        clear = [j for j, stock in enumerate(problem.stocks) if not stock.blocked and saving is not None]
+        self._saving = saving or 0
+        self._knapsack = Knapsack(problem, clear, self._saving) if clear else None
+        if self._knapsack is not None and not self._knapsack.fits:
+            raise UnpriceableError
+        self.exact = self._knapsack is None or self._knapsack.exact
         self._pools = {j: self._listed([j]) for j, stock in enumerate(problem.stocks) if stock.blocked}
-        several = [j for j, stock in enumerate(problem.stocks) if not stock.blocked and run is None]
+        several = [j for j, stock in enumerate(problem.stocks) if not stock.blocked and saving is None]
         if several:
             pool = self._listed(several)
             rooms = {j: problem.stocks[j].end - problem.stocks[j].start for j in several}
             self._pools |= {j: pool.within(room) for j, room in rooms.items()}
-        self._rows: dict[int, int] = {}
-        self._worth: list[int] = []
+        self._worths: dict[int, NDArray[np.int64]] = {}
         self.most_pieces = self._most_pieces()
-        self.cost = 2e-4 * len(self._pools) + (self._knapsack.cost if self._knapsack is not None else 0.0)
+        self.work = sum(pool.table.size for pool in self._pools.values())
+        self.work += self._knapsack.work if self._knapsack is not None else 0
 
     def _listed(self, stocks: Sequence[int]) -> Pool:
         """All patterns of the longest of those stocks."""
@@ -78,28 +78,31 @@ class Pricer:
         stock = self._problem.stocks[longest]
         allowed = [item.demand for item in self._problem.items]
         # Counted first where it is quick, with every cut shared and no defect, so that no fewer are counted.
+        most = min(MOST_LISTED, MOST_NUMBERS // len(allowed))
         counted = Knapsack(half_shared(self._problem), [longest], 0)
-        counted.price([1] * len(allowed), allowed)
-        if counted.near(longest, 1, MOST_LISTED) is None:
+        if not counted.fits:
             raise UnpriceableError
-        pool = list_patterns(self._problem, stock, allowed, MOST_LISTED)
+        counted.price([1] * len(allowed), allowed)
+        if counted.near(longest, 1, most) is None:
+            raise UnpriceableError
+        pool = list_patterns(self._problem, stock, allowed, most)
         if pool is None:
             raise UnpriceableError
         return pool
 
     def _most_pieces(self) -> int:
         """More items than any one stick holds."""
-        least = min(item.weight for item in self._problem.items) + self._problem.kerf
+        least = min(item.weight + item.cut for item in self._problem.items)
         longest = max(stock.end - stock.start for stock in self._problem.stocks)
         return int(longest / least) + 3 if least > 0 else sum(item.demand for item in self._problem.items)
 
     def price(self, values: Sequence[int], allowed: Sequence[int]) -> list[int]:
-        """The best value of a pattern on each stock, none taking more of an item than allowed."""
+        """No pattern on each stock is worth more, none taking more of an item than allowed."""
         best = self._knapsack.price(values, allowed) if self._knapsack is not None else {}
         for j, pool in self._pools.items():
-            best[j], self._rows[j] = pool.best(values, allowed)
-        self._worth = [best[j] for j in range(len(self._problem.stocks))]
-        return self._worth
+            self._worths[j] = pool.worth(values, allowed)
+            best[j] = int(self._worths[j].max(initial=0))
+        return [best[j] for j in range(len(self._problem.stocks))]
 
     def listed(
         self, wanted: Sequence[int], high: Sequence[int], values: Sequence[int], spare: int, most: int
@@ -120,48 +123,60 @@ class Pricer:
             if not high[stock]:
                 continue
             if stock in self._pools:
-                columns += self._pooled(stock, wanted, values, worth[stock] - spare)
+                columns += self._pooled(stock, wanted, worth[stock] - spare)
                 continue
             assert self._knapsack is not None
             near = self._knapsack.near(stock, worth[stock] - spare, most)
             if near is None:
                 return None
-            columns += [self.lay(stock, counts) for counts in _full(near, wanted) if counts not in held]
+            true = [self.lay(stock, counts) for counts in near if counts not in held]
+            laid = [column for column in true if column is not None]
+            columns += _full(laid)
             if high[stock] >= sum(wanted):
-                held.update(near)
-        return columns if len(columns) <= most else None
+                held.update(column.counts for column in laid)
+            if len(columns) > most:
+                return None
+        return columns
 
-    def _pooled(
-        self, stock: int, wanted: Sequence[int], values: Sequence[int], least: int
-    ) -> Iterator[Column]:
+    def _pooled(self, stock: int, wanted: Sequence[int], least: int) -> Iterator[Column]:
         pool = self._pools[stock]
-        fits = (pool.counts <= np.array(wanted, dtype=np.int64)).all(axis=1)
-        worth = pool.counts @ np.array(values, dtype=np.int64)
-        for row in np.nonzero(fits & (worth >= least))[0].tolist():
-            yield Column(stock, tuple(pool.counts[row].tolist()), pool.forms[row])
+        fits = (pool.table <= np.array(wanted, dtype=np.int64)).all(axis=1)
+        for row in np.nonzero(fits & (self._worths[stock] >= least))[0].tolist():
+            yield Column(stock, pool.counts(row), pool.forms[row])
 
-    def columns(self, stock: int, above: int) -> list[Column]:
+    def columns(self, stock: int, above: int, most: int) -> list[Column]:
         """Patterns on that stock worth more than ``above`` as last priced, the best first."""
         if stock in self._pools:
-            row = self._rows[stock]
-            pool = self._pools[stock]
-            if row < 0 or self._worth[stock] <= above:
-                return []
-            return [Column(stock, tuple(pool.counts[row].tolist()), pool.forms[row])]
+            pool, worth = self._pools[stock], self._worths[stock]
+            rows = np.nonzero(worth > above)[0]
+            best = rows[np.argsort(-worth[rows], kind="stable")][:most]
+            return [Column(stock, pool.counts(row), pool.forms[row]) for row in best.tolist()]
         assert self._knapsack is not None
-        return [self.lay(stock, counts) for counts in self._knapsack.patterns(stock, above, AT_ONCE)]
+        return [self._mended(stock, counts) for counts in self._knapsack.patterns(stock, above, most, OFTEN)]
 
-    def lay(self, stock: int, counts: Counts) -> Column:
-        """A column with those counts on a clear stock."""
-        return Column(stock, counts, in_a_row(self._problem, counts, self._run))
+    def _mended(self, stock: int, counts: Counts) -> Column:
+        """A column with those counts, or without the shortest pieces that truly do not fit."""
+        column = self.lay(stock, counts)
+        while column is None:
+            counts = _less(counts, counts[-1][0])
+            column = self.lay(stock, counts)
+        return column
+
+    def lay(self, stock: int, counts: Counts) -> Column | None:
+        """A column with those counts on a clear stock, or None where steps that are not exact let too many in."""
+        column = Column(stock, counts, in_a_row(self._problem, counts, self._saving))
+        if self.exact or self._problem.places(Pattern(stock, column.forms)) is not None:
+            return column
+        return None
 
 
-def _full(near: Sequence[Counts], wanted: Sequence[int]) -> Iterator[Counts]:
+def _full(columns: Sequence[Column]) -> Iterator[Column]:
     """Those to which nothing can be added: what holds more is worth no less, so it is among them too."""
-    known = set(near)
-    for counts in near:
-        for item, (count, most) in enumerate(zip(counts, wanted, strict=True)):
-            if count < most and (*counts[:item], count + 1, *counts[item + 1 :]) in known:
-                break
-        else:
-            yield counts
+    less = {_less(column.counts, item) for column in columns for item, _ in column.counts}
+    return (column for column in columns if column.counts not in less)
+
+
+def _less(counts: Counts, item: int) -> Counts:
+    """One of the item fewer."""
+    fewer = ((one, number - (one == item)) for one, number in counts)
+    return tuple((one, number) for one, number in fewer if number)

@@ -61,8 +61,8 @@ def solve_columns(
     for most in high:
         solver.addRow(0, most, 0, none, nothing)
     for column in columns:
-        rows = [row_of[item] for item in items if column.counts[item]]
-        values = [float(column.counts[item]) for item in items if column.counts[item]]
+        rows = [row_of[item] for item, _ in column.counts]
+        values = [float(count) for _, count in column.counts]
         solver.addCol(
             problem.stocks[column.stock].price,
             0,

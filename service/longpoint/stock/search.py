@@ -10,6 +10,7 @@ from .best import Best
 from .branching import branch
 from .dive import dive, quick_dive
 from .effort import Effort
+from .firstfit import count
 from .master import Box, Master, Relaxed
 from .pricing import Column, Pricer
 from .problem import Problem
@@ -73,8 +74,7 @@ class Search:
         self._seed()
         root = self._root()
         reach.master.seed(reach.wanted, root, MOST_SEEDS)
-        most = max(1, int(ROOT * reach.effort.left / reach.master.seconds))
-        relaxed = reach.master.relax(reach.wanted, root, reach.cut, rough=True, pricings=most)
+        relaxed = reach.master.relax(reach.wanted, root, reach.cut, rough=True)
         reach.raise_to(relaxed.bound)
         return root, relaxed
 
@@ -122,11 +122,12 @@ class Search:
                     hard.append((cents, sticks))
 
     def _seed(self) -> None:
-        for pattern, _ in self._reach.best.cuts or ():
-            counts = [0] * len(self._reach.wanted)
-            for form in pattern.forms:
-                counts[form.item] += 1
-            self._reach.master.add(Column(pattern.stock, tuple(counts), pattern.forms))
+        self._reach.master.add(
+            [
+                Column(pattern.stock, tuple(sorted(count(pattern.forms).items())), pattern.forms)
+                for pattern, _ in self._reach.best.cuts or ()
+            ]
+        )
 
     def _root(self) -> Box:
         pieces = sum(self._reach.wanted)
