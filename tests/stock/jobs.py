@@ -1,5 +1,6 @@
 """Small jobs drawn from a seed, of every kind the trade knows, and houses like those people send."""
 
+from dataclasses import replace
 from fractions import Fraction
 from math import radians, tan
 from random import Random
@@ -164,3 +165,80 @@ def house(
             Piece(f"{opening}.head", head, 1, opening, width, width, cut, cut),
         ]
     return Job("casing", tuple(pieces), YARD, turnable=turnable, together=together)
+
+
+THREE = tuple(
+    StickKind(f"{feet} ft", Fraction(12 * feet), price) for feet, price in ((8, 899), (10, 1249), (16, 1999))
+)
+FIVE = tuple(
+    StickKind(f"{feet} ft", Fraction(12 * feet), price)
+    for feet, price in ((8, 1001), (10, 1249), (12, 1502), (14, 1748), (16, 2001))
+)
+
+
+def readings(
+    windows: int,
+    seed: int,
+    sticks: tuple[StickKind, ...] = THREE,
+    on_hand: int = 0,
+    turnable: bool = False,
+    eats: bool = True,
+) -> Job:
+    """Windows that are measured one by one, so that hardly two lengths are alike, and lengths on hand that differ."""
+    random = Random(f"readings {windows} {seed}")
+    width = Fraction(5, 2)
+    cut = eaten(KERF, 45) if eats else None
+    pieces: list[Piece] = []
+    for number in range(windows):
+        leg, head = (
+            Fraction(random.randint(36 * 16, 84 * 16), 16),
+            Fraction(random.randint(24 * 16, 84 * 16), 16),
+        )
+        opening = f"W{number}"
+        pieces += [
+            Piece(f"{opening}.left", leg, 1, opening, right=width, right_eats=cut),
+            Piece(f"{opening}.right", leg, 1, opening, left=width, left_eats=cut),
+            Piece(f"{opening}.head", head, 1, opening, width, width, cut, cut),
+        ]
+    lengths = random.sample(range(24 * 16, 120 * 16), on_hand)
+    remnants = tuple(Remnant(f"on hand {n}", Fraction(length, 16)) for n, length in enumerate(lengths))
+    return Job("casing", tuple(pieces), sticks, remnants, turnable=turnable)
+
+
+def spread(lengths: int, seed: int, sticks: tuple[StickKind, ...] = YARD) -> Job:
+    """So many lengths between 24 and 84 in, no two alike, on hundredths of an inch."""
+    random = Random(f"spread {lengths} {seed}")
+    chosen = random.sample(range(2400, 8400), lengths)
+    return Job(
+        "casing", tuple(Piece(f"{n}", Fraction(length, 100)) for n, length in enumerate(chosen)), sticks
+    )
+
+
+def crooked(windows: int, seed: int, turnable: bool = True) -> Job:
+    """Windows out of square, each of whose head corners has an angle of its own, measured one by one."""
+    random = Random(f"crooked {windows} {seed}")
+    pieces: list[Piece] = []
+    for number in range(windows):
+        miters = [45 + random.choice([0, random.uniform(-1, 1)]) for _ in range(2)]
+        runs = [Fraction(round(WIDE * tan(radians(miter)) * MARK), MARK) for miter in miters]
+        eats = [eaten(KERF, miter) for miter in miters]
+        left, right, head = (Fraction(random.randint(24 * 16, 84 * 16), 16) for _ in range(3))
+        pieces += [
+            Piece(f"W{number}.left", left, 1, f"W{number}", right=runs[0], right_eats=eats[0]),
+            Piece(f"W{number}.right", right, 1, f"W{number}", left=runs[1], left_eats=eats[1]),
+            Piece(f"W{number}.head", head, 1, f"W{number}", runs[0], runs[1], *eats),
+        ]
+    return Job("casing", tuple(pieces), THREE, turnable=turnable)
+
+
+def rack(windows: int, on_hand: int, seed: int) -> Job:
+    """Windows measured one by one, with lengths on hand that all differ, some knotty, and few of the longest stick."""
+    job = readings(windows, seed, on_hand=on_hand)
+    random = Random(f"rack {windows} {on_hand} {seed}")
+    remnants = tuple(
+        replace(one, defects=_defects(random, int(one.length))) if random.random() < 0.3 else one
+        for one in job.remnants
+    )
+    return replace(
+        job, remnants=remnants, sticks=(*job.sticks[:2], replace(job.sticks[2], available=windows // 10))
+    )

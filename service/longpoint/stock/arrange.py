@@ -5,7 +5,7 @@ from itertools import combinations_with_replacement, pairwise, product
 
 from .problem import Form, Problem
 
-__all__ = ["in_a_row"]
+__all__ = ["in_a_row", "row_length"]
 
 Row = tuple[Form, ...]
 
@@ -20,7 +20,7 @@ def in_a_row(problem: Problem, counts: Sequence[tuple[int, int]], run: int) -> R
     choices = [combinations_with_replacement(_by_ends(forms), count) for forms, count in wanted]
     single = _one_ended(wanted)
     rows = (_joined([form for several in chosen for form in several], single) for chosen in product(*choices))
-    return min(rows, key=lambda row: _length(row, problem.kerf))
+    return min(rows, key=lambda row: row_length(row, problem.kerf))
 
 
 def _by_ends(forms: Sequence[Form]) -> list[Form]:
@@ -54,7 +54,8 @@ def _joined(forms: Sequence[Form], single: dict[tuple[int, bool], Form]) -> Row:
     return (*squares, *facing[:1], *doubles, *facing[1:])
 
 
-def _length(row: Row, kerf: int) -> int:
+def row_length(row: Row, kerf: int) -> int:
+    """Units from the left end of a row to its right end."""
     length = sum(form.length for form in row)
     return length + sum(
         kerf - after.left if before.right and before.right == after.left else before.eats

@@ -10,12 +10,15 @@ from time import process_time
 __all__ = ["Effort"]
 
 PER_SECOND = 0.8  # counted seconds spent for each second allowed; the rest is room for a slower machine
-CELL = 1.1e-9
+CELL = 2.5e-10
 PRICING = 2e-4
-STEP, STEP_ROW = 1.2e-5, 4e-8
-SOLVE, SOLVE_ROW = 2e-4, 1e-6
+STEP, STEP_ROW, STEP_COLUMN = 7e-6, 5.5e-8, 4e-9
+SOLVE, SOLVE_ROW = 2e-4, 1e-7
 COLUMN, ENTRY = 6e-6, 5e-7
-TRACE = 5e-5
+TRACE = 1.7e-5
+LOOK = 1.5e-6
+TALLY = 1e-8
+LISTED = 2e-4
 
 
 class Effort:
@@ -40,13 +43,26 @@ class Effort:
         """Count a pricing that went through so many numbers."""
         self.spend(PRICING + CELL * numbers)
 
-    def simplex(self, steps: int, rows: int) -> None:
+    def simplex(self, steps: int, rows: int, columns: int) -> None:
         """Count a run of the simplex method."""
-        self.spend(SOLVE + SOLVE_ROW * rows + steps * (STEP + STEP_ROW * rows))
+        step = STEP + STEP_ROW * rows + STEP_COLUMN * columns
+        self.spend(SOLVE + SOLVE_ROW * (rows + columns) + steps * step)
 
     def columns(self, number: int, entries: int) -> None:
         """Count columns added."""
         self.spend(COLUMN * number + ENTRY * entries)
+
+    def looking(self, cells: int) -> None:
+        """Count a list of patterns made by looking at so many cells."""
+        self.spend(LOOK * cells)
+
+    def listing(self, patterns: int) -> None:
+        """Count patterns listed with the place of every piece."""
+        self.spend(LISTED * patterns)
+
+    def tallies(self, numbers: int) -> None:
+        """Count tallies made of so many numbers."""
+        self.spend(TALLY * numbers)
 
     def tracing(self, number: int) -> None:
         """Count patterns traced back."""

@@ -66,6 +66,8 @@ class Blocks:
                             best[ends] = form
             rows = longer
         whole = rows[counts]
+        if len({form.eats for form in whole.values()}) > 1:  # an end less is then a cheaper cut
+            return tuple(whole[key] for key in sorted(whole))
         return tuple(whole[key] for key in sorted(whole) if not _beaten(whole[key], whole))
 
 
@@ -97,11 +99,10 @@ def _in_order(parts: Parts, loose: dict[int, tuple[Form, ...]], kerf: int) -> Fo
 
 
 def _beaten(form: Form, ends: dict[Ends, Form]) -> bool:
-    """Whether another row is no longer, shows every mitered end that this one shows and ends with no dearer cut."""
+    """Whether another row is no longer, and shows every mitered end that this one shows."""
     return any(
         other is not form
         and other.length <= form.length
-        and other.eats <= form.eats
         and form.left in (0, other.left)
         and form.right in (0, other.right)
         for other in ends.values()

@@ -1,4 +1,4 @@
-"""Pricing: what a stick could hold at best, by one dynamic program for all clear sticks of every length.
+"""Pricing: what a clear length could hold at best, by one dynamic program for all of them.
 
 A stage takes so many of an item or leaves them: one, two, four and so on, up to what is asked and fits. A cell holds
 the best value within so many steps and so never falls from stage to stage: where a cell came from is found by
@@ -17,11 +17,13 @@ from .states import NONE, States
 
 __all__ = ["Knapsack", "common_saving"]
 
-NEVER = -(1 << 62)
-MOST_BYTES = 96_000_000  # of the table
+BITS = 29  # of the best of a stick, so that sums stay numbers of the table and do not lift what never is
+NEVER = -(1 << 30)
+LOOKS = 100  # cells looked at for each pattern that may be listed, past which it is given up
+MOST_BYTES = 64_000_000  # of the table
 LEAST_STEPS = 400  # of the longest stick, below which lengths mean too little
 
-Cells = NDArray[np.int64] | NDArray[np.int32]
+Cells = NDArray[np.int32]
 Whole = NDArray[np.int64]
 
 
@@ -55,25 +57,27 @@ class Moves:
 
 
 class Knapsack:
-    """Prices clear sticks, those without defects, on which all shared cuts save the same.
+    """Prices clear lengths, those without defects, in which all shared cuts save the same.
 
     Args:
         problem: the job in units.
-        stocks: indexes of the clear stocks.
+        lengths: units that pieces and the cuts between them may take.
         saving: of the cuts that may be shared; nought for none.
 
     Attributes:
         exact: whether every pattern found truly fits.
         cells: of the table, stages and all.
         fits: whether the table may be that large.
-        rooms: steps of each stock.
+        work: numbers gone through in one pricing.
+        rooms: steps of each length.
+        looked: cells looked at to list patterns, a measure of that work.
     """
 
-    def __init__(self, problem: Problem, stocks: Sequence[int], saving: int) -> None:
+    def __init__(self, problem: Problem, lengths: Sequence[int], saving: int) -> None:
         stages = 1 + sum(item.demand.bit_length() for item in problem.items)
         states = 4 if saving else 1
-        most = MOST_BYTES // (stages * states * (8 if saving else 4))
-        steps = lattice(problem, stocks, saving, max(most, LEAST_STEPS))
+        most = MOST_BYTES // (stages * states * 4)
+        steps = lattice(problem, lengths, saving, max(most, LEAST_STEPS))
         self._states = States(problem, steps, saving)
         self.exact = steps.exact
         self.rooms = steps.rooms
@@ -89,45 +93,49 @@ class Knapsack:
         stages = len(self._moves.starts) - 1
         self.cells = (stages + 1) * self._states.number * self._width
         self.fits = self.cells * 4 <= 2 * MOST_BYTES
-        self.work = len(self._moves.stage) * self._width
+        self.looked = 0
+        self._shift = 0
+        self.work = len(self._moves.stage) * self._width * (1 if self._states.number == 1 else 2)
         self._table: Cells = np.zeros((0, 0, 0), dtype=np.int32)
         self._worth: Whole = np.zeros(0, dtype=np.int64)
 
     def price(self, values: Sequence[int], allowed: Sequence[int]) -> dict[int, int]:
-        """The best value any pattern reaches on each stock, taking no more of an item than allowed."""
+        """For each length the best value any pattern reaches, taking no more of an item than allowed, or a little more.
+
+        Numbers that the table has no room for are taken up to coarser ones.
+        """
         most = tuple(min(one, fit) for one, fit in zip(allowed, self._fit, strict=True))
         if most != self._allowed:
             self._allowed, self._moves = most, self._moves_within(most)
         moves = self._moves
-        self._worth = np.array(values, dtype=np.int64)[moves.item] * moves.taken
+        worth = np.array(values, dtype=np.int64)[moves.item] * moves.taken
         number, width = self._states.number, self._width
-        ratio = float(np.max(self._worth / np.maximum(moves.weight, 1), initial=0.0))
-        small = number == 1 and ratio * width * 1.01 < 2**31 - 1
-        kind = np.int32 if small else np.int64
+        ratio = float(np.max(worth / np.maximum(moves.weight, 1), initial=0.0))
+        self._shift = max(0, int(ratio * (width + self._states.slack()) * 1.01).bit_length() - BITS)
+        self._worth = -(-worth >> self._shift)
         stages = len(moves.starts) - 1
-        if self._table.dtype != kind or len(self._table) <= stages:
-            size = stages + 1, number, width
-            self._table = np.empty(size, dtype=np.int32) if small else np.empty(size, dtype=np.int64)
+        if len(self._table) <= stages:
+            self._table = np.empty((stages + 1, number, width), dtype=np.int32)
         self._table[0] = NEVER if number > 1 else 0
         self._table[0, NONE] = 0
-        if number == 1:
+        if number == 1 and len(moves.stage) == stages:
             self._fill_plain()
         else:
             self._fill()
         last = self._table[stages]
-        return {stock: int(last[:, room].max()) for stock, room in self.rooms.items()}
+        return {length: int(last[:, room].max()) << self._shift for length, room in self.rooms.items()}
 
-    def patterns(self, stock: int, above: int, most: int, often: int) -> list[Counts]:
-        """Patterns on that stock worth more than ``above`` as last priced, the best first.
+    def patterns(self, length: int, above: int, most: int, often: int) -> list[Counts]:
+        """Patterns in that length worth more than ``above`` as last priced, the best first.
 
         Each is the best that ends with some item; no item is in more than ``often`` of them.
         """
-        moves, room = self._moves, self.rooms[stock]
+        moves, room = self._moves, self.rooms[length]
         rest = room - moves.weight
         fits = np.nonzero(rest >= 0)[0]
         reached = self._table[moves.stage[fits], moves.before[fits], rest[fits]].astype(np.int64)
         worth = reached + self._worth[fits]
-        kept = np.nonzero(worth > above)[0]
+        kept = np.nonzero(worth > above >> self._shift)[0]
         order = kept[np.argsort(-worth[kept], kind="stable")]
         used: dict[int, int] = {}
         found: list[Counts] = []
@@ -170,19 +178,18 @@ class Knapsack:
                 return move
         raise AssertionError("a cell without origin")
 
-    def near(self, stock: int, least: int, most: int) -> list[Counts] | None:
-        """Every pattern on that stock worth at least that as last priced, or None past ``most`` of them."""
+    def near(self, length: int, least: int, most: int) -> list[Counts] | None:
+        """Every pattern in that length worth at least that as last priced, or None past ``most`` of them."""
         found: dict[Counts, None] = {}
         counts: dict[int, int] = {}
         moves, table = self._moves, self._table
-        effort = 0
+        end = self.looked + LOOKS * most
 
         def grow(stages: int, room: int, state: int, need: int) -> None:
-            nonlocal effort
             column = table[: stages + 1, state, room]
             lowest = int(np.searchsorted(column, need))
-            effort += stages - lowest + 1
-            if len(found) > most or effort > 200 * most:
+            self.looked += stages - lowest + 1
+            if len(found) > most or self.looked > end:
                 return
             if state == NONE and need <= 0:
                 found[tuple(sorted(counts.items()))] = None
@@ -201,8 +208,8 @@ class Knapsack:
                             del counts[item]
 
         for state in range(self._states.number):
-            grow(len(moves.starts) - 1, self.rooms[stock], state, least)
-        return None if len(found) > most or effort > 200 * most else list(found)
+            grow(len(moves.starts) - 1, self.rooms[length], state, least >> self._shift)
+        return None if len(found) > most or self.looked > end else list(found)
 
     def _fill_plain(self) -> None:
         """One state, one move a stage."""

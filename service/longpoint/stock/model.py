@@ -139,8 +139,9 @@ class Budget:
     """How hard to work.
 
     Attributes:
-        seconds: about how long; 0 asks for first-fit alone. Work is counted, not timed, so that the same job
-            gives the same plan; the clock only stops a machine that is much slower than expected.
+        seconds: of the processor, at most; 0 asks for first-fit alone. Work is counted and not timed, a little less
+            than the seconds would allow, so that the same job gives the same plan; the clock, which is the
+            process's own time on the processor, only ends what takes much longer than it was counted for.
     """
 
     seconds: float = 2.0
@@ -232,8 +233,10 @@ class Plan:
         bound_cents: no plan costs less; exact arithmetic, never a rounded float.
         seconds: how long the work took.
         method: what found the plan: ``"first_fit"``, ``"columns"`` or ``"branching"``.
-        stopped: why a plan is not proven: ``"budget"`` was nought, ``"effort"`` or ``"clock"`` ran out, the
-            ``"size"`` of the job was beyond the exact search; None for a proven plan.
+        stopped: why the work ended: the plan is ``"proven"``; the ``"effort"`` that the budget allows was spent, or
+            what is left is too hard for it; the ``"clock"`` ran out first; the job itself needs more ``"memory"``
+            than there may be, so that a simpler one was planned in its place. Only where it is the clock may the
+            same job with the same budget get another plan.
         split_openings: openings asked to come from one stick that no stick can hold.
         work: seconds of the budget that were used, counted and not timed.
     """
@@ -244,7 +247,7 @@ class Plan:
     bound_cents: int
     seconds: float
     method: str
-    stopped: str | None = None
+    stopped: str = "proven"
     split_openings: tuple[str, ...] = field(default=())
     work: float = 0.0
 

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from .problem import Counts, Form, Problem, Stock
 
-__all__ = ["Pool", "list_patterns"]
+__all__ = ["Pool", "list_patterns", "searched_row"]
 
 Full = tuple[int, ...]  # how many of each item
 Rows = dict[tuple[int, int], tuple[int, tuple[Form, ...]]]  # by the right end: least end, and the forms
@@ -71,6 +71,23 @@ def list_patterns(problem: Problem, stock: Stock, allowed: Sequence[int], most: 
     matrix = np.array(list(found), dtype=np.int64).reshape(len(found), size)
     ends = np.array([end - stock.start for end, _ in found.values()], dtype=np.int64)
     return Pool(matrix, tuple(forms for _, forms in found.values()), ends)
+
+
+def searched_row(problem: Problem, stock: Stock, counts: Counts) -> tuple[Form, ...] | None:
+    """The row of all those pieces that ends first on the stock, every order and way to lie tried; None if none fits."""
+    wanted = dict(counts)
+    size = len(problem.items)
+    layer: dict[Full, Rows] = {(0,) * size: {}}
+    for _ in range(sum(wanted.values())):
+        longer: dict[Full, Rows] = {}
+        for held, rows in layer.items():
+            for item, most in wanted.items():
+                if held[item] < most:
+                    more = (*held[:item], held[item] + 1, *held[item + 1 :])
+                    _extend(problem, stock, rows, item, longer, more)
+        layer = longer
+    found = [row for rows in layer.values() for row in rows.values()]
+    return min(found, key=lambda row: row[0])[1] if found else None
 
 
 def _extend(

@@ -113,7 +113,14 @@ class Stock:
     @property
     def clear(self) -> int:
         """Units a piece may take, all clear stretches together."""
-        return self.end - self.start - sum(end - start for start, end in self.blocked)
+        return sum(self.stretches)
+
+    @property
+    def stretches(self) -> tuple[int, ...]:
+        """Units between the defects, as far as there are any."""
+        edges = [self.start, *(edge for span in self.blocked for edge in span), self.end]
+        lengths = (min(to, self.end) - start for start, to in zip(edges[::2], edges[1::2], strict=True))
+        return tuple(length for length in lengths if length > 0)
 
 
 @dataclass(frozen=True, slots=True)

@@ -43,11 +43,16 @@ def _ends(job: Job, piece: Piece) -> tuple[End, End]:
 def _savings(job: Job) -> dict[End, Fraction]:
     """What a shared cut saves against a kerf for each mitered end: its run, less what it eats more than the kerf.
 
-    What is irrational is taken down to a millionth, each to its own, so that unlike ends stay unlike.
+    An end that no other is like shares with none. What is irrational is taken down to a millionth, each to its own, so
+    that unlike ends stay unlike.
     """
     if not job.turnable:
         return {}
-    ends = {end for piece in job.pieces for end in _ends(job, piece) if end[0]}
+    there = Counter[End]()
+    for piece in job.pieces:
+        for end in _ends(job, piece):
+            there[end] += piece.quantity
+    ends = {end for end, number in there.items() if end[0] and number > 1}
     exact = {(run, eats): run + job.kerf - eats for run, eats in ends}
     mark = _unit(_lengths(job))
     if any(saved % mark for saved in exact.values()):
@@ -141,7 +146,7 @@ def _spans(defects: tuple[Defect, ...], units: Units) -> tuple[Span, ...]:
 def _items(
     job: Job, kinds: tuple[Kind, ...], stocks: tuple[Stock, ...], kerf: int
 ) -> tuple[tuple[Item, ...], tuple[str, ...]]:
-    longest = max((_longest_clear(stock) for stock in stocks), default=0)
+    longest = max((length for stock in stocks for length in stock.stretches), default=0)
     blocks = Blocks(kinds, kerf)
     gathered, split = _gather(job, kinds, blocks, longest) if job.together else ({}, ())
     loose: Counter[int] = Counter()
@@ -187,14 +192,3 @@ def _gather(
         else:
             gathered.setdefault(parts, []).append(opening)
     return gathered, tuple(split)
-
-
-def _longest_clear(stock: Stock) -> int:
-    edges = [stock.start, *(edge for span in stock.blocked for edge in span), stock.end]
-    return max(
-        (
-            min(to, stock.end) - max(from_, stock.start)
-            for from_, to in zip(edges[::2], edges[1::2], strict=True)
-        ),
-        default=0,
-    )

@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
+from .columns import Column
 from .firstfit import Cut, trimmed
-from .pricing import Column
 from .problem import Form, Pattern, Problem
 
 __all__ = ["settle"]

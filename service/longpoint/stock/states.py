@@ -40,7 +40,7 @@ class States:
         self._lattice = lattice
         self._shared = bool(saving)
         self._saved = lattice.saved(problem.kerf, saving) if saving else 0
-        cuts = sorted(lattice.cuts.values()) if lattice.exact and not saving else []
+        cuts = sorted(lattice.cuts.values()) if not saving else []
         self._excess = cuts[-1] - cuts[0] if cuts else 0
         self.number = 4 if saving else 2 if len(cuts) > 1 else 1
 
