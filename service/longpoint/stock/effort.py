@@ -9,13 +9,14 @@ from time import process_time
 
 __all__ = ["Effort"]
 
-PER_SECOND = 0.8  # counted seconds spent for each second allowed; the rest is room for a slower machine
-CELL = 2.5e-10
+PER_SECOND = 0.87  # counted seconds spent for each second allowed; the rest is room for a slower machine
+CELL = 1.7e-10
 PRICING = 2e-4
 STEP, STEP_ROW, STEP_COLUMN = 7e-6, 5.5e-8, 4e-9
 SOLVE, SOLVE_ROW = 2e-4, 1e-7
 COLUMN, ENTRY = 6e-6, 5e-7
-TRACE = 1.7e-5
+TRACE, TRACE_ITEM = 1.4e-5, 2.5e-8
+LINE = 5e-5
 LOOK = 1.5e-6
 TALLY = 1e-8
 LISTED = 2e-4
@@ -64,9 +65,13 @@ class Effort:
         """Count tallies made of so many numbers."""
         self.spend(TALLY * numbers)
 
-    def tracing(self, number: int) -> None:
-        """Count patterns traced back."""
-        self.spend(TRACE * number)
+    def tracing(self, number: int, items: int) -> None:
+        """Count patterns traced back through so many items."""
+        self.spend((TRACE + TRACE_ITEM * items) * number)
+
+    def reading(self, lines: int) -> None:
+        """Count a job of so many lines taken in and planned first-fit."""
+        self.spend(LINE * lines)
 
     def part(self, share: float) -> "Effort":
         """Work of its own, at most that share of what is left of this and counted in both."""

@@ -278,7 +278,7 @@ class Master:
             if limit is not None:
                 most = min(most, AT_ONCE * limit)
             found += self.pricer.columns(stock, above, most, values, enough)
-        self._effort.tracing(self.pricer.traced - before)
+        self._effort.tracing(self.pricer.traced - before, self._items)
         return self.add(found)
 
     def _bound(

@@ -50,6 +50,7 @@ def plan(
         text = f"All the stock there is falls {short} in short of the pieces and kerfs."
         raise _refused("not_enough_stock", text)
     effort = Effort(budget.seconds)
+    effort.reading(len(job.pieces))
     named: list[Cut] | None = None
 
     def laid_out(search: Best) -> Plan:

@@ -227,7 +227,8 @@ class Pricer:
             search: whether to try every order before it is taken not to fit.
         """
         column = Column(stock, counts, in_a_row(self._problem, counts, self._saving))
-        if self._true or self._problem.places(Pattern(stock, column.forms)) is not None:
+        clear = self._true and not self._problem.stocks[stock].blocked
+        if clear or self._problem.places(Pattern(stock, column.forms)) is not None:
             return column
         if self._one_way or not search:
             return None

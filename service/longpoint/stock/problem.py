@@ -119,7 +119,8 @@ class Stock:
     def stretches(self) -> tuple[int, ...]:
         """Units between the defects, as far as there are any."""
         edges = [self.start, *(edge for span in self.blocked for edge in span), self.end]
-        lengths = (min(to, self.end) - start for start, to in zip(edges[::2], edges[1::2], strict=True))
+        pairs = zip(edges[::2], edges[1::2], strict=True)
+        lengths = (min(to, self.end) - max(since, self.start) for since, to in pairs)
         return tuple(length for length in lengths if length > 0)
 
 

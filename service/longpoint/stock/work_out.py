@@ -62,6 +62,7 @@ def _sketch(
 ) -> Known | None:
     """A plan of the stand-in, its true pieces put in; and what it teaches of the job."""
     inner = Best(stand_in.problem, first_fit(stand_in.problem)[0], 0)
+    effort.reading(len(problem.items))
     start = None if known is None else Known(stand_in.values(known.values), ())
     try:
         search = Search(stand_in.problem, Pricer(stand_in.problem), inner, effort, start)
