@@ -7,6 +7,7 @@ bisection. Demand bounds how many are taken, so that every pattern found can be 
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import product
 
 import numpy as np
 from numpy.typing import NDArray
@@ -21,6 +22,7 @@ BITS = 29  # of the best of a stick, so that sums stay numbers of the table and 
 NEVER = -(1 << 30)
 LOOKS = 100  # cells looked at for each pattern that may be listed, past which it is given up
 MOST_BYTES = 64_000_000  # of the table
+WIDEST = (200_000, 21_000)  # steps of the longest stick, and where there are several states
 LEAST_STEPS = 400  # of the longest stick, below which lengths mean too little
 
 Cells = NDArray[np.int32]
@@ -65,7 +67,8 @@ class Knapsack:
         saving: of the cuts that may be shared; nought for none.
 
     Attributes:
-        exact: whether every pattern found truly fits.
+        exact: whether every pattern listed truly fits, and no other is left out.
+        sure: whether every pattern traced truly fits.
         cells: of the table, stages and all.
         fits: whether the table may be that large.
         work: numbers gone through in one pricing.
@@ -74,13 +77,14 @@ class Knapsack:
     """
 
     def __init__(self, problem: Problem, lengths: Sequence[int], saving: int) -> None:
-        stages = 1 + sum(item.demand.bit_length() for item in problem.items)
+        stages = 1 + sum(1 if item.demand == 2 else item.demand.bit_length() for item in problem.items)
         states = 4 if saving else 1
-        most = MOST_BYTES // (stages * states * 4)
+        most = min(MOST_BYTES // (stages * states * 4), WIDEST[states > 1])
         steps = lattice(problem, lengths, saving, max(most, LEAST_STEPS))
         self._states = States(problem, steps, saving)
         self.exact = steps.exact
-        self.rooms = steps.rooms
+        self.sure = bool(steps.cuts)
+        self.rooms, self._tight = steps.rooms, steps.tight
         self._width = max(self.rooms.values()) + 1
         self._options = [self._states.options(item) for item in problem.items]
         room = self._width - 1 + self._states.slack()
@@ -130,7 +134,7 @@ class Knapsack:
 
         Each is the best that ends with some item; no item is in more than ``often`` of them.
         """
-        moves, room = self._moves, self.rooms[length]
+        moves, room = self._moves, max(0, self._tight[length])
         rest = room - moves.weight
         fits = np.nonzero(rest >= 0)[0]
         reached = self._table[moves.stage[fits], moves.before[fits], rest[fits]].astype(np.int64)
@@ -253,21 +257,21 @@ class Knapsack:
         starts = [0]
         for item, number in enumerate(most):
             options = self._options[item]
-            for taken in _parts(number) if len(options) == 1 else [1] * number:
+            parts = [(1,)] * number if len(options) > 1 else [(1, 2)] if number == 2 else _parts(number)
+            for part in parts:
                 stage = len(starts) - 1
-                for option in options:
-                    for state in range(self._states.number):
-                        weight, then = self._states.move(state, option, taken)
-                        rows.append((stage, item, taken, state, then, weight))
+                for option, taken, state in product(options, part, range(self._states.number)):
+                    weight, then = self._states.move(state, option, taken)
+                    rows.append((stage, item, taken, state, then, weight))
                 starts.append(len(rows))
         flat = np.array(rows, dtype=np.int64).reshape(-1, 6).T
         return Moves(flat[0], flat[1], flat[2], flat[3], flat[4], flat[5], starts)
 
 
-def _parts(number: int) -> Iterator[int]:
+def _parts(number: int) -> Iterator[tuple[int]]:
     """Numbers that sum to every number up to that: 1, 2, 4 and what is left."""
     part = 1
     while number > 0:
-        yield min(part, number)
+        yield (min(part, number),)
         number -= part
         part *= 2

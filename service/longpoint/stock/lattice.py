@@ -45,6 +45,7 @@ class Lattice:
     factor: int
     cuts: dict[int, int]
     rooms: dict[int, int]
+    tight: dict[int, int]
     exact: bool
 
     def steps(self, length: int, cut: int) -> int:
@@ -94,10 +95,9 @@ def lattice(problem: Problem, lengths: Sequence[int], saving: int, most: int) ->
                 over = Fraction(max(more for _, more in fits.values()), factor)
                 if nearest is None or over < nearest[0]:
                     kept = {j: room for j, (room, _) in fits.items()}
-                    nearest = (
-                        over,
-                        Lattice(divisor, factor, dict(zip(cuts, steps, strict=True)), kept, not over),
-                    )
+                    tight = {j: room - more for j, (room, more) in fits.items()}
+                    named = dict(zip(cuts, steps, strict=True))
+                    nearest = over, Lattice(divisor, factor, named, kept, tight, not over)
                 if not over:
                     break
             if nearest is not None and nearest[1].exact:
@@ -115,9 +115,8 @@ def _short(rooms: dict[int, int], spare: int, divisor: int, most: int) -> Lattic
     if not factor:
         divisor, factor = -(-longest // most), 1
     factor = min(factor, divisor)
-    return Lattice(
-        divisor, factor, {}, {j: (room + spare) * factor // divisor for j, room in rooms.items()}, False
-    )
+    steps = {j: (room + spare) * factor // divisor for j, room in rooms.items()}
+    return Lattice(divisor, factor, {}, steps, steps, False)
 
 
 def _shortest(problem: Problem, pieces: int) -> list[int]:

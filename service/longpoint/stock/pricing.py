@@ -60,6 +60,7 @@ class Pricer:
         if self._knapsack is not None and not self._knapsack.fits:
             raise UnpriceableError
         self._true = self._knapsack is None or self._knapsack.exact
+        self._sure = self._knapsack is None or self._knapsack.sure
         self._one_way = all(len(item.forms) == 1 and not item.forms[0].left for item in problem.items)
         self._worths: dict[int, NDArray[np.int64]] = {}
         self.traced = 0
@@ -241,6 +242,8 @@ class Pricer:
 
     def _mended(self, stock: int, counts: Counts) -> Column:
         """A column with those counts, or without the shortest pieces that truly do not fit."""
+        if self._sure and not self._problem.stocks[stock].blocked:
+            return Column(stock, counts, in_a_row(self._problem, counts, self._saving))
         column = self.lay(stock, counts)
         if column is None:
             counts = self._shorter(stock, counts)
