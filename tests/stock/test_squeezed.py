@@ -22,6 +22,7 @@ SQUEEZES: dict[str, dict[tuple[str, str], object]] = {
         ("work_out", "LEAVE"): 2,
         ("search", "FEW_ITEMS"): 0,
     },
+    "many stocks": {("work_out", "MOST_STOCKS"): 2},
     "no tallies": {("tallies", "MOST"): 1},
     "all of it": {
         ("pricing", "MOST_LISTED"): 0,

@@ -26,7 +26,7 @@ MOST_COLUMNS = 1000
 NODES, FEW_NODES = 60, 5
 PRICINGS = 2  # at each step of a plunge
 SHARES = (0.12, 0.07, 0.2, 0.15)  # of the sticks left, fixed at each step of a plunge
-LAST = 8.0  # sticks left at which a plunge chooses them all at once
+LAST = 10.0  # sticks left at which a plunge chooses them all at once
 MOST_NEAR = 400
 LEAST_PART = 0.3  # of a stick, to be taken as a whole one where there are others
 

@@ -33,6 +33,7 @@ class Effort:
         self._deadline: float = process_time() + seconds if within is None else within._deadline
         self._allowed = seconds * PER_SECOND
         self._spent = 0.0
+        self._late = False
 
     def spend(self, seconds: float) -> None:
         """Count work whose measured cost is about so long."""
@@ -95,7 +96,17 @@ class Effort:
 
     @property
     def stopped(self) -> str | None:
-        """What ran out, ``"effort"`` or ``"clock"``, or None."""
-        if self.left <= 0:
+        """What ran out, ``"clock"`` where that ended anything at all, or ``"effort"``; or None."""
+        if not self._allowed:
             return "effort"
-        return "clock" if process_time() >= self._deadline else None
+        if process_time() >= self._deadline:
+            self.late()
+        if self._late:
+            return "clock"
+        return "effort" if self.left <= 0 else None
+
+    def late(self) -> None:
+        """Note that the clock has ended something, so that the same job may get another plan."""
+        self._late = True
+        if self._within is not None:
+            self._within.late()

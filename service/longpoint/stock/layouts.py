@@ -51,6 +51,21 @@ class _Names:
         """The next remnants of that stock."""
         return tuple(islice(self._stocks[stock], times))
 
+    def sticks(
+        self, problem: Problem, pattern: Pattern, times: int
+    ) -> Iterator[tuple[tuple[str, bool], ...]]:
+        """Names for so many sticks, and whether each line has its ends the other way about."""
+        if any(problem.items[form.item].openings for form in pattern.forms):
+            return (
+                tuple(pair for form in pattern.forms for pair in self.pieces(problem, form))
+                for _ in range(times)
+            )
+        kinds = [part.kind for form in pattern.forms for part in form.parts]
+        sources = [
+            self._loose[kind] for kind in kinds
+        ]  # a kind twice is one source twice, and gives two names
+        return islice(zip(*sources, strict=False), times)
+
     def pieces(self, problem: Problem, form: Form) -> Iterator[tuple[str, bool]]:
         """Names of the form's pieces, and whether each line has its ends the other way about."""
         openings = problem.items[form.item].openings
@@ -69,8 +84,7 @@ def _layouts(job: Job, problem: Problem, pattern: Pattern, times: int, names: _N
     stock = problem.stocks[pattern.stock]
     rows: dict[tuple[str, tuple[bool, ...]], list[tuple[str, ...]]] = {}
     sticks = names.remnants(pattern.stock, times) if stock.remnant else stock.keys * times
-    for stick in sticks:
-        named = [pair for form in pattern.forms for pair in names.pieces(problem, form)]
+    for stick, named in zip(sticks, names.sticks(problem, pattern, times), strict=True):
         row = stick, tuple(mirrored for _, mirrored in named)
         rows.setdefault(row, []).append(tuple(key for key, _ in named))
     for (stick, mirrored), keys in rows.items():

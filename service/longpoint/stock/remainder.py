@@ -11,6 +11,8 @@ from .problem import Problem
 
 __all__ = ["solve_columns"]
 
+WALL = 4  # seconds on the wall for one of the processor, past which even a busy machine should be done
+
 Chosen = list[tuple[Column, int]]
 
 
@@ -54,7 +56,7 @@ def solve_columns(
         ("mip_max_nodes", nodes),
         ("objective_bound", ceiling + 0.5),
         ("objective_target", goal + 0.5),
-        ("time_limit", max(0.05, effort.clock_left)),
+        ("time_limit", 0.5 + WALL * effort.clock_left),
     ):
         solver.setOptionValue(option, value)
     if gap is not None:
@@ -84,6 +86,8 @@ def solve_columns(
     info = solver.getInfo()
     effort.spend(4e-3 + 3e-6 * size + info.simplex_iteration_count * (4e-5 + 1e-8 * size))
     status = solver.getModelStatus()
+    if status == highspy.HighsModelStatus.kTimeLimit:
+        effort.late()
     ended = status in (highspy.HighsModelStatus.kOptimal, highspy.HighsModelStatus.kInfeasible)
     if info.primal_solution_status != 2 or info.objective_function_value > ceiling + 0.5:
         return None, ended

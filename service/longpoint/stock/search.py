@@ -40,7 +40,8 @@ LOOSE, TIGHT = (
     0.01,
     0.0,
 )  # of the last sticks' cost, how far a plunge may be from the cheapest choice of those
-SHAPES = 3  # further plunges where there are too many tallies
+SHAPES = 3  # further plunges where the plan is far from the bound, and where there are too many tallies
+FAR = 1e-3  # of the cost
 DIVES = 4  # at a tally before others of the same cost are tried
 TRIES = 25  # at fewer sticks for the same cost
 BANDS = 6  # times that the span of costs is cut down before the tallies are too many
@@ -109,8 +110,11 @@ class Search:
         if not (reach.best.proven or reach.effort.stopped):
             relaxed = self._relax(NEARLY, reach.effort.part(ROOT))
             self._plunge(1)
-        if not (reach.best.proven or reach.effort.stopped or self._by_tallies(relaxed)):
             for attempt in range(2, 2 + SHAPES):
+                if reach.best.cost - reach.best.bound > FAR * reach.best.cost:
+                    self._plunge(attempt)
+        if not (reach.best.proven or reach.effort.stopped or self._by_tallies(relaxed)):
+            for attempt in range(2 + SHAPES, 2 + 2 * SHAPES):
                 self._plunge(attempt)
             branch(reach, self._root)
         if reach.best.proven and reach.best.sticks:

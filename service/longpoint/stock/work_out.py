@@ -8,6 +8,7 @@ from .firstfit import first_fit, trimmed
 from .knapsack import common_saving
 from .pricing import Pricer, UnpriceableError
 from .problem import Problem
+from .racks import fewer_stocks, grouped_stocks, with_stocks
 from .refill import refilled, rest, restored
 from .search import Known, Search
 from .standin import StandIn, coarser, finer, halved, one_saving
@@ -18,6 +19,7 @@ SIZES = (
     (60, 0.3),
     (200, 0.7),
 )  # items of the coarser jobs that are planned first, and of the effort for each
+MOST_STOCKS = 500  # kinds of sticks and different lengths on hand
 WORTH_IT = 0.7  # of the job's items, past which a coarser job is no quicker
 ROUGHLY, LOOSELY = 3e-4, 1e-3  # of the cost: how good a bound a coarser plan needs, and that of what remains
 FEWEST = 200  # items of the job in whose place a bound is found
@@ -30,6 +32,9 @@ BOUND = 0.25  # of the effort for the bound, where the job itself cannot be pric
 
 def work_out(problem: Problem, best: Best, effort: Effort) -> None:
     """Better a plan and its bound until they meet or the effort is spent."""
+    if len(problem.stocks) > MOST_STOCKS:
+        _with_fewer_stocks(problem, best, effort)
+        return
     known: Known | None = None
     fitting = [size for size, _ in SIZES if size < WORTH_IT * len(problem.items)]
     for size, share in SIZES:
@@ -55,6 +60,21 @@ def work_out(problem: Problem, best: Best, effort: Effort) -> None:
         _bound(finer(problem, FEWEST), best, effort.part(BOUND))
         for size in LARGER:
             known = _sketch(problem, coarser(problem, size), best, effort.part(0.5), known, False)
+
+
+def _with_fewer_stocks(problem: Problem, best: Best, effort: Effort) -> None:
+    """A rack of very many lengths: a bound from groups of them, and a plan with those cheapest for their length."""
+    best.stopped = "memory"
+    effort.reading(len(problem.stocks) // 2)
+    _bound(StandIn(grouped_stocks(problem, max(1, MOST_STOCKS // 4)), ()), best, effort.part(BOUND))
+    if best.proven or effort.stopped:
+        return
+    fewer, kept = fewer_stocks(problem, MOST_STOCKS // 2)
+    if len(fewer.stocks) <= MOST_STOCKS:
+        inner = Best(fewer, first_fit(fewer)[0], best.bound)
+        work_out(fewer, inner, effort)
+        if inner.cuts is not None:
+            best.take(with_stocks(inner.cuts, kept), "columns")
 
 
 def _sketch(
