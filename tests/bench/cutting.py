@@ -18,6 +18,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from itertools import chain
 from pathlib import Path
 from random import Random
 from statistics import median
@@ -28,7 +29,7 @@ sys.path[:0] = [str(Path(__file__).parents[1]), str(Path(__file__).parents[2] / 
 from bench.cutting_rivals import arc_flow, constraint_solver  # noqa: E402
 from longpoint.stock import Budget, Job, Piece, StickKind, plan  # noqa: E402
 from stock.checker import complaints  # noqa: E402
-from stock.jobs import house  # noqa: E402
+from stock.jobs import FIVE, crooked, house, rack, readings, spread  # noqa: E402
 
 HOUSES = {12: 6, 30: 10, 60: 15, 300: 25, 1000: 40}
 NONE = Fraction(0)
@@ -43,6 +44,7 @@ class Outcome:
     clock: float
     work: float
     first: float = 0.0
+    stopped: str = ""
 
 
 Method = Callable[[Job, float], Outcome]
@@ -57,7 +59,7 @@ def optimiser(job: Job, budget: float) -> Outcome:
     wrong = complaints(job, found)
     assert not wrong, wrong
     first = next((at for at, cost in steps if cost <= 1.01 * found.bound_cents), clock)
-    return Outcome(found.cost_cents, found.bound_cents, clock, work, first)
+    return Outcome(found.cost_cents, found.bound_cents, clock, work, first, found.stopped)
 
 
 def first_fit(job: Job, _budget: float) -> Outcome:
@@ -117,16 +119,37 @@ def classes(each: int) -> Iterator[tuple[str, list[Job]]]:
                 yield f"cutgen {lengths} {low}-{high} {demand}", jobs
 
 
+def trade_classes(each: int) -> Iterator[tuple[str, list[Job]]]:
+    """Houses measured window by window, with what each cut eats; many lengths; racks of lengths that all differ."""
+    seeds = range(each)
+    for windows in (100, 200, 300):
+        yield f"readings {windows}", [readings(windows, seed) for seed in seeds]
+    yield "readings 300 near prices", [readings(300, seed, FIVE) for seed in seeds]
+    for lengths in (1000, 2000):
+        yield f"spread {lengths}", [spread(lengths, seed) for seed in seeds]
+    for windows, on_hand in ((30, 40), (60, 100), (150, 200)):
+        yield f"rack {windows} {on_hand}", [readings(windows, seed, on_hand=on_hand) for seed in seeds]
+        yield f"rack {windows} {on_hand} knots", [rack(windows, on_hand, seed) for seed in seeds]
+    for windows in (100, 300):
+        yield f"turned {windows}", [readings(windows, seed, turnable=True) for seed in seeds]
+    for turnable in (False, True):
+        name = "together turned" if turnable else "together"
+        yield name, [replace(readings(100, seed, turnable=turnable), together=True) for seed in seeds]
+    yield "crooked 60", [crooked(60, seed, turnable=False) for seed in seeds]
+    yield "crooked 60 turned", [crooked(60, seed) for seed in seeds]
+
+
 def line(name: str, method: str, outcomes: list[Outcome]) -> str:
     """One row of the table."""
     solved = [one for one in outcomes if one.cost is not None]
     proven = sum(one.cost == one.bound for one in solved)
     gaps = [(one.cost - one.bound) / one.cost * 100 for one in solved if one.cost]
+    stopped = Counter(one.stopped for one in solved)
     return (
-        f"{name:24}{method:12}{proven:4}/{len(outcomes):<4}{len(solved):4}{max(gaps, default=0.0):11.4f}"
+        f"{name:26}{method:12}{proven:4}/{len(outcomes):<4}{len(solved):4}{max(gaps, default=0.0):11.4f}"
         f"{median(one.clock for one in outcomes):9.3f}{max(one.clock for one in outcomes):9.3f}"
         f"{median(one.work for one in outcomes):9.3f}{max(one.work for one in outcomes):9.3f}"
-        f"{max(one.first for one in outcomes):9.3f}"
+        f"{max(one.first for one in outcomes):9.3f}  {dict(stopped)}"
     )
 
 
@@ -144,11 +167,11 @@ def main() -> None:
         methods["arc-flow"] = lambda job, budget: Outcome(*arc_flow(job, budget))
     optimiser(house(2, 2, 0), 1.0)  # what is loaded once is not measured
     print(f"load {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors, budget {asked.budget} s")
-    print(f"{'':24}{'':12}{'proven':9}{'plan':4}{'worst':>11}{'clock s':>18}{'processor s':>18}{'1 % in':>9}")
+    print(f"{'':26}{'':12}{'proven':9}{'plan':4}{'worst':>11}{'clock s':>18}{'processor s':>18}{'1 % in':>9}")
     print(
-        f"{'class':24}{'method':12}{'':13}{'gap %':>11}{'median':>9}{'worst':>9}{'median':>9}{'worst':>9}{'worst':>9}"
+        f"{'class':26}{'method':12}{'':13}{'gap %':>11}{'median':>9}{'worst':>9}{'median':>9}{'worst':>9}{'worst':>9}"
     )
-    for name, jobs in classes(asked.each):
+    for name, jobs in chain(classes(asked.each), trade_classes(asked.each)):
         if name.startswith(asked.only):
             for method, run in methods.items():
                 if method in ("CP-SAT", "arc-flow") and "turned" in name:

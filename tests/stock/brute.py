@@ -6,6 +6,7 @@ from functools import cache
 from longpoint.stock import Job, Remnant
 
 State = tuple[int, ...]
+End = tuple[Fraction, Fraction]  # what a miter runs along the stick, and what its cut eats
 
 
 def cheapest(job: Job) -> int | None:
@@ -27,30 +28,35 @@ def cheapest(job: Job) -> int | None:
         one = stock[index]
         trim = one.end_trim if isinstance(one, Remnant) and one.end_trim is not None else job.end_trim
         found: set[State] = set()
-        seen: set[tuple[State, Fraction, Fraction]] = set()
+        seen: set[tuple[State, Fraction, End, Fraction]] = set()
 
-        def lay(counts: State, end: Fraction | None, right: Fraction) -> None:
-            if (counts, end or Fraction(0), right) in seen:
+        def lay(counts: State, end: Fraction | None, right: End, parting: Fraction) -> None:
+            if (counts, end or Fraction(0), right, parting) in seen:
                 return
-            seen.add((counts, end or Fraction(0), right))
+            seen.add((counts, end or Fraction(0), right, parting))
             found.add(counts)
             for at, piece in enumerate(pieces):
                 if counts[at] == piece.quantity:
                     continue
                 more = (*counts[:at], counts[at] + 1, *counts[at + 1 :])
-                for left_run, right_run in {(piece.left, piece.right), (piece.right, piece.left)}:
-                    starts = [trim if end is None else end + job.kerf]
-                    if end is not None and job.turnable and right and right == left_run:
-                        starts.append(starts[0] - right)
+                one_end = piece.left, job.kerf if piece.left_eats is None else piece.left_eats
+                other = piece.right, job.kerf if piece.right_eats is None else piece.right_eats
+                for left, next_right in {(one_end, other), (other, one_end)}:
+                    starts = [trim if end is None else end + parting]
+                    if end is not None and job.turnable and right[0] and right == left:
+                        starts.append(end + right[1] - right[0])
+                    takes = next_right[1] if job.turnable else max(one_end[1], other[1])
+                    if job.square_first:
+                        takes = job.kerf
                     starts += [defect.end for defect in one.defects if defect.end > starts[0]]
                     for start in starts:
                         stop = start + piece.length
                         if stop <= one.length - trim and all(
                             stop <= d.start or start >= d.end for d in one.defects
                         ):
-                            lay(more, stop, right_run)
+                            lay(more, stop, next_right, takes)
 
-        lay((0,) * len(pieces), None, Fraction(0))
+        lay((0,) * len(pieces), None, (Fraction(0), Fraction(0)), Fraction(0))
         return frozenset(found)
 
     @cache

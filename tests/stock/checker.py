@@ -3,7 +3,7 @@
 from collections import Counter
 from fractions import Fraction
 
-from longpoint.stock import Job, Layout, Piece, Plan, StickKind
+from longpoint.stock import Job, Layout, Piece, Placed, Plan, StickKind
 
 
 def complaints(job: Job, plan: Plan) -> list[str]:
@@ -56,35 +56,60 @@ def _stick(job: Job, layout: Layout, pieces: dict[str, Piece]) -> list[str]:
                 ends = ends[1], ends[0]
             if piece.length != placed.length or ends != (placed.left, placed.right):
                 found.append(f"{key} is cut as another piece")
-    before = None
+    for keys in layout.keys:
+        found += _cuts(job, layout, [pieces[key] for key in keys])
+    if layout.placed[0].shares_cut:
+        found.append("the first piece shares a cut with nothing")
     for placed in layout.placed:
         end = placed.start + placed.length
         if placed.start < trim or end > layout.length - trim:
             found.append("a piece runs into the end trim")
         if any(placed.start < defect.end and end > defect.start for defect in stock.defects):
             found.append("a piece lies over a defect")
-        if before is None:
-            if placed.shares_cut:
-                found.append("the first piece shares a cut with nothing")
-        elif placed.shares_cut:
-            if not job.turnable:
-                found.append("moulded stock shares a mitre")
-            if not placed.left or placed.left != before.right:
-                found.append("two unlike ends share a cut")
-            if placed.turned == before.turned:
-                found.append("a shared mitre without turning the piece over")
-            if placed.start < before.start + before.length + job.kerf - placed.left:
-                found.append("a shared cut without its kerf")
-        elif placed.start < before.start + before.length + job.kerf:
-            found.append("two pieces without a kerf between")
-        before = placed
-    assert before is not None
-    left = max(Fraction(0), layout.length - before.start - before.length - job.kerf)
+    last = layout.placed[-1]
+    left = max(Fraction(0), layout.length - last.start - last.length - last.eats)
     if left != layout.offcut:
         found.append(f"the offcut is {left}, not {layout.offcut}")
     if layout.kept != (job.keep_length is not None and left > 0 and left >= job.keep_length):
         found.append("the offcut's keeping is wrong")
     return found
+
+
+def _cuts(job: Job, layout: Layout, row: list[Piece]) -> list[str]:
+    """What lies between the pieces of one stick."""
+    found: list[str] = []
+    ends = [_eats(job, piece, placed) for piece, placed in zip(row, layout.placed, strict=True)]
+    for at, placed in enumerate(layout.placed):
+        parting = ends[at][1] if job.turnable else max(ends[at])
+        if job.square_first:
+            parting = job.kerf
+        shared = at + 1 < len(row) and layout.placed[at + 1].shares_cut
+        if placed.eats < (ends[at][1] if shared else parting):
+            found.append("a cut is said to eat less than it does")
+        if at + 1 == len(row):
+            break
+        after = layout.placed[at + 1]
+        gap = after.start - placed.start - placed.length
+        if not shared:
+            if gap < parting:
+                found.append("two pieces without what the cut between them eats")
+            continue
+        if not job.turnable:
+            found.append("molded stock shares a miter")
+        if not after.left or after.left != placed.right or ends[at][1] != ends[at + 1][0]:
+            found.append("two unlike ends share a cut")
+        if placed.turned == after.turned:
+            found.append("a shared miter without turning the piece over")
+        if gap < ends[at][1] - after.left:
+            found.append("a shared cut without what it eats")
+    return found
+
+
+def _eats(job: Job, piece: Piece, placed: Placed) -> tuple[Fraction, Fraction]:
+    """What the cuts eat at the piece's left and right end, as it lies."""
+    left = job.kerf if piece.left_eats is None else piece.left_eats
+    right = job.kerf if piece.right_eats is None else piece.right_eats
+    return (right, left) if placed.reversed else (left, right)
 
 
 def _apart(job: Job, plan: Plan) -> list[str]:

@@ -150,4 +150,4 @@ def test_no_time_at_all_still_gives_a_plan_that_can_be_cut() -> None:
     job = house(30, 10, 1)
     found = plan(job, Budget(0))
     assert not complaints(job, found)
-    assert (found.method, found.stopped, found.proven) == ("first_fit", "budget", False)
+    assert (found.method, found.stopped, found.proven) == ("first_fit", "effort", False)

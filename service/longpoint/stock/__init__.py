@@ -10,11 +10,14 @@ Call ``plan(job)`` once for each profile::
     result = plan(job, Budget(seconds=2.0))
     result.cost_cents, result.bound_cents, result.proven
 
-Lengths are exact fractions of an inch and money whole cents. A job that makes no sense raises ``StockError``
-with every fault. ``Budget(seconds=0)`` answers with first-fit at once. The call is pure and holds the
-processor for its whole budget: a server runs it in another process.
+Lengths are exact fractions of an inch and money whole cents. A mitered end says what its cut takes of the stick:
+``Piece("head", Fraction(36), right=Fraction(5, 2), right_eats=eaten(kerf, 45))``.
+
+A job that makes no sense raises ``StockError`` with every fault. ``Budget(seconds=0)`` answers with first-fit at
+once. The call is pure and holds the processor for its whole budget: a server runs it in another process.
 """
 
+from .cuts import eaten
 from .faults import StockError, StockFault
 from .model import Budget, Defect, Job, Layout, Piece, Placed, Plan, Progress, Remnant, StickKind
 from .planner import plan
@@ -32,5 +35,6 @@ __all__ = [
     "StickKind",
     "StockError",
     "StockFault",
+    "eaten",
     "plan",
 ]

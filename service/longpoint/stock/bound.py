@@ -1,4 +1,4 @@
-"""A lower bound from the stuff alone: every piece takes its length and a kerf from some stick."""
+"""A lower bound from the stuff alone: every piece takes its length and a cut from some stick."""
 
 from fractions import Fraction
 from functools import reduce
@@ -38,9 +38,9 @@ def round_up(problem: Problem, cost: Fraction) -> int:
 
 
 def _wanted(problem: Problem) -> Fraction:
-    return sum((item.demand * (item.weight + problem.kerf) for item in problem.items), Fraction(0))
+    return sum((item.demand * (item.weight + item.cut) for item in problem.items), Fraction(0))
 
 
 def _room(problem: Problem, stock: Stock) -> int:
-    """A row of n pieces has n - 1 kerfs: one kerf more than the stick has room for."""
-    return stock.end - stock.start + problem.kerf
+    """A row of n pieces has n - 1 cuts: one more than the stick has room for."""
+    return stock.end - stock.start + problem.spare

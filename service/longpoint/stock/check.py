@@ -42,7 +42,7 @@ def _faults(job: Job) -> Iterator[StockFault]:
         yield StockFault(("end_trim",), "negative", "The end trim is below nought; give 0 to trim nothing.")
     if job.keep_length is not None and job.keep_length < 0:
         yield StockFault(("keep_length",), "negative", "The keep length is below nought.")
-    yield from _piece_faults(job.pieces)
+    yield from _piece_faults(job.pieces, job.kerf)
     if job.pieces and not job.sticks and not job.remnants:
         yield StockFault(("sticks",), "no_stock", "There is no stock to cut from; list a stick or a remnant.")
     seen: set[str] = set()
@@ -88,6 +88,9 @@ def _fields(job: Job) -> Iterator[tuple[tuple[str | int, ...], Fraction]]:
     yield ("end_trim",), job.end_trim
     for index, piece in enumerate(job.pieces):
         yield ("pieces", index, "length"), piece.length
+        for field, eats in (("left_eats", piece.left_eats), ("right_eats", piece.right_eats)):
+            if eats is not None:
+                yield ("pieces", index, field), eats
     for place, stock in enumerate(job.stock):
         bought = place < len(job.sticks)
         at = ("sticks", place) if bought else ("remnants", place - len(job.sticks))
@@ -100,7 +103,7 @@ def _fields(job: Job) -> Iterator[tuple[tuple[str | int, ...], Fraction]]:
             yield ("remnants", index, "end_trim"), remnant.end_trim
 
 
-def _piece_faults(pieces: tuple[Piece, ...]) -> Iterator[StockFault]:
+def _piece_faults(pieces: tuple[Piece, ...], kerf: Fraction) -> Iterator[StockFault]:
     seen: set[str] = set()
     total = 0
     for index, piece in enumerate(pieces):
@@ -122,6 +125,13 @@ def _piece_faults(pieces: tuple[Piece, ...]) -> Iterator[StockFault]:
             yield StockFault(
                 (*at, "length"), "mitres_cross", "The two mitres cross: the piece has no short edge left."
             )
+        for field, eats in (("left_eats", piece.left_eats), ("right_eats", piece.right_eats)):
+            if eats is not None and eats < kerf:
+                yield StockFault(
+                    (*at, field),
+                    "below_kerf",
+                    "No cut eats less of the stick than the kerf that a square one eats.",
+                )
         total += max(piece.quantity, 0)
     if total > MOST_PIECES:
         yield StockFault(

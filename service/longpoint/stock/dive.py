@@ -10,22 +10,25 @@ from random import Random
 
 import numpy as np
 
+from .columns import Column, counted
 from .effort import Effort
-from .firstfit import count, first_fit
+from .firstfit import first_fit
 from .master import Box, Master, Relaxed
-from .pricing import Column
 from .problem import Problem
 from .remainder import solve_columns
 
-__all__ = ["Chosen", "dive", "quick_dive"]
+__all__ = ["Chosen", "dive", "plunge"]
 
 Chosen = list[tuple[Column, int]]
 
 FEW = 9.0  # sticks left at which they are chosen all at once
 MOST_COLUMNS = 1000
-NODES = 60
-PRICINGS = 4  # at each step of a quick dive
-NEAR = 0.7  # of a stick, to be taken as a whole one in a quick dive
+NODES, FEW_NODES = 60, 5
+PRICINGS = 2  # at each step of a plunge
+SHARES = (0.12, 0.07, 0.2, 0.15)  # of the sticks left, fixed at each step of a plunge
+LAST = 10.0  # sticks left at which a plunge chooses them all at once
+MOST_NEAR = 400
+LEAST_PART = 0.3  # of a stick, to be taken as a whole one where there are others
 
 
 def dive(
@@ -53,7 +56,7 @@ def dive(
             return None
         if float(relaxed.sticks.sum()) <= FEW + attempt % 4:
             high = course.high
-            columns = master.pricer.listed(course.wanted, high, relaxed.values, spare, MOST_COLUMNS)
+            columns = master.listed(course.wanted, high, relaxed.values, spare, MOST_COLUMNS)
             if columns is not None:
                 left = goal - course.spent
                 rest, _ = solve_columns(problem, columns, course.wanted, high, room, left, NODES, effort)
@@ -64,15 +67,43 @@ def dive(
     return course.chosen
 
 
-def quick_dive(problem: Problem, master: Master, box: Box, effort: Effort) -> Chosen | None:
-    """A fair plan soon: little pricing, rounding to the end, first-fit for what is left when time is."""
+def plunge(
+    problem: Problem,
+    master: Master,
+    box: Box,
+    ceiling: int,
+    attempt: int,
+    effort: Effort,
+    gap: float | None,
+) -> Chosen | None:
+    """A good plan soon: a share of the sticks fixed at a time, little pricing, the last few chosen all at once.
+
+    Args:
+        problem: the job in units.
+        master: its linear program.
+        box: how many sticks of each stock.
+        ceiling: cents it must not cost more than, to be worth the last step.
+        attempt: nought for the plain way; others fix other shares and round differently.
+        effort: to be counted.
+        gap: share of the last sticks' cost within which they are chosen well enough; None to choose them as the others.
+    """
     course = _Course(problem, box)
+    random = Random(attempt) if attempt else None
     while any(course.wanted):
         relaxed = master.relax(course.wanted, course.box, 1 << 62, pricings=PRICINGS)
         if relaxed.missing > 1e-6 or effort.stopped:
             return course.finished()
-        near = [(master.columns[at], 1) for at in np.nonzero(relaxed.sticks > NEAR)[0].tolist()]
-        if not course.fix(_whole(master, relaxed, 0) or near or _nearest(master, relaxed, None)):
+        left = float(relaxed.sticks.sum())
+        if left <= LAST and gap is not None:
+            columns = master.nearest(course.wanted, relaxed.values, MOST_NEAR)
+            room = ceiling - course.spent
+            nodes = FEW_NODES if gap else NODES
+            rest, _ = solve_columns(problem, columns, course.wanted, course.high, room, 0, nodes, effort, gap)
+            if rest is not None:
+                return course.chosen + rest
+            return course.finished()
+        share = SHARES[attempt % len(SHARES)] * left
+        if not course.fix(_share(master, relaxed, max(1.0, share), random)):
             return course.finished()
     return course.chosen
 
@@ -103,11 +134,11 @@ class _Course:
         """Take those columns as far as they still fit; whether any did."""
         before = len(self.chosen)
         for column, times in columns:
-            fits = [self.wanted[item] // number for item, number in enumerate(column.counts) if number]
+            fits = [self.wanted[item] // number for item, number in column.counts]
             times = min([times, *fits])
             if times <= 0 or not fits:
                 continue
-            for item, number in enumerate(column.counts):
+            for item, number in column.counts:
                 self.wanted[item] -= number * times
             self.high[column.stock] -= times
             self.high[-1] -= times
@@ -128,9 +159,7 @@ class _Course:
         if cuts is None:
             return None
         for pattern, times in cuts:
-            counts = count(pattern.forms)
-            row = tuple(counts.get(item, 0) for item in range(len(items)))
-            self.chosen.append((Column(pattern.stock, row, pattern.forms), times))
+            self.chosen.append((Column(pattern.stock, counted(pattern.forms), pattern.forms), times))
         return self.chosen
 
 
@@ -147,3 +176,19 @@ def _nearest(master: Master, relaxed: Relaxed, random: Random | None) -> Chosen:
     near = [at for at in order[:8].tolist() if relaxed.sticks[at] > 0.02] or [int(order[0])]
     at = near[min(int(random.expovariate(1.5)), len(near) - 1)] if random is not None else near[0]
     return [(master.columns[at], 1)]
+
+
+def _share(master: Master, relaxed: Relaxed, most: float, random: Random | None) -> Chosen:
+    """Whole parts, and as long as those are fewer than so many the columns nearest to a whole stick."""
+    whole = np.floor(relaxed.sticks + 1e-6)
+    parts = relaxed.sticks - whole
+    if random is not None:
+        parts *= np.array([random.uniform(0.7, 1.0) for _ in range(len(parts))])
+    chosen = {at: int(whole[at]) for at in np.nonzero(whole)[0].tolist()}
+    fixed = float(whole.sum())
+    for at in np.argsort(-parts, kind="stable").tolist():
+        if fixed >= most or (parts[at] < LEAST_PART and chosen):
+            break
+        chosen[at] = chosen.get(at, 0) + 1
+        fixed += 1
+    return [(master.columns[at], times) for at, times in chosen.items()]

@@ -11,14 +11,16 @@ MOST_STATES = 3000  # past this an opening's pieces are laid longest first, shar
 MOST_JOINED = 200_000  # rows made a piece longer, past which the openings still to come are laid so, too
 
 Parts = tuple[tuple[int, int], ...]
+Ends = tuple[int, int, int]  # of a row: what its left and right end save, and what the cut after it eats
 
 
 def piece_forms(index: int, kind: Kind) -> tuple[Form, ...]:
     """A single piece: as it is and, when its ends differ, end for end."""
-    plain = Form(0, kind.length, kind.left, kind.right, (Part(index),))
-    if kind.left == kind.right:
+    plain = Form(0, kind.length, kind.left, kind.right, kind.cuts[1], (Part(index),))
+    if kind.left == kind.right and kind.cuts[0] == kind.cuts[1]:
         return (plain,)
-    return plain, Form(0, kind.length, kind.right, kind.left, (Part(index, reversed=True),))
+    other = Form(0, kind.length, kind.right, kind.left, kind.cuts[0], (Part(index, reversed=True),))
+    return plain, other
 
 
 class Blocks:
@@ -48,9 +50,9 @@ class Blocks:
             return (_in_order(parts, loose, self._kerf),)
         if prod(count + 1 for count in counts) > MOST_STATES or self._joined > MOST_JOINED:
             return (_in_order(parts, loose, self._kerf),)
-        rows: dict[tuple[int, ...], dict[tuple[int, int], Form]] = {(0,) * len(counts): {}}
+        rows: dict[tuple[int, ...], dict[Ends, Form]] = {(0,) * len(counts): {}}
         for _ in range(sum(counts)):
-            longer: dict[tuple[int, ...], dict[tuple[int, int], Form]] = {}
+            longer: dict[tuple[int, ...], dict[Ends, Form]] = {}
             for used, row in rows.items():
                 for place, (kind, count) in enumerate(parts):
                     if used[place] == count:
@@ -59,15 +61,17 @@ class Blocks:
                     best = longer.setdefault(more, {})
                     for form in _extended(row, loose[kind], self._kerf):
                         self._joined += 1
-                        ends = form.left, form.right
+                        ends = form.left, form.right, form.eats
                         if ends not in best or form.length < best[ends].length:
                             best[ends] = form
             rows = longer
         whole = rows[counts]
+        if len({form.eats for form in whole.values()}) > 1:  # an end less is then a cheaper cut
+            return tuple(whole[key] for key in sorted(whole))
         return tuple(whole[key] for key in sorted(whole) if not _beaten(whole[key], whole))
 
 
-def _extended(row: dict[tuple[int, int], Form], forms: tuple[Form, ...], kerf: int) -> Iterator[Form]:
+def _extended(row: dict[Ends, Form], forms: tuple[Form, ...], kerf: int) -> Iterator[Form]:
     for form in forms:
         if not row:
             yield form
@@ -78,13 +82,15 @@ def _extended(row: dict[tuple[int, int], Form], forms: tuple[Form, ...], kerf: i
 def _joined(before: Form, form: Form, kerf: int) -> Form:
     shares = bool(form.left) and before.right == form.left
     part = form.parts[0]
-    length = before.length + kerf + form.length - (form.left if shares else 0)
-    return Form(0, length, before.left, form.right, (*before.parts, Part(part.kind, part.reversed, shares)))
+    length = before.length + form.length + (kerf - form.left if shares else before.eats)
+    parts = *before.parts, Part(part.kind, part.reversed, shares)
+    return Form(0, length, before.left, form.right, form.eats, parts)
 
 
 def _in_order(parts: Parts, loose: dict[int, tuple[Form, ...]], kerf: int) -> Form:
+    """The pieces as they come, the one with the dearest cut last: that cut may lie past the stick's end."""
     row: Form | None = None
-    for kind, count in parts:
+    for kind, count in sorted(parts, key=lambda one: loose[one[0]][0].eats):
         for _ in range(count):
             form = loose[kind][0]
             row = form if row is None else _joined(row, form, kerf)
@@ -92,8 +98,8 @@ def _in_order(parts: Parts, loose: dict[int, tuple[Form, ...]], kerf: int) -> Fo
     return row
 
 
-def _beaten(form: Form, ends: dict[tuple[int, int], Form]) -> bool:
-    """Whether another row is no longer and shows every mitred end that this one shows."""
+def _beaten(form: Form, ends: dict[Ends, Form]) -> bool:
+    """Whether another row is no longer, and shows every mitered end that this one shows."""
     return any(
         other is not form
         and other.length <= form.length

@@ -15,5 +15,5 @@ def half_shared(problem: Problem) -> Problem:
 
 
 def _halved(item: Item) -> Item:
-    form = Form(item.forms[0].item, max(1, floor(item.weight)), 0, 0, item.forms[0].parts)
+    form = Form(item.forms[0].item, max(1, floor(item.weight)), 0, 0, item.cut, item.forms[0].parts)
     return replace(item, forms=(form,), weight=Fraction(form.length))

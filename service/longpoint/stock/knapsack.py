@@ -1,221 +1,277 @@
-"""Pricing: what a stick could hold at best, by one dynamic program for all clear sticks of every length.
+"""Pricing: what a clear length could hold at best, by one dynamic program for all of them.
 
-Stage i decides how many of item i; a cell holds the best value within so many units. Demand bounds how many
-are taken, so every pattern found can be cut. When mitred ends may share cuts there is a row of cells for each
-way the mitred ends may stand so far: with M of them on the stick, M // 2 joints are shared where some piece
-has just one, and M / 2 - 1 where each has two.
+A stage takes so many of an item or leaves them: one, two, four and so on, up to what is asked and fits. A cell holds
+the best value within so many steps and so never falls from stage to stage: where a cell came from is found by
+bisection. Demand bounds how many are taken, so that every pattern found can be cut.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from itertools import product
 
 import numpy as np
 from numpy.typing import NDArray
 
 from .lattice import lattice
-from .problem import Counts, Item, Problem
+from .problem import Counts, Problem
+from .states import NONE, States
 
-__all__ = ["Knapsack", "common_run"]
+__all__ = ["Knapsack", "common_saving"]
 
-NONE, DOUBLES, ODD, EVEN = range(4)  # no mitred end; only pieces with two; an odd or an even number with one
-NEVER = -(1 << 62)
+BITS = 29  # of the best of a stick, so that sums stay numbers of the table and do not lift what never is
+NEVER = -(1 << 30)
+LOOKS = 100  # cells looked at for each pattern that may be listed, past which it is given up
+MOST_BYTES = 64_000_000  # of the table
+WIDEST = (200_000, 21_000)  # steps of the longest stick, and where there are several states
+LEAST_STEPS = 400  # of the longest stick, below which lengths mean too little
 
-Cells = NDArray[np.int64]
+Cells = NDArray[np.int32]
+Whole = NDArray[np.int64]
 
 
-def common_run(problem: Problem) -> int | None:
-    """The one run all mitred ends have: nought when there are none, None when runs differ."""
-    runs = {run for item in problem.items for form in item.forms for run in (form.left, form.right) if run}
-    return 0 if not runs else runs.pop() if len(runs) == 1 else None
+def common_saving(problem: Problem) -> int | None:
+    """What all shared cuts save: nought when there are none, None when they differ."""
+    saved = {end for item in problem.items for form in item.forms for end in (form.left, form.right) if end}
+    return 0 if not saved else saved.pop() if len(saved) == 1 else None
 
 
-class Choice:
-    """So many of an item on one stick, by how many mitred ends each shows."""
+@dataclass(frozen=True, slots=True)
+class Moves:
+    """The ways from stage to stage, flat.
 
-    __slots__ = ("doubles", "length", "singles", "taken")
+    Attributes:
+        stage: which stage each belongs to, rising.
+        item: index of the item taken.
+        taken: how many.
+        before: the state before.
+        after: the state after.
+        weight: steps it adds.
+        starts: for each stage the place of its first move, and last of all their number.
+    """
 
-    def __init__(self, taken: int, length: int, singles: int, doubles: int) -> None:
-        self.taken = taken
-        self.length = length
-        self.singles = singles
-        self.doubles = doubles
+    stage: Whole
+    item: Whole
+    taken: Whole
+    before: Whole
+    after: Whole
+    weight: Whole
+    starts: list[int]
 
 
 class Knapsack:
-    """Prices clear sticks, those without defects, on which all shared mitres have one run.
+    """Prices clear lengths, those without defects, in which all shared cuts save the same.
 
     Args:
         problem: the job in units.
-        stocks: indexes of the clear stocks.
-        run: of the mitres that may share a cut; nought for none.
+        lengths: units that pieces and the cuts between them may take.
+        saving: of the cuts that may be shared; nought for none.
 
     Attributes:
-        cells: table cells written in one pricing, a measure of its size.
-        cost: seconds one pricing takes, about.
+        exact: whether every pattern listed truly fits, and no other is left out.
+        sure: whether every pattern traced truly fits.
+        cells: of the table, stages and all.
+        fits: whether the table may be that large.
+        work: numbers gone through in one pricing.
+        rooms: steps of each length.
+        looked: cells looked at to list patterns, a measure of that work.
     """
 
-    def __init__(self, problem: Problem, stocks: Sequence[int], run: int) -> None:
-        self._lattice = lattice(problem, stocks)
-        self._kerf = self._lattice.kerf
-        self._run = self._lattice.steps(run)
-        self.rooms = self._lattice.rooms
-        self._most = max(self.rooms.values())
-        self._states = 4 if run else 1
-        self._choices = [self._choices_of(item) for item in problem.items]
-        tried = sum(len(choices) for choices in self._choices)
-        self.cells = (tried + len(self._choices)) * self._states * (self._most + 1)
-        self.cost = tried * self._states * (2e-6 + 1.1e-9 * self._most)
-        self._table: list[Cells] = []
-        self._values: Sequence[int] = ()
-        self._allowed: Sequence[int] = ()
+    def __init__(self, problem: Problem, lengths: Sequence[int], saving: int) -> None:
+        stages = 1 + sum(1 if item.demand == 2 else item.demand.bit_length() for item in problem.items)
+        states = 4 if saving else 1
+        most = min(MOST_BYTES // (stages * states * 4), WIDEST[states > 1])
+        steps = lattice(problem, lengths, saving, max(most, LEAST_STEPS))
+        self._states = States(problem, steps, saving)
+        self.exact = steps.exact
+        self.sure = bool(steps.cuts)
+        self.rooms, self._tight = steps.rooms, steps.tight
+        self._width = max(self.rooms.values()) + 1
+        self._options = [self._states.options(item) for item in problem.items]
+        room = self._width - 1 + self._states.slack()
+        self._fit = [
+            min(item.demand, room // self._states.least(options))
+            for item, options in zip(problem.items, self._options, strict=True)
+        ]
+        self._allowed: tuple[int, ...] = ()
+        self._moves = self._moves_within(self._fit)
+        stages = len(self._moves.starts) - 1
+        self.cells = (stages + 1) * self._states.number * self._width
+        self.fits = self.cells * 4 <= 2 * MOST_BYTES
+        self.looked = 0
+        self._shift = 0
+        self.work = len(self._moves.stage) * self._width * (1 if self._states.number == 1 else 2)
+        self._table: Cells = np.zeros((0, 0, 0), dtype=np.int32)
+        self._worth: Whole = np.zeros(0, dtype=np.int64)
 
     def price(self, values: Sequence[int], allowed: Sequence[int]) -> dict[int, int]:
-        """The best value any pattern reaches on each stock, taking no more of an item than allowed."""
-        start = np.full((self._states, self._most + 1), NEVER, dtype=np.int64)
-        start[NONE] = 0
-        self._table = [start]
-        self._values, self._allowed = values, allowed
-        for value, most, choices in zip(values, allowed, self._choices, strict=True):
-            before = self._table[-1]
-            self._table.append(self._stage(before, value, most, choices) if value > 0 and most else before)
-        last = self._table[-1]
-        return {stock: int(last[:, room].max()) for stock, room in self.rooms.items()}
+        """For each length the best value any pattern reaches, taking no more of an item than allowed, or a little more.
 
-    def patterns(self, stock: int, above: int, most: int) -> list[Counts]:
-        """Patterns on that stock worth more than ``above`` as last priced, the best first, no item in two."""
-        room = self.rooms[stock]
-        last = self._table[-1][:, room]
-        if int(last.max()) <= above:
-            return []
-        found = [self._trace(len(self._choices), room, int(last.argmax()))]
-        if self._states > 1:
-            return found
-        used = {item for item, count in enumerate(found[0]) if count}
-        for item in self._ending(room, above):
+        Numbers that the table has no room for are taken up to coarser ones.
+        """
+        most = tuple(min(one, fit) for one, fit in zip(allowed, self._fit, strict=True))
+        if most != self._allowed:
+            self._allowed, self._moves = most, self._moves_within(most)
+        moves = self._moves
+        worth = np.array(values, dtype=np.int64)[moves.item] * moves.taken
+        number, width = self._states.number, self._width
+        ratio = float(np.max(worth / np.maximum(moves.weight, 1), initial=0.0))
+        self._shift = max(0, int(ratio * (width + self._states.slack()) * 1.01).bit_length() - BITS)
+        self._worth = -(-worth >> self._shift)
+        stages = len(moves.starts) - 1
+        if len(self._table) <= stages:
+            self._table = np.empty((stages + 1, number, width), dtype=np.int32)
+        self._table[0] = NEVER if number > 1 else 0
+        self._table[0, NONE] = 0
+        if number == 1 and len(moves.stage) == stages:
+            self._fill_plain()
+        else:
+            self._fill()
+        last = self._table[stages]
+        return {length: int(last[:, room].max()) << self._shift for length, room in self.rooms.items()}
+
+    def patterns(self, length: int, above: int, most: int, often: int) -> list[Counts]:
+        """Patterns in that length worth more than ``above`` as last priced, the best first.
+
+        Each is the best that ends with some item; no item is in more than ``often`` of them.
+        """
+        moves, room = self._moves, max(0, self._tight[length])
+        rest = room - moves.weight
+        fits = np.nonzero(rest >= 0)[0]
+        reached = self._table[moves.stage[fits], moves.before[fits], rest[fits]].astype(np.int64)
+        worth = reached + self._worth[fits]
+        kept = np.nonzero(worth > above >> self._shift)[0]
+        order = kept[np.argsort(-worth[kept], kind="stable")]
+        used: dict[int, int] = {}
+        found: list[Counts] = []
+        for at in fits[order].tolist():
             if len(found) == most:
                 break
-            if item in used:
+            if used.get(int(moves.item[at]), 0) >= often:
                 continue
-            counts = self._trace(item, room - self._choices[item][0].length, NONE)
-            if any(counts[one] for one in used):
+            counts = self._trace(at, int(rest[at]))
+            if any(used.get(item, 0) >= often for item, _ in counts):
                 continue
-            found.append((*counts[:item], 1, *counts[item + 1 :]))
-            used.update(one for one, count in enumerate(found[-1]) if count)
+            found.append(counts)
+            for item, _ in counts:
+                used[item] = used.get(item, 0) + 1
         return found
 
-    def _ending(self, room: int, above: int) -> list[int]:
-        """Items such that the best pattern that ends with one of them is worth more than that, best first."""
-        worths = [
-            (int(self._table[item][NONE, room - choices[0].length]) + value, item)
-            for item, (value, choices) in enumerate(zip(self._values, self._choices, strict=True))
-            if value > 0 and self._allowed[item] and choices and choices[0].length <= room
-        ]
-        return [item for worth, item in sorted(worths, key=lambda pair: (-pair[0], pair[1])) if worth > above]
+    def _trace(self, move: int, room: int) -> Counts:
+        """How many of each item make the best pattern that ends with that move and leaves so much room."""
+        moves = self._moves
+        counts: dict[int, int] = {}
+        while True:
+            item = int(moves.item[move])
+            counts[item] = counts.get(item, 0) + int(moves.taken[move])
+            state, stage = int(moves.before[move]), int(moves.stage[move])
+            column = self._table[: stage + 1, state, room]
+            value = int(column[-1])
+            first = int(np.searchsorted(column, value))
+            if not first:
+                return tuple(sorted(counts.items()))
+            move = self._origin(first - 1, state, room, value)
+            room -= int(moves.weight[move])
 
-    def _trace(self, size: int, room: int, state: int) -> Counts:
-        """How many of each of the first ``size`` items make that cell."""
-        counts = [0] * len(self._choices)
-        for item in range(size - 1, -1, -1):
-            before, after = self._table[item], self._table[item + 1]
-            if before is after:
+    def _origin(self, stage: int, state: int, room: int, value: int) -> int:
+        moves = self._moves
+        for move in range(moves.starts[stage], moves.starts[stage + 1]):
+            rest = room - int(moves.weight[move])
+            if moves.after[move] != state or rest < 0:
                 continue
-            wanted = int(after[state, room])
-            if int(before[state, room]) == wanted:
-                continue
-            counts[item], room, state = self._undo(item, before, wanted, room, state)
-        return tuple(counts)
-
-    def near(self, stock: int, least: int, most: int) -> list[Counts] | None:
-        """Every pattern on that stock worth at least that as last priced, or None past ``most`` of them."""
-        found: dict[Counts, None] = {}
-        counts = [0] * len(self._choices)
-
-        def grow(size: int, room: int, state: int, need: int) -> None:
-            for item in range(size - 1, -1, -1):
-                if self._table[item + 1][state, room] < need or len(found) > most:
-                    return
-                before = self._table[item]
-                if before is self._table[item + 1]:
-                    continue
-                for choice in self._choices[item]:
-                    if choice.taken > self._allowed[item]:
-                        break
-                    rest = need - choice.taken * self._values[item]
-                    for earlier in range(self._states):
-                        weight, then = self._step(earlier, choice)
-                        if then == state and weight <= room and before[earlier, room - weight] >= rest:
-                            counts[item] = choice.taken
-                            grow(item, room - weight, earlier, rest)
-                counts[item] = 0
-            if state == NONE and need <= 0:
-                found[tuple(counts)] = None
-
-        for state in range(self._states):
-            grow(len(counts), self.rooms[stock], state, least)
-        return None if len(found) > most else list(found)
-
-    def _stage(self, before: Cells, value: int, most: int, choices: Sequence[Choice]) -> Cells:
-        after = before.copy()
-        if self._states == 1:
-            self._plain(before[0], after[0], value, most, choices)
-            return after
-        for choice in choices:
-            if choice.taken > most:
-                break
-            gain = choice.taken * value
-            for state in range(self._states):
-                weight, then = self._step(state, choice)
-                if weight <= self._most:
-                    cells = after[then, weight:]
-                    np.maximum(cells, before[state, : self._most + 1 - weight] + gain, out=cells)
-        return after
-
-    def _plain(self, before: Cells, after: Cells, value: int, most: int, choices: Sequence[Choice]) -> None:
-        for choice in choices[:most]:
-            cells = after[choice.length :]
-            np.maximum(cells, before[: self._most + 1 - choice.length] + choice.taken * value, out=cells)
-
-    def _undo(self, item: int, before: Cells, wanted: int, room: int, state: int) -> tuple[int, int, int]:
-        for choice in self._choices[item]:
-            if choice.taken > self._allowed[item]:
-                break
-            for earlier in range(self._states):
-                weight, then = self._step(earlier, choice)
-                if then != state or weight > room:
-                    continue
-                if int(before[earlier, room - weight]) + choice.taken * self._values[item] == wanted:
-                    return choice.taken, room - weight, earlier
+            if int(self._table[stage, moves.before[move], rest]) + int(self._worth[move]) == value:
+                return move
         raise AssertionError("a cell without origin")
 
-    def _step(self, state: int, choice: Choice) -> tuple[int, int]:
-        """Units a choice adds in that state, and the state after."""
-        if not (choice.singles or choice.doubles):
-            return choice.length, state
-        odd = state == ODD
-        some = state in (ODD, EVEN) or choice.singles > 0
-        then = (ODD if (odd + choice.singles) % 2 else EVEN) if some else DOUBLES
-        joints = choice.doubles + (odd + choice.singles) // 2 - (then == DOUBLES) + (state == DOUBLES)
-        return choice.length - joints * self._run, then
+    def near(self, length: int, least: int, most: int) -> list[Counts] | None:
+        """Every pattern in that length worth at least that as last priced, or None past ``most`` of them."""
+        found: dict[Counts, None] = {}
+        counts: dict[int, int] = {}
+        moves, table = self._moves, self._table
+        end = self.looked + LOOKS * most
 
-    def _choices_of(self, item: Item) -> list[Choice]:
-        lengths: dict[int, int] = {}
-        for form in item.forms:
-            ends = (form.left > 0) + (form.right > 0) if self._run else 0
-            steps = self._lattice.steps(form.length)
-            lengths[ends] = min(lengths.get(ends, steps), steps)
-        least = min(lengths.values()) + self._kerf - (self._run if 2 in lengths else 0)
-        most = min(item.demand, (self._most + 2 * self._run) // max(1, least))
-        if len(lengths) == 1:
-            ends, length = next(iter(lengths.items()))
-            return [self._choice({ends: taken}, {ends: length}) for taken in range(1, most + 1)]
-        mixed = [
-            self._choice(dict(zip(lengths, numbers, strict=True)), lengths)
-            for numbers in product(range(most + 1), repeat=len(lengths))
-            if 0 < sum(numbers) <= most
-        ]
-        return sorted(mixed, key=lambda choice: choice.taken)
+        def grow(stages: int, room: int, state: int, need: int) -> None:
+            column = table[: stages + 1, state, room]
+            lowest = int(np.searchsorted(column, need))
+            self.looked += stages - lowest + 1
+            if len(found) > most or self.looked > end:
+                return
+            if state == NONE and need <= 0:
+                found[tuple(sorted(counts.items()))] = None
+            for stage in range(stages - 1, lowest - 2 if lowest else -1, -1):
+                for move in range(moves.starts[stage], moves.starts[stage + 1]):
+                    rest = room - int(moves.weight[move])
+                    if moves.after[move] != state or rest < 0:
+                        continue
+                    earlier, still = int(moves.before[move]), need - int(self._worth[move])
+                    if table[stage, earlier, rest] >= still:
+                        item, taken = int(moves.item[move]), int(moves.taken[move])
+                        counts[item] = counts.get(item, 0) + taken
+                        grow(stage, rest, earlier, still)
+                        counts[item] -= taken
+                        if not counts[item]:
+                            del counts[item]
 
-    def _choice(self, numbers: dict[int, int], lengths: dict[int, int]) -> Choice:
-        taken = sum(numbers.values())
-        length = sum(number * (lengths[ends] + self._kerf) for ends, number in numbers.items())
-        return Choice(taken, length, numbers.get(1, 0), numbers.get(2, 0))
+        for state in range(self._states.number):
+            grow(len(moves.starts) - 1, self.rooms[length], state, least >> self._shift)
+        return None if len(found) > most or self.looked > end else list(found)
+
+    def _fill_plain(self) -> None:
+        """One state, one move a stage."""
+        table, width = self._table[:, 0], self._width
+        spare = np.empty(width, dtype=table.dtype)
+        pairs = zip(self._moves.weight.tolist(), self._worth.tolist(), strict=True)
+        for stage, (weight, worth) in enumerate(pairs):
+            before, after = table[stage], table[stage + 1]
+            if weight >= width:
+                after[:] = before
+                continue
+            reached = spare[: width - weight]
+            np.add(before[: width - weight], worth, out=reached)
+            after[:weight] = before[:weight]
+            np.maximum(before[weight:], reached, out=after[weight:])
+
+    def _fill(self) -> None:
+        moves, table, width = self._moves, self._table, self._width
+        spare = np.empty(width, dtype=table.dtype)
+        rows = zip(
+            moves.stage.tolist(),
+            moves.before.tolist(),
+            moves.after.tolist(),
+            moves.weight.tolist(),
+            self._worth.tolist(),
+            strict=True,
+        )
+        filled = -1
+        for stage, earlier, then, weight, worth in rows:
+            if stage != filled:
+                table[stage + 1] = table[stage]
+                filled = stage
+            if weight < width:
+                reached = spare[: width - weight]
+                np.add(table[stage, earlier, : width - weight], worth, out=reached)
+                cells = table[stage + 1, then, weight:]
+                np.maximum(cells, reached, out=cells)
+
+    def _moves_within(self, most: Sequence[int]) -> Moves:
+        rows: list[tuple[int, int, int, int, int, int]] = []
+        starts = [0]
+        for item, number in enumerate(most):
+            options = self._options[item]
+            parts = [(1,)] * number if len(options) > 1 else [(1, 2)] if number == 2 else _parts(number)
+            for part in parts:
+                stage = len(starts) - 1
+                for option, taken, state in product(options, part, range(self._states.number)):
+                    weight, then = self._states.move(state, option, taken)
+                    rows.append((stage, item, taken, state, then, weight))
+                starts.append(len(rows))
+        flat = np.array(rows, dtype=np.int64).reshape(-1, 6).T
+        return Moves(flat[0], flat[1], flat[2], flat[3], flat[4], flat[5], starts)
+
+
+def _parts(number: int) -> Iterator[tuple[int]]:
+    """Numbers that sum to every number up to that: 1, 2, 4 and what is left."""
+    part = 1
+    while number > 0:
+        yield (min(part, number),)
+        number -= part
+        part *= 2

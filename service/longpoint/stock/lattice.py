@@ -1,74 +1,178 @@
-"""Smaller whole numbers with the same meaning, so that the pricing program's table stays short.
+"""Whole steps for the pricing program's table, few enough that it stays short, with the meaning of true lengths.
 
-Pieces often lie on a coarse lattice that the kerf and the sticks are not on: millimetres cut with an eighth of
-an inch. A row of n pieces fits when their lengths come to no more than the room less n kerfs, rounded down to
-the lattice; any kerf and rooms that round to the same for every n that matters will do.
+Pieces often lie on a coarse lattice that the cuts and the sticks are not on: millimeters cut with an eighth of an
+inch, sixteenths with miters that eat 0.176777. A row fits when its pieces come to no more than the room less its
+cuts, rounded down to the lattice; any steps for cuts and rooms that round to the same for every number of cuts
+that matters will do. Where there are none, the steps leave a little too much room: what fits truly fits in steps, and
+who takes a row that fits in steps must see whether it fits truly.
 """
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import reduce
+from itertools import accumulate, product
 from math import gcd
+
+import numpy as np
+from numpy.typing import NDArray
 
 from .problem import Problem
 
 __all__ = ["Lattice", "lattice"]
 
 MOST_SCALE = 64
-MOST_PIECES = 200  # on a stick; past it the search for smaller numbers takes longer than they save
+CLOSE = 2  # lattice units by which steps may leave too much room
+MOST_PIECES = (400, 60)  # on a stick, by the kinds of cuts; past it the search takes longer than it saves
+ENOUGH = 16_000  # steps of the longest stick where they are not exact
+
+Whole = NDArray[np.int64]
 
 
 @dataclass(frozen=True, slots=True)
 class Lattice:
-    """Lengths for the table: ``length // divisor * factor`` for pieces and runs.
+    """Lengths for the table.
 
     Attributes:
-        divisor: of all lengths of pieces and runs.
+        divisor: of all lengths of pieces.
         factor: steps of the table in one lattice unit.
-        kerf: steps one cut takes.
-        rooms: steps each stock has, a kerf more than the pieces and the kerfs between them may take.
+        cuts: steps of each kind of cut, a shared one less than nought; none where there are too many kinds.
+        rooms: for each length of stock, the steps it has for pieces with a cut each.
+        exact: whether what fits in steps always fits truly.
     """
 
     divisor: int
     factor: int
-    kerf: int
+    cuts: dict[int, int]
     rooms: dict[int, int]
+    tight: dict[int, int]
+    exact: bool
 
-    def steps(self, length: int) -> int:
-        """A length of a piece or a run in steps."""
-        return length // self.divisor * self.factor
+    def steps(self, length: int, cut: int) -> int:
+        """A piece and the cut after it in steps."""
+        if self.cuts:
+            return length // self.divisor * self.factor + self.cuts[cut]
+        return (length + cut) * self.factor // self.divisor
+
+    def saved(self, kerf: int, saving: int) -> int:
+        """What a shared cut saves against a kerf, in steps."""
+        if self.cuts:
+            return self.cuts[kerf] - self.cuts[kerf - saving]
+        return -(-saving * self.factor // self.divisor)
 
 
-def lattice(problem: Problem, stocks: Sequence[int]) -> Lattice:
-    """The coarsest steps that keep every pattern of those clear stocks exactly as possible as it is."""
-    rooms = {j: problem.stocks[j].end - problem.stocks[j].start + problem.kerf for j in stocks}
+def lattice(problem: Problem, lengths: Sequence[int], saving: int, most: int) -> Lattice:
+    """The coarsest steps that keep every pattern in those clear lengths exactly as possible as it is.
+
+    Args:
+        problem: the job in units.
+        lengths: units that pieces and the cuts between them may take.
+        saving: what a shared cut saves; nought for none.
+        most: steps that the longest stick may come to.
+    """
+    rooms = {length: length for length in lengths}
     forms = [form for item in problem.items for form in item.forms]
-    ends = [length for form in forms for length in (form.length, form.left, form.right)]
-    # A form may hold kerfs of its own; their lengths are in it already, and the divisor takes them in.
-    divisor = reduce(gcd, ends, 0) or 1
-    least = min(form.length - max(form.left, form.right) for form in forms)
-    pieces = max(rooms.values()) // max(1, least + problem.kerf) + 1
-    for factor in range(1, min(MOST_SCALE, divisor) if pieces <= MOST_PIECES else 1):
-        for kerf in {problem.kerf * factor // divisor, -(-problem.kerf * factor // divisor)}:
-            found = {
-                j: _room(room, problem.kerf, divisor, factor, kerf, pieces, least)
-                for j, room in rooms.items()
-            }
-            if all(room is not None for room in found.values()):
-                return Lattice(
-                    divisor, factor, kerf, {j: room for j, room in found.items() if room is not None}
-                )
-    return Lattice(1, 1, problem.kerf, rooms)
+    divisor = reduce(gcd, (form.length for form in forms), 0) or 1
+    least = min(form.length for form in forms)
+    cuts = sorted({form.eats for form in forms if not (saving and (form.left or form.right))})
+    if saving:
+        plain = cuts in ([], [problem.kerf])
+        cuts = [problem.kerf, problem.kerf - saving]
+    else:
+        plain = len(cuts) <= len(MOST_PIECES)
+    longest = max(rooms.values())
+    pieces = longest // max(1, least + min(cuts)) + 1
+    nearest: tuple[Fraction, Lattice] | None = None
+    if plain and pieces <= MOST_PIECES[len(cuts) - 1]:
+        taken = _Taken(cuts, bool(saving), _shortest(problem, pieces))
+        for factor in range(1, max(2, min(MOST_SCALE, divisor))):
+            if longest // divisor * factor > most:
+                break
+            for steps in product(
+                *(sorted({cut * factor // divisor, -(-cut * factor // divisor)}) for cut in cuts)
+            ):
+                fits = {j: taken.room(room, divisor, factor, steps) for j, room in rooms.items()}
+                over = Fraction(max(more for _, more in fits.values()), factor)
+                if nearest is None or over < nearest[0]:
+                    kept = {j: room for j, (room, _) in fits.items()}
+                    tight = {j: room - more for j, (room, more) in fits.items()}
+                    named = dict(zip(cuts, steps, strict=True))
+                    nearest = over, Lattice(divisor, factor, named, kept, tight, not over)
+                if not over:
+                    break
+            if nearest is not None and nearest[1].exact:
+                break
+    if nearest is not None and nearest[0] <= CLOSE:
+        return nearest[1]
+    spare = problem.kerf if saving and plain else problem.spare
+    return _short(rooms, spare, divisor, min(most, ENOUGH))
 
 
-def _room(room: int, kerf: int, divisor: int, factor: int, steps: int, pieces: int, least: int) -> int | None:
-    """Steps of room that leave any number of pieces as much lattice length as they have, if there are any."""
-    low, high = 0, room * factor
-    for number in range(1, pieces + 1):
-        left = (room - number * kerf) // divisor
-        if left * divisor >= number * least and left > 0:
-            low = max(low, left * factor + number * steps)
-            high = min(high, left * factor + number * steps + factor - 1)
-        else:  # too many to fit: they must not seem to
-            high = min(high, -(-number * least // divisor) * factor + number * steps - 1)
-    return low if low <= high else None
+def _short(rooms: dict[int, int], spare: int, divisor: int, most: int) -> Lattice:
+    """Steps that are not exact: as many to a lattice unit as there may be, or units to a step."""
+    longest = max(rooms.values()) + spare
+    factor = most * divisor // longest
+    if not factor:
+        divisor, factor = -(-longest // most), 1
+    factor = min(factor, divisor)
+    steps = {j: (room + spare) * factor // divisor for j, room in rooms.items()}
+    return Lattice(divisor, factor, {}, steps, steps, False)
+
+
+def _shortest(problem: Problem, pieces: int) -> list[int]:
+    """Units that so many pieces take at least, from none to that number."""
+    lengths: list[int] = []
+    for length, demand in sorted(
+        (min(form.length for form in item.forms), item.demand) for item in problem.items
+    ):
+        lengths += [length] * min(demand, pieces - len(lengths))
+    return [0, *accumulate(lengths)]
+
+
+class _Taken:
+    """Every number of cuts of each kind that a stick may hold.
+
+    Args:
+        cuts: the kinds: one, two of pieces, or a kerf and a shared one.
+        shared: whether the last is a shared one.
+        least: units that so many pieces take at least, from none to as many as a stick may hold.
+    """
+
+    def __init__(self, cuts: Sequence[int], shared: bool, least: Sequence[int]) -> None:
+        self._cuts = cuts
+        pieces = len(least) - 1
+        grid = np.indices((pieces + 1,) * len(cuts)).reshape(len(cuts), -1)
+        total = grid.sum(axis=0)
+        keep = (total > 0) & (total <= pieces)
+        if shared:
+            keep &= grid[0] > 0
+        self._numbers: Whole = grid[:, keep].astype(np.int64)
+        self._total: Whole = total[keep].astype(np.int64)
+        self._least: Whole = np.array(least, dtype=np.int64)[self._total]
+        # The last cut on a stick may lie past its end: the dearest of them, where that is not a shared one.
+        self._last = (
+            np.zeros_like(self._total)
+            if shared or len(cuts) == 1
+            else (self._numbers[-1] > 0).astype(np.int64)
+        )
+
+    def room(self, room: int, divisor: int, factor: int, steps: Sequence[int]) -> tuple[int, int]:
+        """Steps of room that leave every number of pieces the lattice length they have, and by how many too many."""
+        left = (room + self._cuts[0] - self._sum(self._cuts)) // divisor
+        taken = self._sum(steps)
+        fit = (left * divisor >= self._least) & (left > 0)
+        low = np.where(fit, left * factor + taken, 0)
+        high = np.where(
+            fit,
+            left * factor + taken + factor - 1,
+            -(-self._least // divisor) * factor + taken - 1,  # too many to fit: they must not seem to
+        )
+        first = int(low.max(initial=0))
+        return first, max(0, first - int(high.min(initial=first)))
+
+    def _sum(self, cuts: Sequence[int]) -> Whole:
+        total = np.zeros_like(self._total)
+        for cut, number in zip(cuts, self._numbers, strict=True):
+            total += cut * number
+        total -= self._last * (cuts[-1] - cuts[0])
+        return total

@@ -1,6 +1,7 @@
 """From patterns to layouts a person can cut: places in inches, every piece by its name."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from fractions import Fraction
 from itertools import islice
 
@@ -50,6 +51,21 @@ class _Names:
         """The next remnants of that stock."""
         return tuple(islice(self._stocks[stock], times))
 
+    def sticks(
+        self, problem: Problem, pattern: Pattern, times: int
+    ) -> Iterator[tuple[tuple[str, bool], ...]]:
+        """Names for so many sticks, and whether each line has its ends the other way about."""
+        if any(problem.items[form.item].openings for form in pattern.forms):
+            return (
+                tuple(pair for form in pattern.forms for pair in self.pieces(problem, form))
+                for _ in range(times)
+            )
+        kinds = [part.kind for form in pattern.forms for part in form.parts]
+        sources = [
+            self._loose[kind] for kind in kinds
+        ]  # a kind twice is one source twice, and gives two names
+        return islice(zip(*sources, strict=False), times)
+
     def pieces(self, problem: Problem, form: Form) -> Iterator[tuple[str, bool]]:
         """Names of the form's pieces, and whether each line has its ends the other way about."""
         openings = problem.items[form.item].openings
@@ -68,13 +84,12 @@ def _layouts(job: Job, problem: Problem, pattern: Pattern, times: int, names: _N
     stock = problem.stocks[pattern.stock]
     rows: dict[tuple[str, tuple[bool, ...]], list[tuple[str, ...]]] = {}
     sticks = names.remnants(pattern.stock, times) if stock.remnant else stock.keys * times
-    for stick in sticks:
-        named = [pair for form in pattern.forms for pair in names.pieces(problem, form)]
+    for stick, named in zip(sticks, names.sticks(problem, pattern, times), strict=True):
         row = stick, tuple(mirrored for _, mirrored in named)
         rows.setdefault(row, []).append(tuple(key for key, _ in named))
     for (stick, mirrored), keys in rows.items():
         placed = _placed(problem, pattern, mirrored)
-        offcut = max(Fraction(0), stock.length * problem.unit - placed[-1].end - job.kerf)
+        offcut = max(Fraction(0), stock.length * problem.unit - placed[-1].end - placed[-1].eats)
         kept = job.keep_length is not None and offcut > 0 and offcut >= job.keep_length
         yield Layout(
             stick,
@@ -95,7 +110,7 @@ def _placed(problem: Problem, pattern: Pattern, mirrored: tuple[bool, ...]) -> t
     unit = problem.unit
     placed: list[Placed] = []
     before: Form | None = None
-    end = 0
+    end = eats = 0
     turned = False
     for start, form in zip(starts, pattern.forms, strict=True):
         at = start
@@ -105,8 +120,13 @@ def _placed(problem: Problem, pattern: Pattern, mirrored: tuple[bool, ...]) -> t
             runs = kind.runs[::-1] if part.reversed else kind.runs
             shares = part.shares if place else problem.shares(before, end, start)
             if place:
-                at = end + problem.kerf - (left if shares else 0)
+                at = end + (problem.kerf - left if shares else eats)
             turned = shares and not turned
+            eats = kind.cuts[0] if part.reversed else kind.cuts[1]
+            if (
+                shares
+            ):  # the piece before is parted by this cut, and what it eats is between the two and the run
+                placed[-1] = replace(placed[-1], eats=at * unit - placed[-1].end + runs[0])
             placed.append(
                 Placed(
                     at * unit,
@@ -115,6 +135,7 @@ def _placed(problem: Problem, pattern: Pattern, mirrored: tuple[bool, ...]) -> t
                     part.reversed != mirrored[len(placed)],
                     turned,
                     shares,
+                    eats * unit,
                 )
             )
             end = at + kind.length

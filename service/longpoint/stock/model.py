@@ -3,11 +3,19 @@
 One job is one profile; different profiles never share a stick, so plan each on its own.
 
 A stick is laid out from its left end: ``end_trim`` is squared off each end, then pieces follow one another
-with one ``kerf`` between. So n pieces fit when their lengths and n - 1 kerfs come to no more than
+with one cut between. So n pieces fit when their lengths and n - 1 cuts come to no more than
 ``length - 2 * end_trim``; a piece that ends exactly there needs no last cut.
 
-Mitred pieces take their long-point length. On turnable stock two mitred ends of the same run may share one
-cut: the next piece is turned over and moves back by the run, so the joint takes ``kerf - run``.
+Mitered pieces take their long-point length, and an angled cut eats more along the stick than the ``kerf``: see
+``eaten``. Three rules say what lies between two pieces:
+
+* On turnable stock two mitered ends that are alike may share one cut: the next piece is turned over and moves back
+  by the run, so the joint takes what the cut eats, less the run. Any other piece is parted by the cut at its
+  right end as it lies: it may be laid end for end, so that this end is the square one.
+* On other stock every piece lies one way. It takes what the dearer of its two cuts eats, so that either may be
+  the one that parts it, and a left and a right piece of one length are alike.
+* With ``square_first`` a piece is cut off square and mitered afterwards: it takes the kerf. A shared cut stays what
+  it is.
 """
 
 from dataclasses import dataclass, field
@@ -28,9 +36,12 @@ class Piece:
         length: inches along the stick, long point to long point.
         quantity: how many.
         opening: the opening they belong to; used when one opening is to come from one stick.
-        left: inches the left mitre runs along the stick, width times tan(mitre); nought for a square end or
-            one that cannot share a cut. Only equal runs share, so give equal mitres the equal value.
+        left: inches the left miter runs along the stick, width times tan(miter); nought for a square end or
+            one that cannot share a cut. Only equal runs share, so give equal miters the equal value.
         right: the same for the right end.
+        left_eats: inches along the stick that the cut at the left end eats, as ``eaten`` gives it; None for the
+            job's kerf. Only ends that are alike in this, too, share a cut.
+        right_eats: the same for the right end.
     """
 
     key: Any
@@ -39,6 +50,8 @@ class Piece:
     opening: str | None = None
     left: Fraction = ZERO
     right: Fraction = ZERO
+    left_eats: Fraction | None = None
+    right_eats: Fraction | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,8 +112,10 @@ class Job:
         kerf: inches one cut eats.
         end_trim: inches squared off each factory end.
         keep_length: an offcut this long or longer goes back on the rack; None keeps none.
-        turnable: flat, square-edged stock whose mitred ends may share a cut.
+        turnable: flat, square-edged stock whose mitered ends may share a cut.
         together: lay each opening's pieces side by side on one stick, where one stick can hold them.
+        square_first: pieces are cut off square and mitered afterwards, so that only shared cuts eat more than the
+            kerf.
     """
 
     profile: str
@@ -112,6 +127,7 @@ class Job:
     keep_length: Fraction | None = None
     turnable: bool = False
     together: bool = False
+    square_first: bool = False
 
     @property
     def stock(self) -> tuple[StickKind | Remnant, ...]:
@@ -124,8 +140,9 @@ class Budget:
     """How hard to work.
 
     Attributes:
-        seconds: about how long; 0 asks for first-fit alone. Work is counted, not timed, so that the same job
-            gives the same plan; the clock only stops a machine that is much slower than expected.
+        seconds: of the processor, at most; 0 asks for first-fit alone. Work is counted and not timed, a little less
+            than the seconds would allow, so that the same job gives the same plan; the clock, which is the
+            process's own time on the processor, only ends what takes much longer than it was counted for.
     """
 
     seconds: float = 2.0
@@ -152,11 +169,13 @@ class Placed:
     Attributes:
         start: inches from the stick's left end to the piece's left-most point.
         length: inches, long point to long point.
-        left: run of the mitre at the end that lies left, as placed.
-        right: run of the mitre at the end that lies right, as placed.
+        left: run of the miter at the end that lies left, as placed.
+        right: run of the miter at the end that lies right, as placed.
         reversed: the piece lies end for end: the left end of the ``Piece`` is at the right.
         turned: the piece lies turned over, its long edge on the other side.
         shares_cut: its left end and the right end of the piece before are one cut.
+        eats: inches along the stick that the cut takes which parts it from what lies right of it; shared with the next
+            piece, it is still the whole of what that cut eats.
     """
 
     start: Fraction
@@ -166,6 +185,7 @@ class Placed:
     reversed: bool = False
     turned: bool = False
     shares_cut: bool = False
+    eats: Fraction = ZERO
 
     @property
     def end(self) -> Fraction:
@@ -214,8 +234,10 @@ class Plan:
         bound_cents: no plan costs less; exact arithmetic, never a rounded float.
         seconds: how long the work took.
         method: what found the plan: ``"first_fit"``, ``"columns"`` or ``"branching"``.
-        stopped: why a plan is not proven: ``"budget"`` was nought, ``"work"`` or ``"clock"`` ran out, the
-            ``"size"`` of the job was beyond the exact search; None for a proven plan.
+        stopped: why the work ended: the plan is ``"proven"``; the ``"effort"`` that the budget allows was spent, or
+            what is left is too hard for it; the ``"clock"`` ran out first; the job itself needs more ``"memory"``
+            than there may be, so that a simpler one was planned in its place. Only where it is the clock may the
+            same job with the same budget get another plan.
         split_openings: openings asked to come from one stick that no stick can hold.
         work: seconds of the budget that were used, counted and not timed.
     """
@@ -226,7 +248,7 @@ class Plan:
     bound_cents: int
     seconds: float
     method: str
-    stopped: str | None = None
+    stopped: str = "proven"
     split_openings: tuple[str, ...] = field(default=())
     work: float = 0.0
 

@@ -7,19 +7,15 @@ from time import monotonic
 from .best import Best
 from .bound import material_bound, material_short
 from .check import check
-from .coarse import coarsely
 from .effort import Effort
 from .faults import StockError, StockFault
 from .firstfit import Cut, first_fit
-from .knapsack import common_run
 from .layouts import lay_out
 from .model import Budget, Job, Plan, Progress
-from .one_run import by_one_run
-from .pricing import Pricer, UnpriceableError
 from .problem import Problem
 from .scaling import scale
-from .search import Search
 from .tidy import tidy
+from .work_out import work_out
 
 __all__ = ["plan"]
 
@@ -54,12 +50,13 @@ def plan(
         text = f"All the stock there is falls {short} in short of the pieces and kerfs."
         raise _refused("not_enough_stock", text)
     effort = Effort(budget.seconds)
+    effort.reading(len(job.pieces))
     named: list[Cut] | None = None
 
     def laid_out(search: Best) -> Plan:
         assert search.cuts is not None
         proven = search.cost == search.bound
-        why = (search.stopped or effort.stopped or "work") if budget.seconds else "budget"
+        why = "proven" if proven else effort.stopped or search.stopped or "effort"
         return Plan(
             job.profile,
             lay_out(job, problem, search.cuts),
@@ -67,7 +64,7 @@ def plan(
             search.bound,
             monotonic() - began,
             search.method,
-            None if proven else why,
+            why,
             problem.split,
             effort.spent,
         )
@@ -86,25 +83,12 @@ def plan(
     best = Best(problem, cuts, material_bound(problem), report)
     best.report()
     if budget.seconds and not best.proven:
-        _search(problem, best, effort)
+        work_out(problem, best, effort)
     if best.cuts is None:
         raise _unmet(job, problem, left_over, sure=bool(budget.seconds) and effort.stopped is None)
     if budget.seconds:
         best.cuts = tidy(problem, best.cuts)
     return laid_out(best)
-
-
-def _search(problem: Problem, best: Best, effort: Effort) -> None:
-    try:
-        pricer = Pricer(problem, effort.left)
-    except UnpriceableError:
-        best.stopped = "size"
-        if common_run(problem) is None:
-            by_one_run(problem, best, effort)
-        else:
-            coarsely(problem, best, effort)
-    else:
-        Search(problem, pricer, best, effort).run()
 
 
 def _unmet(job: Job, problem: Problem, left_over: Sequence[int], sure: bool) -> StockError:

@@ -6,7 +6,7 @@ from fractions import Fraction
 __all__ = ["Counts", "Form", "Item", "Kind", "Part", "Pattern", "Problem", "Span", "Stock"]
 
 Span = tuple[int, int]
-Counts = tuple[int, ...]  # how many of each item
+Counts = tuple[tuple[int, int], ...]  # the items that there are some of, rising, and how many of each
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,15 +15,17 @@ class Kind:
 
     Attributes:
         length: units.
-        left: what sharing the cut of one mitre saves, the shorter; nought on stock that cannot be turned.
+        left: what sharing the cut of one miter saves against a kerf; nought on stock that cannot be turned.
         right: the same of the other.
-        runs: inches both mitres run, of which those are the whole or nearly.
+        cuts: what the cut at the left and at the right end takes when it parts the piece from the stick.
+        runs: inches both miters run.
         lines: the job's piece lines that are of it, and whether that line has its ends the other way about.
     """
 
     length: int
     left: int
     right: int
+    cuts: tuple[int, int]
     runs: tuple[Fraction, Fraction]
     lines: tuple[tuple[int, bool], ...]
 
@@ -50,8 +52,10 @@ class Form:
     Attributes:
         item: index of the item.
         length: units from its left-most to its right-most point.
-        left: run of the mitre at its left end, nought when that end shares no cut.
+        left: what a shared cut at its left end saves against a kerf, nought when that end shares no cut; ends that
+            save the same are alike.
         right: the same at its right end.
+        eats: what the cut at its right end takes when it is not shared.
         parts: the pieces of it, from left to right.
     """
 
@@ -59,6 +63,7 @@ class Form:
     length: int
     left: int
     right: int
+    eats: int
     parts: tuple[Part, ...]
 
 
@@ -69,13 +74,15 @@ class Item:
     Attributes:
         demand: how many are to be cut.
         forms: the ways it can lie.
-        weight: the least length a form takes, less half the runs of its mitres: shared cuts save no more.
+        weight: the least length a form takes, less half of what its shared cuts may save.
+        cut: the least that a cut after it takes, as long as that is not shared.
         openings: for a gathered opening, the openings that are this item, one for each of the demand.
     """
 
     demand: int
     forms: tuple[Form, ...]
     weight: Fraction
+    cut: int
     openings: tuple[str, ...] = ()
 
 
@@ -106,7 +113,15 @@ class Stock:
     @property
     def clear(self) -> int:
         """Units a piece may take, all clear stretches together."""
-        return self.end - self.start - sum(end - start for start, end in self.blocked)
+        return sum(self.stretches)
+
+    @property
+    def stretches(self) -> tuple[int, ...]:
+        """Units between the defects, as far as there are any."""
+        edges = [self.start, *(edge for span in self.blocked for edge in span), self.end]
+        pairs = zip(edges[::2], edges[1::2], strict=True)
+        lengths = (min(to, self.end) - max(since, self.start) for since, to in pairs)
+        return tuple(length for length in lengths if length > 0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,7 +138,7 @@ class Problem:
 
     Attributes:
         unit: inches in one unit.
-        kerf: units one cut eats.
+        kerf: units one square cut eats.
         kinds: the distinct pieces.
         items: longest first.
         stocks: what to cut from, of a use to any item.
@@ -137,14 +152,19 @@ class Problem:
     stocks: tuple[Stock, ...]
     split: tuple[str, ...]
 
+    @property
+    def spare(self) -> int:
+        """What the last cut on a stick takes at most, which may lie past the stick's end."""
+        return max(item.cut for item in self.items)
+
     def start_after(self, stock: Stock, before: Form | None, end: int, form: Form) -> int | None:
         """Where ``form`` starts, laid after ``before`` that ended at ``end``; None when it does not fit."""
         if before is None:
             start = stock.start
         else:
-            start = end + self.kerf
+            start = end + before.eats
             if before.right and before.right == form.left:
-                shared = start - form.left
+                shared = end + self.kerf - form.left
                 if _clear(stock, shared, shared + form.length) == shared:
                     return shared
         return _clear(stock, start, start + form.length)

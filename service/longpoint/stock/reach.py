@@ -82,7 +82,7 @@ class Reach:
         spare = most * self.master.scale - relaxed.bound
         if spare < 0:
             return True
-        columns = self.master.pricer.listed(self.wanted, sticks, relaxed.values, spare, MOST_COLUMNS)
+        columns = self.master.listed(self.wanted, sticks, relaxed.values, spare, MOST_COLUMNS)
         ended = False
         if columns is not None:
             goal = self.best.bound

@@ -5,11 +5,13 @@ from collections.abc import Sequence
 import highspy
 import numpy as np
 
+from .columns import Column
 from .effort import Effort
-from .pricing import Column
 from .problem import Problem
 
 __all__ = ["solve_columns"]
+
+WALL = 4  # seconds on the wall for one of the processor, past which even a busy machine should be done
 
 Chosen = list[tuple[Column, int]]
 
@@ -23,6 +25,7 @@ def solve_columns(
     goal: int,
     nodes: int,
     effort: Effort,
+    gap: float | None = None,
 ) -> tuple[Chosen | None, bool]:
     """The cheapest way to cut ``wanted`` from those columns.
 
@@ -35,6 +38,7 @@ def solve_columns(
         goal: cents at which it is good enough to stop.
         nodes: branching nodes after which to give up.
         effort: to be counted.
+        gap: share of the cost within which the cheapest is good enough, for a quick choice; None for the cheapest.
 
     Returns:
         The columns with how often each is cut, or None; and whether the search ended by itself, so that
@@ -47,22 +51,25 @@ def solve_columns(
     for option, value in (
         ("threads", 1),
         ("random_seed", 1),
-        ("mip_rel_gap", 0.0),
+        ("mip_rel_gap", gap or 0.0),
         ("mip_abs_gap", 0.5),
         ("mip_max_nodes", nodes),
         ("objective_bound", ceiling + 0.5),
         ("objective_target", goal + 0.5),
-        ("time_limit", max(0.05, effort.clock_left)),
+        ("time_limit", 0.5 + WALL * effort.clock_left),
     ):
         solver.setOptionValue(option, value)
+    if gap is not None:
+        for option in ("rins", "rens", "root_reduced_cost"):  # they take half the time and seldom better it
+            solver.setOptionValue(f"mip_heuristic_run_{option}", False)
     none, nothing = np.array([], dtype=np.int32), np.array([], dtype=np.float64)
     for item in items:
         solver.addRow(wanted[item], highspy.kHighsInf, 0, none, nothing)
     for most in high:
         solver.addRow(0, most, 0, none, nothing)
     for column in columns:
-        rows = [row_of[item] for item in items if column.counts[item]]
-        values = [float(column.counts[item]) for item in items if column.counts[item]]
+        rows = [row_of[item] for item, _ in column.counts]
+        values = [float(count) for _, count in column.counts]
         solver.addCol(
             problem.stocks[column.stock].price,
             0,
@@ -79,6 +86,8 @@ def solve_columns(
     info = solver.getInfo()
     effort.spend(4e-3 + 3e-6 * size + info.simplex_iteration_count * (4e-5 + 1e-8 * size))
     status = solver.getModelStatus()
+    if status == highspy.HighsModelStatus.kTimeLimit:
+        effort.late()
     ended = status in (highspy.HighsModelStatus.kOptimal, highspy.HighsModelStatus.kInfeasible)
     if info.primal_solution_status != 2 or info.objective_function_value > ceiling + 0.5:
         return None, ended

@@ -2,53 +2,68 @@
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
+from dataclasses import replace
 from fractions import Fraction
 from functools import reduce
-from math import ceil, gcd, lcm
+from math import gcd, lcm
 
+from .cuts import MARK
 from .forms import Blocks, piece_forms
-from .model import Defect, Job, Remnant, StickKind
+from .model import Defect, Job, Piece, Remnant, StickKind
 from .problem import Form, Item, Kind, Problem, Span, Stock
 
 __all__ = ["scale"]
 
-FINE = Fraction(1, 64)  # inches; the marks a run is taken down to are no coarser
-
 Units = Callable[[Fraction], int]
+End = tuple[Fraction, Fraction]  # inches that its miter runs, and that its cut eats
 
 
 def scale(job: Job) -> Problem:
     """Gather what is alike and turn lengths into whole numbers of the largest unit that divides them all."""
-    runs = _runs(job)
-    unit = _unit((*_lengths(job), *runs.values()))
+    savings = _savings(job)
+    unit = _unit((*_lengths(job), *savings.values()))
 
     def units(length: Fraction) -> int:
         return int(length / unit)
 
-    kinds = _kinds(job, units, runs)
+    kinds = _kinds(job, units, savings)
     stocks = _stocks(job, units)
     kerf = units(job.kerf)
     items, split = _items(job, kinds, stocks, kerf)
     return Problem(unit, kerf, kinds, items, stocks, split)
 
 
-def _runs(job: Job) -> dict[Fraction, Fraction]:
-    """What a shared cut is taken to save for each run: the run itself, or a little less.
+def _ends(job: Job, piece: Piece) -> tuple[End, End]:
+    """The piece's left and right end."""
+    left = job.kerf if piece.left_eats is None else piece.left_eats
+    right = job.kerf if piece.right_eats is None else piece.right_eats
+    return (piece.left, left), (piece.right, right)
 
-    A run that is not on the marks of the other lengths, most often an irrational one, is taken down to a mark
-    no coarser than ``FINE``, each to its own, so that unequal runs stay unequal.
+
+def _savings(job: Job) -> dict[End, Fraction]:
+    """What a shared cut saves against a kerf for each mitered end: its run, less what it eats more than the kerf.
+
+    An end that no other is like shares with none. What is irrational is taken down to a millionth, each to its own, so
+    that unlike ends stay unlike.
     """
     if not job.turnable:
         return {}
+    there = Counter[End]()
+    for piece in job.pieces:
+        for end in _ends(job, piece):
+            there[end] += piece.quantity
+    ends = {end for end, number in there.items() if end[0] and number > 1}
+    exact = {(run, eats): run + job.kerf - eats for run, eats in ends}
     mark = _unit(_lengths(job))
-    mark /= ceil(mark / FINE)
-    taken: dict[Fraction, Fraction] = {}
-    below: Fraction | None = None  # all marks from here up to the last run's own are taken
-    for run in sorted({run for piece in job.pieces for run in (piece.left, piece.right)}, reverse=True):
-        saved = run // mark * mark
+    if any(saved % mark for saved in exact.values()):
+        mark = _unit((mark, Fraction(1, MARK)))
+    taken: dict[End, Fraction] = {}
+    below: Fraction | None = None  # all marks from here up to what the last end saves are taken
+    for end in sorted(exact, key=lambda one: (-exact[one], one)):
+        saved = exact[end] // mark * mark
         if below is not None:
             saved = min(saved, below)
-        taken[run] = max(saved, Fraction(0))
+        taken[end] = max(saved, Fraction(0))
         below = saved - mark
     return taken
 
@@ -65,6 +80,7 @@ def _lengths(job: Job) -> Iterator[Fraction]:
     yield job.end_trim
     for piece in job.pieces:
         yield piece.length
+        yield from (eats for eats in (piece.left_eats, piece.right_eats) if eats is not None)
     for stock in job.stock:
         yield stock.length
         for defect in stock.defects:
@@ -75,16 +91,20 @@ def _lengths(job: Job) -> Iterator[Fraction]:
             yield remnant.end_trim
 
 
-def _kinds(job: Job, units: Units, runs: dict[Fraction, Fraction]) -> tuple[Kind, ...]:
-    lines: dict[tuple[int, Fraction, Fraction], list[tuple[int, bool]]] = {}
+def _kinds(job: Job, units: Units, savings: dict[End, Fraction]) -> tuple[Kind, ...]:
+    lines: dict[tuple[int, End, End], list[tuple[int, bool]]] = {}
     for index, piece in enumerate(job.pieces):
-        left, right = (piece.left, piece.right) if job.turnable else (Fraction(0), Fraction(0))
+        left, right = _ends(job, piece)
+        if not job.turnable:  # it lies one way, and either cut may be the one that parts it
+            left = right = (Fraction(0), max(left[1], right[1]))
         shape = units(piece.length), min(left, right), max(left, right)
         lines.setdefault(shape, []).append((index, left > right))
-    return tuple(
-        Kind(length, units(runs.get(left, left)), units(runs.get(right, right)), (left, right), tuple(alike))
-        for (length, left, right), alike in sorted(lines.items(), reverse=True)
-    )
+    kinds = []
+    for (length, left, right), alike in sorted(lines.items(), reverse=True):
+        saved = units(savings.get(left, Fraction(0))), units(savings.get(right, Fraction(0)))
+        cuts = [units(job.kerf if job.square_first else eats) for _, eats in (left, right)]
+        kinds.append(Kind(length, *saved, (cuts[0], cuts[1]), (left[0], right[0]), tuple(alike)))
+    return tuple(kinds)
 
 
 def _stocks(job: Job, units: Units) -> tuple[Stock, ...]:
@@ -126,7 +146,7 @@ def _spans(defects: tuple[Defect, ...], units: Units) -> tuple[Span, ...]:
 def _items(
     job: Job, kinds: tuple[Kind, ...], stocks: tuple[Stock, ...], kerf: int
 ) -> tuple[tuple[Item, ...], tuple[str, ...]]:
-    longest = max((_longest_clear(stock) for stock in stocks), default=0)
+    longest = max((length for stock in stocks for length in stock.stretches), default=0)
     blocks = Blocks(kinds, kerf)
     gathered, split = _gather(job, kinds, blocks, longest) if job.together else ({}, ())
     loose: Counter[int] = Counter()
@@ -143,13 +163,13 @@ def _items(
     drafts.sort(
         key=lambda draft: (-min(form.length for form in draft[0]), draft[0][0].parts[0].kind, draft[2])
     )
-    return tuple(_item(index, *draft) for index, draft in enumerate(drafts)), split
+    return tuple(_item(kerf, index, *draft) for index, draft in enumerate(drafts)), split
 
 
-def _item(index: int, forms: tuple[Form, ...], demand: int, openings: tuple[str, ...]) -> Item:
+def _item(kerf: int, index: int, forms: tuple[Form, ...], demand: int, openings: tuple[str, ...]) -> Item:
     weight = min(form.length - Fraction(form.left + form.right, 2) for form in forms)
-    named = tuple(Form(index, form.length, form.left, form.right, form.parts) for form in forms)
-    return Item(demand, named, weight, openings)
+    cut = min(kerf if form.right else form.eats for form in forms)
+    return Item(demand, tuple(replace(form, item=index) for form in forms), weight, cut, openings)
 
 
 def _gather(
@@ -172,14 +192,3 @@ def _gather(
         else:
             gathered.setdefault(parts, []).append(opening)
     return gathered, tuple(split)
-
-
-def _longest_clear(stock: Stock) -> int:
-    edges = [stock.start, *(edge for span in stock.blocked for edge in span), stock.end]
-    return max(
-        (
-            min(to, stock.end) - max(from_, stock.start)
-            for from_, to in zip(edges[::2], edges[1::2], strict=True)
-        ),
-        default=0,
-    )

@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
+from .columns import Column
 from .firstfit import Cut, trimmed
-from .pricing import Column
 from .problem import Form, Pattern, Problem
 
 __all__ = ["settle"]
@@ -13,7 +13,7 @@ def settle(problem: Problem, chosen: Sequence[tuple[Column, int]]) -> list[Cut]:
     """Leave out pieces that are too many, drop empty sticks, take a cheaper stick where one holds it."""
     surplus = [-item.demand for item in problem.items]
     for column, times in chosen:
-        for item, count in enumerate(column.counts):
+        for item, count in column.counts:
             surplus[item] += count * times
     cuts: dict[Pattern, int] = {}
     for column, times in chosen:

@@ -11,11 +11,13 @@ from math import ceil, floor
 import numpy as np
 from numpy.typing import NDArray
 
+from .effort import Effort
 from .problem import Problem
 
 __all__ = ["Tallies"]
 
 MOST = 150_000  # tallies held at once
+MOST_NUMBERS = 3_000_000  # in them
 ROOM = 61  # bits of a whole number that sums may fill
 
 Whole = NDArray[np.int64]
@@ -24,12 +26,20 @@ Whole = NDArray[np.int64]
 class Tallies:
     """Tallies of sticks, cheapest and then fewest first.
 
+    Sticks that cost nothing are left out: each tally has all of them, as far as they go.
+
     Args:
         problem: the job in units.
         high: how many sticks of each stock, at most.
+        effort: to be counted.
     """
 
-    def __init__(self, problem: Problem, high: Sequence[int]) -> None:
+    def __init__(self, problem: Problem, high: Sequence[int], effort: Effort) -> None:
+        self._effort = effort
+        self._free = [
+            stock for stock, one in enumerate(problem.stocks) if not one.price and one.most is not None
+        ]
+        self._most = min(MOST, MOST_NUMBERS // len(high))
         self._prices = [stock.price for stock in problem.stocks]
         self._high = list(high)
         self._endless = [stock.most is None for stock in problem.stocks]
@@ -61,15 +71,19 @@ class Tallies:
             min(top, max(0, spare) // loss) if loss > 0 else top
             for loss, top in zip(losses, tops, strict=True)
         ]
-        *order, last = sorted(range(len(losses)), key=lambda stock: (self._prices[stock] > 0, tops[stock]))
+        paid = [stock for stock in range(len(losses)) if stock not in self._free]
+        if not paid:
+            return False
+        *order, last = sorted(paid, key=lambda stock: (self._prices[stock] > 0, tops[stock]))
         cost = np.zeros(1, dtype=np.int64)
         lost = np.zeros(1, dtype=np.float64)
         kept: dict[int, Whole] = {}
         slack = abs(spare) * 1e-9 + 1.0  # the loss is only summed to leave tallies out early, so floats do
         for stock in order:
             size, number = len(cost), tops[stock] + 1
-            if size * number > 20 * MOST:
+            if size * number > 4 * self._most:
                 return False
+            self._effort.tallies(size * number * (len(kept) + 6))
             taken = np.repeat(np.arange(number, dtype=np.int64), size)
             cost = np.tile(cost, number) + taken * self._prices[stock]
             lost = np.tile(lost, number) + taken.astype(np.float64) * float(max(0, losses[stock]))
@@ -78,7 +92,8 @@ class Tallies:
             kept[stock] = taken[keep]
             cost, lost = cost[keep], lost[keep]
         rows, costs = self._with_last(kept, cost, last, tops[last], (least, most))
-        if len(costs) > MOST:
+        self._effort.tallies(max(1, len(costs)) * 4 * len(losses))
+        if len(costs) > self._most:
             return False
         first = np.lexsort((*rows.T, rows.sum(axis=1), costs))
         self._rows, self._costs = rows[first], costs[first]
@@ -109,12 +124,13 @@ class Tallies:
             low, high = np.zeros_like(cost), np.where(cost >= span[0], top, -1)
         number = np.maximum(0, high - low + 1)
         total = int(number.sum())
-        if total > MOST:
+        if total > self._most:
             return np.zeros((0, 0), dtype=np.int64), np.zeros(total, dtype=np.int64)
         which = np.repeat(np.arange(len(cost)), number)
         taken = np.arange(total) - np.repeat(np.cumsum(number) - number, number) + low[which]
         columns = {stock: row[which] for stock, row in kept.items()}
         columns[last] = taken
+        columns |= {stock: np.full(total, self._high[stock]) for stock in self._free}
         rows = np.stack([columns[stock] for stock in range(len(self._prices))], axis=1)
         return rows, cost[which] + taken * price
 
