@@ -35,6 +35,11 @@ def pointers(client: TestClient[Any], path: str, body: Any) -> set[tuple[str, st
     return {(fault["pointer"], fault["code"]) for fault in answer.json()["errors"]}
 
 
+def test_an_opening_by_itself_stands_once_and_in_no_room(client: TestClient[Any]) -> None:
+    answer = ask(client, "/v1/opening", REAL_OPENINGS["out_of_square"].request)
+    assert (answer["count"], answer["room"]) == (1, "")
+
+
 def test_an_offer_sent_back_in_its_field_settles_what_was_found(client: TestClient[Any]) -> None:
     body = deepcopy(REAL_OPENINGS["out_of_square"].request)
     answer = ask(client, "/v1/opening", body)

@@ -73,6 +73,17 @@ def test_one_stool_under_two_windows_passes_the_wall_between() -> None:
     assert {part.kind for member in found.members for part in member.parts} == {"casing_leg", "casing_head"}
 
 
+def test_one_stool_under_three_windows_passes_both_walls_between() -> None:
+    members = (window(30, "L"), window(24, "M"), window(36, "R"))
+    found = build_group(members, Group(mark="bay", gaps=(F(12), F(10))))
+    assert found.shared is not None
+    assert found.shared.opening.readings.lights == (F(30), F(24), F(36))
+    first, second = found.shared.parts[0].cutouts
+    # 3 7/16 from the stool's end to the jamb, then a window and what is between for each.
+    assert (first.at, first.length) == (F("33.4375"), F(12))
+    assert (second.at, second.length) == (F("69.4375"), F(10))
+
+
 def test_openings_of_unequal_depth_keep_their_own() -> None:
     deep = replace(PAIR[1], readings=replace(PAIR[1].readings, left_depth=F("3.25")))
     found = build_group((PAIR[0], deep), Group(mark="pair", gaps=(F(12),)))
