@@ -40,6 +40,17 @@ def test_an_opening_by_itself_stands_once_and_in_no_room(client: TestClient[Any]
     assert (answer["count"], answer["room"]) == (1, "")
 
 
+def test_an_opening_by_itself_has_the_pieces_that_its_cut_list_has(client: TestClient[Any]) -> None:
+    alone = {key: value for key, value in REAL_OPENINGS["out_of_square"].request.items() if key != "rounding"}
+    answer = ask(client, "/v1/opening", alone)
+    unit = {"unit": alone["unit"]} if "unit" in alone else {}
+    member = {key: value for key, value in alone.items() if key not in ("trim", "unit", "movement")}
+    house = {**unit, "openings": [{**member, "trim": "t"}], "trim_specs": {"t": alone["trim"]}, "stock": []}
+    parts = ask(client, "/v1/cut-list", house)["openings"][0]["parts"]
+    assert len(parts) > 3
+    assert answer["parts"] == parts
+
+
 def test_an_offer_sent_back_in_its_field_settles_what_was_found(client: TestClient[Any]) -> None:
     body = deepcopy(REAL_OPENINGS["out_of_square"].request)
     answer = ask(client, "/v1/opening", body)
