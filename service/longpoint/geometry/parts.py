@@ -7,10 +7,9 @@ Angles are degrees, `Fraction` when exact. Nothing here is rounded.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from enum import StrEnum
 from functools import cache
-from operator import pos
 from typing import TYPE_CHECKING, Any, get_args, get_type_hints
 
 import msgspec
@@ -18,7 +17,7 @@ from msgspec.structs import force_setattr
 
 from longpoint.geometry.piece_names import PartKind, PieceKey, named
 from longpoint.geometry.spelled import Figures, Pairs
-from longpoint.lengths import Fraction, Gap, Irrational, Length, PositiveLength, Real
+from longpoint.lengths import MADE_REAL, Fraction, Gap, Real
 from longpoint.values import Angle, Value, Wired
 
 if TYPE_CHECKING:
@@ -28,8 +27,6 @@ else:
     Degrees = Angle
     Inputs = Figures
 SQUARE: Degrees = 0.0
-_FITTED: dict[type, Callable[[Any], Any]] = {float: Irrational, Length: pos, PositiveLength: pos}
-"""What makes a length of each kind fit to go out: an irrational one marked, one that was sent without its text."""
 
 
 @cache
@@ -45,9 +42,9 @@ def fit(record: msgspec.Struct) -> None:
     """Make the lengths of a record that goes out fit to go."""
     for name in _lengths_of(type(record)):
         value = getattr(record, name)
-        fitted = _FITTED.get(type(value))
-        if fitted is not None:
-            force_setattr(record, name, fitted(value))
+        made = MADE_REAL.get(type(value))
+        if made is not None:  # as `real` does, without a call for each length
+            force_setattr(record, name, made(value))
 
 
 class Hand(StrEnum):

@@ -5,7 +5,7 @@ Every length inside is an exact number of inches. Nothing here does I/O.
 
 from longpoint.lengths.errors import LengthError
 from longpoint.lengths.fraction import MARKED, Fraction, Irrational, Real
-from longpoint.lengths.length import Length, PositiveLength, real
+from longpoint.lengths.length import MADE_REAL, Length, PositiveLength, real
 from longpoint.lengths.parsing import MAX_TEXT, parse
 from longpoint.lengths.printing import exact, feet_inches, spoken, tape
 from longpoint.lengths.rounding import (
@@ -24,6 +24,7 @@ from longpoint.lengths.written import EXACT, Gap, LengthWriter, MarkedLength, ex
 
 __all__ = [
     "EXACT",
+    "MADE_REAL",
     "MARKED",
     "MAX_LENGTH",
     "MAX_TEXT",

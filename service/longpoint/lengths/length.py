@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import lru_cache
+from operator import pos
 from typing import TYPE_CHECKING, Any, ClassVar, Self
 
 from longpoint.lengths.errors import LengthError
@@ -113,9 +115,12 @@ def _read(cls: type[Length], text: str, unit: Unit | None) -> Length:
     return cls(value, text)
 
 
+MADE_REAL: dict[type, Callable[[Any], Any]] = {float: Irrational, Length: pos, PositiveLength: pos}
+"""What makes a length of a kind fit to be a field of an answer: an irrational one marked, one that was sent without its
+text. The other kinds are so."""
+
+
 def real(value: Real) -> Real:
-    """A length fit to be a field of an answer: an irrational one marked, one that was sent without its text."""
-    kind = type(value)
-    if kind is float:
-        return Irrational(value)
-    return +value if kind is Length or kind is PositiveLength else value
+    """A length fit to be a field of an answer."""
+    made = MADE_REAL.get(type(value))
+    return value if made is None else made(value)
