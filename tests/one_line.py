@@ -72,6 +72,8 @@ SENT = {
     "wage": Sent("driving", ("shop", "wages"), "30.00", "32.50"),
     "group": Sent("label", ("groups", 0), "hall", "stairs"),
 }
+WORK = Sent("saw", ("pieces", 0), "the one at the window", "the one in the yard")
+"""A field of recorded work, in the body that records it."""
 ANSWERED = {
     "answered_part": ("slack", ("openings", 0, "parts", 0)),
     "answered_opening": ("sashes", ("openings", 0)),
@@ -87,7 +89,7 @@ class Search:
     """Gathers where a field was looked for, and where it was missed."""
 
     def __init__(self) -> None:
-        self.missed: Missed = {kind: {} for kind in (*SENT, *ANSWERED)}
+        self.missed: Missed = {kind: {} for kind in (*SENT, "work", *ANSWERED)}
 
     def look(self, kind: str, place: str, where: str, found: Any, wanted: Any = True) -> None:
         """Note that a field was looked for in a place."""
@@ -193,6 +195,15 @@ def records(described: Described) -> Iterator[tuple[str, str, str]]:
             (kept[1], ("house", *inside) if kept is of_house else inside),
         ):
             yield kind, sent.field, described.record(schema, at)
+    of_piece = (
+        (described.asked(f"{schedule}/work"), WORK.at),
+        (described.given(f"{schedule}/work", "post"), WORK.at),
+        (described.given(f"{schedule}/work"), ("items", 0)),
+        (described.given(f"{schedule}/work/{{piece_id}}"), ()),
+        (described.given(f"{schedule}/cut-list"), ("wrong", 0, "piece")),
+    )
+    for schema, at in of_piece:
+        yield "work", WORK.field, described.record(schema, at)
     for kind, (field, at) in ANSWERED.items():
         yield kind, field, described.record(described.given("/v1/cut-list", "post"), at)
         yield kind, field, described.record(described.given("/v1/opening", "post"), at[2:])
@@ -376,6 +387,44 @@ async def look_in_keeping(search: Search, client: Any) -> None:
     await look_in_spreadsheet(search, client, again)
 
 
+async def look_in_work(search: Search, client: Any) -> None:
+    """Work recorded, told of again, and no longer right."""
+    from longpoint_sdk import types
+    from longpoint_sdk._call import encode
+
+    where = await made(client, house(openings=[opening("W1")]))
+
+    def work(state: str, said: Any) -> dict[str, Any]:
+        piece = {"opening": "W1", "part": "casing_leg/left", "state": state, WORK.field: said}
+        return {"pieces": [piece]}
+
+    wrong = await client.post(f"{where}/work", json=work("cut", []))
+    pointers = [one["pointer"] for one in wrong.json()["errors"]]
+    search.look("work", "refused", "pieces", pointers, [f"/pieces/0/{WORK.field}"])
+    cut = await client.post(f"{where}/work", json=work("cut", WORK.before))
+    packed = msgspec.msgpack.encode(work("fitted", WORK.after))
+    fitted = await client.post(f"{where}/work", content=packed, headers=PACKED)
+    search.look("work", "request", "JSON", cut.status_code, 201)
+    search.look("work", "request", "MessagePack", fitted.status_code, 201)
+    assert cut.status_code == 201, cut.text
+    place = (*WORK.at, WORK.field)
+    search.look("work", "answered", "JSON", value_at(cut.json(), place), WORK.before)
+    told = msgspec.msgpack.decode(fitted.content)
+    search.look("work", "answered", "MessagePack", value_at(told, place), WORK.after)
+    one = (await client.get(f"{where}/work/{cut.json()['pieces'][0]['id']}")).json()
+    listed = (await client.get(f"{where}/work")).json()["items"]
+    tag = (await client.get(f"{where}/openings/W1")).headers["etag"]
+    await client.put(f"{where}/openings/W1", json=opening("W1", "32", "48"), headers={"if-match": tag})
+    left = (await client.get(f"{where}/cut-list", headers=JSON)).json()
+    found = {"one": one, "list": listed[0], "no longer right": left["wrong"][0]["piece"]}
+    for name, piece in found.items():
+        search.look("work", "stored", name, piece.get(WORK.field, ABSENT), WORK.after)
+    again = json.loads(encode(msgspec.convert(work("cut", WORK.before), types.Work)))
+    search.look("work", "sdk", "sent", value_at(again, place), WORK.before)
+    read = msgspec.convert(one, types.StoredPiece)
+    search.look("work", "sdk", "read", value_at(read, (WORK.field,)), WORK.after)
+
+
 async def look_in_spreadsheet(search: Search, client: Any, where: str) -> None:
     """A spreadsheet of the openings, and the openings out of it."""
     sheet = await client.get(f"{where}/export", headers={"accept": "text/csv"})
@@ -404,6 +453,7 @@ async def look_in_service(search: Search, root: Path, document: dict[str, Any]) 
         assert (await client.get("/openapi.json")).json() == document
         await look_in_computing(search, client)
         await look_in_keeping(search, client)
+        await look_in_work(search, client)
 
 
 def main(root: Path) -> None:

@@ -1347,10 +1347,10 @@ export type PartKind = "apron" | "apron_return" | "back_band" | "cap" | "cap_ret
 
 /** What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled. */
 export interface PieceDone {
-  /** The opening's mark or id. A name on one line, not starting with a space. */
-  opening: string;
   /** Which part of it, by its `key` in the cut list. */
   part: string;
+  /** The opening's mark or id. A name on one line, not starting with a space. */
+  opening: string;
   /** What was done. */
   state: Done;
   /** Which of several alike, counted from 1. */
@@ -2025,26 +2025,26 @@ export interface StoredOpening {
 
 /** A piece that was cut. */
 export interface StoredPiece {
+  /** Which part of it, by its `key` in the cut list. */
+  part: string;
+  /** Which of several alike, counted from 1. */
+  instance: number;
+  /** Anything worth knowing. Free text; may have several lines. */
+  note: string;
+  /** What it was cut for: an opening, or a group for what its openings share. */
+  opening_id: string;
+  /** The mark of that opening or group when it was cut. */
+  opening: string;
+  /** What became of it. */
+  state: PieceState | (string & {});
   /** Its id. */
   id: string;
   /** The schedule's revision that last changed it. */
   revision: number;
-  /** The opening it was cut for. */
-  opening_id: string;
-  /** That opening's mark when it was cut. */
-  opening: string;
-  /** Which part of it. */
-  part: string;
-  /** Which of several alike. */
-  instance: number;
-  /** What became of it. */
-  state: PieceState | (string & {});
   /** The stock it was cut from. */
   profile: string;
   /** Its farthest extent, as it was marked. */
   length: MarkedLength;
-  /** Anything worth knowing. */
-  note: string;
 }
 
 /** A schedule as it stands, its openings aside. */

@@ -16,7 +16,7 @@ TESTS = ROOT / "tests"
 
 # x: it must turn up there. A computation does not answer what it was asked, and what is only answered is never sent; a
 # comparison and a restored revision are of the house and its openings, not of its rack; a spreadsheet holds openings
-# alone.
+# alone. Recorded work is answered when it is recorded; what is exported and brought back is the house without it.
 TABLE = """
                   document request refused worked_out answered stored history restored compared export import csv sdk ts
 reading           x        x       x       x          -        x      x       x        x        x      x      x   x   x
@@ -27,6 +27,7 @@ length_on_hand    x        x       x       x          -        x      x       - 
 rate              x        x       x       x          -        x      x       x        x        x      x      -   x   x
 wage              x        x       x       x          -        x      x       x        x        x      x      -   x   x
 group             x        x       x       x          -        x      x       x        x        x      x      -   x   x
+work              x        x       x       -          x        x      -       -        -        -      -      -   x   x
 answered_part     x        -       -       -          x        x      -       -        -        -      -      -   x   x
 answered_opening  x        -       -       -          x        x      -       -        -        -      -      -   x   x
 answered_finding  x        -       -       -          x        x      -       -        -        -      -      -   x   x
@@ -52,6 +53,7 @@ LINES = {
     "rate": Line("shop/rates.py", "DEFAULTS", '_rate("oil_wait", "3", "h", "until oil can be sanded"),'),
     "wage": Line("shop/wages.py", "Wages", "driving: Price | None = None"),
     "group": Line("geometry/group.py", "Group", "label: Name | None = None"),
+    "work": Line("schedules/kept.py", "RecordedPiece", "saw: Name | None = None"),
     "answered_part": Line("geometry/parts.py", "Part", "slack: Real = Fraction(5, 8)"),
     "answered_opening": Line("shop/answer.py", "OpeningAnswer", "sashes: int = 2"),
     "answered_finding": Line("geometry/checks/findings.py", "Finding", "spare: Real | None = None"),

@@ -7,9 +7,16 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import Meta
 
-from longpoint.geometry import PieceKey
 from longpoint.lengths import Fraction, Unit
-from longpoint.schedules.kept import KeptHouse, RackLength, read_house, read_length, read_opening, read_piece
+from longpoint.schedules.kept import (
+    KeptHouse,
+    PlacedPiece,
+    RackLength,
+    read_house,
+    read_length,
+    read_opening,
+    read_piece,
+)
 from longpoint.schedules.rows import (
     OffcutRow,
     OpeningRow,
@@ -18,9 +25,8 @@ from longpoint.schedules.rows import (
     ScheduleLineRow,
     ScheduleRow,
 )
-from longpoint.schedules.states import PieceState
 from longpoint.shop.house import HouseOpening
-from longpoint.values import Value
+from longpoint.values import Value, fields_of
 
 Exact = Annotated[
     dict[str, str],
@@ -142,48 +148,31 @@ class StoredLength(RackLength, frozen=True, kw_only=True):
         return cls(**said, id=row.id, revision=row.revision, exact=read_exact(row.exact))
 
 
-class StoredPiece(Value, frozen=True):
+class StoredPiece(PlacedPiece, frozen=True, kw_only=True):
     """A piece that was cut.
 
     Attributes:
         id: Its id.
         revision: The schedule's revision that last changed it.
-        opening_id: The opening it was cut for.
-        opening: That opening's mark when it was cut.
-        part: Which part of it.
-        instance: Which of several alike.
-        state: What became of it.
         profile: The stock it was cut from.
         length: Its farthest extent, as it was marked.
-        note: Anything worth knowing.
     """
 
     id: str
     revision: int
-    opening_id: str
-    opening: str
-    part: PieceKey
-    instance: int
-    state: PieceState
     profile: str
     length: Fraction
-    note: str
 
     @classmethod
     def of(cls, id: str, revision: int, document: str) -> StoredPiece:
         """As its document has it."""
         piece = read_piece(document)
         return cls(
-            id,
-            revision,
-            piece.opening_id,
-            piece.opening,
-            piece.part,
-            piece.instance,
-            piece.state,
-            piece.shape.profile,
-            piece.shape.length,
-            piece.note,
+            **fields_of(PlacedPiece, piece),
+            id=id,
+            revision=revision,
+            profile=piece.shape.profile,
+            length=piece.shape.length,
         )
 
     @classmethod

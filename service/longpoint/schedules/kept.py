@@ -16,7 +16,7 @@ from longpoint.schedules.values import Change, Kind
 from longpoint.shop.house import AnyHouse, House, HouseGroup, HouseOpening, tell_of_house
 from longpoint.shop.shape import PieceShape
 from longpoint.shop.yard import OnHand, Remnant, Stock
-from longpoint.values import Faults, Given, Name, Path, Text, Value, decoder, encoder
+from longpoint.values import Faults, Given, Name, Path, Text, Value, decoder, encoder, fields_of
 
 MOST_OPENINGS = 5000
 MOST_OFFCUTS = 200
@@ -40,7 +40,7 @@ class RackLength(OnHand, frozen=True, kw_only=True):
     @property
     def remnant(self) -> Remnant:
         """It as a cut list takes it."""
-        return Remnant(**{name: getattr(self, name) for name in OnHand.__struct_fields__})
+        return Remnant(**fields_of(OnHand, self))
 
 
 class KeptHouse(AnyHouse, frozen=True, kw_only=True):
@@ -64,7 +64,7 @@ class KeptHouse(AnyHouse, frozen=True, kw_only=True):
         groups: Sequence[HouseGroup] | None = None,
     ) -> House:
         """The house with some of its openings, what is on its rack, and those of its groups that are all there."""
-        said = {name: getattr(self, name) for name in AnyHouse.__struct_fields__}
+        said = fields_of(AnyHouse, self)
         said |= {"stock": self._stock(rack), "openings": tuple(openings)}
         if groups is not None:
             said["groups"] = tuple(groups)
@@ -110,15 +110,14 @@ class NewSchedule(KeptHouse, frozen=True, kw_only=True):
     @property
     def head(self) -> KeptHouse:
         """What is said of the house as a whole."""
-        return KeptHouse(**{name: getattr(self, name) for name in KeptHouse.__struct_fields__})
+        return KeptHouse(**fields_of(KeptHouse, self))
 
     @classmethod
     def of(
         cls, house: KeptHouse, openings: Sequence[HouseOpening], rack: Sequence[RackLength]
     ) -> NewSchedule:
         """A schedule that is there, as one that starts another just like it."""
-        said = {name: getattr(house, name) for name in KeptHouse.__struct_fields__}
-        return cls(**said, openings=tuple(openings), rack=tuple(rack))
+        return cls(**fields_of(KeptHouse, house), openings=tuple(openings), rack=tuple(rack))
 
 
 def rack_full(profile: str, most: int) -> str:
@@ -126,26 +125,42 @@ def rack_full(profile: str, most: int) -> str:
     return f"The rack holds at most {most} lengths of {profile!r}: take some off first."
 
 
-class KeptPiece(Value, frozen=True):
-    """One piece as it was cut.
+class RecordedPiece(Value, frozen=True, kw_only=True):
+    """What is said of a piece when work is recorded, and kept and answered as it was said.
 
     Attributes:
-        opening_id: what it was cut for: an opening, or a group for what its openings share.
-        opening: that one's mark when it was cut.
-        part: which part of it.
-        instance: which of several alike.
-        state: what became of it.
-        note: in the words of whoever recorded it.
-        rounding: by which it was marked.
-        shape: as it lay on the saw.
+        part: Which part of it, by its `key` in the cut list.
+        instance: Which of several alike, counted from 1.
+        note: Anything worth knowing.
+    """
+
+    part: PieceKey
+    instance: Annotated[int, Meta(ge=1, le=500)] = 1
+    note: Text = ""
+
+
+class PlacedPiece(RecordedPiece, frozen=True, kw_only=True):
+    """The same of a piece whose place was found.
+
+    Attributes:
+        opening_id: What it was cut for: an opening, or a group for what its openings share.
+        opening: The mark of that opening or group when it was cut.
+        state: What became of it.
     """
 
     opening_id: str
     opening: str
-    part: PieceKey
-    instance: int
     state: PieceState
-    note: str
+
+
+class KeptPiece(PlacedPiece, frozen=True, kw_only=True):
+    """One piece as it was cut.
+
+    Attributes:
+        rounding: by which it was marked.
+        shape: as it lay on the saw.
+    """
+
     rounding: Rounding
     shape: PieceShape
 

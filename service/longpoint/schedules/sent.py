@@ -6,35 +6,28 @@ from typing import Annotated, ClassVar, Literal
 
 from msgspec import Meta
 
-from longpoint.geometry import PieceKey
-from longpoint.schedules.kept import MOST_OPENINGS, RackLength
+from longpoint.schedules.kept import MOST_OPENINGS, RackLength, RecordedPiece
 from longpoint.schedules.states import Done
 from longpoint.shop.house import HouseOpening
-from longpoint.values import Given, Name, Text
+from longpoint.values import Given, Name
 
 Id = Annotated[str, Meta(min_length=1, max_length=32, pattern=r"^[0-9a-z]*$")]
 Existing = Literal["refuse", "update", "replace"]
 """What to do about marks the schedule has already: refuse them all, update them, or replace the whole."""
 
 
-class PieceDone(Given, frozen=True, kw_only=True):
+class PieceDone(RecordedPiece, Given, frozen=True, kw_only=True):
     """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
 
     Attributes:
         opening: The opening's mark or id.
-        part: Which part of it, by its `key` in the cut list.
         state: What was done.
-        instance: Which of several alike, counted from 1.
         recut_from: The id of the piece it was cut again from, where it was.
-        note: Anything worth knowing.
     """
 
     opening: Name
-    part: PieceKey
     state: Done
-    instance: Annotated[int, Meta(ge=1, le=500)] = 1
     recut_from: Id | None = None
-    note: Text = ""
 
 
 class Work(Given, frozen=True, kw_only=True):

@@ -8,7 +8,7 @@ from longpoint.values.fault import Fault, Faults, Path, Place, Refusal, nearest
 from longpoint.values.money import Cents, Price
 from longpoint.values.names import Name, Room, Text
 from longpoint.values.numbers import Amount, Angle
-from longpoint.values.value import Given, Value
+from longpoint.values.value import Given, Value, fields_of
 from longpoint.values.wired import Unreadable, Wired
 
 __all__ = [
@@ -31,6 +31,7 @@ __all__ = [
     "converted",
     "decoder",
     "encoder",
+    "fields_of",
     "nearest",
     "packed_decoder",
     "packer",

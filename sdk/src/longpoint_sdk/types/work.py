@@ -34,16 +34,16 @@ class PieceDone(Request, frozen=True, kw_only=True):
     """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
 
     Attributes:
-        opening: The opening's mark or id. A name on one line, not starting with a space.
         part: Which part of it, by its `key` in the cut list.
+        opening: The opening's mark or id. A name on one line, not starting with a space.
         state: What was done.
         instance: Which of several alike, counted from 1.
         note: Anything worth knowing. Free text; may have several lines.
         recut_from: The id of the piece it was cut again from, where it was.
     """
 
-    opening: str
     part: str
+    opening: str
     state: Done
     instance: int = 1
     note: str = ""
@@ -70,28 +70,28 @@ class StoredPiece(Result, frozen=True, kw_only=True):
     """A piece that was cut.
 
     Attributes:
+        part: Which part of it, by its `key` in the cut list.
+        instance: Which of several alike, counted from 1.
+        note: Anything worth knowing. Free text; may have several lines.
+        opening_id: What it was cut for: an opening, or a group for what its openings share.
+        opening: The mark of that opening or group when it was cut.
+        state: What became of it.
         id: Its id.
         revision: The schedule's revision that last changed it.
-        opening_id: The opening it was cut for.
-        opening: That opening's mark when it was cut.
-        part: Which part of it.
-        instance: Which of several alike.
-        state: What became of it.
         profile: The stock it was cut from.
         length: Its farthest extent, as it was marked.
-        note: Anything worth knowing.
     """
 
-    id: str
-    revision: int
-    opening_id: str
-    opening: str
     part: str
     instance: int
+    note: str
+    opening_id: str
+    opening: str
     state: PieceState | str
+    id: str
+    revision: int
     profile: str
     length: MarkedLength
-    note: str
 
 
 class WrongPiece(Result, frozen=True, kw_only=True):

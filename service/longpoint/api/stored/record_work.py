@@ -10,7 +10,7 @@ from longpoint.api.stored.groups import group_id, group_of, members, sharing
 from longpoint.geometry import Part, PieceKey
 from longpoint.schedules import items
 from longpoint.schedules.basics import new_id
-from longpoint.schedules.kept import KeptPiece, piece_change, read_opening, read_piece
+from longpoint.schedules.kept import KeptPiece, RecordedPiece, piece_change, read_opening, read_piece
 from longpoint.schedules.rows import PieceRow
 from longpoint.schedules.sent import PieceDone
 from longpoint.schedules.states import Done, PieceState
@@ -19,7 +19,7 @@ from longpoint.shop.build import BuiltOpening
 from longpoint.shop.recut import can_be_recut
 from longpoint.shop.remaining import Slot
 from longpoint.shop.shape import PieceShape, alike, shape_of
-from longpoint.values import Faults, Path
+from longpoint.values import Faults, Path, fields_of
 
 
 class Found(msgspec.Struct, frozen=True):
@@ -94,13 +94,14 @@ class Recorder:
     async def _write(self, sent: PieceDone, slot: Slot, mark: str, part: Part, at: Path) -> None:
         there = await self._live(slot)
         shape = shape_of(part, self._rounding)
+        said = fields_of(RecordedPiece, sent) | {"state": PieceState(sent.state)}
         if sent.recut_from is not None and not await self._take(sent, shape, at):
             return
         if there is not None and there[0] != sent.recut_from:
             id, document = there
             right = alike(shape_of(part, document.rounding), document.shape)
             if sent.state is not Done.CUT:
-                self._put(id, msgspec.structs.replace(document, state=PieceState(sent.state), note=sent.note))
+                self._put(id, msgspec.structs.replace(document, **said))
                 return
             if right:
                 detail = (
@@ -109,10 +110,8 @@ class Recorder:
                 self._faults.add(at, "already-cut", detail)
                 return
             self._put(id, msgspec.structs.replace(document, state=PieceState.SPARE))
-        state = PieceState(sent.state)
-        self._put(
-            new_id(), KeptPiece(slot[0], mark, slot[1], slot[2], state, sent.note, self._rounding, shape)
-        )
+        kept = KeptPiece(**said, opening_id=slot[0], opening=mark, rounding=self._rounding, shape=shape)
+        self._put(new_id(), kept)
 
     async def _take(self, sent: PieceDone, shape: PieceShape, at: Path) -> bool:
         """Take the piece that was cut again out of the shop; False when it cannot have been."""
