@@ -1,6 +1,7 @@
 """The commands that look after a database, run as they are at a prompt."""
 
 import asyncio
+import gzip
 from pathlib import Path
 
 import httpx
@@ -136,10 +137,24 @@ def test_a_broken_backup_is_refused_whole(
     other = fresh_sqlite(tmp_path)
     assert command("migrate", "--database", other) == 0
     data = backup.read_bytes()
-    for wrong in (data[:-40], data[: len(data) // 2], b"", b"nothing of the kind"):
+    first, second, *rest = gzip.decompress(data).splitlines(keepends=True)
+    for wrong, told in (
+        (data[:-40], "cannot be read"),
+        (data[: len(data) // 2], "cannot be read"),
+        (b"nothing of the kind", "cannot be read"),
+        (b"", "is not a backup"),
+        (gzip.compress(b'{"some":"file"}\n{"of":"others"}\n'), "is not a backup"),
+        (
+            gzip.compress(b"".join((first.replace(b"backup-1", b"backup-9"), second, *rest))),
+            "is not a backup",
+        ),
+        (gzip.compress(b"".join((first, *rest))), "is not whole"),
+        (gzip.compress(b"".join((first, second, second, *rest))), "is not whole"),
+        (gzip.compress(b"".join((first, second, *rest[:-1]))), "is not whole"),
+    ):
         broken.write_bytes(wrong)
         assert command("restore", "--database", other, str(broken)) == 2
-        assert "longpoint: " in capsys.readouterr().err
+        assert told in capsys.readouterr().err
     assert command("restore", "--database", other, str(tmp_path / "absent.gz")) == 2
     assert command("restore", "--database", other, str(backup)) == 0
 

@@ -8,7 +8,6 @@ import hashlib
 import os
 import zlib
 from pathlib import Path
-from typing import Any
 
 import msgspec
 from sqlalchemy import func, insert, select
@@ -18,10 +17,21 @@ from longpoint.schedules.errors import BackupError
 from longpoint.schedules.models import Base
 from longpoint.schedules.store import SCHEMA, Store
 
-FORMAT = "longpoint-backup-1"
 _AT_ONCE = 500
 _encode = msgspec.json.Encoder().encode
-_decode = msgspec.json.Decoder().decode
+_Row = tuple[str, dict[str, object]]
+"""The name of a table, and a row of it by column."""
+
+
+class _Header(msgspec.Struct, tag_field="format", tag="longpoint-backup-1"):
+    """The first line: what the file is, the database revision its rows are of, and when it was made."""
+
+    schema: str
+    at: str
+
+
+_read_header = msgspec.json.Decoder(_Header).decode
+_read_row = msgspec.json.Decoder(_Row).decode
 
 
 async def back_up(store: Store, path: Path) -> int:
@@ -46,13 +56,13 @@ async def back_up(store: Store, path: Path) -> int:
                 file.write(data)
 
             async with store.reading() as connection:
-                write({"format": FORMAT, "schema": SCHEMA, "at": moment()})
+                write(_Header(SCHEMA, moment()))
                 for table in Base.metadata.sorted_tables:
                     rows = await connection.stream(select(table))
                     async for row in rows.mappings():
                         write([str(table.name), {str(name): value for name, value in row.items()}])
                         count += 1
-            file.write(_encode({"rows": count, "sha256": whole.hexdigest()}) + b"\n")
+            file.write(_ending(count, whole.hexdigest()))
         with part.open("rb+") as written:
             os.fsync(written.fileno())
         part.rename(path)
@@ -69,16 +79,15 @@ async def restore(store: Store, path: Path) -> int:
     Raises:
         BackupError: when the file cannot be read or is not whole, or the database is not empty.
     """
-    lines = _verified(path)
-    header = lines[0]
-    if header["schema"] != SCHEMA:
+    header, lines = _verified(path)
+    if header.schema != SCHEMA:
         raise BackupError(
-            f"{path} is of database revision {header['schema']}, this service of {SCHEMA}; restore it with the "
+            f"{path} is of database revision {header.schema}, this service of {SCHEMA}; restore it with the "
             "service it was made by, then migrate."
         )
     tables = {table.name: table for table in Base.metadata.sorted_tables}
-    rows: dict[str, list[dict[str, Any]]] = {name: [] for name in tables}
-    for name, row in lines[1:]:
+    rows: dict[str, list[dict[str, object]]] = {name: [] for name in tables}
+    for name, row in lines:
         rows[name].append(row)
     async with store.writing() as connection:
         for name, table in tables.items():
@@ -87,19 +96,23 @@ async def restore(store: Store, path: Path) -> int:
         for name, table in tables.items():
             for start in range(0, len(rows[name]), _AT_ONCE):
                 await connection.execute(insert(table), rows[name][start : start + _AT_ONCE])
-    return len(lines) - 1
+    return len(lines)
 
 
-def _verified(path: Path) -> list[Any]:
-    """The lines of a backup that is whole."""
+def _verified(path: Path) -> tuple[_Header, list[_Row]]:
+    """What is in a backup that is whole."""
     try:
-        data = gzip.decompress(path.read_bytes()).splitlines(keepends=True)
-        lines = [_decode(line) for line in data]
-    except (OSError, EOFError, zlib.error, msgspec.DecodeError) as failure:
+        first, *rows, last = gzip.decompress(path.read_bytes()).splitlines(keepends=True)
+        header = _read_header(first)
+    except (OSError, EOFError, zlib.error) as failure:
         raise BackupError(f"{path} cannot be read as a backup: {failure}.") from failure
-    digest = hashlib.sha256(b"".join(data[:-1])).hexdigest()
-    if not lines or not isinstance(lines[0], dict) or lines[0].get("format") != FORMAT:
-        raise BackupError(f"{path} is not a backup of this service.")
-    if lines[-1] != {"rows": len(lines) - 2, "sha256": digest}:
+    except (ValueError, msgspec.DecodeError) as failure:
+        raise BackupError(f"{path} is not a backup of this service.") from failure
+    if last != _ending(len(rows), hashlib.sha256(b"".join((first, *rows))).hexdigest()):
         raise BackupError(f"{path} is not whole: its end does not match what is in it.")
-    return lines[:-1]
+    return header, [_read_row(row) for row in rows]
+
+
+def _ending(rows: int, digest: str) -> bytes:
+    """The last line: what all before it must come to."""
+    return _encode({"rows": rows, "sha256": digest}) + b"\n"

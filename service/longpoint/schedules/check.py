@@ -1,7 +1,6 @@
 """Checking a database: that its history hangs together, and that what now stands repeats it."""
 
 from collections import defaultdict
-from typing import Any
 
 from sqlalchemy import select, text
 from sqlalchemy.ext.asyncio import AsyncConnection
@@ -14,7 +13,11 @@ from longpoint.schedules.rows import ScheduleRow, VersionRow
 from longpoint.schedules.store import Store
 from longpoint.schedules.values import Author, Kind
 
-_ITEMS: list[tuple[Kind, Any]] = [(Kind.OPENING, Opening), (Kind.PIECE, Piece), (Kind.OFFCUT, Offcut)]
+_ITEMS: list[tuple[Kind, type[Opening | Piece | Offcut]]] = [
+    (Kind.OPENING, Opening),
+    (Kind.PIECE, Piece),
+    (Kind.OFFCUT, Offcut),
+]
 
 
 async def check_store(store: Store) -> list[str]:

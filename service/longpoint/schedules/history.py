@@ -5,7 +5,6 @@ versions; `python -m longpoint check` compares the two.
 """
 
 from collections.abc import Sequence
-from typing import Any
 
 from sqlalchemy import Select, and_, func, insert, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
@@ -18,6 +17,8 @@ from longpoint.schedules.values import Author, Change, Kind, Stamp
 
 Pair = tuple[VersionRow | None, VersionRow | None]
 """A thing's version at an earlier and at a later revision; None where it was not there."""
+_Newest = Select[str, str, int]
+"""The number of a version of each thing, by its kind and id."""
 
 
 def revision_digest(
@@ -79,7 +80,7 @@ async def append(
             ],
         )
     tally = await project(connection, schedule_id, number, changes, digests)
-    values: dict[str, Any] = {"revision": number, "digest": digest, "updated_at": at, **columns}
+    values: dict[str, object] = {"revision": number, "digest": digest, "updated_at": at, **columns}
     for change in changes:
         if change.kind is Kind.SCHEDULE and change.document is not None:
             values |= {
@@ -98,10 +99,7 @@ async def append(
     return Stamp(number, digest)
 
 
-_Query = Select[*tuple[Any, ...]]
-
-
-def _newest(schedule_id: str, revision: int, kinds: Sequence[Kind]) -> _Query:
+def _newest(schedule_id: str, revision: int, kinds: Sequence[Kind]) -> _Newest:
     """For each thing, the number of its latest version up to a revision."""
     return (
         select(Version.kind, Version.item_id, func.max(Version.revision).label("newest"))
@@ -110,7 +108,7 @@ def _newest(schedule_id: str, revision: int, kinds: Sequence[Kind]) -> _Query:
     )
 
 
-def _standing(schedule_id: str, newest: _Query) -> _Query:
+def _standing(schedule_id: str, newest: _Newest) -> Select[Version]:
     """The versions so numbered, without those that say their thing went."""
     found = newest.subquery()
     return select(Version).join(

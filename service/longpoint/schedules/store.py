@@ -4,7 +4,6 @@ import asyncio
 from collections.abc import AsyncIterator, Iterator
 from contextlib import asynccontextmanager, contextmanager
 from pathlib import Path
-from typing import Any
 
 from sqlalchemy import inspect, text
 from sqlalchemy.exc import DBAPIError, IntegrityError, ProgrammingError, SQLAlchemyError
@@ -53,10 +52,12 @@ class Store:
             DatabaseUnavailable: when the database cannot be used.
             DatabaseBusy: when its turn did not come in time.
         """
-        options: dict[str, Any] = {} if self.sqlite else _READ_ONLY
         with _told_apart():
             async with self._turns.take(under_way=True), self.engine.connect() as connection:
-                await connection.execution_options(**options)
+                if not self.sqlite:
+                    await connection.execution_options(
+                        isolation_level="REPEATABLE READ", postgresql_readonly=True
+                    )
                 async with connection.begin():
                     yield connection
 
@@ -136,9 +137,6 @@ class Store:
     async def close(self) -> None:
         """Close every connection."""
         await self.engine.dispose()
-
-
-_READ_ONLY = {"isolation_level": "REPEATABLE READ", "postgresql_readonly": True}
 
 
 @contextmanager

@@ -1,7 +1,7 @@
 """What each operation says of itself: its id, its examples, what it answers in and how it may refuse."""
 
 from collections.abc import Callable, Mapping, Sequence
-from typing import Any, Literal
+from typing import Any, Literal, TypedDict
 
 import msgspec
 from litestar.handlers.base import BaseRouteHandler
@@ -12,6 +12,8 @@ from longpoint.values import Faults
 
 Access = Literal["open", "read", "write"]
 _OPT = "operation"
+ReadsCsv = Callable[[bytes, Unit | None], tuple[object, object, Faults]]
+"""Reads a body of CSV, its bare lengths in a unit: gives the handler's wire type, what came from where, and faults."""
 
 
 class Example(msgspec.Struct, frozen=True, kw_only=True):
@@ -47,11 +49,21 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
     problems: tuple[int, ...] = ()
     offers: tuple[str, ...] = BOTH
     headers: Mapping[str, str] = {}
-    links: Mapping[str, Any] = {}
+    links: Mapping[str, object] = {}
     access: Access = "read"
     stored: bool = False
-    reads_csv: Callable[[bytes, Unit | None], tuple[Any, Any, Faults]] | None = None
+    reads_csv: ReadsCsv | None = None
     needs_match: bool = True
+
+
+class RouteOptions(TypedDict):
+    """What Litestar's route decorators are told of an operation; `opt` is where they keep what is not theirs."""
+
+    operation_id: str
+    summary: str
+    tags: list[str]
+    status_code: int
+    opt: dict[str, Operation]
 
 
 def operation(
@@ -64,12 +76,12 @@ def operation(
     problems: Sequence[int] = (),
     offers: tuple[str, ...] = BOTH,
     headers: Mapping[str, str] | None = None,
-    links: Mapping[str, Any] | None = None,
+    links: Mapping[str, object] | None = None,
     access: Access = "read",
     stored: bool = False,
-    reads_csv: Callable[[bytes, Unit | None], tuple[Any, Any, Faults]] | None = None,
+    reads_csv: ReadsCsv | None = None,
     needs_match: bool = True,
-) -> dict[str, Any]:
+) -> RouteOptions:
     """Keyword arguments for a Litestar route decorator.
 
     Args:

@@ -2,7 +2,7 @@
 
 import asyncio
 import contextlib
-from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar, get_origin
+from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar, cast, get_origin
 from urllib.parse import parse_qsl
 
 from litestar import Request
@@ -235,7 +235,7 @@ class ApiRequest(Request[Any, Any, Any]):
             again, misread = reader.read_under(unit, body, encoding)
         if misread:
             self.scope["state"][MISREAD] = misread
-        return again  # type: ignore[no-any-return]
+        return cast("T", again)
 
     @property
     def misread(self) -> Faults:

@@ -6,7 +6,7 @@ import types
 import typing
 from enum import Enum
 from functools import lru_cache
-from typing import Annotated, Any, Literal, NamedTuple, get_args, get_origin, get_type_hints
+from typing import Annotated, Literal, NamedTuple, get_args, get_origin, get_type_hints
 
 import msgspec
 
@@ -26,7 +26,7 @@ class Column(NamedTuple):
     name: str
     path: tuple[str, ...]
     kind: Kind
-    default: Any
+    default: object
 
 
 @lru_cache(maxsize=1)
@@ -37,7 +37,7 @@ def columns() -> dict[str, Column]:
     return {name: found[name] for name in [*FIRST, *rest]}
 
 
-def _walk(type_: Any, path: tuple[str, ...], always: bool) -> list[Column]:
+def _walk(type_: type[msgspec.Struct], path: tuple[str, ...], always: bool) -> list[Column]:
     found: list[Column] = []
     hints = get_type_hints(type_, include_extras=True)
     for field in msgspec.structs.fields(type_):
@@ -56,7 +56,7 @@ def _name(path: tuple[str, ...]) -> str:
     return " ".join(words).replace("_", " ")
 
 
-def _bare(hint: Any) -> Any:
+def _bare(hint: object) -> object:
     """A hint without its limits, and without None among its choices."""
     while get_origin(hint) is Annotated:
         hint = get_args(hint)[0]
@@ -66,7 +66,7 @@ def _bare(hint: Any) -> Any:
     return hint
 
 
-def _kind(inner: Any) -> Kind:
+def _kind(inner: object) -> Kind:
     if get_origin(inner) is tuple:
         item = _bare(get_args(inner)[0])
         if isinstance(item, type) and issubclass(item, Length | str):

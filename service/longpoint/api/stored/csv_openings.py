@@ -6,7 +6,7 @@ import csv
 import io
 import re
 from collections.abc import Iterable, Iterator
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 import msgspec
 
@@ -159,7 +159,7 @@ def _opening(
     misread: Faults,
     unit: Unit | None,
 ) -> HouseOpening | None:
-    value: dict[str, Any] = {"readings": {}}
+    value: dict[str, object] = {"readings": {}}
     before = faults.count
     for place, cell in enumerate(cells):
         text = cell.strip()
@@ -239,7 +239,7 @@ _WANTED = {
 
 
 def _cell(column: Column, opening: HouseOpening) -> str:
-    value: Any = opening
+    value: object = opening
     for step in column.path:
         value = getattr(value, step, None)
     return _shown(column, value)

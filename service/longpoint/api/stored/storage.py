@@ -1,8 +1,8 @@
 """What every stored operation shares: the store, who is asking, and how storage's failures are told."""
 
 import logging
-from collections.abc import Callable, Mapping, Sequence
-from typing import Annotated, Any
+from collections.abc import Mapping, Sequence
+from typing import Annotated
 
 from litestar import Response
 from litestar.params import PathParameter, QueryParameter
@@ -10,18 +10,17 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.http.access import CALLER, Caller
 from longpoint.api.http.errors import on_problem
-from longpoint.api.http.operation import Access, Example, operation
+from longpoint.api.http.negotiate import BOTH
+from longpoint.api.http.operation import Access, Example, ReadsCsv, RouteOptions, operation
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.problems_limits import Overloaded
 from longpoint.api.http.problems_stored import NoStorage, StorageUnavailable
 from longpoint.api.http.request import AnyRequest
-from longpoint.lengths import Unit
 from longpoint.schedules import houses
 from longpoint.schedules.errors import DatabaseBusy, StorageError
 from longpoint.schedules.rows import ScheduleRow
 from longpoint.schedules.store import Store
 from longpoint.schedules.values import Author
-from longpoint.values import Faults
 
 _log = logging.getLogger("longpoint.storage")
 
@@ -53,14 +52,13 @@ def stored(
     status: int = 200,
     examples: Mapping[str, Example] | None = None,
     problems: Sequence[int] = (),
-    offers: tuple[str, ...] | None = None,
+    offers: tuple[str, ...] = BOTH,
     headers: Mapping[str, str] | None = None,
-    links: Mapping[str, Any] | None = None,
-    reads_csv: Callable[[bytes, Unit | None], tuple[Any, Any, Faults]] | None = None,
+    links: Mapping[str, object] | None = None,
+    reads_csv: ReadsCsv | None = None,
     needs_match: bool = True,
-) -> dict[str, Any]:
+) -> RouteOptions:
     """Keyword arguments for the route decorator of an operation on what is stored; see `operation`."""
-    more: dict[str, Any] = {} if offers is None else {"offers": offers}
     return operation(
         id,
         summary=summary,
@@ -68,13 +66,13 @@ def stored(
         status=status,
         examples=examples,
         problems=problems,
+        offers=offers,
         headers=headers,
         links=links,
         access=access,
         stored=True,
         reads_csv=reads_csv,
         needs_match=needs_match,
-        **more,
     )
 
 

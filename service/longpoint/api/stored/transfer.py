@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Mapping, Sequence
-from typing import Annotated, Any
+from typing import Annotated
 
 from litestar import get, post
 from litestar.params import JSONBody, QueryParameter
 from msgspec.structs import replace
 
 from longpoint.api.document.examples_schedule import IMPORT
-from longpoint.api.http.answer import Reply
+from longpoint.api.http.answer import File, Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.negotiate import BOTH, CSV
 from longpoint.api.http.request import CSV_PLACES, AnyRequest
@@ -132,9 +132,7 @@ async def export_schedule(
     openings = [read_opening(text, house.unit) for text in documents[Kind.OPENING]]
     headers = {"etag": etag(request, tag)}
     if getattr(request, "wanted", "") == CSV:
-        reply: Reply[Any] = Reply(write_csv(openings), status_code=200, headers={**headers, "vary": "accept"})
-        reply.media_type = f"{CSV}; charset=utf-8; header=present"
-        return reply
+        return File(write_csv(openings).encode(), f"{CSV}; charset=utf-8; header=present", headers)
     rack = [read_length(text, house.unit) for text in documents[Kind.OFFCUT]]
     return Reply(NewSchedule.of(house, openings, rack), status_code=200, headers=headers)
 
