@@ -94,10 +94,19 @@ async def test_any_state_is_no_news_and_is_not_written_over(sqlite_service: http
         refused = await service.put(f"{where}{path}", json=body, headers={"if-none-match": "*"})
         assert refused.status_code == 428, "it does not say what the change was made from"
         assert (await service.get(f"{where}{path}")).json() == before.json()
-        # Beside the state it was made from, a change is not held up by it.
-        done = await service.put(
-            f"{where}{path}",
-            json=body,
-            headers={"if-none-match": "*", "if-match": before.headers["etag"]},
-        )
+        # Beside the state it was made from, too: it says that nothing may stand there, and something does.
+        tag = before.headers["etag"]
+        for unless in ("*", tag, f'"another", W/{tag}'):
+            headers = {"if-none-match": unless, "if-match": tag}
+            refused = await service.put(f"{where}{path}", json=body, headers=headers)
+            assert (refused.status_code, refused.headers["etag"]) == (412, tag)
+            assert [one["header"] for one in refused.json()["errors"]] == ["If-None-Match"]
+        assert (await service.get(f"{where}{path}")).json() == before.json()
+        headers = {"if-none-match": '"another"', "if-match": tag}
+        done = await service.put(f"{where}{path}", json=body, headers=headers)
         assert done.status_code == 200
+    # What is added changes the schedule, so it is held to the same.
+    for path, body in (("/openings", opening("K2")), ("/offcuts", rack[0])):
+        refused = await service.post(f"{where}{path}", json=body, headers={"if-none-match": "*"})
+        assert refused.status_code == 412
+    assert [one["mark"] for one in (await service.get(f"{where}/openings")).json()["items"]] == ["K1"]

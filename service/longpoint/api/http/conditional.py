@@ -66,18 +66,25 @@ def check_current(request: AnyRequest, tag: str) -> None:
 
 
 def check_match(request: AnyRequest, tag: str) -> None:
-    """Make sure that a change that says what it was made from was made from the state that now stands.
+    """Make sure that a change that says what it was made from was made from the state that now stands, and that it is
+    not one to be made only where that state does not stand.
 
     Raises:
-        PreconditionFailed: when it was not.
+        PreconditionFailed: when it was not, or is.
     """
-    given = _given(request, "If-Match")
-    if given is None or given == "*":
-        return
-    if not any(not weak and _bare(one) == tag for weak, one in _tags(given)):
+    given = _given(request, "If-Match") or "*"
+    if given != "*" and not any(not weak and _bare(one) == tag for weak, one in _tags(given)):
         raise PreconditionFailed(
             f'It is now at "{tag}"; the change was made from another state.',
             [Fault(code="stale", detail="Read it again and make the change to that.", header="If-Match")],
+            {"etag": f'"{tag}"'},
+        )
+    # After If-Match, and whatever that says (RFC 9110, section 13.2.2).
+    unless = _given(request, "If-None-Match") or ""
+    if unless == "*" or any(_bare(one) == tag for _, one in _tags(unless)):
+        raise PreconditionFailed(
+            f'It is now at "{tag}"; the change was to be made only if it were not.',
+            [Fault(code="stands", detail="Leave If-None-Match out to change it.", header="If-None-Match")],
             {"etag": f'"{tag}"'},
         )
 
