@@ -9,6 +9,7 @@ import httpx
 import pytest
 
 from longpoint.api.document.examples import CUT_LIST, LABELS, OPENING
+from longpoint.sheets import UnsetError
 
 HOUSE = CUT_LIST["two_rooms"].request
 SHEETS = ("fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels")
@@ -148,6 +149,39 @@ async def test_an_opening_is_drawn(client: httpx.AsyncClient) -> None:
     refused = await ask(client, "/v1/opening", "image/svg+xml", body, drawing="piece", piece="newel")
     assert refused.status_code == 422
     assert "casing_leg/left" in refused.json()["errors"][0]["detail"]
+
+
+async def test_a_file_is_named_and_says_what_it_may_do(client: httpx.AsyncClient) -> None:
+    for accept, params, name in (
+        ("text/html", {"title": "Alder Row"}, 'inline; filename="alder-row-cut-list.html"'),
+        ("application/pdf", {}, 'inline; filename="cut-list.pdf"'),
+        ("text/csv", {"table": "buy"}, 'attachment; filename="cut-list-buy.csv"'),
+        ("image/svg+xml", {"title": "É"}, 'inline; filename="e-sticks.svg"'),
+    ):
+        answer = await ask(client, "/v1/cut-list", accept, **params)
+        assert answer.headers["content-disposition"] == name
+        styled = "'unsafe-inline'" in answer.headers["content-security-policy"]
+        assert styled is (accept in ("text/html", "image/svg+xml"))
+
+
+async def test_a_sheet_that_cannot_be_set_is_told_with_what_to_ask_for(
+    client: httpx.AsyncClient, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    def unset(*_: object) -> bytes:
+        raise UnsetError("it took too long")
+
+    monkeypatch.setattr("longpoint.api.answers.sheet.pdf", unset)
+    answer = await ask(client, "/v1/sheets/saw-sheet", "application/pdf")
+    assert answer.status_code == 422
+    assert [(one["code"], one["header"]) for one in answer.json()["errors"]] == [("too-long", "accept")]
+    assert "it took too long" in caplog.text
+    assert "it took too long" not in answer.text
+
+
+async def test_the_one_table_of_labels_is_named_where_another_is_asked_for(client: httpx.AsyncClient) -> None:
+    answer = await ask(client, "/v1/sheets/piece-labels", "text/csv", table="buy")
+    assert answer.status_code == 422
+    assert answer.json()["errors"][0]["detail"] == "This sheet has labels."
 
 
 async def test_a_blank_measure_sheet_can_be_kept(client: httpx.AsyncClient) -> None:

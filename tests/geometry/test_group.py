@@ -124,6 +124,21 @@ def test_what_is_shared_ends_as_its_outermost_sides_do() -> None:
     assert shared.opening.mark == "pair"
 
 
+def test_the_mulls_of_joined_units_are_sawn_out_where_they_stand() -> None:
+    trim = replace(TRIM, mull_casing=Casing(width=F(3), thickness=F(5, 8), profile="mull"))
+    unit = replace(window(60, "R"), trim=trim)
+    unit = replace(unit, readings=mulled(unit.readings, (Mull(F(28), F(4)),)))
+    left = replace(PAIR[0], trim=trim)
+    for members, places in (
+        # 3 7/16 from the stool's end to the first jamb.
+        ((left, unit), [(F("33.4375"), F(12)), (F("73.4375"), F(4))]),
+        ((unit, left), [(F("31.4375"), F(4)), (F("63.4375"), F(12))]),
+    ):
+        shared = build_group(members, Group(mark="g", gaps=(F(12),))).shared
+        assert shared is not None
+        assert [(one.at, one.length) for one in shared.parts[0].cutouts] == places
+
+
 def test_a_stool_longer_than_its_stock_is_scarfed_over_the_gap() -> None:
     found = build_group(PAIR, Group(mark="pair", gaps=(F(12),), stock_length=F(72)))
     assert found.shared is not None
@@ -168,30 +183,79 @@ def test_a_mulled_units_stool_is_jointed_over_a_mull() -> None:
 
 
 @pytest.mark.parametrize(
-    ("members", "group", "code"),
+    ("members", "group", "path", "code"),
     [
-        (PAIR[:1], Group(mark="g"), "too-few"),
-        (PAIR, Group(mark="g", heads=(F(80),)), "head-count"),
-        (PAIR, Group(mark="g", gaps=()), "gap-count"),
-        (PAIR, Group(mark="g", gaps=(F(12),), stock_length=F(30)), "no-joint-in-reach"),
+        (PAIR[:1], Group(mark="g"), "group openings", "too-few"),
+        (PAIR, Group(mark="g", heads=(F(80),)), "group heads", "head-count"),
+        (PAIR, Group(mark="g", gaps=()), "group gaps", "gap-count"),
+        (PAIR, Group(mark="g", gaps=(F(12), F(12))), "group gaps", "gap-count"),
+        (PAIR, Group(mark="g", gaps=(F(12),), stock_length=F(30)), "group solid", "no-joint-in-reach"),
         (
             (PAIR[0], replace(PAIR[1], trim=Trim(CASING, F(3, 16)), foot_style=Foot.PICTURE_FRAME)),
             Group(mark="g", gaps=(F(12),)),
+            "openings 1 foot_style",
             "stool-missing",
         ),
         (
             (PAIR[0], replace(PAIR[1], trim=replace(TRIM, stool=replace(STOOL, horn=F(1))))),
             Group(mark="g", gaps=(F(12),)),
+            "openings 1 trim",
             "stools-differ",
         ),
     ],
 )
 def test_groups_that_do_not_go_together_are_refused(
-    members: tuple[Opening, ...], group: Group, code: str
+    members: tuple[Opening, ...], group: Group, path: str, code: str
 ) -> None:
     with pytest.raises(GeometryError) as refused:
         build_group(members, group)
-    assert code in {fault.code for fault in refused.value.faults}
+    assert (path, code) in {(" ".join(map(str, fault.path)), fault.code) for fault in refused.value.faults}
+
+
+def test_heads_are_lined_up_with_the_highest_and_each_lower_one_has_its_offer() -> None:
+    members = (window(30, "L"), window(24, "M"), window(36, "R"))
+    low = (F(80), F("80.25"), F("80.125"))
+    (finding,) = build_group(members, Group(mark="bay", heads=low)).findings
+    assert finding.amount == F(1, 4)
+    assert [offer.path[1] for offer in finding.offers] == [0, 2]
+    assert finding.offers[0].detail == (
+        "Set the head of L 1/4 in higher on its jamb, to line up with the highest; "
+        "nothing is out of line once every head that lies lower is set so."
+    )
+    assert finding.offers[1].worth == F("0.3125")
+    (alone,) = build_group(PAIR, Group(mark="pair", heads=(F(80), F("80.25")))).findings
+    assert alone.offers[0].detail.endswith("to line up with the highest.")
+
+
+@pytest.mark.parametrize(("higher", "answer"), [("0.5624", "line_up_head"), ("0.5625", "fur_head")])
+def test_a_head_reveal_stays_on_its_jamb(higher: str, answer: str) -> None:
+    # The jamb is 3/4 in thick and the reveal 3/16: what is lined up by 9/16 has no jamb left to lie on.
+    (finding,) = build_group(PAIR, Group(mark="pair", heads=(F(80), 80 + F(higher)))).findings
+    assert [offer.answer for offer in finding.offers] == [answer]
+
+
+def test_only_the_horns_at_the_ends_of_what_is_shared_are_judged() -> None:
+    left, right = (replace(each, trim=replace(TRIM, stool=replace(STOOL, scribe=F(1, 2)))) for each in PAIR)
+
+    def horn(one: Opening, **depth: F) -> Opening:
+        return replace(one, readings=replace(one.readings, **depth))
+
+    between = (horn(left, right_horn_depth=F(1, 4)), horn(right, left_horn_depth=F(1, 4)))
+    assert build_group(between, Group(mark="g", gaps=(F(12),))).shared is not None
+    ends = (horn(left, left_horn_depth=F(1, 4)), horn(right, right_horn_depth=F(1, 4)))
+    assert _refused(ends) == {
+        (("openings", 0, "readings", "left_horn_depth"), "depth-too-small"),
+        (("openings", 1, "readings", "right_horn_depth"), "depth-too-small"),
+    }
+
+
+def test_a_narrow_stock_and_a_short_one_are_told_together() -> None:
+    trim = replace(TRIM, stool=replace(STOOL, stock_width=F(4)))
+    members = tuple(replace(each, trim=trim) for each in PAIR)
+    assert _refused(members, stock_length=F(30)) == {
+        (("openings", 0, "trim", "stool", "stock_width"), "stock-too-narrow"),
+        (("group", "solid"), "no-joint-in-reach"),
+    }
 
 
 def _refused(members: tuple[Opening, ...], **more: Any) -> set[tuple[tuple[str | int, ...], str]]:

@@ -195,6 +195,8 @@ async def test_shared_pieces_are_cut_spoiled_and_cut_again(service: httpx.AsyncC
     work = await record(service, where, {**stool, "state": "cut"}, {**stool, "part": "apron", "state": "cut"})
     ids = {one["part"]: one["id"] for one in work["pieces"]}
     assert {one["opening"] for one in work["pieces"]} == {"bay"}
+    # What was recorded before is found under this: it stays what it is.
+    assert {one["opening_id"] for one in work["pieces"]} == {"g6b9da310827df897c036b07a6"}
     mine = await service.get(f"{where}/work", params={"opening": "bay"})
     assert len(mine.json()["items"]) == 2
     cuts = await cut_list(service, where)

@@ -4,7 +4,7 @@ import httpx
 import pytest
 
 from longpoint.api.stored import openings
-from stored import made, opening
+from stored import house, made, opening
 
 RACK = [{"profile": "casing", "length": "41 1/2"}] * 199
 
@@ -27,6 +27,10 @@ async def test_the_last_length_that_goes_on_the_rack_is_kept_and_the_next_refuse
     sqlite_service: httpx.AsyncClient,
 ) -> None:
     where = (await made(sqlite_service, rack=RACK)).headers["location"]
+    for more, status in (([RACK[0]], 201), ([RACK[0], RACK[0]], 422)):
+        whole = await sqlite_service.post("/v1/schedules", json=house(rack=[*RACK, *more]))
+        assert whole.status_code == status
+    assert [(one["pointer"], one["code"]) for one in whole.json()["errors"]] == [("/rack", "rack-full")]
     casing, apron = ({"profile": name, "length": "40"} for name in ("casing", "apron"))
     last = await sqlite_service.post(f"{where}/offcuts", json=casing)
     assert last.status_code == 201

@@ -117,3 +117,9 @@ def test_what_is_unreadable_survives_a_trip_between_processes() -> None:
 def test_the_nearest_name_is_guessed() -> None:
     assert nearest("mitered", ["mitred", "butted"]) == ' Was "mitred" meant?'
     assert nearest("zzz", ["mitred", "butted"]) == ""
+
+
+def test_of_what_was_sent_the_first_hundred_characters_are_compared() -> None:
+    # 43 of 100 alike are near enough to a name of 43, and would not be of 101.
+    assert nearest("a" * 43 + "b" * 1000, ["a" * 43]) == f' Was "{"a" * 43}" meant?'
+    assert nearest("a" * 42 + "b" * 1000, ["a" * 42]) == ""

@@ -148,7 +148,6 @@ def _shared(members: tuple[Built, ...], group: Group, faults: Faults) -> Built |
     check_stool(wide, of_stool, deepest)
     for fault in of_stool:
         faults.note(fault.under("openings", 0))
-    faults.raise_any(GeometryError)
     sides = cased_sides(wide, frame)
     boards = _own_depths(stool_parts(wide, frame, sides, deepest), members, shared_gaps)
     if wide.trim.apron is not None and not wide.without_apron:

@@ -94,8 +94,8 @@ async def _events(
     except Exception as failure:
         yield _event("problem", problem_bytes(request.scope, logged(request, failure)))
     finally:
+        # Nobody waits for its end: whoever left has cancelled this, too, and would cancel the waiting.
         searching.cancel()
-        await asyncio.gather(searching, return_exceptions=True)
 
 
 def plan_progress(profile: str, step: Progress) -> PlanProgress:
