@@ -129,3 +129,66 @@ async def test_ids_that_are_none_are_not_found(service: httpx.AsyncClient) -> No
         assert (await service.get(f"/v1/schedules/{id}")).status_code in (404, 422), id
         assert (await service.get(f"{where}/openings/{id}")).status_code in (404, 422), id
     assert (await service.get(f"{where}/revisions/99")).status_code == 404
+
+
+async def test_every_write_is_in_the_history_by_its_name_with_its_reason(
+    sqlite_service: httpx.AsyncClient,
+) -> None:
+    service, reason = sqlite_service, {"why": "as the owner wished"}
+    first = await service.post("/v1/schedules", json=house(openings=[opening("K1")]), params=reason)
+    where = first.headers["location"]
+
+    async def wrote(method: str, path: str, body: object = None, of: str = "", status: int = 200) -> str:
+        """Make a change from the state of something, and give where what came of it is."""
+        tag = (await service.get(f"{where}{of}")).headers["etag"]
+        headers = {"if-match": tag}
+        answer = await service.request(method, f"{where}{path}", json=body, params=reason, headers=headers)
+        assert answer.status_code == status, answer.text
+        there = answer.headers.get("location", f"{where}{of}").removeprefix(where)
+        if method != "DELETE":
+            assert answer.headers["etag"] == (await service.get(f"{where}{there}")).headers["etag"]
+        return there
+
+    added = await wrote("POST", "/openings", opening("K2"), status=201)
+    await wrote("PUT", added, opening("K2", "31"), of=added)
+    await wrote("DELETE", added, of=added)
+    length = await wrote("POST", "/offcuts", {"profile": "casing", "length": "41"}, status=201)
+    await wrote("DELETE", length, of=length)
+    await wrote("PUT", "", house(name="Other"))
+    await wrote("POST", "/archive")
+    await wrote("POST", "/unarchive")
+    await wrote("POST", "/restore", {"revision": 1})
+    found = (await service.get(f"{where}/revisions")).json()["items"]
+    assert [one["action"] for one in reversed(found)] == [
+        *("create", "add", "remeasure", "remove", "add offcut", "remove offcut", "house"),
+        *("archive", "unarchive", "restore 1"),
+    ]
+    assert {one["why"] for one in found} == {"as the owner wished"}
+    assert (await service.get(where)).json()["house"]["name"] == "Heron Cottage"
+
+
+async def test_a_page_holds_fifty_where_nothing_is_said(sqlite_service: httpx.AsyncClient) -> None:
+    body = {
+        "openings": [opening(f"K{number}") for number in range(51)],
+        "rack": [{"profile": "casing", "length": "41"}] * 51,
+    }
+    where = (await made(sqlite_service, **body)).headers["location"]
+    for path in ("openings", "offcuts"):
+        first = await sqlite_service.get(f"{where}/{path}")
+        rest = await sqlite_service.get(f"{where}/{path}", params={"cursor": first.json()["next"]})
+        assert [len(one.json()["items"]) for one in (first, rest)] == [50, 1]
+        assert rest.json()["next"] is None
+        ids = [one["id"] for answer in (first, rest) for one in answer.json()["items"]]
+        assert len(set(ids)) == 51
+
+
+async def test_every_fault_of_an_opening_is_told_with_the_others(sqlite_service: httpx.AsyncClient) -> None:
+    where = (await made(sqlite_service, openings=[opening("K1")])).headers["location"]
+    for sent, told in (
+        (opening("K1", "wide"), [("/mark", "duplicate-mark"), ("/readings/jamb_width", "not-a-length")]),
+        (opening("K1", trim="oiled"), [("/mark", "duplicate-mark"), ("/trim", "unknown-trim")]),
+        (opening("K2", "wide"), [("/readings/jamb_width", "not-a-length")]),
+        (opening("K2", trim="oiled"), [("/trim", "unknown-trim")]),
+    ):
+        refused = await sqlite_service.post(f"{where}/openings", json=sent)
+        assert sorted((one["pointer"], one["code"]) for one in refused.json()["errors"]) == told

@@ -48,7 +48,7 @@ TESTS = (
     " contract/test_drift.py contract/test_rates.py contract/test_same_faults.py contract/test_same_house.py"
     " contract/test_amounts.py api/test_bad_input.py api/test_shop_sections.py api/test_sheets.py"
     " api/test_cut_list.py api/test_read_lengths.py api/test_offers.py api/test_planning.py"
-    " api/test_alone.py api/test_leaving.py"
+    " api/test_alone.py api/test_leaving.py api/test_kept_pieces.py"
 )
 HOMES = {"api/stored": "tests/schedules/"}
 """Where the tests of a room are that do not stand under its name."""
