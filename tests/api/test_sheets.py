@@ -178,6 +178,41 @@ async def test_a_sheet_that_cannot_be_set_is_told_with_what_to_ask_for(
     assert "it took too long" not in answer.text
 
 
+async def test_labels_lie_where_they_are_asked_for(client: httpx.AsyncClient) -> None:
+    own = LABELS["own_grid"].request
+    pages = {
+        name: (await ask(client, "/v1/sheets/piece-labels", "text/html", {**own, **said}, paper=paper)).text
+        for name, said, paper in (
+            ("as asked", {}, "letter"),
+            ("on A4", {}, "a4"),
+            ("on the usual grid", {"grid": None}, "letter"),
+            ("after three", {"skip": own.get("skip", 0) + 3}, "letter"),
+        )
+    }
+    assert len(set(pages.values())) == len(pages)
+    tall = {**own, "grid": {**own["grid"], "down": 50}}
+    refused = await ask(client, "/v1/sheets/piece-labels", "text/html", tall)
+    assert {(one["pointer"], one["code"]) for one in refused.json()["errors"]} == {
+        ("/grid", "grid-off-paper")
+    }
+
+
+async def test_a_title_stands_on_every_sheet(client: httpx.AsyncClient) -> None:
+    for sheet in SHEETS:
+        assert (
+            "Heron Cottage"
+            in (await ask(client, f"/v1/sheets/{sheet}", "text/html", title="Heron Cottage")).text
+        )
+    blank = "/v1/sheets/blank-measure-sheet"
+    answers = [
+        await client.get(blank, params=params, headers={"accept": "text/html"})
+        for params in ({"title": "Heron Cottage"}, {}, {"paper": "a4"})
+    ]
+    assert ["Heron Cottage" in answer.text for answer in answers] == [True, False, False]
+    assert len({answer.headers["etag"] for answer in answers}) == 3
+    assert answers[1].text != answers[2].text
+
+
 async def test_the_one_table_of_labels_is_named_where_another_is_asked_for(client: httpx.AsyncClient) -> None:
     answer = await ask(client, "/v1/sheets/piece-labels", "text/csv", table="buy")
     assert answer.status_code == 422
