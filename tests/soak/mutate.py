@@ -62,6 +62,8 @@ ROOMS = (
     ("api/stored", "changing house openings groups offcuts schedules built"),
     ("geometry", "group"),
 )
+FLAKY = 5
+"""How many tests may fail without a fault, as those that wait for something do on a busy machine: they are left out."""
 LONGEST = 30
 """How many seconds of tests are asked of one fault, the quickest first."""
 
@@ -103,12 +105,13 @@ def run_tests(tree: Path, tests: list[str], reach: Reach | None) -> int:
         os.dup2(os.open("said.txt", os.O_WRONLY | os.O_CREAT | os.O_APPEND), stream)
     sys.path[:0] = [str(tree / part) for part in ("service", "tests", "sdk/src")]
     os.environ["PYTHONPATH"] = os.pathsep.join(sys.path[:3])
-    asked = ["-x", "--tb=short", "-Wignore::pytest.PytestAssertRewriteWarning"]
+    asked = [*([] if reach else ["-x"]), "--tb=short", "-Wignore::pytest.PytestAssertRewriteWarning"]
     asked += [f"-pno:{plugin}" for plugin in ("cacheprovider", "schemathesis", "xdist")]
     left_out = " and ".join(f"not {name}" for name in SLOW.split())
     ended = int(pytest.main([*asked, "-k", left_out, *tests], plugins=[reach] if reach else []))
     if reach:
-        (tree / "reach.pickle").write_bytes(pickle.dumps((reach.took, reach.lines)))
+        sound = {test: lines for test, lines in reach.lines.items() if test not in reach.failed}
+        (tree / "reach.pickle").write_bytes(pickle.dumps((reach.took, sound, reach.failed)))
     sys.stdout.flush()
     return ended
 
@@ -185,10 +188,13 @@ def main() -> int:
             (tree / file).parent.mkdir(parents=True, exist_ok=True)
             shutil.copy(ROOT / file, tree / file)
         reach = Reach({str(tree / one.file) for one in every})
-        if outcome(tree, [f"tests/{one}" for one in TESTS.split()], 1800, reach) != 0:
+        outcome(tree, [f"tests/{one}" for one in TESTS.split()], 1800, reach)
+        took, lines, failed = pickle.loads((tree / "reach.pickle").read_bytes())
+        if len(failed) > FLAKY:
             print(f"Without a fault, tests fail:\n{(tree / 'said.txt').read_text()[-2000:]}")
             return 2
-        took, lines = pickle.loads((tree / "reach.pickle").read_bytes())
+        for test in failed:
+            print(f"Left out, since it fails without a fault: {test}")
         sys.dont_write_bytecode = True
         os.environ["PYTHONDONTWRITEBYTECODE"] = "1"
         over = time.monotonic() + asked.minutes * 60

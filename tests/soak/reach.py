@@ -17,6 +17,12 @@ class Reach:
         self.files = files
         self.took: dict[str, float] = {}
         self.lines: dict[str, set[tuple[str, int]]] = {}
+        self.failed: set[str] = set()
+
+    def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
+        """Note a test that failed: it tells of nothing."""
+        if report.failed:
+            self.failed.add(report.nodeid)
 
     @pytest.hookimpl(wrapper=True)
     def pytest_runtest_protocol(self, item: pytest.Item) -> Generator[None, Any, Any]:
