@@ -93,7 +93,7 @@ async def test_an_unknown_table_is_refused_with_those_there_are(client: httpx.As
     answer = await ask(client, "/v1/cut-list", "text/csv", table="stairs")
     assert answer.status_code == 422
     (error,) = answer.json()["errors"]
-    assert error["parameter"] == "table"
+    assert (error["code"], error["parameter"]) == ("unknown-table", "table")
     assert "buy, pieces" in error["detail"]
 
 
@@ -176,6 +176,17 @@ async def test_a_sheet_that_cannot_be_set_is_told_with_what_to_ask_for(
     assert [(one["code"], one["header"]) for one in answer.json()["errors"]] == [("too-long", "accept")]
     assert "it took too long" in caplog.text
     assert "it took too long" not in answer.text
+
+
+async def test_the_last_piece_that_a_sheet_shows_is_shown_and_one_more_is_not(
+    client: httpx.AsyncClient, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    plain = (await ask(client, "/v1/cut-list", "application/json")).json()
+    pieces = sum(part["quantity"] for one in plain["openings"] for part in one["parts"])
+    for most, status in ((pieces, 200), (pieces - 1, 422)):
+        monkeypatch.setattr("longpoint.api.answers.sheet.MOST_PRINTED", most)
+        assert (await ask(client, "/v1/sheets/piece-labels", "text/html")).status_code == status
+    assert (await ask(client, "/v1/sheets/piece-labels", "text/csv")).status_code == 200
 
 
 async def test_labels_lie_where_they_are_asked_for(client: httpx.AsyncClient) -> None:
