@@ -192,3 +192,16 @@ async def test_every_fault_of_an_opening_is_told_with_the_others(sqlite_service:
     ):
         refused = await sqlite_service.post(f"{where}/openings", json=sent)
         assert sorted((one["pointer"], one["code"]) for one in refused.json()["errors"]) == told
+
+
+async def test_a_schedule_is_deleted_only_from_the_state_that_was_read(
+    sqlite_service: httpx.AsyncClient,
+) -> None:
+    first = await made(sqlite_service, openings=[opening("K1")])
+    where, stale = first.headers["location"], {"if-match": first.headers["etag"]}
+    archived = await sqlite_service.post(f"{where}/archive", headers=stale)
+    assert (await sqlite_service.delete(where)).status_code == 428
+    assert (await sqlite_service.delete(where, headers=stale)).status_code == 412
+    assert (await sqlite_service.get(where)).status_code == 200
+    now = {"if-match": archived.headers["etag"]}
+    assert (await sqlite_service.delete(where, headers=now)).status_code == 204
