@@ -7,7 +7,7 @@ import pytest
 from geometry.builders import read
 from longpoint.geometry import Foot, GeometryError, Opening, PlumbSides, Polygon
 from longpoint.shop.build import MOST_NAMING, MOST_PIECES, build_openings, cutting_jobs
-from shop.builders import FLAT, TRIM, Entry, F, house_of, stock
+from shop.builders import FLAT, TRIM, Entry, F, house_of, stock, window
 
 
 def framed(*marks: str, count: int = 500) -> tuple[Entry, ...]:
@@ -72,4 +72,16 @@ def test_a_mitre_runs_along_the_stick_by_its_angle(shape: PlumbSides | Polygon, 
     run = 3.5 * math.tan(math.radians(mitre))
     assert {abs(float(end) - run) < 1e-4 for piece in job.pieces for end in (piece.left, piece.right)} == {
         True
+    }
+
+
+def test_a_mitre_runs_along_the_stick_at_its_own_end() -> None:
+    house = house_of([Entry(window("W1", F(30), F(46)))], stock=(stock("casing"),))
+    (job,) = cutting_jobs(house, build_openings(house))
+    runs = {str(one.key.piece): (one.left, one.right) for one in job.pieces}
+    # As they lie on the saw: the right leg's head is to the left, the left leg's to the right.
+    assert runs == {
+        "casing_leg/right": (F("2.5"), 0),
+        "casing_head/head": (F("2.5"), F("2.5")),
+        "casing_leg/left": (0, F("2.5")),
     }
