@@ -72,6 +72,14 @@ class Pieces(Flag):
     ALL = STOOL | APRON | CASING
 
 
+# An enumeration's member costs more to fetch than to compare, and far more to look for in a flag.
+_ALL, _STOOL, _APRON, _CASING = Pieces.ALL, Pieces.STOOL, Pieces.APRON, Pieces.CASING
+
+
+def _asked(piece: Pieces, wanted: Pieces) -> bool:
+    return wanted is _ALL or piece in wanted
+
+
 def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
     """Every part of an opening, or only those asked for.
 
@@ -94,14 +102,14 @@ def _built(opening: Opening, wanted: Pieces) -> Built:
     """The opening worked out, none of its offers tried yet."""
     faults = Faults()
     frame, gap, notes = _settled_frame(opening, faults)
-    check_trim(opening, frame, faults, stands_on_stool=Pieces.STOOL in wanted)
+    check_trim(opening, frame, faults, stands_on_stool=_asked(_STOOL, wanted))
     faults.raise_any(GeometryError)
     assert frame is not None
     sides = cased_sides(opening, frame)
     parts: list[Part] = []
     if opening.foot_style is Foot.STOOL:
         _add_stool_and_apron(opening, frame, sides, wanted, parts)
-    if Pieces.CASING in wanted:
+    if _asked(_CASING, wanted):
         if isinstance(opening.outline.shape, Door):
             parts.extend(jamb_parts(opening, opening.outline.shape))
         _add_casing(opening, frame, sides, parts)
@@ -114,11 +122,11 @@ def _add_stool_and_apron(
     opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], wanted: Pieces, parts: list[Part]
 ) -> None:
     trim, readings = opening.trim, opening.readings
-    if trim.stool is not None and Pieces.STOOL in wanted:
+    if trim.stool is not None and _asked(_STOOL, wanted):
         parts.extend(stool_parts(opening, frame, sides))
         if readings.sill is not None and opening.sill_answer is SillAnswer.TAPERED_STRIP:
             parts.append(levelling_strip(opening, frame))
-    if trim.apron is not None and Pieces.APRON in wanted and not opening.without_apron:
+    if trim.apron is not None and _asked(_APRON, wanted) and not opening.without_apron:
         parts.extend(apron_parts(opening, frame, sides))
 
 

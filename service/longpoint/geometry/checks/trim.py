@@ -92,11 +92,13 @@ def check_depths(
     found: dict[Fault, None] = {}
     for name in names:
         depth: Fraction | None = getattr(opening.outline, name)
+        if depth > less if depth is not None else name not in SIDES:
+            continue
         path = (*at, "readings", *as_read(opening.readings, (name,)))
-        if depth is None and name in SIDES:
+        if depth is None:
             detail = "A stool needs the jamb's depth: measure from the wall's face back to the sash stop."
             found[Fault.at(path, "depth-missing", detail)] = None
-        elif depth is not None and depth <= less:
+        else:
             detail = (
                 f"The sash clearance and scribe allowance, {spoken(less)}, leave no notch. "
                 "Measure the depth again."

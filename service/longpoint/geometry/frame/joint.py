@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import lru_cache
 
 from longpoint.geometry.frame.kernel import SQUARE, Corner, meet
 from longpoint.geometry.frame.lean import leaning_reach, leaning_stand
 from longpoint.geometry.frame.sides import CasedSide
 from longpoint.geometry.readings.inputs import Foot
 from longpoint.geometry.readings.trim import HeadStyle, Trim
+from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction, Real
 from longpoint.values import Value
+
+# An enumeration's member costs more to fetch than to compare.
+_BUTTED, _CORNER_BLOCKS = HeadStyle.BUTTED, HeadStyle.CORNER_BLOCKS
 
 
 class Reach(Value, frozen=True):
@@ -44,25 +48,28 @@ _BASE_INPUT = {
 def stand(foot: Foot, at: Corner, mine: CasedSide, base: CasedSide) -> Reach:
     """Down to the line the trim stands on."""
     inner, outer = meet(at, mine.reveal, base.reveal), meet(at, mine.outer, base.reveal)
-    return Reach(inner, outer, _STANDS[foot], ((_BASE_INPUT[foot], -base.reveal),))
+    return Reach(inner, outer, _STANDS[foot], _stand_inputs(foot, base))
+
+
+@lru_cache(KEPT)
+def _stand_inputs(foot: Foot, base: CasedSide) -> tuple[tuple[str, Real], ...]:
+    return ((_BASE_INPUT[foot], -base.reveal),)
 
 
 def mitre(at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:
     """To where the two inner and the two outer lines cross."""
-    rule, reveal, width = _mitre_words(theirs.name)
-    return Reach(
-        meet(at, mine.reveal, theirs.reveal),
-        meet(at, mine.outer, theirs.outer),
-        rule,
-        ((reveal, theirs.reveal), (width, theirs.outer - theirs.reveal)),
+    rule, inputs = _mitre_with(theirs)
+    return Reach(meet(at, mine.reveal, theirs.reveal), meet(at, mine.outer, theirs.outer), rule, inputs)
+
+
+@lru_cache(KEPT)
+def _mitre_with(side: CasedSide) -> tuple[str, tuple[tuple[str, Real], ...]]:
+    """The rule of a mitre with a side, and its figures: the sides of a trim come again in opening after opening."""
+    name = side.name
+    return (
+        f"to the mitre with the {name}: short point its reveal, long point its reveal + casing width",
+        ((f"{name} reveal", side.reveal), (f"{name} casing width", side.outer - side.reveal)),
     )
-
-
-@cache
-def _mitre_words(side: str) -> tuple[str, str, str]:
-    """The rule of a mitre with a side, and what its figures are called; sides have a handful of names in all."""
-    rule = f"to the mitre with the {side}: short point its reveal, long point its reveal + casing width"
-    return rule, f"{side} reveal", f"{side} casing width"
 
 
 def under_head(at: Corner, mine: CasedSide, theirs: CasedSide) -> Reach:
@@ -122,12 +129,12 @@ def casing_reach(
             return stands
         inner, outer, bevel = leaning_stand(at, mine, theirs.reveal, rise)
         return Reach(inner, outer, f"{stands.rule}, leaning on the wall", stands.inputs, bevel)
-    if trim.head_style is HeadStyle.BUTTED and "head" in (mine.name, theirs.name):
+    if trim.head_style is _BUTTED and "head" in (mine.name, theirs.name):
         if theirs.name == "head":
             return under_head(at, mine, theirs)
         fillet = trim.fillet.height if trim.fillet else 0
         return over_leg(at, theirs, mine.reveal + fillet, trim.overhang)
-    if trim.head_style is HeadStyle.CORNER_BLOCKS and trim.corner_block is not None:
+    if trim.head_style is _CORNER_BLOCKS and trim.corner_block is not None:
         return to_block(at, mine, theirs, trim.corner_block.width)
     if rise:
         inner, outer, bevel = leaning_reach(at, mine, theirs, rise)

@@ -22,7 +22,14 @@ CORNER_ANGLES = tuple(f"{name}_angle" for name in CORNER_NAMES)
 
 def cosine_between(one: Real, other: Real, far_squared: Real) -> Real:
     """The cosine of the corner between two sides of a triangle, from the square of the third."""
-    return (one * one + other * other - far_squared) / (2 * one * other)
+    if isinstance(one, float) or isinstance(other, float) or isinstance(far_squared, float):
+        return (one * one + other * other - far_squared) / (2 * one * other)
+    # In whole numbers: fractions would look for a common denominator at each step.
+    a, below = one.as_integer_ratio()
+    b, under = other.as_integer_ratio()
+    c, beneath = far_squared.as_integer_ratio()
+    squares = (a * under) ** 2 + (b * below) ** 2
+    return Fraction(squares * beneath - c * (below * under) ** 2, 2 * a * b * below * under * beneath)
 
 
 def corner_of_cosine(cosine: Real) -> Corner | None:
@@ -114,7 +121,7 @@ def _remainder(at: Corner, other: float) -> float:
 
 
 def _positive(shape: Quadrilateral, faults: Faults) -> bool:
-    if min(shape.jamb_width, shape.head_width, shape.left_height, shape.right_height) > 0:
+    if shape.jamb_width > 0 and shape.head_width > 0 and shape.left_height > 0 and shape.right_height > 0:
         return True
     for name in ("jamb_width", "head_width", "left_height", "right_height"):
         if getattr(shape, name) <= 0:

@@ -90,7 +90,9 @@ def _cased(
     trim, proud = choices.trim, choices.proud
     if casing is None:
         return CasedSide(name, ZERO, None, ZERO, ZERO)
-    reveal = trim.reveal if own is None else own
+    reveal = +(
+        trim.reveal if own is None else own
+    )  # plain: quicker to reckon with than a length as it was sent
     width: Fraction | None = getattr(choices.widths, side)
     if width is not None:
         casing = replace(casing, width=PositiveLength(width))
@@ -138,7 +140,7 @@ def _edge(side: CasedSide, rise: Fraction) -> Real:
 def wall_rises(opening: Opening, corners: int) -> tuple[Fraction, ...]:
     """How far leaning casing's outside edge stands off the jamb's plane at each corner; nought where it lies flat."""
     wall = opening.outline.wall
-    if opening.wall_answer is not WallAnswer.LEAN or wall is None:
+    if wall is None or opening.wall_answer is not WallAnswer.LEAN:
         return (ZERO,) * corners
     return tuple(max(ZERO, proud) for proud in wall.proud)
 

@@ -6,13 +6,12 @@ from longpoint.geometry.frame.joint import Reach
 from longpoint.geometry.frame.kernel import saw_angle
 from longpoint.geometry.frame.lean import face_run
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, Step
+from longpoint.geometry.parts import SQUARE, CutKind, End, Hand, Mark, Part, Step
 from longpoint.geometry.piece_names import PartKind
 from longpoint.geometry.readings.trim import Casing
 from longpoint.lengths import Fraction, Real
 
 JIG_ANGLE = 50
-ZERO_ANGLE = Fraction(0)
 # An enumeration's member costs more to fetch than to compare.
 _LEFT, _RIGHT, _MITRE = Hand.LEFT, Hand.RIGHT, CutKind.MITRE
 
@@ -77,8 +76,8 @@ def frame_piece(
 
 
 def _end(at: str, on_saw: Hand, reach: Reach, width: Fraction) -> End:
-    degrees = saw_angle(reach.outer - reach.inner, width)
-    if degrees == 0:
+    degrees = float(saw_angle(reach.outer - reach.inner, width))
+    if not degrees:
         return End(at, on_saw)
     outer_long = degrees > 0
     # The table swings so that the cut runs from the long point back into the piece.
@@ -89,7 +88,7 @@ def _end(at: str, on_saw: Hand, reach: Reach, width: Fraction) -> End:
         CutKind.COMPOUND if reach.bevel else _MITRE,
         mitre=degrees if outer_long else -degrees,
         swing=inward if outer_long else on_saw,
-        bevel=abs(reach.bevel) if reach.bevel else ZERO_ANGLE,
+        bevel=abs(reach.bevel) if reach.bevel else SQUARE,
         # A blade leaning out over the offcut leaves the face the longer.
         tilt=None if not reach.bevel else on_saw if reach.bevel > 0 else inward,
         long_edge="outer" if outer_long else "inner",
