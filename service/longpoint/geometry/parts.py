@@ -9,7 +9,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from enum import StrEnum
-from functools import cache
 from typing import TYPE_CHECKING, Any, get_args, get_type_hints
 
 import msgspec
@@ -17,7 +16,7 @@ from msgspec.structs import force_setattr
 
 from longpoint.geometry.piece_names import PartKind, PieceKey, named
 from longpoint.geometry.spelled import Figures, Pairs
-from longpoint.lengths import MADE_REAL, Fraction, Gap, Real
+from longpoint.lengths import MADE_REAL, Fraction, Gap, Real, gap
 from longpoint.values import Angle, Value, Wired
 
 if TYPE_CHECKING:
@@ -29,18 +28,23 @@ else:
 SQUARE: Degrees = 0.0
 
 
-@cache
-def _lengths_of(kind: type) -> tuple[str, ...]:
-    """The fields of a record that are lengths, by their types."""
-    found = get_type_hints(kind).items()
-    return tuple(
-        name for name, hint in found if any(one in (Real, Fraction) for one in (hint, *get_args(hint)))
-    )
+class _Lengths(dict[type, tuple[str, ...]]):
+    """The fields of each kind of record that are lengths, by their types, worked out once."""
+
+    def __missing__(self, kind: type) -> tuple[str, ...]:
+        found = get_type_hints(kind).items()
+        names = self[kind] = tuple(
+            name for name, hint in found if any(one in (Real, Fraction) for one in (hint, *get_args(hint)))
+        )
+        return names
+
+
+_LENGTHS = _Lengths()
 
 
 def fit(record: msgspec.Struct) -> None:
     """Make the lengths of a record that goes out fit to go."""
-    for name in _lengths_of(type(record)):
+    for name in _LENGTHS[type(record)]:
         value = getattr(record, name)
         made = MADE_REAL.get(type(value))
         if made is not None:  # as `real` does, without a call for each length
@@ -195,9 +199,10 @@ class JointError(Wired):
 
     def written(self, write: Any) -> str:
         left, right = self.ends
-        off_square = float(min(left.mitre + left.bevel, right.mitre + right.bevel))
         added = abs(write.added(self.length))
-        return Gap(added * math.cos(math.radians(off_square)) if off_square else added).written(write)
+        if off_square := min(left.mitre + left.bevel, right.mitre + right.bevel):
+            added *= math.cos(math.radians(off_square))
+        return gap(added, write.unit)
 
     @classmethod
     def schema(cls) -> dict[str, Any]:

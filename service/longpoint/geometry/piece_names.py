@@ -42,13 +42,15 @@ class PieceKey(Wired):
     Attributes:
         kind: what it is.
         side: where it goes; "" for a piece that has none.
+        text: both, as it is written.
     """
 
-    __slots__ = ("kind", "side")
+    __slots__ = ("kind", "side", "text")
 
     def __init__(self, kind: PartKind | str, side: str = "") -> None:
         self.kind = kind
         self.side = side
+        self.text = f"{kind}/{side}" if side else str(kind)
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, PieceKey) and (self.kind, self.side) == (other.kind, other.side)
@@ -60,7 +62,7 @@ class PieceKey(Wired):
         return str(self) < str(other)
 
     def __str__(self) -> str:
-        return f"{self.kind}/{self.side}" if self.side else str(self.kind)
+        return self.text
 
     __repr__ = __str__
 
@@ -74,7 +76,7 @@ class PieceKey(Wired):
         return cls(kind, side)
 
     def written(self, write: Any) -> str:  # noqa: ARG002
-        return str(self)
+        return self.text
 
     @classmethod
     def schema(cls) -> dict[str, Any]:

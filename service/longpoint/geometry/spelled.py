@@ -36,7 +36,8 @@ class Figures(Wired):
         return repr(self.pairs)
 
     def written(self, write: Any) -> dict[str, str]:
-        return {name: write.plain(value) for name, value in self.pairs}
+        plain = write.plain
+        return {name: plain(value) for name, value in self.pairs}
 
     @classmethod
     def schema(cls) -> dict[str, Any]:

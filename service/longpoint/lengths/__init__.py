@@ -20,7 +20,15 @@ from longpoint.lengths.rounding import (
     rounded,
 )
 from longpoint.lengths.units import MAX_LENGTH, Unit
-from longpoint.lengths.written import EXACT, Gap, LengthWriter, MarkedLength, exact_lengths, length_writer
+from longpoint.lengths.written import (
+    EXACT,
+    Gap,
+    LengthWriter,
+    MarkedLength,
+    exact_lengths,
+    gap,
+    length_writer,
+)
 
 __all__ = [
     "EXACT",
@@ -46,6 +54,7 @@ __all__ = [
     "exact",
     "exact_lengths",
     "feet_inches",
+    "gap",
     "length_writer",
     "mark",
     "parse",

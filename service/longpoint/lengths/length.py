@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import lru_cache
 from operator import pos
 from typing import TYPE_CHECKING, Any, ClassVar, Self
 
@@ -12,6 +11,7 @@ from longpoint.lengths.fraction import Fraction, Irrational, Real
 from longpoint.lengths.parsing import MAX_TEXT, parse
 from longpoint.lengths.printing import tape
 from longpoint.lengths.units import Unit
+from longpoint.values.kept import Kept
 from longpoint.values.wired import Wired, Writes
 
 if TYPE_CHECKING:
@@ -74,7 +74,7 @@ class Length(_Exact, Wired):
             )
         if len(given) > MAX_TEXT:  # refused there, before it is remembered
             parse(given, unit)
-        return _read(cls, given, unit)  # type: ignore[return-value]
+        return _READ[cls, given, unit]  # type: ignore[return-value]
 
     def written(self, write: Writes) -> str:  # noqa: ARG002
         return self.text
@@ -107,13 +107,15 @@ class PositiveLength(Length):
     __slots__ = ()
 
 
-@lru_cache(maxsize=8192)
-def _read(cls: type[Length], text: str, unit: Unit | None) -> Length:
+def _read(told: tuple[type[Length], str, Unit | None]) -> Length:
+    cls, text, unit = told
     value = parse(text, unit)
     if not value and issubclass(cls, PositiveLength):
         raise LengthError("zero", "This cannot be nought: measure it again.")
     return cls(value, text)
 
+
+_READ = Kept(8192, _read)
 
 MADE_REAL: dict[type, Callable[[Any], Any]] = {float: Irrational, Length: pos, PositiveLength: pos}
 """What makes a length of a kind fit to be a field of an answer: an irrational one marked, one that was sent without its

@@ -8,6 +8,8 @@ from longpoint.lengths.fraction import Fraction, Real
 from longpoint.lengths.units import INCHES_PER, Unit
 
 _FINEST_TAPE_FRACTION: Final = 64
+# An enumeration's member costs more to fetch than to compare.
+_INCH: Final = Unit.IN
 _FINEST_DECIMAL: Final = 10**9  # enough for a 64th of an inch in metres
 
 
@@ -42,7 +44,7 @@ def spoken(value: Real) -> str:
 
 def exact(value: Fraction, unit: Unit) -> str:
     """Print a length in inches as one exact fraction of unit, without the unit: `75/2`, `36`."""
-    return str(value / INCHES_PER[unit])
+    return str(value if unit is _INCH else value / INCHES_PER[unit])
 
 
 def ratio(above: int, below: int, unit: Unit) -> str:

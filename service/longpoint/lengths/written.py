@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import lru_cache
+from functools import lru_cache, partial
 from math import floor
 from typing import Annotated, Any, ClassVar
 
@@ -13,13 +13,15 @@ from msgspec import Meta
 from longpoint.lengths.fraction import Fraction, Irrational, Real
 from longpoint.lengths.length import Length
 from longpoint.lengths.printing import exact, ratio, tape
-from longpoint.lengths.rounding import Rounding, counter, mark, pick, rounded
+from longpoint.lengths.rounding import Rounding, counter, mark, pick
 from longpoint.lengths.units import INCHES_PER, Unit
 from longpoint.values.fault import Place
+from longpoint.values.kept import Kept
 from longpoint.values.wired import Wired
 
 _MOST_KEPT, _FEW_KEPT = 8192, 32
 _BILLIONTHS = 10**9
+_MM = Unit.MM
 
 
 class MarkedLength(msgspec.Struct, frozen=True, gc=False):
@@ -44,11 +46,16 @@ class Gap(float, Wired):
     """An opening between two pieces, in inches: written as a decimal fine enough to compare with a sheet of paper."""
 
     def written(self, write: Any) -> str:
-        return f"{self * 25.4:.3f} mm" if write.unit is Unit.MM else f"{self:.4f} in"
+        return gap(float(self), write.unit)
 
     @classmethod
     def schema(cls) -> dict[str, Any]:
         return {"type": "string", "format": "gap", "examples": ["0.0312 in"]}
+
+
+def gap(inches: float, unit: Unit) -> str:
+    """A gap as it is written."""
+    return f"{inches * 25.4:.3f} mm" if unit is _MM else f"{inches:.4f} in"
 
 
 class LengthWriter:
@@ -68,12 +75,14 @@ class LengthWriter:
         self._size = float(INCHES_PER[self.unit])
         self._after = f" {self.unit}"
         self._count = counter(rounding)
+        self._picked = _picker(rounding)
         # Exact lengths and marks come again in opening after opening, irrational lengths within one.
-        self._at_mark: Callable[[int], str] = lru_cache(_MOST_KEPT)(self._write_mark)
-        self._exact: Callable[[Fraction], MarkedLength] = lru_cache(_MOST_KEPT)(self._exact_writer())
+        self._at_mark = Kept(_MOST_KEPT, self._write_mark)
+        self._tape: Kept[Fraction, str] = Kept(_MOST_KEPT, partial(tape.__wrapped__, unit=self.unit))
+        self._exact: Kept[Fraction, MarkedLength] = Kept(_MOST_KEPT, self._exact_writer())
         self._real = self._real_writer()
         self.by_kind: dict[type, Callable[[Any], Any]] = {
-            type(Fraction(0)): self._exact,
+            type(Fraction(0)): self._exact.__getitem__,
             float: self._real,
             Irrational: self._real,
         }
@@ -81,35 +90,33 @@ class LengthWriter:
 
     def __call__(self, value: Real) -> MarkedLength:
         """Write one length."""
-        return self._real(value) if isinstance(value, float) else self._exact(value)
+        return self._real(value) if isinstance(value, float) else self._exact[value]
 
     def added(self, value: Real) -> float:
         """What rounding adds to a length, in inches."""
         if isinstance(value, float):
             return self._count(value)[1]
-        return float(rounded(value, self.rounding).residual)
+        _, above, below = self._picked(value)
+        return above / below
 
     def plain(self, value: Real) -> str:
         """A length exactly, as text; an irrational one to four decimals."""
         if isinstance(value, float):
             return f"{value / self._size:.4f}{self._after}"
-        return tape(value, self.unit)
+        return self._tape[value]
 
     def _write_mark(self, number: int) -> str:
         return tape(mark(number, self.rounding), self.unit)
 
     def _exact_writer(self) -> Callable[[Fraction], MarkedLength]:
-        """What writes an exact length, in whole numbers: making fractions on the way takes three times as long."""
-        unit, after, mode, at_mark = self.unit, self._after, self.rounding.mode, self._at_mark
-        rise, run = self.rounding.to.step.as_integer_ratio()
+        """What writes an exact length."""
+        unit, after, picked, at_mark = self.unit, self._after, self._picked, self._at_mark
         top, bottom = INCHES_PER[unit].as_integer_ratio()
 
         def write(value: Fraction) -> MarkedLength:
-            above, below = value.as_integer_ratio()
-            number = pick(above * run, below * rise, mode)
-            added = (number * rise * below - above * run) * bottom
-            residual = ratio(added, run * below * top, unit) + after if added else "0" + after
-            return MarkedLength(exact(value, unit), None, at_mark(number), unit, residual)
+            number, above, below = picked(value)
+            residual = ratio(above * bottom, below * top, unit) + after if above else "0" + after
+            return MarkedLength(exact(value, unit), None, at_mark[number], unit, residual)
 
         return write
 
@@ -128,10 +135,24 @@ class LengthWriter:
                 if residual[-1] == "0":
                     residual = _trimmed(residual)
                 real = floor(value / size * _BILLIONTHS + 0.5) / _BILLIONTHS
-                out = known[value] = MarkedLength(None, real, at_mark(number), unit, residual + after)
+                out = known[value] = MarkedLength(None, real, at_mark[number], unit, residual + after)
             return out
 
         return write
+
+
+def _picker(rounding: Rounding) -> Callable[[Fraction], tuple[int, int, int]]:
+    """What counts the steps to the mark an exact length is rounded to, and says what that added, in inches: above and
+    below its fraction's line. In whole numbers: making fractions on the way takes three times as long."""
+    rise, run = rounding.to.step.as_integer_ratio()
+    mode = rounding.mode
+
+    def picked(value: Fraction) -> tuple[int, int, int]:
+        above, below = value.as_integer_ratio()
+        number = pick(above * run, below * rise, mode)
+        return number, number * rise * below - above * run, run * below
+
+    return picked
 
 
 def _trimmed(decimals: str) -> str:

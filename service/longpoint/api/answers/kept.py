@@ -14,13 +14,11 @@ from longpoint.values import encoder
 
 def with_kept(answer: OpeningAnswer, write: LengthWriter) -> OpeningAnswer:
     """An opening's answer to go out as JSON, its exact pieces as they were encoded before."""
-    parts = tuple(_kept(part, write) for part in answer.parts)
-    return replace(answer, parts=parts)
+    parts = [part if isinstance(part.overall, float) else _kept(part, write) for part in answer.parts]
+    return replace(answer, parts=tuple(parts))
 
 
-def _kept(part: Part, write: LengthWriter) -> Part | msgspec.Raw:
-    if isinstance(part.overall, float):
-        return part
+def _kept(part: Part, write: LengthWriter) -> msgspec.Raw:
     known: tuple[Part, msgspec.Raw] | None = write.written.get(id(part))
     if known is None:
         if len(write.written) >= KEPT:
