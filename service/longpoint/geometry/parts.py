@@ -155,7 +155,12 @@ class Mark(Value, frozen=True):
     across: Real | None = None
 
     def __post_init__(self) -> None:
-        fit(self)
+        if self.across is not None:
+            fit(self)
+        elif (
+            made := MADE_REAL.get(type(self.at))
+        ) is not None:  # as `fit` does: nothing is made as often as marks
+            force_setattr(self, "at", made(self.at))
 
 
 class Step(Value, frozen=True):

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from enum import StrEnum
-from functools import lru_cache
 from typing import Any, Self
 
 from longpoint.values import Unreadable, Wired
+from longpoint.values.kept import Kept
 
 LONGEST_KEY = 60
 
@@ -90,10 +90,16 @@ class PieceKey(Wired):
         }
 
 
-@lru_cache(maxsize=1024)
 def named(kind: PartKind, side: str) -> tuple[PieceKey, str]:
     """A piece's key, and its name in words: "left casing leg", "casing head 2", "casing side 3", "stool"."""
-    return PieceKey(kind, side), _title(kind, side)
+    return _NAMED[kind, side]
+
+
+def _named(piece: tuple[PartKind, str]) -> tuple[PieceKey, str]:
+    return PieceKey(*piece), _title(*piece)
+
+
+_NAMED = Kept(1024, _named)
 
 
 def _title(kind: PartKind, side: str) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import lru_cache, partial
+from functools import lru_cache
 from math import floor
 from typing import Annotated, Any, ClassVar
 
@@ -22,6 +22,7 @@ from longpoint.values.wired import Wired
 _MOST_KEPT, _FEW_KEPT = 8192, 32
 _BILLIONTHS = 10**9
 _MM = Unit.MM
+_Ratio = tuple[int, int]
 
 
 class MarkedLength(msgspec.Struct, frozen=True, gc=False):
@@ -78,11 +79,11 @@ class LengthWriter:
         self._picked = _picker(rounding)
         # Exact lengths and marks come again in opening after opening, irrational lengths within one.
         self._at_mark = Kept(_MOST_KEPT, self._write_mark)
-        self._tape: Kept[Fraction, str] = Kept(_MOST_KEPT, partial(tape.__wrapped__, unit=self.unit))
-        self._exact: Kept[Fraction, MarkedLength] = Kept(_MOST_KEPT, self._exact_writer())
+        self._plain: Kept[_Ratio, str] = Kept(_MOST_KEPT, self._write_plain)
+        self._exact = self._exact_writer()
         self._real = self._real_writer()
         self.by_kind: dict[type, Callable[[Any], Any]] = {
-            type(Fraction(0)): self._exact.__getitem__,
+            type(Fraction(0)): self._exact,
             float: self._real,
             Irrational: self._real,
         }
@@ -90,35 +91,40 @@ class LengthWriter:
 
     def __call__(self, value: Real) -> MarkedLength:
         """Write one length."""
-        return self._real(value) if isinstance(value, float) else self._exact[value]
+        return self._real(value) if isinstance(value, float) else self._exact(value)
 
     def added(self, value: Real) -> float:
         """What rounding adds to a length, in inches."""
         if isinstance(value, float):
             return self._count(value)[1]
-        _, above, below = self._picked(value)
+        _, above, below = self._picked(value.as_integer_ratio())
         return above / below
 
     def plain(self, value: Real) -> str:
         """A length exactly, as text; an irrational one to four decimals."""
         if isinstance(value, float):
             return f"{value / self._size:.4f}{self._after}"
-        return self._tape[value]
+        return self._plain[value.as_integer_ratio()]
 
     def _write_mark(self, number: int) -> str:
-        return tape(mark(number, self.rounding), self.unit)
+        return tape.__wrapped__(mark(number, self.rounding), self.unit)
+
+    def _write_plain(self, length: _Ratio) -> str:
+        return tape.__wrapped__(Fraction(*length), self.unit)
 
     def _exact_writer(self) -> Callable[[Fraction], MarkedLength]:
-        """What writes an exact length."""
+        """What writes an exact length; kept by the two numbers it is made of, which are looked for in a third of the
+        time that a fraction is."""
         unit, after, picked, at_mark = self.unit, self._after, self._picked, self._at_mark
         top, bottom = INCHES_PER[unit].as_integer_ratio()
 
-        def write(value: Fraction) -> MarkedLength:
-            number, above, below = picked(value)
+        def make(length: _Ratio) -> MarkedLength:
+            number, above, below = picked(length)
             residual = ratio(above * bottom, below * top, unit) + after if above else "0" + after
-            return MarkedLength(exact(value, unit), None, at_mark[number], unit, residual)
+            return MarkedLength(exact(Fraction(*length), unit), None, at_mark[number], unit, residual)
 
-        return write
+        kept = Kept(_MOST_KEPT, make)
+        return lambda value: kept[value.as_integer_ratio()]
 
     def _real_writer(self) -> Callable[[float], MarkedLength]:
         """What writes an irrational length: asked for most of all, so it has all it needs about it."""
@@ -141,14 +147,14 @@ class LengthWriter:
         return write
 
 
-def _picker(rounding: Rounding) -> Callable[[Fraction], tuple[int, int, int]]:
+def _picker(rounding: Rounding) -> Callable[[_Ratio], tuple[int, int, int]]:
     """What counts the steps to the mark an exact length is rounded to, and says what that added, in inches: above and
     below its fraction's line. In whole numbers: making fractions on the way takes three times as long."""
     rise, run = rounding.to.step.as_integer_ratio()
     mode = rounding.mode
 
-    def picked(value: Fraction) -> tuple[int, int, int]:
-        above, below = value.as_integer_ratio()
+    def picked(length: _Ratio) -> tuple[int, int, int]:
+        above, below = length
         number = pick(above * run, below * rise, mode)
         return number, number * rise * below - above * run, run * below
 

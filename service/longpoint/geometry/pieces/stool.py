@@ -82,7 +82,8 @@ def stool_width(trim: Trim, depths: Depths, least_depth: Fraction = ZERO) -> Fra
         least_depth: what it has to reach at least, where it goes on under deeper openings.
     """
     assert trim.stool is not None
-    return max(deepest(depths), least_depth) + nosing_to_wall(trim) - trim.stool.sash_clearance
+    # Plain, since taking a length as it was sent from a fraction takes several times as long.
+    return max(deepest(depths), least_depth) + nosing_to_wall(trim) - +trim.stool.sash_clearance
 
 
 def stool_parts(

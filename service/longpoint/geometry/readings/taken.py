@@ -4,6 +4,7 @@ is lacking or too much."""
 from __future__ import annotations
 
 from functools import lru_cache
+from operator import attrgetter
 
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.readings.outline import (
@@ -32,6 +33,9 @@ _ANGLES = ("bottom_left_angle", "bottom_right_angle", "top_right_angle", "top_le
 _OUT_OF_SQUARE = ("head_width", *_DIAGONALS, *_ANGLES)
 _CURVE = ("rise", "head_pieces", "departure")
 _POLYGON = ("sides", "angles")
+# Fetched and compared together: one by one they take five times as long.
+_curve_of, _NO_CURVE = attrgetter(*_CURVE), (None,) * len(_CURVE)
+_out_of_square, _SQUARE = attrgetter(*_OUT_OF_SQUARE), (None,) * len(_OUT_OF_SQUARE)
 
 _HEIGHT = (
     "Give leg_height, or left_height and right_height: from the stool top, sill jamb or floor to the underside of the "
@@ -111,7 +115,7 @@ def _shape(readings: Readings, faults: Faults, at: Path) -> Shape:
     if readings.angles is not None:
         detail = "Angles belong to a shape given by its `sides`: give them too."
         faults.add((*at, "angles"), "sides-missing", detail)
-    if any(getattr(readings, name) is not None for name in _CURVE):
+    if _curve_of(readings) != _NO_CURVE:
         refuse((*_WIDTHS[1:], *_HEIGHTS[1:], *_OUT_OF_SQUARE), "a curved head on equal legs")
         return _arch(readings, faults, at)
     if readings.lights is not None:
@@ -124,7 +128,7 @@ def _shape(readings: Readings, faults: Faults, at: Path) -> Shape:
     elif not left or not right:
         faults.add((*at, "leg_height"), "zero", "This cannot be nought: measure it again.")
         left = right = UNREAD
-    if any(getattr(readings, name) is not None for name in _OUT_OF_SQUARE):
+    if _out_of_square(readings) != _SQUARE:
         return _quadrilateral(readings, width, left, right)
     return PlumbSides(width, left, right)
 
