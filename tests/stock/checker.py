@@ -34,6 +34,16 @@ def complaints(job: Job, plan: Plan) -> list[str]:
     return found
 
 
+def misfits(job: Job, layout: Layout) -> list[str]:
+    """What keeps a stick of another plan from being cut under this job."""
+    pieces = {piece.key: piece for piece in job.pieces}
+    if all(stock.key != layout.stick for stock in job.stock) or any(
+        key not in pieces for keys in layout.keys for key in keys
+    ):
+        return ["the stock or a piece is gone"]
+    return _stick(job, layout, pieces)
+
+
 def _stick(job: Job, layout: Layout, pieces: dict[str, Piece]) -> list[str]:
     stock = next(one for one in job.stock if one.key == layout.stick)
     found: list[str] = []

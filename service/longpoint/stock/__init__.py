@@ -13,12 +13,15 @@ Call ``plan(job)`` once for each profile::
 Lengths are exact fractions of an inch and money whole cents. A mitered end says what its cut takes of the stick:
 ``Piece("head", Fraction(36), right=Fraction(5, 2), right_eats=eaten(kerf, 45))``.
 
+``replan(job, standing)`` plans anew and leaves sticks of an earlier plan alone as far as that costs nothing.
+
 A job that makes no sense raises ``StockError`` with every fault. ``Budget(seconds=0)`` answers with first-fit at
 once. The call is pure and holds the processor for its whole budget: a server runs it in another process.
 """
 
 from .cuts import eaten
 from .faults import StockError, StockFault
+from .keeping import Replanned, Standing, replan
 from .model import Budget, Defect, Job, Layout, Piece, Placed, Plan, Progress, Remnant, StickKind
 from .planner import plan
 
@@ -32,9 +35,12 @@ __all__ = [
     "Plan",
     "Progress",
     "Remnant",
+    "Replanned",
+    "Standing",
     "StickKind",
     "StockError",
     "StockFault",
     "eaten",
     "plan",
+    "replan",
 ]

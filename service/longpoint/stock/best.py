@@ -13,9 +13,16 @@ __all__ = ["Best"]
 class Best:
     """The best plan and bound so far.
 
+    Args:
+        problem: the job in units.
+        cuts: a plan to start from, if there is one.
+        bound: cents no plan costs less than.
+        report: called whenever the plan or the bound changes.
+        limit: cents past which a plan is of no use; None when any is.
+
     Attributes:
-        cuts: the best plan, or None as long as there is none.
-        cost: its cents; more than any plan's as long as there is none.
+        cuts: the best plan, or None as long as there is none of use.
+        cost: its cents; more than any plan's of use as long as there is none, and then, proven, there is none.
         bound: cents no plan costs less than.
         method: what found the plan.
         stopped: why the search could not be made as it should.
@@ -28,13 +35,16 @@ class Best:
         cuts: list[Cut] | None,
         bound: int,
         report: Callable[["Best"], None] | None = None,
+        limit: int | None = None,
     ) -> None:
         self._problem = problem
         self._report = report
         self.step = max(1, round_up(problem, Fraction(1)))
-        self.cuts = cuts
         self._most = self._more_than_any()
-        self.cost = self._most if cuts is None else cost(problem, cuts)
+        if limit is not None:
+            self._most = min(self._most, limit // self.step * self.step + self.step)
+        self.cuts = cuts if cuts is not None and cost(problem, cuts) < self._most else None
+        self.cost = self._most if self.cuts is None else cost(problem, self.cuts)
         self.bound = min(bound, self.cost)
         self.method = "first_fit"
         self.stopped: str | None = None

@@ -17,7 +17,7 @@ from .scaling import scale
 from .tidy import tidy
 from .work_out import work_out
 
-__all__ = ["plan"]
+__all__ = ["STANDARD", "plan", "scaled", "unmet"]
 
 STANDARD = Budget()
 NAMED = 5  # pieces named in a refusal
@@ -41,14 +41,9 @@ def plan(
         StockError: the job makes no sense, or no plan gives every piece; with every fault.
     """
     began = monotonic()
-    check(job, budget)
-    problem = scale(job)
+    problem = scaled(job, budget)
     if not problem.items:
         return Plan(job.profile, (), 0, 0, monotonic() - began, "first_fit")
-    short = material_short(problem) * problem.unit
-    if short > 0:
-        text = f"All the stock there is falls {short} in short of the pieces and kerfs."
-        raise _refused("not_enough_stock", text)
     effort = Effort(budget.seconds)
     effort.reading(len(job.pieces))
     named: list[Cut] | None = None
@@ -85,13 +80,24 @@ def plan(
     if budget.seconds and not best.proven:
         work_out(problem, best, effort)
     if best.cuts is None:
-        raise _unmet(job, problem, left_over, sure=bool(budget.seconds) and effort.stopped is None)
+        raise unmet(job, problem, left_over, sure=bool(budget.seconds) and effort.stopped is None)
     if budget.seconds:
         best.cuts = tidy(problem, best.cuts)
     return laid_out(best)
 
 
-def _unmet(job: Job, problem: Problem, left_over: Sequence[int], sure: bool) -> StockError:
+def scaled(job: Job, budget: Budget) -> Problem:
+    """The job in units, once it is seen to make sense and to have stuff enough."""
+    check(job, budget)
+    problem = scale(job)
+    short = material_short(problem) * problem.unit if problem.items else 0
+    if short > 0:
+        text = f"All the stock there is falls {short} in short of the pieces and kerfs."
+        raise _refused("not_enough_stock", text)
+    return problem
+
+
+def unmet(job: Job, problem: Problem, left_over: Sequence[int], sure: bool) -> StockError:
     """Say which pieces found no place, and how many of each."""
     lacking: list[str] = []
     for item, left in zip(problem.items, left_over, strict=True):
