@@ -1882,6 +1882,8 @@ export interface Stock {
   one_stick_each?: boolean;
   /** What is on hand already. */
   remnants?: Remnant[];
+  /** Pieces are cut off square and mitered afterwards: one more cut each, and what parts a piece from its stick eats the kerf alone. Otherwise a miter parts the piece, and eats more than a square cut. */
+  square_first?: boolean;
   /** Flat and square-edged, so that mitred ends may share a cut. */
   turnable?: boolean;
 }
@@ -1894,6 +1896,8 @@ export interface StockForSale {
   sticks: Stick[];
   /** Asks that each opening's pieces come side by side from one stick, so that their grain and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
   one_stick_each?: boolean;
+  /** Pieces are cut off square and mitered afterwards: one more cut each, and what parts a piece from its stick eats the kerf alone. Otherwise a miter parts the piece, and eats more than a square cut. */
+  square_first?: boolean;
   /** Flat and square-edged, so that mitred ends may share a cut. */
   turnable?: boolean;
 }

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from random import Random
 from typing import Any, NamedTuple
@@ -25,6 +26,7 @@ from longpoint.geometry import (
     Plinth,
     PlumbSides,
     Polygon,
+    Quadrilateral,
     Stool,
     StoolEnds,
     StripEnds,
@@ -35,7 +37,7 @@ from longpoint.geometry.readings.readings import OffPlane
 from longpoint.lengths import Fraction
 from longpoint.shop.build import CutList, build_openings, cutting_jobs
 from longpoint.shop.house import House, HouseOpening
-from longpoint.shop.yard import Remnant, Stick, Stock
+from longpoint.shop.yard import Defect, Remnant, Stick, Stock
 from longpoint.stock import Budget, plan
 from longpoint.values import Cents
 
@@ -65,8 +67,8 @@ DRESSED = Trim(
     HEAD,
     stool=Stool(F(1), F(3, 4), F(7, 8), ends=StoolEnds.MITRED_RETURN, profile="stool stock"),
     apron=Apron(F(5, 2), F(5, 8), ApronEnds.ANGLED),
-    fillet=HeadStrip("strip", F(1, 2), F(1), F(1, 2), StripEnds.MITRED_RETURN),
-    cap=HeadStrip("strip", F(3, 4), F(3, 2), F(3, 4), StripEnds.MITRED_RETURN),
+    fillet=HeadStrip("fillet", F(1, 2), F(1), F(1, 2), StripEnds.MITRED_RETURN),
+    cap=HeadStrip("cap", F(3, 4), F(3, 2), F(3, 4), StripEnds.MITRED_RETURN),
 )
 EXTENDED = Trim(
     CASING,
@@ -74,15 +76,18 @@ EXTENDED = Trim(
     stool=STOOL,
     apron=APRON,
     extension=JambExtension(F(3, 4), profile="strip"),
-    back_band=BackBand(F(3, 4), F(1), profile="strip"),
+    back_band=BackBand(F(3, 4), F(1), profile="band"),
 )
 HUNG = Trim(
     CASING,
     F(1, 4),
     floor_clearance=F(1, 8),
-    stop=DoorStop(F(5, 4), F(3, 8), BoxCorners.MITRED, profile="strip"),
+    stop=DoorStop(F(5, 4), F(3, 8), BoxCorners.MITRED, profile="stop"),
 )
-PROFILES = ("casing", "stool stock", "apron", "flat", "block", "strip", "jamb")
+PROFILES = (
+    *("casing", "stool stock", "apron", "flat", "block", "strip", "jamb"),
+    *("fillet", "cap", "band", "stop"),
+)
 
 
 class Entry(NamedTuple):
@@ -167,6 +172,54 @@ def random_house(random: Random, most: int = 5) -> CutList:
         for profile in PROFILES
     )
     return worked_out(entries, stocks, end_trim=random.choice((F(0), F(1, 2))))
+
+
+def solid_house(random: Random) -> CutList:
+    """Openings of every corner angle, and stock of every rule, knots and all."""
+    crooked = tuple(
+        Entry(_crooked(random, f"Q{number}"), count=random.choice((1, 2)))
+        for number in range(random.randint(1, 4))
+    )
+    others = tuple(Entry(_opening(random, f"W{number}")) for number in range(random.randint(1, 4)))
+    stocks = tuple(
+        Stock(
+            profile=profile,
+            sticks=STICKS if random.random() < 0.7 else (*STICKS, _knotty(random)),
+            remnants=_remnants(random),
+            turnable=profile in ("flat", "band", "apron") and random.random() < 0.7,
+            square_first=random.random() < 0.3,
+        )
+        for profile in PROFILES
+    )
+    return worked_out((*crooked, *others), stocks, end_trim=random.choice((F(0), F(1, 2))))
+
+
+def _crooked(random: Random, mark: str) -> Opening:
+    """Four sides, no corner square, or a raked head."""
+    wide, high = F(random.randint(16 * 20, 16 * 60), 16), F(random.randint(16 * 20, 16 * 70), 16)
+    off = [F(random.randint(-32, 32), 16) for _ in range(3)]
+    diagonal = F(round(16 * math.hypot(wide, high)), 16) + off[2]
+    shape = random.choice(
+        (
+            Quadrilateral(wide, wide + off[0], high, high + off[1], diagonal_from_bottom_left=diagonal),
+            PlumbSides(wide, high, high + off[0]),
+        )
+    )
+    foot = random.choice((Foot.PICTURE_FRAME, Foot.FLOOR))
+    proud = tuple(OffPlane(proud=F(random.randint(0, 6), 16)) for _ in range(4))
+    leans = isinstance(shape, PlumbSides) and random.random() < 0.5
+    return Opening(
+        mark=mark,
+        readings=read(shape, wall=proud) if leans else read(shape),
+        trim=random.choice((FLAT, TRIM)),
+        foot_style=foot,
+        wall_answer=WallAnswer.LEAN if leans else WallAnswer.FLAT,
+    )
+
+
+def _knotty(random: Random) -> Stick:
+    start = F(random.randint(10, 100))
+    return Stick(F(120), Cents(400), defects=(Defect(start, start + F(random.randint(1, 32), 16)),))
 
 
 def _remnants(random: Random) -> tuple[Remnant, ...]:

@@ -27,6 +27,7 @@ from longpoint.shop import (
 from longpoint.shop.build import CutList
 from longpoint.shop.sticks import WorkStick, work_sticks
 from longpoint.shop.yard import Defect, Remnant, Stick, Stock
+from longpoint.stock import eaten
 from longpoint.values import Cents
 from shop.builders import FLAT, SAME_STOCK, TRIM, Entry, F, extended, random_house, stock, window, worked_out
 
@@ -295,7 +296,7 @@ def test_defects_are_sawn_out_before_anything_is_cut_to_length() -> None:
 
 def test_a_last_blank_that_fits_exactly_needs_no_cut() -> None:
     leg = F(40) + F(1, 4) + F(7, 2)
-    stocks = (Stock(profile="flat", sticks=(Stick(2 * leg + F(1, 8), Cents(500)),)),)
+    stocks = (Stock(profile="flat", sticks=(Stick(2 * leg + F(1, 8), Cents(500)),), square_first=True),)
     door = Opening(
         mark="D1", readings=read(PlumbSides(F(30), F(40), F(40))), trim=FLAT, foot_style=Foot.FLOOR
     )
@@ -324,12 +325,11 @@ def test_turned_pieces_share_their_cut() -> None:
     swings = [shared.setting_of(each).swing for each in sorted(cuts, key=lambda each: each.mark)]
     assert all(one is not other for one, other in pairwise(swings))
     assert all(len(each.pieces) == 2 for each in cuts)
-    # Four equal pieces in one row of long points 27 1/2 apart less the run of a mitre, and one kerf.
+    # Four equal pieces in one row, long points 27 1/2 less the run of a miter apart, and what each shared cut eats.
     row = made(shared, Kind.CROSSCUT)[0]
     outer = F(20) + 2 * (F(1, 4) + F(7, 2))
-    assert shared.setting_of(row).stop == len(row.pieces) * outer + (len(row.pieces) - 1) * (
-        F(1, 8) - F(7, 2)
-    )
+    length = len(row.pieces) * outer + (len(row.pieces) - 1) * (eaten(F(1, 8), 45) - F(7, 2))
+    assert abs(shared.setting_of(row).stop - length) <= F(1, 32)
 
 
 @given(st.integers(4, 24), st.sampled_from([Foot.PICTURE_FRAME, Foot.FLOOR]))
@@ -355,9 +355,12 @@ def test_a_row_sawn_as_marked_gives_pieces_of_the_right_shape(inches: int, foot:
     assert inside or foot is Foot.FLOOR
     for left, right in inside:
         part = parts[right.pieces[0].opening, right.pieces[0].part]
-        at_fence = right.mark - left.mark - house.house.kerf
+        at_fence = right.mark - left.mark - eaten(house.house.kerf, 45)
         at_front = at_fence + _lean(order, right, part.width) - _lean(order, left, part.width)
-        assert {at_fence, at_front} == {part.long_point, part.short_point}
+        short, long = sorted((at_fence, at_front))
+        assert max(abs(short - part.short_point), abs(long - part.long_point)) <= F(
+            1, 16
+        )  # each mark is rounded
 
 
 def _lean(order: SawOrder, cut: Operation, width: Fraction) -> Fraction:

@@ -53,7 +53,7 @@ def test_a_cut_names_its_piece_and_its_setup_and_lengths_are_marked() -> None:
     assert squared["mark"]["exact"] == "1/2"
     assert squared["held"]["text"].endswith(" in")
     without_stock = {each["profile"] for each in order["operations"] if each["stick"] is None}
-    assert without_stock == set(HOUSE.unstocked) == {"apron"}
+    assert without_stock == set(HOUSE.unstocked) == {"apron", "band"}
 
 
 def test_money_goes_out_as_text_in_every_view_and_says_what_it_leaves_out() -> None:

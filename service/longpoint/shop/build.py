@@ -22,9 +22,9 @@ from longpoint.geometry import (
     build_group,
     build_opening,
 )
-from longpoint.lengths import Fraction, Rounding, round_to
+from longpoint.lengths import Fraction, round_to
 from longpoint.shop.house import House, HouseGroup
-from longpoint.stock import Job, Piece, Plan
+from longpoint.stock import Job, Piece, Plan, eaten
 from longpoint.values import Value
 
 ZERO = Fraction(0)
@@ -208,9 +208,7 @@ def cutting_jobs(
         for part in one.built.parts:
             quantity = one.count if left is None else len(left[HouseKey(index, part.key)])
             if quantity:
-                pieces.setdefault(part.profile, []).append(
-                    _piece(index, mark, quantity, part, house.rounding)
-                )
+                pieces.setdefault(part.profile, []).append(_piece(index, mark, quantity, part, house))
     return tuple(
         Job(
             profile=stock.profile,
@@ -222,22 +220,35 @@ def cutting_jobs(
             keep_length=house.keep_length,
             turnable=stock.turnable,
             together=stock.one_stick_each,
+            square_first=stock.square_first,
         )
         for stock in house.stock
         if stock.profile in pieces
     )
 
 
-def _piece(index: int, mark: str, quantity: int, part: Part, rounding: Rounding) -> Piece:
+def _piece(index: int, mark: str, quantity: int, part: Part, house: House) -> Piece:
     left, right = part.ends
     return Piece(
         key=HouseKey(index, part.key),
-        length=round_to(part.overall, rounding),
+        length=round_to(part.overall, house.rounding),
         quantity=quantity,
         opening=mark,
         left=_run(left, part),
         right=_run(right, part),
+        left_eats=_eaten(left, house.kerf),
+        right_eats=_eaten(right, house.kerf),
     )
+
+
+def _eaten(end: End, kerf: Fraction) -> Fraction | None:
+    """What an end's own cut eats where that cut parts the piece from its stick; None for a square cut.
+
+    A notched end is cut off square, since its miter stops at the notch.
+    """
+    if end.cut is CutKind.SQUARE or end.notch:
+        return None
+    return eaten(kerf, float(end.mitre), float(end.bevel))
 
 
 def _run(end: End, part: Part) -> Fraction:

@@ -129,19 +129,20 @@ def _stick(number: int, house: House, profile: str, layout: Layout, pieces: tupl
     rows: list[tuple[Fraction, Fraction, list[Blank]]] = []
     cut_out: list[tuple[Fraction, Fraction]] = []
     begins = ends = trim
+    eats = ZERO
     row: list[Blank] = []
     for blank in _blanks(pieces, layout.placed, house.rounding):
         start = blank.placed[0].start
-        if start > ends + (house.kerf if row else 0):
+        if start > ends + eats:
             if row:
                 rows.append((begins, ends, row))
             cut_out.append((ends, start))
             begins, row = start, []
         row.append(blank)
-        ends = blank.placed[-1].end
+        ends, eats = blank.placed[-1].end, blank.placed[-1].eats
     last = layout.length - trim
-    exact = ends == last
     rows.append((begins, last, row))
+    exact = ends == last and all(blank.placed[-1].eats == house.kerf for *_, row in rows for blank in row)
     sections = tuple(
         Section(profile, number, place, end - begin, house.kerf, exact or end < last, tuple(row))
         for place, (begin, end, row) in enumerate(rows)

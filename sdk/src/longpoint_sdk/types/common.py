@@ -404,12 +404,16 @@ class StockForSale(Request, frozen=True, kw_only=True):
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain
             and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
             under one mark count as one: give each its own mark where each is to have its own stick.
+        square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what parts a
+            piece from its stick eats the kerf alone. Otherwise a miter parts the piece, and eats more than a
+            square cut.
         turnable: Flat and square-edged, so that mitred ends may share a cut.
     """
 
     profile: str
     sticks: list[Stick]
     one_stick_each: bool = False
+    square_first: bool = False
     turnable: bool = False
 
 

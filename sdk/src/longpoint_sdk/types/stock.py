@@ -59,6 +59,9 @@ class Stock(Request, frozen=True, kw_only=True):
             and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
             under one mark count as one: give each its own mark where each is to have its own stick.
         remnants: What is on hand already.
+        square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what parts a
+            piece from its stick eats the kerf alone. Otherwise a miter parts the piece, and eats more than a
+            square cut.
         turnable: Flat and square-edged, so that mitred ends may share a cut.
     """
 
@@ -66,4 +69,5 @@ class Stock(Request, frozen=True, kw_only=True):
     sticks: list[Stick]
     one_stick_each: bool = False
     remnants: list[Remnant] = []
+    square_first: bool = False
     turnable: bool = False

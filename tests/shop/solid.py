@@ -1,0 +1,152 @@
+"""Saw a house's sticks as solids: each piece on its stick as its part tells it, and what each cut's blade takes.
+
+Shares no arithmetic with the plans. A solid is looked at in two slices, at its back and at its face, as polygons; a
+blade takes what lies between two parallel planes, its kerf apart. Cuts are made from the left: what parts a piece from
+its stick may touch nothing of that piece nor of any after it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import cos, hypot, radians, tan
+from typing import NamedTuple
+
+from shapely import Polygon, box
+
+from longpoint.geometry import End, Part
+from longpoint.lengths import Rounding
+from longpoint.shop.build import CutList
+from longpoint.shop.yard import Stock
+from longpoint.stock import Layout, Placed
+
+SLACK = 3e-6  # inches along the stick that rounding an irrational run or an eaten length may be off
+FAR = 9.0
+
+
+class Plane(NamedTuple):
+    """x = at + y * across + z * up, y from the fence, z from the saw's table."""
+
+    at: float
+    across: float
+    up: float
+
+    def along(self, y: float, z: float) -> float:
+        return self.at + y * self.across + z * self.up
+
+    def moved(self, by: float) -> Plane:
+        """A plane `by` away from it, square to it."""
+        return Plane(self.at + by * hypot(1, self.across, self.up), self.across, self.up)
+
+
+class Solid(NamedTuple):
+    left: Plane
+    right: Plane
+    width: float
+    thickness: float
+
+    def slices(self) -> Iterator[Polygon]:
+        for z in (0.0, self.thickness):
+            yield _slice(self.left, self.right, self.width, z, 0.0)
+
+
+def misfits(house: CutList) -> Iterator[str]:
+    """What a saw would spoil of a house."""
+    stocks = {stock.profile: stock for stock in house.house.stock}
+    parts = {(index, part.key): part for index, one in enumerate(house.openings) for part in one.built.parts}
+    for plan in house.plans:
+        for layout in plan.layouts:
+            for keys in set(layout.keys):
+                row = [parts[key.opening, key.piece] for key in keys]
+                yield from _stick(house, stocks[plan.profile], layout, row)
+
+
+def _stick(house: CutList, stock: Stock, layout: Layout, row: list[Part]) -> Iterator[str]:
+    kerf, trim = float(house.house.kerf), float(house.house.end_trim)
+    where, _, number = layout.stick.partition("/")
+    kind = stock.remnants if where == "remnants" else stock.sticks
+    defects = kind[int(number.partition("/")[0])].defects
+    solids = [solid(part, placed) for part, placed in zip(row, layout.placed, strict=True)]
+    for at, (part, placed, one) in enumerate(zip(row, layout.placed, solids, strict=True)):
+        if abs(float(placed.length) - float(part.overall)) > _most(house.house.rounding) + SLACK:
+            yield f"{part.title} is off its length by more than its rounding"
+        usable = box(trim - SLACK, -1, float(layout.length) - trim + SLACK, FAR * 9)
+        for slice in one.slices():
+            if not slice.within(usable):
+                yield f"{part.title} lies past the end of its stick"
+            if any(_overlap(slice, box(float(d.start), -1, float(d.end), FAR * 9)) for d in defects):
+                yield f"{part.title} has a defect in it"
+        shared = at + 1 < len(row) and layout.placed[at + 1].shares_cut
+        parting = one.right
+        if not shared and (stock.square_first or part.ends[0].notch):
+            parting = Plane(float(placed.start + placed.length), 0.0, 0.0)
+        for begins, ends in ((one.left.moved(-kerf), one.left), (parting, parting.moved(kerf))):
+            yield from (
+                f"a cut of {part.title} goes into {row[after].title}"
+                for after in range(at, len(row))
+                if _cut_into(begins, ends, solids[after])
+            )
+        yield from (
+            f"{part.title} and {row[after].title} overlap"
+            for after in range(at + 1, len(row))
+            if any(map(_overlap, one.slices(), solids[after].slices()))
+        )
+
+
+def _most(rounding: Rounding) -> float:
+    """How far from its length a piece may be cut."""
+    mark = float(rounding.to.step)
+    return mark / 2 if rounding.mode == "nearest" else mark
+
+
+def solid(part: Part, placed: Placed) -> Solid:
+    """A piece as it lies on its stick, as long as it is cut.
+
+    Face up, its outer edge against the fence; turned over, both are the other way; end for end, its face lies down.
+    """
+    width, thickness = float(part.width), float(part.thickness)
+    left, right = part.ends[::-1] if placed.reversed else part.ends
+    down = placed.turned != placed.reversed
+    start, end = float(placed.start), float(placed.start + placed.length)
+    ends = []
+    for one, at, inward in ((left, start, 1.0), (right, end, -1.0)):
+        across = inward * _tan(0 if one.notch else one.mitre)
+        up = inward * _tan(one.bevel) / cos(radians(float(one.mitre)))
+        outer_long = one.long_edge not in ("inner", "front")
+        if outer_long == placed.turned:  # the long edge lies away from the fence
+            at, across = at + across * width, -across
+        if _face_long(one) != down:  # the longer face lies up
+            at, up = at + up * thickness, -up
+        ends.append(Plane(at, across, up))
+    return Solid(ends[0], ends[1], width, thickness)
+
+
+def _face_long(end: End) -> bool:
+    return end.long_edge == "face" if end.tilt is None or not end.mitre else end.tilt == end.on_saw
+
+
+def _tan(degrees: object) -> float:
+    return tan(radians(float(degrees)))  # type: ignore[arg-type]
+
+
+def _slice(left: Plane, right: Plane, width: float, z: float, over: float) -> Polygon:
+    y = (-over, width + over)
+    return Polygon(
+        (
+            (left.along(y[0], z), y[0]),
+            (right.along(y[0], z), y[0]),
+            (right.along(y[1], z), y[1]),
+            (left.along(y[1], z), y[1]),
+        )
+    )
+
+
+def _cut_into(begins: Plane, ends: Plane, other: Solid) -> bool:
+    return any(
+        _overlap(_slice(begins, ends, other.width, z, 1.0), slice)
+        for z, slice in zip((0.0, other.thickness), other.slices(), strict=True)
+    )
+
+
+def _overlap(one: Polygon, other: Polygon) -> bool:
+    """By more than what is rounded along the stick."""
+    return bool(one.intersects(other.buffer(-SLACK, join_style="mitre")))
