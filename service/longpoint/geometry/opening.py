@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 from enum import Flag, auto
 
 from msgspec.structs import replace
@@ -11,6 +12,7 @@ from longpoint.geometry.checks.door import door_findings
 from longpoint.geometry.checks.findings import Finding
 from longpoint.geometry.checks.obstructions import obstruction_findings
 from longpoint.geometry.checks.offers import tried
+from longpoint.geometry.checks.returned_stool import returned_stool_findings
 from longpoint.geometry.checks.trim import check_lengths, check_trim
 from longpoint.geometry.checks.wall import levelling_strip, sill_findings, wall_findings
 from longpoint.geometry.faults import GeometryError
@@ -32,7 +34,7 @@ from longpoint.geometry.readings.inputs import Foot, Opening, SillAnswer, WallAn
 from longpoint.geometry.readings.outline import Arch, PlumbSides, Quadrilateral
 from longpoint.geometry.readings.readings import NOTHING_IN_THE_WAY, Door
 from longpoint.geometry.readings.taken import at_the_reading
-from longpoint.geometry.readings.trim import HeadStyle
+from longpoint.geometry.readings.trim import HeadStyle, StoolEnds
 from longpoint.lengths import spoken
 from longpoint.values import Faults, Value
 
@@ -115,7 +117,7 @@ def _built(opening: Opening, wanted: Pieces) -> Built:
         _add_casing(opening, frame, sides, parts)
     check_lengths(opening, parts, faults)
     faults.raise_any(GeometryError)
-    return Built(opening, frame, tuple(parts), gap, notes, _findings(opening, frame, sides))
+    return Built(opening, frame, tuple(parts), gap, notes, _findings(opening, frame, sides, parts))
 
 
 def _add_stool_and_apron(
@@ -147,17 +149,23 @@ def _add_casing(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], pa
         parts.extend(plinth_parts(opening))
 
 
-def _findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Finding, ...]:
+def _findings(
+    opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], parts: Iterable[Part]
+) -> tuple[Finding, ...]:
     readings, outline = opening.readings, opening.outline
+    stool = opening.trim.stool
+    returned = stool is not None and stool.ends is StoolEnds.MITRED_RETURN
     door = isinstance(outline.shape, Door)
     if (
         outline.wall is None
         and readings.sill is None
         and readings.clearances is NOTHING_IN_THE_WAY
         and not door
+        and not returned
     ):
         return ()
     return (
+        *(returned_stool_findings(opening, parts) if returned else ()),
         *(door_findings(outline.shape) if isinstance(outline.shape, Door) else ()),
         *wall_findings(opening, frame, sides),
         *sill_findings(opening),

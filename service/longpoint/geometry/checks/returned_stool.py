@@ -1,0 +1,60 @@
+"""A returned stool whose miter would run past its horn and into the tongue."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+
+from longpoint.geometry.checks.findings import Finding, Offer
+from longpoint.geometry.checks.offers import FINEST
+from longpoint.geometry.parts import Part
+from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.readings.inputs import Opening
+from longpoint.lengths import Fraction, Real, spoken
+
+
+def returned_stool_findings(opening: Opening, parts: Iterable[Part]) -> Iterator[Finding]:
+    """At each end of a stool whose return is mitered: what the miter runs along it beyond the horn's length."""
+    stool = opening.trim.stool
+    if stool is None:
+        return
+    for part in parts:
+        if part.kind is not PartKind.STOOL:
+            continue
+        for end in part.ends:
+            if end.notch is None or not end.mitre:
+                continue
+            run = _run(
+                part, end.notch.depth if end.notch.end_depth is None else end.notch.end_depth, end.mitre
+            )
+            past = run - end.notch.length
+            if past > 0:
+                own = opening.horns.left if end.at == "left" else opening.horns.right
+                yield _finding(
+                    end.at, run, end.notch.length, past, (stool.horn if own is None else own) + past
+                )
+
+
+def _run(part: Part, depth: Real, miter: Real) -> Real:
+    """How far a miter across the horn runs along the stool: as far as the horn stands off the wall, at 45 degrees."""
+    off_wall = part.width - depth
+    return off_wall if miter == 45 else float(off_wall) * math.tan(math.radians(miter))
+
+
+def _finding(side: str, run: Real, horn: Real, past: Real, longer: Real) -> Finding:
+    return Finding(
+        "return-past-horn",
+        side,
+        f"The {side} return's miter runs {spoken(run)} along the stool, apron thickness and nosing together, and the "
+        f"horn is {spoken(horn)} long: the cut would enter the tongue, {spoken(past)} past the notch.",
+        past,
+        (
+            Offer(
+                "lengthen_horn",
+                f"Let the horn stand {spoken(past)} further past the casing.",
+                ("horns", side),
+                longer if isinstance(longer, Fraction) else Fraction(math.ceil(longer * FINEST), FINEST),
+            ),
+            Offer("square_end", "Leave the stool's ends square: `ends` of the trim's stool."),
+        ),
+    )
