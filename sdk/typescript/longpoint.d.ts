@@ -162,6 +162,8 @@ export interface Caution {
   source: string;
   /** Marks of the openings it was raised for; empty for the whole job. */
   applies_to: string[];
+  /** The pieces it was raised for, where it bears on single cuts. */
+  pieces: PieceName[];
 }
 
 /** What changed between two revisions. */
@@ -640,6 +642,9 @@ export interface Health {
   status: "ok" | (string & {});
 }
 
+/** What is held when a cut is made: the stick, or the piece. */
+export type Holding = "piece" | "stick";
+
 /** A stool's own horns at this opening, where they are not the trim's: past the trim's outside edge. */
 export interface Horns {
   /** The left one. */
@@ -950,6 +955,9 @@ export interface Mark {
   across: MarkedLength | null;
 }
 
+/** What a length is measured from: the stick's free end or its left end, or the piece's other end, as it is there on the edge that is marked. */
+export type MarkFrom = "free_end" | "left_end" | "long_point" | "short_point" | "square_end";
+
 /** A length going out. */
 export interface MarkedLength {
   /** The exact length in `unit`, as a fraction or whole number; null when it is irrational. */
@@ -1232,7 +1240,7 @@ export interface Openings {
   openings: HouseOpening[];
 }
 
-/** One step at the saw. */
+/** One cut. */
 export interface Operation {
   /** Its place in the sequence, counted from 1. */
   number: number;
@@ -1250,22 +1258,53 @@ export interface Operation {
   title: string;
   /** The end of the piece as installed: left, foot, head and so on; empty where none is meant. */
   end: string;
-  /** Which end of the piece that is as it lies, face up, outer edge against the fence. */
+  /** Which end of the piece that is as it lies. */
   on_saw: Hand | (string & {}) | null;
-  /** Where to cut: from the stick's left end to the near side of what is cut out, from its free end for what is parted off or squared off, or along the fence from the left end of the row for a shared cut; null where nothing is marked. */
+  /** Whether its face lies up; it lies down where stock that may be turned over is. */
+  face_up: boolean;
+  /** The edge that lies against the fence: outer, inner, top, back. */
+  fence_edge: string;
+  /** The length to mark; null where a stop block, or the corner of what is there, says where to cut. */
   mark: MarkedLength | null;
-  /** From the stick's left end to the far side of what is cut out. */
-  mark_to: MarkedLength | null;
-  /** Length of the workpiece in hand when the cut is made; null where no stick was planned. */
+  /** What the mark is measured from. */
+  mark_from: MarkFrom | (string & {}) | null;
+  /** The edge that the cut has its long point on, where the mark is: outer, inner, top, front, face, back, or outer_back and inner_back, of the piece's back; empty for a cut square across a square piece. */
+  mark_edge: string;
+  /** What is held when the cut is made. */
+  holds: Holding | (string & {});
+  /** How long that is; null where no stick was planned. */
   held: MarkedLength | null;
+  /** How far from the front edge the cut goes, where it stops: at a stool's notch, or at the back of a return that is narrower than its stick; null for a cut right through. */
+  stops_after: MarkedLength | null;
   /** The part of the same opening that this one is the mirror image of; null for none. */
   mirror_of: string | null;
-  /** Codes of the answer's cautions that bear on this step. */
+  /** Codes of the answer's cautions that bear on this cut. */
   cautions: string[];
 }
 
-/** What is done. square_ends: both factory ends of a stick are squared off. cut_out: a defect is sawn out of a stick. rip_stick: a whole stick is ripped to width. part_off: a piece too short to hold is cut from the stick while that is long. crosscut: a piece is cut square to its overall length against the stop block. shared_cut: one angled cut makes the end of two pieces that lie turned over on the stick. angled_end: a mitre, bevel or compound cut at the end of a piece, to the corner. rip: one piece is ripped to width. notch: a stool's notch is sawn out. */
-export type OperationKind = "angled_end" | "crosscut" | "cut_out" | "notch" | "part_off" | "rip" | "rip_stick" | "shared_cut" | "square_ends";
+/** What is done, each with one cut. rip_stick: a whole stick is ripped to width. square_end: a stick's free end is cut square. cut_out: a stick is cut through beyond a defect. angled_end: a miter, bevel or compound cut at the end of a piece, to its corner or to a mark. cut_off: a square cut parts a piece from its stick. angled_cut_off: a miter, bevel or compound cut parts a piece from its stick and makes its end. shared_cut: the same, and the cut makes the end of the next piece too, which lies turned over. rip: one piece is ripped to width. notch: a stool's notch is sawn out. */
+export type OperationKind = "angled_cut_off" | "angled_end" | "cut_off" | "cut_out" | "notch" | "rip" | "rip_stick" | "shared_cut" | "square_end";
+
+/** An order to cut in. stick_by_stick: each stick is finished before the next is picked up. opening_by_opening: each opening's pieces are finished before the next opening's. setting_by_setting: cuts of one setting are made together, whatever stick they are on. */
+export type OrderKind = "opening_by_opening" | "setting_by_setting" | "stick_by_stick";
+
+/** What one order comes to, by the shop's rates at the saw. */
+export interface OrderSum {
+  /** Which. */
+  order: OrderKind | (string & {});
+  /** At the saws, from the first stick picked up to the last piece labeled. */
+  minutes: number;
+  /** How much of that goes into setting them. */
+  setting_minutes: number;
+  /** How many are made. */
+  cuts: number;
+  /** How often a stick is picked up. */
+  pick_ups: number;
+  /** How often a saw is set. */
+  settings: number;
+  /** The most openings that are begun and not finished at any one time. */
+  open_at_once: number;
+}
 
 /** Something sold. Without a price it is bought and costs nothing in the answer. */
 export interface Package {
@@ -1494,7 +1533,7 @@ export interface Rate {
   name: string;
   /** How much, in `unit`. */
   value: number;
-  /** In, mil, percent, each, ft2, min, h or penny. */
+  /** In, mil, percent, each, ft2, s, min, h or penny. */
   unit: string;
   /** Where it comes from: a published source, common practice, or the caller. */
   source: string;
@@ -1504,7 +1543,10 @@ export interface Rate {
 
 /** The shop's own rates; the answer names the source of each rate it used. */
 export interface Rates {
+  angle_seconds?: number | null;
+  bevel_seconds?: number | null;
   block_nails?: number | null;
+  carry_seconds?: number | null;
   caulk_depth?: LengthText | null;
   caulk_fillet?: LengthText | null;
   caulk_gap?: LengthText | null;
@@ -1512,8 +1554,10 @@ export interface Rates {
   caulk_wait?: number | null;
   caulk_waste?: number | null;
   corner_nails?: number | null;
-  cut_minutes?: number | null;
+  cut_seconds?: number | null;
+  detent_seconds?: number | null;
   drywall?: LengthText | null;
+  fence_seconds?: number | null;
   fill_minutes?: number | null;
   filler_wait?: number | null;
   filler_waste?: number | null;
@@ -1525,11 +1569,14 @@ export interface Rates {
   hole_width?: LengthText | null;
   inner_nail?: 0 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | null;
   jamb_penetration?: LengthText | null;
+  label_seconds?: number | null;
+  mark_seconds?: number | null;
   measure_minutes?: number | null;
   nail_end_distance?: LengthText | null;
   nail_minutes?: number | null;
   nail_spacing?: LengthText | null;
   nail_waste?: number | null;
+  notch_seconds?: number | null;
   outer_nail?: 0 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | null;
   paint_coats?: number | null;
   paint_film?: number | null;
@@ -1538,6 +1585,7 @@ export interface Rates {
   paint_wait?: number | null;
   paint_waste?: number | null;
   painted_backs?: number | null;
+  pick_up_seconds?: number | null;
   primer_coats?: number | null;
   primer_film?: number | null;
   primer_solids?: number | null;
@@ -1546,11 +1594,12 @@ export interface Rates {
   rip_minutes?: number | null;
   rout_minutes?: number | null;
   sandings?: number | null;
-  setup_minutes?: number | null;
   sheet_area?: number | null;
   shim_space?: LengthText | null;
   shims_per_opening?: number | null;
+  short_cut_seconds?: number | null;
   stool_nail_spacing?: LengthText | null;
+  stop_seconds?: number | null;
   stud_penetration?: LengthText | null;
   tape_waste?: number | null;
 }
@@ -1702,6 +1751,8 @@ export interface Rounding {
 export interface Saw {
   /** How finely the saw's scale can be set, degrees. */
   angle_step?: number;
+  /** The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out. */
+  detents?: number[] | null;
   /** The most that the saw's table turns off a square cut, degrees. */
   sharpest_mitre?: number;
   /** The shortest workpiece held by hand. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -1710,16 +1761,24 @@ export interface Saw {
   smallest_ripped?: LengthText;
 }
 
-/** The cuts in the order that sets the saws least. */
+/** The cuts in an order to make them. */
 export interface SawOrder {
-  /** How often a tool is set. */
-  setup_count: number;
-  /** How often it would be, cutting one opening after the other. */
-  setup_count_by_opening: number;
+  /** Which order it is: the one asked for, or else the quickest of three. */
+  order: OrderKind | (string & {});
+  /** Why it is that one, in words. */
+  why: string;
+  /** How many cuts there are: as many as operations, and as the hours reckon with. */
+  cuts: number;
+  /** What each of the three orders comes to. */
+  orders: OrderSum[];
+  /** Returns that are cut from another stick than their apron or stool, since theirs has no room for them. */
+  apart: PieceName[];
   /** Each tool setting, in order. */
   setups: Setup[];
-  /** Each step, in order. */
+  /** Each cut, in order. */
   operations: Operation[];
+  /** What the minutes were reckoned with. */
+  rates: Rate[];
 }
 
 /** The thermometer's scale: what temperatures are in. */
@@ -1758,7 +1817,7 @@ export interface Setting {
   tilt: Hand | (string & {}) | null;
   /** How far the blade is tilted from upright, to the step of the saw's scale. */
   bevel_degrees: number;
-  /** From the blade to the stop block; null for a cut to a mark or to the piece's corner. */
+  /** From the blade to the stop block; null for a cut to a mark or to a corner. */
   stop: MarkedLength | null;
   /** From the rip fence to the blade, at the wider end of a taper; null where nothing is ripped. */
   fence: MarkedLength | null;
@@ -1810,6 +1869,8 @@ export interface SheetContents {
 export interface Shop {
   /** When the house was built: paint of before 1978, or of unknown age, may hold lead. */
   build_year?: number | null;
+  /** The order to cut in; when left out, the one of three that takes least by its rates. */
+  order?: OrderKind | null;
   /** What is sold and at which price; a material named here is bought in these alone, up to four of each. */
   packages?: Package[];
   /** Its own, where they are not the usual ones. */

@@ -62,9 +62,11 @@ async def test_a_section_is_worked_out_only_when_asked_for(client):
 async def test_a_saw_order_names_setups_sticks_pieces_and_mirrored_pairs(client):
     found = await answer(client, house(["saw_order"]))
     order = found["saw_order"]
-    assert order["setup_count"] == len(order["setups"]) <= order["setup_count_by_opening"]
+    assert order["cuts"] == len(order["operations"]) == sum(each["operations"] for each in order["setups"])
     assert {each["setup"] for each in order["operations"]} == {each["number"] for each in order["setups"]}
-    mitres = [each for each in order["operations"] if each["kind"] == "angled_end" and "leg" in each["title"]]
+    mitres = [
+        each for each in order["operations"] if each["kind"] == "angled_cut_off" and "leg" in each["title"]
+    ]
     settings = {each["number"]: each["setting"] for each in order["setups"]}
     left = next(each for each in mitres if each["title"] == "left casing leg")
     assert left["mirror_of"] == "casing_leg/right"
@@ -79,8 +81,49 @@ async def test_a_saw_order_names_setups_sticks_pieces_and_mirrored_pairs(client)
     }
     for each in order["operations"]:
         assert {tuple(piece.values()) for piece in each["pieces"]} <= sticks[each["profile"], each["stick"]]
-    stops = [each["setting"]["stop"]["text"] for each in order["setups"] if each["setting"]["stop"]]
-    assert "48 15/16 in" in stops
+    assert (left["mark"]["text"], left["mark_from"], left["mark_edge"]) == (
+        "48 15/16 in",
+        "square_end",
+        "outer",
+    )
+    assert left["holds"] in ("stick", "piece")
+
+
+async def test_the_quickest_order_is_given_and_another_on_request(client):
+    found = (await answer(client, house(["saw_order"])))["saw_order"]
+    minutes = {each["order"]: each["minutes"] for each in found["orders"]}
+    assert list(minutes) == ["stick_by_stick", "opening_by_opening", "setting_by_setting"]
+    assert minutes[found["order"]] == min(minutes.values())
+    assert "quickest of the three" in found["why"]
+    for order in minutes:
+        asked = (await answer(client, house(["saw_order"], order=order)))["saw_order"]
+        assert (asked["order"], asked["orders"]) == (order, found["orders"])
+    rates = {each["name"]: each["value"] for each in found["rates"]}
+    assert (rates["pick_up_seconds"], rates["notch_seconds"]) == (20, 90)
+    slow = (await answer(client, house(["saw_order"], rates={"notch_seconds": 150})))["saw_order"]
+    notches = sum(each["kind"] == "notch" for each in found["operations"])
+    assert slow["orders"][0]["minutes"] == pytest.approx(minutes["stick_by_stick"] + notches, abs=1e-3)
+
+
+@pytest.mark.parametrize("order", ["stick_by_stick", "opening_by_opening", "setting_by_setting"])
+async def test_cuts_are_one_number_in_the_saw_order_the_hours_the_cost_sheet_and_the_steps(client, order):
+    body = house(SECTIONS, order=order, wages={"hour": "40.00"})
+    found = await answer(client, body)
+    cuts = found["saw_order"]["cuts"]
+    assert cuts == len(found["saw_order"]["operations"])
+    assert cuts == next(each["cuts"] for each in found["saw_order"]["orders"] if each["order"] == order)
+    (work,) = [each for each in found["hours"]["tasks"] if each["task"] == "cut"]
+    assert (work["quantity"], work["unit"]) == (cuts, "cut")
+    body.pop("include")
+    steps, tasks = [
+        await client.post(
+            f"/v1/sheets/{name}", json=body, params={"table": table}, headers={"accept": "text/csv"}
+        )
+        for name, table in (("saw-sheet", "cuts"), ("cost-sheet", "work"))
+    ]
+    assert len([line for line in steps.text.splitlines()[1:] if line]) == cuts
+    (line,) = [line for line in tasks.text.splitlines() if line.startswith("cut,")]
+    assert line.split(",")[1] == str(cuts)
 
 
 async def test_the_cautions_are_those_of_the_job(client):
@@ -195,7 +238,9 @@ async def test_every_fault_of_the_shop_is_told_with_those_of_the_house(client):
         ({"rates": {"nail_spacing": "0.0000001 in"}}, "/shop/rates/nail_spacing"),
         ({"rates": {"caulk_fillet": "50 ft"}}, "/shop/rates/caulk_fillet"),
         ({"rates": {"paint_coats": 1.5}}, "/shop/rates/paint_coats"),
-        ({"rates": {"cut_minutes": -1}}, "/shop/rates/cut_minutes"),
+        ({"rates": {"cut_seconds": -1}}, "/shop/rates/cut_seconds"),
+        ({"order": "as_it_comes"}, "/shop/order"),
+        ({"saw": {"detents": [91]}}, "/shop/saw/detents/0"),
         ({"rates": {"nail_spacing": 16}}, "/shop/rates/nail_spacing"),
         ({"packages": [{"material": "putty", "name": "tub", "size": 8}]}, "/shop/packages/0/material"),
         ({"packages": [{"material": "glue", "name": "tub", "size": 0}]}, "/shop/packages/0/size"),

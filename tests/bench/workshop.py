@@ -1,22 +1,26 @@
-"""Milliseconds of each section of the shop's work by size of house, and the money of many random jobs.
+"""Milliseconds of each section of the shop's work by size of house; minutes, sticks picked up and settings of the three
+saw orders over many houses; the money of many random jobs.
 
 Run from the repository's top: PYTHONPATH=service python tests/bench/workshop.py
 """
 
 import random
+from collections import Counter
 from time import perf_counter
 
 from longpoint.geometry import Apron, Casing, Readings, Stool, Trim
 from longpoint.lengths import Fraction, Length, PositiveLength
-from longpoint.shop import Section, Shop, Wages, work
-from longpoint.shop.build import CutList, build_openings, cutting_jobs
+from longpoint.shop import DEFAULTS, OrderKind, Rates, Section, Shop, Wages, saw_order, work
+from longpoint.shop.build import CutList
 from longpoint.shop.house import House, HouseOpening
+from longpoint.shop.planning import Planning
 from longpoint.shop.yard import Stick, Stock
-from longpoint.stock import Budget, plan
 from longpoint.values import Price
 
 SIZES = 30, 300
 JOBS = 10_000
+HOUSES = 100
+SWINGS = ("detent_seconds", "angle_seconds", "bevel_seconds")
 CASING = Casing(PositiveLength.of("2 1/2 in"), PositiveLength.of("5/8 in"))
 TRIM = Trim(
     CASING,
@@ -42,9 +46,7 @@ def cut_list(draw: random.Random, openings: int) -> CutList:
 
     windows = tuple(window(number) for number in range(openings))
     house = House(openings=windows, trim_specs={"trim": TRIM}, stock=STOCK)
-    built = build_openings(house)
-    plans = tuple(plan(job, Budget(seconds=0)) for job in cutting_jobs(house, built))
-    return CutList(house, built, plans)
+    return Planning(house, searched=False).cut_list
 
 
 def milliseconds(house: CutList, wanted: set[Section]) -> float:
@@ -57,21 +59,42 @@ def milliseconds(house: CutList, wanted: set[Section]) -> float:
 
 
 def sections() -> None:
-    print(
-        f"{'openings':>8}{'setups':>8}{'singly':>8}"
-        + "".join(f"{section:>12}" for section in Section)
-        + f"{'all':>8}"
-    )
+    print(f"{'openings':>8}" + "".join(f"{section:>12}" for section in Section) + f"{'all':>8}")
     for size in SIZES:
         house = cut_list(random.Random(size), size)
-        order = work(house, {Section.SAW_ORDER}).saw_order
-        assert order is not None
         times = [milliseconds(house, {section}) for section in Section]
         print(
-            f"{size:>8}{order.setup_count:>8}{order.setup_count_by_opening:>8}"
+            f"{size:>8}"
             + "".join(f"{time:>12.1f}" for time in times)
             + f"{milliseconds(house, set(Section)):>8.1f}"
         )
+
+
+def orders() -> None:
+    """The three orders of random houses, and which is the quickest at the usual rates and at others."""
+    draw = random.Random(7)
+    houses = [cut_list(draw, draw.randint(1, 30)) for _ in range(HOUSES)]
+    print(f"\n{HOUSES} houses of 1 to 30 windows: the mean of each order")
+    print(f"{'':>20}{'minutes':>10}{'cuts':>8}{'picked up':>11}{'settings':>10}{'open':>6}{'quickest':>10}")
+    found = [saw_order(house) for house in houses]
+    for at, kind in enumerate(OrderKind):
+        sums = [order.orders[at] for order in found]
+        means = [
+            sum(float(getattr(one, name)) for one in sums) / HOUSES
+            for name in ("minutes", "cuts", "pick_ups", "settings", "open_at_once")
+        ]
+        quickest = sum(order.order is kind for order in found)
+        minutes, cuts, pick_ups, settings, open_at_once = means
+        print(
+            f"{kind:>20}{minutes:>10.1f}{cuts:>8.1f}{pick_ups:>11.1f}{settings:>10.1f}{open_at_once:>6.1f}"
+            f"{quickest:>10}"
+        )
+    print("\nthe quickest, by how many times as long the saw takes to swing and tilt")
+    for times in (1, 2, 3, 4, 6, 10):
+        slow = {name: float(DEFAULTS[name].value) * times for name in SWINGS}
+        shop = Shop(rates=Rates(**slow))
+        counts = Counter(saw_order(house, shop).order for house in houses)
+        print(f"{times:>4} x  " + ", ".join(f"{kind}: {counts[kind]}" for kind in OrderKind))
 
 
 def money() -> None:
@@ -92,4 +115,5 @@ def money() -> None:
 
 if __name__ == "__main__":
     sections()
+    orders()
     money()

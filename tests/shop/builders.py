@@ -35,10 +35,10 @@ from longpoint.geometry import (
 )
 from longpoint.geometry.readings.readings import OffPlane
 from longpoint.lengths import Fraction
-from longpoint.shop.build import CutList, build_openings, cutting_jobs
+from longpoint.shop.build import CutList
 from longpoint.shop.house import House, HouseOpening
+from longpoint.shop.planning import Planning
 from longpoint.shop.yard import Defect, Remnant, Stick, Stock
-from longpoint.stock import Budget, plan
 from longpoint.values import Cents
 
 F = Fraction
@@ -154,11 +154,9 @@ def worked_out(
     stocks: tuple[Stock, ...] = tuple(stock(profile) for profile in PROFILES),
     **habits: Fraction,
 ) -> CutList:
-    """The house's parts and first-fit plans."""
+    """The house's parts and first-fit plans, as a request gets them."""
     house = house_of(entries, stock=stocks, **habits)
-    built = build_openings(house)
-    plans = tuple(plan(job, Budget(seconds=0)) for job in cutting_jobs(house, built))
-    return CutList(house, built, plans)
+    return Planning(house, searched=False).cut_list
 
 
 def random_house(random: Random, most: int = 5) -> CutList:

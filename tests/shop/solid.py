@@ -24,7 +24,8 @@ FAR = 9.0
 
 
 class Plane(NamedTuple):
-    """x = at + y * across + z * up, y from the fence, z from the saw's table."""
+    """x = at + y * across + z * up, y from the fence (of a stool and its returns from the front edge), z from the saw's
+    table."""
 
     at: float
     across: float
@@ -79,11 +80,14 @@ def _stick(house: CutList, stock: Stock, layout: Layout, row: list[Part]) -> Ite
         parting = one.right
         if not shared and (stock.square_first or part.ends[0].notch):
             parting = Plane(float(placed.start + placed.length), 0.0, 0.0)
-        for begins, ends in ((one.left.moved(-kerf), one.left), (parting, parting.moved(kerf))):
+        # Across a board's front a miter goes no deeper than the return is wide.
+        deep = one.width if "front" in {end.long_edge for end in part.ends} else None
+        cuts = ((one.left.moved(-kerf), one.left, deep), (parting, parting.moved(kerf), None))
+        for begins, ends, depth in cuts:
             yield from (
                 f"a cut of {part.title} goes into {row[after].title}"
                 for after in range(at, len(row))
-                if _cut_into(begins, ends, solids[after])
+                if _cut_into(begins, ends, solids[after], depth)
             )
         yield from (
             f"{part.title} and {row[after].title} overlap"
@@ -111,7 +115,7 @@ def solid(part: Part, placed: Placed) -> Solid:
     for one, at, inward in ((left, start, 1.0), (right, end, -1.0)):
         across = inward * _tan(0 if one.notch else one.mitre)
         up = inward * _tan(one.bevel) / cos(radians(float(one.mitre)))
-        outer_long = one.long_edge not in ("inner", "front")
+        outer_long = one.long_edge != "inner"
         if outer_long == placed.turned:  # the long edge lies away from the fence
             at, across = at + across * width, -across
         if _face_long(one) != down:  # the longer face lies up
@@ -140,9 +144,10 @@ def _slice(left: Plane, right: Plane, width: float, z: float, over: float) -> Po
     )
 
 
-def _cut_into(begins: Plane, ends: Plane, other: Solid) -> bool:
+def _cut_into(begins: Plane, ends: Plane, other: Solid, depth: float | None) -> bool:
+    wide, over = (other.width, 1.0) if depth is None else (depth, 0.0)
     return any(
-        _overlap(_slice(begins, ends, other.width, z, 1.0), slice)
+        _overlap(_slice(begins, ends, wide, z, over), slice)
         for z, slice in zip((0.0, other.thickness), other.slices(), strict=True)
     )
 

@@ -25,6 +25,16 @@ def test_a_saw_can_cut_every_house(seed: int) -> None:
     assert not list(misfits(solid_house(Random(seed))))
 
 
+def test_ends_with_their_long_points_on_different_edges_share_no_cut() -> None:
+    """Two legs of an opening out of level, one foot longest outside and the other inside, once shared a cut."""
+    assert not list(misfits(solid_house(Random(518))))
+
+
+def test_no_return_is_laid_over_a_defect_in_what_was_left_over() -> None:
+    """Where an apron was moved along to make room for its returns."""
+    assert not list(misfits(solid_house(Random(150698))))
+
+
 def test_the_houses_have_every_kind_of_cut_and_stock() -> None:
     houses = [solid_house(Random(seed)) for seed in range(40)]
     cuts = {end.cut for house in houses for one in house.openings for p in one.built.parts for end in p.ends}

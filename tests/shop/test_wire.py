@@ -10,7 +10,7 @@ import msgspec
 import pytest
 
 from longpoint.lengths import EXACT, Length, PositiveLength, Rounding, length_writer
-from longpoint.shop import OperationKind, Section, Shop, Wages, work
+from longpoint.shop import Section, Shop, Wages, work
 from longpoint.shop.operations import SawOrder
 from longpoint.shop.shape import PieceShape, shape_of
 from longpoint.shop.takeoff import CostSheet, Hours, Materials
@@ -37,21 +37,26 @@ def sent(value: Any) -> Any:
 
 def test_a_cut_names_its_piece_and_its_setup_and_lengths_are_marked() -> None:
     order = sent(WORK.saw_order)
-    assert list(order) == ["setup_count", "setup_count_by_opening", "setups", "operations"]
-    setup = next(each for each in order["setups"] if each["setting"]["stop"])
+    assert list(order) == [*("order", "why", "cuts", "orders", "apart", "setups", "operations", "rates")]
+    assert [one["order"] for one in order["orders"]] == [
+        *("stick_by_stick", "opening_by_opening", "setting_by_setting")
+    ]
+    assert order["cuts"] == len(order["operations"])
+    setup = next(each for each in order["setups"] if each["setting"]["fence"])
     assert set(setup["setting"]) == {
         *("tool", "swing", "mitre_degrees", "tilt", "bevel_degrees", "stop", "fence", "taper"),
         *("notch_depth", "notch_length", "notch_end_depth"),
     }
-    assert set(setup["setting"]["stop"]) == {"exact", "real", "text", "unit", "residual"}
+    assert set(setup["setting"]["fence"]) == {"exact", "real", "text", "unit", "residual"}
     left = next(
         each for each in order["operations"] if each["title"] == "left casing leg" and each["mirror_of"]
     )
     assert left["mirror_of"] == "casing_leg/right"
     assert left["pieces"][0] == {"opening": "W1", "part": "casing_leg/left", "instance": 1}
-    squared = next(each for each in order["operations"] if each["kind"] == "square_ends")
-    assert squared["mark"]["exact"] == "1/2"
-    assert squared["held"]["text"].endswith(" in")
+    squared = [each for each in order["operations"] if each["kind"] == "square_end" and each["mark"]]
+    assert "1/2" in {each["mark"]["exact"] for each in squared}
+    assert all(each["mark_from"] == "free_end" for each in squared)
+    assert squared[0]["held"]["text"].endswith(" in")
     without_stock = {each["profile"] for each in order["operations"] if each["stick"] is None}
     assert without_stock == set(HOUSE.unstocked) == {"apron", "band"}
 
@@ -115,5 +120,6 @@ def fields(value: Any) -> Iterator[Any]:
 
 def test_no_computed_length_goes_out_as_somebody_wrote_one() -> None:
     assert WORK.saw_order is not None
-    assert any(each.kind is OperationKind.CUT_OUT for each in WORK.saw_order.operations)
+    # A defect of the stock, whose lengths were sent, says where a piece begins.
+    assert any(each.mark is not None and each.mark == 41 for each in WORK.saw_order.operations)
     assert not [one for one in fields(WORK) if isinstance(one, Length)]

@@ -1,4 +1,4 @@
-"""What each opening takes: nails, joints, faces, feet and cuts, counted from its parts."""
+"""What each opening takes: nails, joints, faces, feet, counted from its parts."""
 
 from __future__ import annotations
 
@@ -27,7 +27,6 @@ class Amounts(Value, frozen=True):
         caulked: joints with wall and jamb.
         faces: developed faces and edges to paint.
         backs: what lies on wall and jamb.
-        cuts: at the saw: one to length, one for each angled end, two for each notch.
         ripped, routed: lengths.
     """
 
@@ -40,7 +39,6 @@ class Amounts(Value, frozen=True):
     faces: Fraction
     backs: Fraction
     pieces: int
-    cuts: int
     ripped: Fraction
     routed: Fraction
 
@@ -84,7 +82,6 @@ def _amounts(one: BuiltOpening, openings: int, rates: Rates) -> Amounts:
         faces=count * sum((_faces(part, girth) for part in parts), ZERO),
         backs=count * sum((exactly(part.overall) * exactly(part.width) for part in parts), ZERO),
         pieces=count * len(parts),
-        cuts=count * sum(_cuts(part) for part in parts),
         ripped=count * sum((exactly(part.overall) for part in parts if part.rip_width is not None), ZERO),
         routed=count * sum((exactly(part.overall) for part in stools), ZERO),
     )
@@ -127,8 +124,3 @@ def _faces(part: Part, girth: Fraction) -> Fraction:
     width = exactly(part.width)
     across = 2 * width if part.kind is PartKind.STOOL else width * girth
     return exactly(part.overall) * (across + 2 * exactly(part.thickness))
-
-
-def _cuts(part: Part) -> int:
-    angled = sum(end.cut is not CutKind.SQUARE for end in part.ends)
-    return 1 + angled + 2 * sum(end.notch is not None for end in part.ends)

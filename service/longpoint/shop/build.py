@@ -34,6 +34,8 @@ MOST_NAMING = 4_000_000
 """Bytes of the names that their answers repeat for each piece, of its opening and its profile: 80 a piece."""
 # A run along the stick that is irrational is kept to a millionth of an inch, far below a saw's kerf.
 RUN_DENOMINATOR = 1_000_000
+SHARED_EDGES = ("outer", "top")
+"""Edges that lie against the fence, where a miter that two pieces share has the long point of both."""
 
 
 class HouseKey(NamedTuple):
@@ -252,8 +254,12 @@ def _eaten(end: End, kerf: Fraction) -> Fraction | None:
 
 
 def _run(end: End, part: Part) -> Fraction:
-    """How far a plain mitre runs along the stick; nought for any other end."""
-    if end.cut is not CutKind.MITRE:
+    """How far a plain miter runs along the stick; nought for any other end.
+
+    A piece that is turned over shares a miter with its neighbor only where both have the long point on the edge that
+    lies against the fence. A miter that stops at a notch shares none.
+    """
+    if end.cut is not CutKind.MITRE or end.long_edge not in SHARED_EDGES or end.notch:
         return ZERO
     if end.mitre == 45 and not isinstance(part.width, float):
         return part.width

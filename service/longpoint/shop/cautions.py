@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from longpoint.geometry import Foot
 from longpoint.shop.build import CutList
+from longpoint.shop.operations import PieceName
 from longpoint.shop.rates import PRACTICE
 from longpoint.values import Value
 
@@ -23,12 +24,14 @@ class Caution(Value, frozen=True):
         text: The caution, in words.
         source: What it leans on.
         applies_to: Marks of the openings it was raised for; empty for the whole job.
+        pieces: The pieces it was raised for, where it bears on single cuts.
     """
 
     code: str
     text: str
     source: str
     applies_to: tuple[str, ...] = ()
+    pieces: tuple[PieceName, ...] = ()
 
 
 SAW_GUARDS = Caution(

@@ -6,25 +6,29 @@ from collections.abc import Callable, Iterable, Sequence
 
 from longpoint.lengths import Fraction
 from longpoint.shop.amounts import Amounts
+from longpoint.shop.clock import CUTTING, SETTING
+from longpoint.shop.operations import SawOrder
 from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rates
 from longpoint.shop.takeoff import Hours, Labour, Share, Task, Wait
 
 FEET = Fraction(1, 12)
 SQUARE_FEET = Fraction(1, 144)
+Names = tuple[str, ...]
 
 
-def hours(amounts: Sequence[Amounts], setups: int, rates: Rates) -> Hours:
+def hours(amounts: Sequence[Amounts], order: SawOrder, rates: Rates) -> Hours:
     """The hours of a job.
 
     Args:
         amounts: of each opening.
-        setups: how many times a saw is set, shared among openings by their cuts.
+        order: the cuts to make; its minutes are shared among openings by their cuts.
+        rates: of the shop.
     """
     benched = rates["primer_coats"] + max(Fraction(0), rates["paint_coats"] - 1)
     last = min(Fraction(1), rates["paint_coats"])
-    cuts = sum(one.cuts for one in amounts)
-    each_cut = Fraction(setups, cuts) if cuts else Fraction(0)
+    cuts = order.cuts_by_opening
+    at_the_saw = order.sum
 
     def labour(
         task: Task, unit: str, quantity: Callable[[Amounts], Fraction], rate: str, rule: str, *more: str
@@ -39,6 +43,19 @@ def hours(amounts: Sequence[Amounts], setups: int, rates: Rates) -> Hours:
             rule,
             (rate, *more),
             tuple(minutes),
+        )
+
+    def saw_work(task: Task, unit: str, quantity: int, minutes: Fraction, rates: Names, rule: str) -> Labour:
+        """Work at the saw, shared by cuts."""
+        share = {mark: theirs / order.cuts for mark, theirs in cuts.items()}
+        return Labour(
+            task,
+            Quantity(quantity),
+            unit,
+            Quantity(minutes),
+            rule,
+            rates,
+            tuple(Share(one.opening, Quantity(minutes * share.get(one.opening, 0))) for one in amounts),
         )
 
     all_of_it = (
@@ -56,19 +73,21 @@ def hours(amounts: Sequence[Amounts], setups: int, rates: Rates) -> Hours:
         ),
         labour(Task.RIP, "ft", lambda one: one.ripped * FEET, "rip_minutes", "lengths ripped"),
         labour(Task.ROUT, "ft", lambda one: one.routed * FEET, "rout_minutes", "lengths of stools"),
-        labour(
+        saw_work(
             Task.CUT,
             "cut",
-            lambda one: Fraction(one.cuts),
-            "cut_minutes",
-            "one to length, one for each angled end, two for each notch",
+            order.cuts,
+            at_the_saw.minutes - at_the_saw.setting_minutes,
+            CUTTING,
+            "cuts of the saw order, with what is picked up, carried, marked and labeled for them",
         ),
-        labour(
+        saw_work(
             Task.SET_UP,
-            "setup",
-            lambda one: one.cuts * each_cut,
-            "setup_minutes",
-            "setups of the saw order, shared by cuts",
+            "setting",
+            at_the_saw.settings,
+            at_the_saw.setting_minutes,
+            SETTING,
+            "settings of the saw order, shared by cuts",
         ),
         labour(Task.FIT, "piece", lambda one: Fraction(one.pieces), "fit_minutes", "pieces"),
         labour(Task.NAIL, "nail", lambda one: Fraction(one.nails), "nail_minutes", "nails, waste apart"),

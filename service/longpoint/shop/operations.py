@@ -11,6 +11,8 @@ import msgspec
 
 from longpoint.geometry import Hand, PieceKey
 from longpoint.lengths import Fraction
+from longpoint.shop.quantity import Quantity
+from longpoint.shop.rates import Rate
 from longpoint.values import Angle, Value
 
 SQUARE = Angle(0)
@@ -25,28 +27,59 @@ class Tool(StrEnum):
 
 
 class OperationKind(StrEnum):
-    """What is done.
+    """What is done, each with one cut.
 
-    square_ends: both factory ends of a stick are squared off.
-    cut_out: a defect is sawn out of a stick.
     rip_stick: a whole stick is ripped to width.
-    part_off: a piece too short to hold is cut from the stick while that is long.
-    crosscut: a piece is cut square to its overall length against the stop block.
-    shared_cut: one angled cut makes the end of two pieces that lie turned over on the stick.
-    angled_end: a mitre, bevel or compound cut at the end of a piece, to the corner.
+    square_end: a stick's free end is cut square.
+    cut_out: a stick is cut through beyond a defect.
+    angled_end: a miter, bevel or compound cut at the end of a piece, to its corner or to a mark.
+    cut_off: a square cut parts a piece from its stick.
+    angled_cut_off: a miter, bevel or compound cut parts a piece from its stick and makes its end.
+    shared_cut: the same, and the cut makes the end of the next piece too, which lies turned over.
     rip: one piece is ripped to width.
     notch: a stool's notch is sawn out.
     """
 
-    SQUARE_ENDS = "square_ends"
-    CUT_OUT = "cut_out"
     RIP_STICK = "rip_stick"
-    PART_OFF = "part_off"
-    CROSSCUT = "crosscut"
-    SHARED_CUT = "shared_cut"
+    SQUARE_END = "square_end"
+    CUT_OUT = "cut_out"
     ANGLED_END = "angled_end"
+    CUT_OFF = "cut_off"
+    ANGLED_CUT_OFF = "angled_cut_off"
+    SHARED_CUT = "shared_cut"
     RIP = "rip"
     NOTCH = "notch"
+
+
+class MarkFrom(StrEnum):
+    """What a length is measured from: the stick's free end or its left end, or the piece's other end, as it is there
+    on the edge that is marked."""
+
+    FREE_END = "free_end"
+    LEFT_END = "left_end"
+    LONG_POINT = "long_point"
+    SHORT_POINT = "short_point"
+    SQUARE_END = "square_end"
+
+
+class Holding(StrEnum):
+    """What is held when a cut is made: the stick, or the piece."""
+
+    STICK = "stick"
+    PIECE = "piece"
+
+
+class OrderKind(StrEnum):
+    """An order to cut in.
+
+    stick_by_stick: each stick is finished before the next is picked up.
+    opening_by_opening: each opening's pieces are finished before the next opening's.
+    setting_by_setting: cuts of one setting are made together, whatever stick they are on.
+    """
+
+    STICK_BY_STICK = "stick_by_stick"
+    OPENING_BY_OPENING = "opening_by_opening"
+    SETTING_BY_SETTING = "setting_by_setting"
 
 
 class Setting(Value, frozen=True):
@@ -58,7 +91,7 @@ class Setting(Value, frozen=True):
         mitre: How far the table is turned off a square cut, to the step of the saw's scale.
         tilt: The side to which the top of the blade leans; null for an upright blade.
         bevel: How far the blade is tilted from upright, to the step of the saw's scale.
-        stop: From the blade to the stop block; null for a cut to a mark or to the piece's corner.
+        stop: From the blade to the stop block; null for a cut to a mark or to a corner.
         fence: From the rip fence to the blade, at the wider end of a taper; null where nothing is ripped.
         taper: Widths at the left and at the right end as the piece lies, ripped on a taper jig; null where it is
             parallel.
@@ -109,7 +142,7 @@ class PieceName(Value, frozen=True):
 
 
 class Operation(Value, frozen=True):
-    """One step at the saw.
+    """One cut.
 
     Attributes:
         number: Its place in the sequence, counted from 1.
@@ -120,14 +153,19 @@ class Operation(Value, frozen=True):
         pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
         title: The piece in words; empty where a whole stick is worked on.
         end: The end of the piece as installed: left, foot, head and so on; empty where none is meant.
-        on_saw: Which end of the piece that is as it lies, face up, outer edge against the fence.
-        mark: Where to cut: from the stick's left end to the near side of what is cut out, from its free end for what is
-            parted off or squared off, or along the fence from the left end of the row for a shared cut; null where
-            nothing is marked.
-        mark_to: From the stick's left end to the far side of what is cut out.
-        held: Length of the workpiece in hand when the cut is made; null where no stick was planned.
+        on_saw: Which end of the piece that is as it lies.
+        face_up: Whether its face lies up; it lies down where stock that may be turned over is.
+        fence_edge: The edge that lies against the fence: outer, inner, top, back.
+        mark: The length to mark; null where a stop block, or the corner of what is there, says where to cut.
+        mark_from: What the mark is measured from.
+        mark_edge: The edge that the cut has its long point on, where the mark is: outer, inner, top, front, face, back,
+            or outer_back and inner_back, of the piece's back; empty for a cut square across a square piece.
+        holds: What is held when the cut is made.
+        held: How long that is; null where no stick was planned.
+        stops_after: How far from the front edge the cut goes, where it stops: at a stool's notch, or at the back of a
+            return that is narrower than its stick; null for a cut right through.
         mirror_of: The part of the same opening that this one is the mirror image of; null for none.
-        cautions: Codes of the answer's cautions that bear on this step.
+        cautions: Codes of the answer's cautions that bear on this cut.
     """
 
     number: int
@@ -139,28 +177,78 @@ class Operation(Value, frozen=True):
     title: str = ""
     end: str = ""
     on_saw: Hand | None = None
+    face_up: bool = True
+    fence_edge: str = "outer"
     mark: Fraction | None = None
-    mark_to: Fraction | None = None
+    mark_from: MarkFrom | None = None
+    mark_edge: str = ""
+    holds: Holding = Holding.STICK
     held: Fraction | None = None
+    stops_after: Fraction | None = None
     mirror_of: PieceKey | None = None
     cautions: tuple[str, ...] = ()
 
 
-class SawOrder(Value, frozen=True):
-    """The cuts in the order that sets the saws least.
+class OrderSum(Value, frozen=True):
+    """What one order comes to, by the shop's rates at the saw.
 
     Attributes:
-        setup_count: How often a tool is set.
-        setup_count_by_opening: How often it would be, cutting one opening after the other.
-        setups: Each tool setting, in order.
-        operations: Each step, in order.
+        order: Which.
+        minutes: At the saws, from the first stick picked up to the last piece labeled.
+        setting_minutes: How much of that goes into setting them.
+        cuts: How many are made.
+        pick_ups: How often a stick is picked up.
+        settings: How often a saw is set.
+        open_at_once: The most openings that are begun and not finished at any one time.
     """
 
-    setup_count: int
-    setup_count_by_opening: int
+    order: OrderKind
+    minutes: Quantity
+    setting_minutes: Quantity
+    cuts: int
+    pick_ups: int
+    settings: int
+    open_at_once: int
+
+
+class SawOrder(Value, frozen=True):
+    """The cuts in an order to make them.
+
+    Attributes:
+        order: Which order it is: the one asked for, or else the quickest of three.
+        why: Why it is that one, in words.
+        cuts: How many cuts there are: as many as operations, and as the hours reckon with.
+        orders: What each of the three orders comes to.
+        apart: Returns that are cut from another stick than their apron or stool, since theirs has no room for them.
+        setups: Each tool setting, in order.
+        operations: Each cut, in order.
+        rates: What the minutes were reckoned with.
+    """
+
+    order: OrderKind
+    why: str
+    cuts: int
+    orders: tuple[OrderSum, ...]
+    apart: tuple[PieceName, ...]
     setups: tuple[Setup, ...]
     operations: tuple[Operation, ...]
+    rates: tuple[Rate, ...]
 
     def setting_of(self, operation: Operation) -> Setting:
         """How the tool is set for one of its operations."""
         return self.setups[operation.setup - 1].setting
+
+    @property
+    def sum(self) -> OrderSum:
+        """What this order comes to."""
+        return next(one for one in self.orders if one.order is self.order)
+
+    @property
+    def cuts_by_opening(self) -> dict[str, Fraction]:
+        """How many of the cuts are each opening's; one that several pieces share is each piece's in equal parts."""
+        found: dict[str, Fraction] = {}
+        for operation in self.operations:
+            for piece in operation.pieces:
+                share = Fraction(1, len(operation.pieces))
+                found[piece.opening] = found.get(piece.opening, Fraction(0)) + share
+        return found

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from longpoint.shop.build import BuiltOpening, CutList, HouseKey, build_openings, cutting_jobs
 from longpoint.shop.house import House
+from longpoint.shop.lay import Layer
 from longpoint.stock import Budget, Job, Plan, StockError, StockFault, plan
 from longpoint.values import Faults
 
@@ -86,8 +87,9 @@ class Planning:
 
     @property
     def cut_list(self) -> CutList:
-        """The openings with the best plans there are so far."""
-        plans = tuple(self._plans[index] for index in range(len(self.jobs)))
+        """The openings with the best plans there are so far, each stick's pieces in the order to saw them."""
+        layer = Layer(self.house, self.openings)
+        plans = tuple(layer.laid(self._plans[index]) for index in range(len(self.jobs)))
         return CutList(self.house, self.openings, plans, self.left)
 
     def _tell(self, faults: Faults, job: Job, error: StockError) -> None:

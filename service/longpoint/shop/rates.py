@@ -26,7 +26,7 @@ class Rate(Value, frozen=True):
     Attributes:
         name: Its field in the shop's `rates`.
         value: How much, in `unit`.
-        unit: in, mil, percent, each, ft2, min, h or penny.
+        unit: in, mil, percent, each, ft2, s, min, h or penny.
         source: Where it comes from: a published source, common practice, or the caller.
         says: What it is, in words.
     """
@@ -159,8 +159,18 @@ DEFAULTS: Mapping[str, Rate] = dict(
         _rate("paint_minutes", "1", "min", "to put one coat on 1 ft2, bundled on the bench"),
         _rate("rip_minutes", "0.5", "min", "to rip 1 ft"),
         _rate("rout_minutes", "1", "min", "to rout 1 ft of a stool's nosing"),
-        _rate("cut_minutes", "1", "min", "to make a cut"),
-        _rate("setup_minutes", "2", "min", "to set a saw"),
+        _rate("pick_up_seconds", "20", "s", "to pick up a long stick and put it down"),
+        _rate("carry_seconds", "15", "s", "to carry a piece to another saw, or back to one"),
+        _rate("mark_seconds", "10", "s", "to measure and mark a length"),
+        _rate("detent_seconds", "4", "s", "to swing the saw to a detent"),
+        _rate("angle_seconds", "12", "s", "to swing the saw to an angle off its detents"),
+        _rate("bevel_seconds", "15", "s", "to tilt the blade"),
+        _rate("stop_seconds", "30", "s", "to set a stop block"),
+        _rate("fence_seconds", "60", "s", "to set a rip fence"),
+        _rate("cut_seconds", "5", "s", "to make a cut"),
+        _rate("short_cut_seconds", "20", "s", "to make a careful cut of a short piece"),
+        _rate("notch_seconds", "90", "s", "to saw out a notch at one end"),
+        _rate("label_seconds", "5", "s", "to tick and label a piece"),
         _rate("fit_minutes", "5", "min", "to fit a piece at the wall"),
         _rate("nail_minutes", "0.2", "min", "to drive and set a nail"),
         _rate("fill_minutes", "0.15", "min", "to fill and sand a hole"),
@@ -175,11 +185,12 @@ DEFAULTS: Mapping[str, Rate] = dict(
 """Every rate by name."""
 
 _Penny = Literal[0, 2, 3, 4, 5, 6, 7, 8, 9, 10]
-_MOST = {"percent": 1000, "mil": 100, "each": 100, "ft2": 10_000, "min": 1440, "h": 720}
+_MOST = {"percent": 1000, "mil": 100, "each": 100, "ft2": 10_000, "s": 3600, "min": 1440, "h": 720}
 _UNITS = {
     "percent": "%",
     "mil": " mil",
     "ft2": " ft2",
+    "s": " s",
     "min": " min",
     "h": " h",
     "in": " in",

@@ -1,50 +1,110 @@
-"""The cuts as a sequence that changes the saws least, compared with cutting opening by opening."""
+"""The saw order of a house: three orders summed up by the clock, and the one to cut by, cut by cut."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from itertools import chain
+from collections.abc import Iterable, Iterator, Sequence
 
-from longpoint.geometry import Part, PieceKey
+from longpoint.geometry import Hand, Part, PartKind, PieceKey
 from longpoint.lengths import Fraction, Rounding, round_to
-from longpoint.shop.arrange import Sequence, arrange, opening_by_opening, setups
-from longpoint.shop.build import BuiltOpening, CutList
+from longpoint.shop.beside import lacking, returns_of
+from longpoint.shop.build import BuiltOpening, CutList, HouseKey
 from longpoint.shop.cautions import AT_THE_SAW, CLAMP, SHARP_MITRE, SHORT_PIECE, SHORT_RIP, TAPER, Caution
-from longpoint.shop.operations import Operation, OperationKind, SawOrder, Setting, Setup, Tool
+from longpoint.shop.clock import CUTTING, SETTING, Clock
+from longpoint.shop.held import Held, in_hand
+from longpoint.shop.operations import (
+    Operation,
+    OperationKind,
+    OrderKind,
+    OrderSum,
+    PieceName,
+    SawOrder,
+    Setting,
+    Setup,
+    Tool,
+)
+from longpoint.shop.orders import opening_by_opening, setting_by_setting, stick_by_stick, with_stops
 from longpoint.shop.saw import Saw
-from longpoint.shop.steps import Step
+from longpoint.shop.settings import STANDARD, Shop
+from longpoint.shop.steps import Bench, Step
 from longpoint.shop.sticks import WorkStick, work_sticks
 
-STANDARD = Saw()
-
 Mirrors = dict[tuple[str, PieceKey], PieceKey]
+LEAST = "The quickest of the three for this house: {least} minutes, against {others}."
+ASKED = "The one that was asked for: {least} minutes, against {others}."
 
 
-def saw_order(cut_list: CutList, saw: Saw = STANDARD) -> SawOrder:
-    """Every cut of a house in the order to make it.
-
-    Never more setups than opening by opening: where grouping should not pay, that order itself is given.
-    """
-    rounding = cut_list.house.rounding
+def saw_order(cut_list: CutList, shop: Shop = STANDARD) -> SawOrder:
+    """Every cut of a house, in the order the shop asks for, else in the one of three that takes least by its rates."""
     sticks = work_sticks(cut_list)
-    grouped = arrange(sticks, rounding, saw)
+    bench = Bench(cut_list.house.rounding, shop.saw)
     marks = [one.built.opening.mark for one in cut_list.openings]
-    singly = list(chain.from_iterable(opening_by_opening(sticks, marks, rounding, saw)))
-    singly_setups = setups(singly)
-    steps = grouped if setups(grouped) <= singly_setups else singly
-    operations, made = _Numbering(sticks, mirrored(cut_list.openings, rounding), saw).number(steps)
+    made = {
+        OrderKind.STICK_BY_STICK: stick_by_stick(sticks, bench),
+        OrderKind.OPENING_BY_OPENING: opening_by_opening(sticks, marks, bench),
+        OrderKind.SETTING_BY_SETTING: setting_by_setting(sticks, bench),
+    }
+    held = {order: in_hand(with_stops(steps, shop.rates), sticks) for order, steps in made.items()}
+    clock = Clock(shop.rates, shop.saw)
+    sums = tuple(clock.sum(order, [one.step for one in steps]) for order, steps in held.items())
+    chosen = shop.order or min(sums, key=lambda one: one.minutes).order
+    mirrors = mirrored(cut_list.openings, cut_list.house.rounding)
+    operations, setups = _numbered(held[chosen], mirrors, shop.saw)
     return SawOrder(
-        setup_count=len(made),
-        setup_count_by_opening=singly_setups,
-        setups=made,
+        order=chosen,
+        why=_why(chosen, sums, asked=shop.order is not None),
+        cuts=len(operations),
+        orders=sums,
+        apart=tuple(_apart(cut_list, sticks)),
+        setups=setups,
         operations=operations,
+        rates=shop.rates.used((*CUTTING, *SETTING)),
     )
 
 
+def _apart(cut_list: CutList, sticks: Sequence[WorkStick]) -> Iterator[PieceName]:
+    """Returns on a stick that has no owner for them."""
+    returns = returns_of(
+        HouseKey(index, part.key) for index, one in enumerate(cut_list.openings) for part in one.built.parts
+    )
+    marks = {one.built.opening.mark: index for index, one in enumerate(cut_list.openings)}
+    for stick in sticks:
+        keys = [HouseKey(marks[piece.name.opening], piece.name.part) for piece in stick.pieces]
+        lacks = lacking(keys, returns) if stick.number else {}
+        for key, piece in zip(keys, stick.pieces, strict=True):
+            if lacks.get(key, 0) < 0:
+                lacks[key] += 1
+                yield piece.name
+
+
+def _why(chosen: OrderKind, sums: Sequence[OrderSum], asked: bool) -> str:
+    least = next(one for one in sums if one.order is chosen)
+    others = " and ".join(
+        f"{_minutes(one)} {one.order.replace('_', ' ')}" for one in sums if one.order is not chosen
+    )
+    return (ASKED if asked else LEAST).format(least=_minutes(least), others=others)
+
+
+def _minutes(one: OrderSum) -> str:
+    return f"{float(one.minutes):.0f}"
+
+
 def raised(order: SawOrder) -> tuple[Caution, ...]:
-    """Each caution that an operation names, once, with the openings it was raised for."""
+    """Each caution that an operation names, once, with the openings and the pieces it was raised for."""
     codes = {code for operation in order.operations for code in operation.cautions}
     return tuple(_for(caution, order.operations) for code, caution in AT_THE_SAW.items() if code in codes)
+
+
+def _for(caution: Caution, operations: tuple[Operation, ...]) -> Caution:
+    pieces = tuple(
+        dict.fromkeys(
+            name
+            for operation in operations
+            if caution.code in operation.cautions
+            for name in operation.pieces
+        )
+    )
+    marks = tuple(dict.fromkeys(name.opening for name in pieces))
+    return Caution(caution.code, caution.text, caution.source, marks, pieces)
 
 
 def mirrored(openings: Iterable[BuiltOpening], rounding: Rounding) -> Mirrors:
@@ -70,14 +130,66 @@ def _likeness(part: Part, rounding: Rounding) -> tuple[object, ...]:
     return part.kind, part.profile, *(round_to(each, rounding) for each in lengths), *cuts
 
 
-def _for(caution: Caution, operations: tuple[Operation, ...]) -> Caution:
-    marks = dict.fromkeys(
-        name.opening
-        for operation in operations
-        if caution.code in operation.cautions
-        for name in operation.pieces
+def _numbered(
+    steps: Sequence[Held], mirrors: Mirrors, saw: Saw
+) -> tuple[tuple[Operation, ...], tuple[Setup, ...]]:
+    operations: list[Operation] = []
+    settings: list[Setting] = []
+    cuts: list[int] = []
+    now: dict[Tool, int] = {}
+    for held in steps:
+        setting = held.step.setting
+        tool = setting.tool
+        if tool not in now or settings[now[tool]] != setting:
+            now[tool] = len(settings)
+            settings.append(setting)
+            cuts.append(0)
+        cuts[now[tool]] += 1
+        operations.append(_operation(len(operations) + 1, now[tool] + 1, held, mirrors, saw))
+    return tuple(operations), tuple(map(Setup, range(1, len(settings) + 1), settings, cuts))
+
+
+def _operation(number: int, setup: int, held: Held, mirrors: Mirrors, saw: Saw) -> Operation:
+    step = held.step
+    piece = step.pieces[0] if step.kind is not OperationKind.RIP_STICK else None
+    end, placed = step.end, step.placed
+    turned = placed is not None and placed.turned
+    face_up = placed is None or placed.turned == placed.reversed
+    on_saw = end.on_saw if end else None
+    if on_saw and placed is not None and placed.reversed:
+        on_saw = Hand.LEFT if on_saw is Hand.RIGHT else Hand.RIGHT
+    return Operation(
+        number=number,
+        setup=setup,
+        kind=step.kind,
+        profile=step.profile,
+        stick=step.stick or None,
+        pieces=tuple(piece.name for piece in step.pieces),
+        title=piece.part.title if piece else "",
+        end=end.at if end else "",
+        on_saw=on_saw,
+        face_up=face_up,
+        fence_edge=fence_edge(piece.part, turned) if piece else "",
+        mark=_plain(step.mark),
+        mark_from=step.mark_from,
+        mark_edge=step.mark_edge,
+        holds=held.holds,
+        held=_plain(held.length),
+        stops_after=_plain(step.stops_after),
+        mirror_of=mirrors.get((piece.name.opening, piece.name.part)) if piece else None,
+        cautions=tuple(_cautions(step, held.length, saw)),
     )
-    return Caution(caution.code, caution.text, caution.source, tuple(marks))
+
+
+def fence_edge(part: Part, turned: bool) -> str:
+    """The edge that lies against the fence: the outer one; a stool's back, an apron's top; the other one of a piece
+    that lies turned over."""
+    edges = {end.long_edge for end in part.ends}
+    if part.ends[0].notch is not None or "front" in edges:
+        return "front" if turned else "back"
+    if part.kind is PartKind.APRON or "top" in edges:
+        return "bottom" if turned else "top"
+    return "inner" if turned else "outer"
 
 
 def _plain(length: Fraction | None) -> Fraction | None:
@@ -85,84 +197,17 @@ def _plain(length: Fraction | None) -> Fraction | None:
     return None if length is None else +length
 
 
-class _Numbering:
-    """Numbers steps and setups, and follows what is left of each section as it is cut up."""
-
-    def __init__(self, sticks: list[WorkStick], mirrors: Mirrors, saw: Saw) -> None:
-        sections = [section for stick in sticks for section in stick.sections]
-        self._left = {section.name: section.length for section in sections}
-        self._blanks = {section.name: len(section.blanks) for section in sections}
-        self._mirrors = mirrors
-        self._saw = saw
-
-    def number(self, steps: Sequence) -> tuple[tuple[Operation, ...], tuple[Setup, ...]]:
-        operations: list[Operation] = []
-        settings: list[Setting] = []
-        cuts: list[int] = []
-        now: dict[Tool, int] = {}
-        for step in steps:
-            if self._needs_no_cut(step):
-                continue
-            tool = step.setting.tool
-            if tool not in now or settings[now[tool]] != step.setting:
-                now[tool] = len(settings)
-                settings.append(step.setting)
-                cuts.append(0)
-            setup = now[tool]
-            cuts[setup] += 1
-            operations.append(self._operation(len(operations) + 1, setup + 1, step))
-        made = tuple(map(Setup, range(1, len(settings) + 1), settings, cuts))
-        return tuple(operations), made
-
-    def _needs_no_cut(self, step: Step) -> bool:
-        """The last blank of a section without waste is already there."""
-        if step.section is None or step.kind is OperationKind.ANGLED_END:
-            return False
-        name = step.section.name
-        self._blanks[name] -= 1
-        return step.section.exact and self._blanks[name] == 0
-
-    def _operation(self, number: int, setup: int, step: Step) -> Operation:
-        piece = step.pieces[0] if len(step.pieces) == 1 else None
-        held = self._held(step)
-        part = piece.part if piece else None
-        return Operation(
-            number=number,
-            setup=setup,
-            kind=step.kind,
-            profile=step.profile,
-            stick=step.stick or None,
-            pieces=tuple(piece.name for piece in step.pieces),
-            title=part.title if part else "",
-            end=step.end.at if step.end else "",
-            on_saw=step.end.on_saw if step.end else None,
-            mark=_plain(step.mark),
-            mark_to=_plain(step.mark_to),
-            held=_plain(held),
-            mirror_of=self._mirrors.get((piece.name.opening, piece.name.part)) if piece else None,
-            cautions=tuple(self._cautions(step, held)),
-        )
-
-    def _held(self, step: Step) -> Fraction | None:
-        if step.section is None:
-            return step.length
-        held = self._left[step.section.name]
-        if held is not None and step.length:
-            self._left[step.section.name] = held - step.length - step.section.kerf
-        return held
-
-    def _cautions(self, step: Step, held: Fraction | None) -> Iterable[str]:
-        if step.kind is OperationKind.PART_OFF or (step.section and step.kind is OperationKind.ANGLED_END):
-            yield SHORT_PIECE.code
-        if step.kind is OperationKind.SHARED_CUT and any(
-            piece.length < self._saw.smallest_held for piece in step.pieces
-        ):
-            yield SHORT_PIECE.code
-        if step.setting.tool is Tool.MITRE_SAW and held is not None and held < self._saw.smallest_held:
+def _cautions(step: Step, held: Fraction | None, saw: Saw) -> Iterable[str]:
+    """One of a short piece at most, since what is held is either long enough or is not."""
+    tool = step.setting.tool
+    if tool is Tool.MITRE_SAW:
+        if held is not None and held < saw.smallest_held:
             yield CLAMP.code
-        if step.setting.tool is Tool.TABLE_SAW and held is not None and held < self._saw.smallest_ripped:
-            yield SHORT_RIP.code
-        if step.setting.taper is not None:
-            yield TAPER.code
-        if step.setting.mitre > self._saw.sharpest_mitre:
-            yield SHARP_MITRE.code
+        elif step.careful:
+            yield SHORT_PIECE.code
+    if tool is Tool.TABLE_SAW and held is not None and held < saw.smallest_ripped:
+        yield SHORT_RIP.code
+    if step.setting.taper is not None:
+        yield TAPER.code
+    if step.setting.mitre > saw.sharpest_mitre:
+        yield SHARP_MITRE.code

@@ -6,6 +6,7 @@ from typing import Annotated
 
 from msgspec import Meta
 
+from longpoint.shop.operations import OrderKind
 from longpoint.shop.packages import Package, tell_of_packages
 from longpoint.shop.rates import Rates
 from longpoint.shop.saw import Saw
@@ -21,6 +22,7 @@ class Shop(Given, frozen=True):
         packages: What is sold and at which price; a material named here is bought in these alone, up to four of each.
         wages: What an hour of work costs.
         saw: Its limits at the saw.
+        order: The order to cut in; when left out, the one of three that takes least by its rates.
         build_year: When the house was built: paint of before 1978, or of unknown age, may hold lead.
     """
 
@@ -28,6 +30,7 @@ class Shop(Given, frozen=True):
     packages: Annotated[list[Package], Meta(max_length=100)] = []
     wages: Wages = NO_WAGES
     saw: Saw = Saw()
+    order: OrderKind | None = None
     build_year: Annotated[int, Meta(ge=1000, le=2200)] | None = None
 
     def tell(self, faults: Faults, at: Path = ()) -> None:

@@ -1,224 +1,297 @@
-"""What is cut in which phase: from sections and blanks to steps that still lack a place in the sequence."""
+"""The cuts of a blank, as it is cut from the free end of its stick, and of its pieces afterwards."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from functools import lru_cache
+from itertools import zip_longest
+from typing import Any
 
-from longpoint.geometry import CutKind, End, Hand
+from msgspec.structs import replace
+
+from longpoint.geometry import End
 from longpoint.lengths import Fraction, Real, Rounding, round_to
-from longpoint.shop.operations import OperationKind, Setting, Tool
-from longpoint.shop.rates import as_written
+from longpoint.shop.operations import MarkFrom, OperationKind, PieceName, Setting, Tool
 from longpoint.shop.saw import Saw
+from longpoint.shop.saw_settings import (
+    SQUARE,
+    angled,
+    end_setting,
+    left_end,
+    long_edge,
+    lying_setting,
+    right_end,
+)
 from longpoint.shop.sticks import Blank, Piece, Section, WorkStick
-from longpoint.values import Angle, Value
+from longpoint.stock import Placed, eaten
+from longpoint.values import Value
 
 ZERO = Fraction(0)
-FREE = Setting(Tool.MITRE_SAW)
-"""Square, no stop block: a cut to a mark."""
+ACROSS_FACE = {"outer": "inner", "inner": "outer"}
+
+Work = tuple[object, ...]
+"""Names what is in hand: a stick or a part of one, or a piece."""
 
 
 class Step(Value, frozen=True):
-    """A cut and its setting.
+    """A cut.
 
     Attributes:
+        work: what is in hand.
         pieces: what it makes or works on.
-        section: what it is cut from, for a part_off, a crosscut or a squared stick's held length; else None.
-        length: what it takes off the section, kerf apart; for other cuts the workpiece's length.
+        takes: what it takes off the free end of the stick, with what the cut eats.
+        length: of the piece that it parts from the stick, or of the piece in hand; nought for neither.
+        end: the end of the piece that it makes, and how the piece lies.
+        careful: it makes a piece too short to hold.
+        stops_after: how far from the front edge the cut goes, where it does not go right through.
     """
 
     kind: OperationKind
     setting: Setting
+    work: Work
     profile: str
     stick: int
     pieces: tuple[Piece, ...]
-    section: Section | None = None
-    length: Fraction | None = None
+    takes: Fraction = ZERO
+    length: Fraction = ZERO
     end: End | None = None
+    placed: Placed | None = None
     mark: Fraction | None = None
-    mark_to: Fraction | None = None
+    mark_from: MarkFrom | None = None
+    mark_edge: str = ""
+    careful: bool = False
+    stops_after: Fraction | None = None
+
+    @property
+    def on_piece(self) -> bool:
+        """Whether a piece is in hand that was parted from its stick before."""
+        return isinstance(self.work[0], PieceName)
 
 
-def angle(degrees: Real, step: Fraction) -> Angle:
-    """Degrees as the saw's scale can be set."""
-    return Angle(round(Fraction(degrees) / step) * step)
+def _cut(
+    kind: OperationKind,
+    setting: Setting,
+    work: Work,
+    stick: WorkStick,
+    pieces: tuple[Piece, ...],
+    **more: Any,
+) -> Step:
+    return Step(kind, setting, work, stick.profile, stick.number, pieces, **more)
 
 
-def squarings(stick: WorkStick) -> Iterator[Step]:
-    """Both factory ends of a stick, and its defects sawn out."""
-    if stick.trim > 0:
-        yield Step(
-            OperationKind.SQUARE_ENDS,
-            FREE,
-            stick.profile,
-            stick.number,
-            (),
-            length=stick.length,
-            mark=stick.trim,
+class Rest:
+    """What is left of a stick, or of a part of it: its name, whether its free end is square, and what lies there before
+    the next piece."""
+
+    def __init__(self, work: Work, waste: Fraction) -> None:
+        self.work = work
+        self.square = True
+        self.waste = waste
+
+
+class Bench:
+    """Makes steps of a house's sticks."""
+
+    def __init__(self, rounding: Rounding, saw: Saw) -> None:
+        self.rounding = rounding
+        self.saw = saw
+
+    def round(self, length: Real) -> Fraction:
+        return round_to(length, self.rounding)
+
+    def is_short(self, blank: Blank) -> bool:
+        """Whether a piece of it is too short to hold."""
+        return any(piece.length < self.saw.smallest_held for piece in blank.pieces)
+
+    def rip_stick(self, stick: WorkStick, work: Work) -> Iterator[Step]:
+        """A whole stick whose pieces all have one width."""
+        if stick.rip is not None:
+            setting = Setting(Tool.TABLE_SAW, fence=stick.rip)
+            yield _cut(OperationKind.RIP_STICK, setting, work, stick, stick.pieces, length=stick.length)
+
+    def squared(self, stick: WorkStick, section: Section, blank: Blank, rest: Rest) -> Iterator[Step]:
+        """The free end of a stick made square for its next piece, what lies before that cut off with it."""
+        if rest.square and not rest.waste:
+            return
+        beyond_defect = section.place > 0 and rest.waste > 0
+        yield _cut(
+            OperationKind.CUT_OUT if beyond_defect else OperationKind.SQUARE_END,
+            SQUARE,
+            rest.work,
+            stick,
+            blank.pieces[:1],
+            takes=rest.waste,
+            mark=self.round(rest.waste) if rest.waste else None,
+            mark_from=MarkFrom.FREE_END if rest.waste else None,
         )
-    for begin, end in stick.cut_out:
-        yield Step(
+        rest.square, rest.waste = True, ZERO
+
+    def divided(self, stick: WorkStick, section: Section, work: Work) -> Step:
+        """A stick cut apart where a section begins, so that each part can be cut by itself."""
+        return _cut(
             OperationKind.CUT_OUT,
-            FREE,
-            stick.profile,
-            stick.number,
-            (),
-            length=stick.length,
-            mark=begin,
-            mark_to=end,
+            SQUARE,
+            work,
+            stick,
+            section.blanks[0].pieces[:1],
+            mark=self.round(section.begin),
+            mark_from=MarkFrom.LEFT_END,
         )
 
-
-def stick_rip(stick: WorkStick) -> Iterator[Step]:
-    """A whole stick whose pieces all have one width."""
-    if stick.rip is not None:
-        yield Step(
-            OperationKind.RIP_STICK,
-            Setting(Tool.TABLE_SAW, fence=stick.rip),
-            stick.profile,
-            stick.number,
-            stick.pieces,
-            length=stick.length - 2 * stick.trim if stick.number else None,
-        )
-
-
-def end_setting(end: End, saw: Saw) -> Setting:
-    """How the saw is set for the end of a piece, its outer edge against the fence."""
-    return _end_setting(end.mitre, end.swing, end.bevel, end.tilt, as_written(saw.angle_step))
-
-
-@lru_cache(maxsize=1024)
-def _end_setting(mitre: Real, swing: Hand | None, bevel: Real, tilt: Hand | None, step: Fraction) -> Setting:
-    """A house has few settings and many ends."""
-    turned, tilted = angle(mitre, step), angle(bevel, step)
-    return Setting(
-        Tool.MITRE_SAW,
-        swing=swing if turned else None,
-        mitre=turned,
-        tilt=tilt if tilted else None,
-        bevel=tilted,
-    )
-
-
-def angled(end: End, saw: Saw) -> bool:
-    """Whether the end needs a cut of its own after the square one."""
-    return end.cut is not CutKind.SQUARE and end_setting(end, saw) != FREE
-
-
-def is_short(blank: Blank, saw: Saw) -> bool:
-    return not blank.shared and blank.length < saw.smallest_held
-
-
-def part_offs(blank: Blank, section: Section, saw: Saw) -> tuple[Step | None, Step]:
-    """A short piece: its first angled end, cut at the free end of the long stick, then the square cut."""
-    (piece,) = blank.pieces
-    free = next((end for end in piece.part.ends if angled(end, saw)), None)
-    first = None
-    if free is not None:
-        first = Step(
-            OperationKind.ANGLED_END,
-            end_setting(free, saw),
-            section.profile,
-            section.stick,
-            (piece,),
-            section,
-            ZERO,
-            free,
-        )
-    parting = Step(
-        OperationKind.PART_OFF,
-        FREE,
-        section.profile,
-        section.stick,
-        (piece,),
-        section,
-        blank.length,
-        mark=blank.length,
-    )
-    return first, parting
-
-
-def crosscut(blank: Blank, section: Section) -> Step:
-    return Step(
-        OperationKind.CROSSCUT,
-        Setting(Tool.MITRE_SAW, stop=blank.length),
-        section.profile,
-        section.stick,
-        blank.pieces,
-        section,
-        blank.length,
-    )
-
-
-def shared_cuts(blank: Blank, section: Section, rounding: Rounding, saw: Saw) -> Iterator[Step]:
-    """The angled cuts inside a row of turned pieces, each marked from the row's left end along the fence."""
-    if not blank.shared:
-        return
-    origin = blank.placed[0].start
-    for at in range(1, len(blank.pieces)):
-        piece, place = blank.pieces[at - 1], blank.placed[at - 1]
-        end = piece.part.ends[0 if place.reversed else 1]
-        # A turned piece's long edge lies away from the fence, where the cut leans the other way.
-        swing = Hand.RIGHT if place.turned else Hand.LEFT
-        along_fence = place.end - origin - (place.right if place.turned else ZERO)
-        yield Step(
-            OperationKind.SHARED_CUT,
-            Setting(Tool.MITRE_SAW, swing=swing, mitre=angle(end.mitre, as_written(saw.angle_step))),
-            section.profile,
-            section.stick,
-            blank.pieces[at - 1 : at + 1],
-            length=blank.length,
-            mark=round_to(along_fence, rounding),
-        )
-
-
-def angled_ends(blank: Blank, section: Section, saw: Saw) -> Iterator[Step]:
-    """The angled ends still to be made once the blank is parted and its shared cuts are done."""
-    last = len(blank.pieces) - 1
-    short = is_short(blank, saw)
-    for at, piece in enumerate(blank.pieces):
-        done = [False, False]
-        if blank.shared:
-            turned_about = blank.placed[at].reversed
-            done[1 if turned_about else 0] = at > 0
-            done[0 if turned_about else 1] = at < last
-        open_ends = [
-            end for end, made in zip(piece.part.ends, done, strict=True) if not made and angled(end, saw)
-        ]
-        for end in open_ends[1:] if short else open_ends:
-            yield Step(
-                OperationKind.ANGLED_END,
-                end_setting(end, saw),
-                section.profile,
-                section.stick,
-                (piece,),
-                length=piece.length,
-                end=end,
-            )
-
-
-def piece_rips(piece: Piece, section: Section) -> Iterator[Step]:
-    if piece.rip is not None:
-        setting = Setting(Tool.TABLE_SAW, fence=piece.rip, taper=piece.taper)
-        yield Step(OperationKind.RIP, setting, section.profile, section.stick, (piece,), length=piece.length)
-
-
-def notches(piece: Piece, section: Section, rounding: Rounding) -> Iterator[Step]:
-    for end in piece.part.ends:
-        if end.notch is None or end.notch.depth <= 0 or end.notch.length <= 0:
-            continue
-        setting = Setting(
-            Tool.HAND_SAW,
-            notch_depth=round_to(end.notch.depth, rounding),
-            notch_length=round_to(end.notch.length, rounding),
-            notch_end_depth=None if end.notch.end_depth is None else round_to(end.notch.end_depth, rounding),
-        )
-        yield Step(
-            OperationKind.NOTCH,
-            setting,
-            section.profile,
-            section.stick,
-            (piece,),
+    def crosscut(self, stick: WorkStick, blank: Blank, rest: Rest) -> Step:
+        """A piece cut off square at both ends, whatever its ends will be."""
+        (piece,) = blank.pieces
+        return _cut(
+            OperationKind.CUT_OFF,
+            SQUARE,
+            rest.work,
+            stick,
+            blank.pieces,
+            takes=piece.length + stick.kerf,
             length=piece.length,
+            placed=blank.placed[0],
+            mark=piece.length,
+            mark_from=MarkFrom.SQUARE_END,
+        )
+
+    def along(self, stick: WorkStick, section: Section, blank: Blank, rest: Rest) -> Iterator[Step]:
+        """The cuts of a blank at the free end of its stick, one after the other."""
+        yield from self._first_end(stick, section, blank, rest)
+        pairs = zip_longest(zip(blank.pieces, blank.placed, strict=True), blank.placed[1:])
+        for at, ((piece, placed), after) in enumerate(pairs):
+            pieces = blank.pieces[at : at + 2] if after else (piece,)
+            yield self._cut_off(stick, section, pieces, placed, after, rest)
+
+    def _first_end(self, stick: WorkStick, section: Section, blank: Blank, rest: Rest) -> Iterator[Step]:
+        piece, placed = blank.pieces[0], blank.placed[0]
+        end = left_end(piece, placed)
+        if not self.in_place(end):
+            yield from self.squared(stick, section, blank, rest)
+            return
+        yield _cut(
+            OperationKind.ANGLED_END,
+            lying_setting(end, placed, self.saw),
+            rest.work,
+            stick,
+            (piece,),
+            takes=rest.waste,
             end=end,
+            placed=placed,
+            mark=self.round(rest.waste) if rest.waste else None,
+            mark_from=MarkFrom.FREE_END if rest.waste else None,
+            mark_edge=long_edge(end),
+            careful=piece.length < self.saw.smallest_held,
+            # Its stick is as wide as the board the return belongs to: the rest of that is another piece.
+            stops_after=self.round(piece.part.width) if end.long_edge == "front" else None,
+        )
+        rest.waste = ZERO
+
+    def _cut_off(
+        self,
+        stick: WorkStick,
+        section: Section,
+        pieces: tuple[Piece, ...],
+        placed: Placed,
+        after: Placed | None,
+        rest: Rest,
+    ) -> Step:
+        piece = pieces[0]
+        left, right = left_end(piece, placed), right_end(piece, placed)
+        if after is not None or self.parts(stick, section, piece, right):
+            kind = OperationKind.ANGLED_CUT_OFF if after is None else OperationKind.SHARED_CUT
+            setting, made = lying_setting(right, placed, self.saw), right
+            eats = eaten(stick.kerf, float(right.mitre), float(right.bevel))
+            takes = piece.length + eats if after is None else after.start - placed.start
+        else:
+            kind, setting, made = OperationKind.CUT_OFF, SQUARE, None
+            takes = piece.length + stick.kerf
+        mark, mark_from, edge = self._mark(piece, left, made)
+        rest.square = kind is OperationKind.CUT_OFF
+        return _cut(
+            kind,
+            setting,
+            rest.work,
+            stick,
+            pieces,
+            takes=takes,
+            length=piece.length,
+            end=made,
+            placed=placed,
+            mark=mark,
+            mark_from=mark_from,
+            mark_edge=edge,
+            careful=piece.length < self.saw.smallest_held,
+        )
+
+    def _mark(self, piece: Piece, left: End, right: End | None) -> tuple[Fraction, MarkFrom, str]:
+        """The length to mark from the end that is made already, on the edge where the next cut has its long point."""
+        measured = right or (left if self.in_place(left) else None)
+        edge = "" if measured is None else long_edge(measured)
+        if not self.in_place(left):
+            return piece.length, MarkFrom.SQUARE_END, edge
+        if right is not None and ACROSS_FACE.get(right.long_edge or "") == left.long_edge:
+            along = piece.part.long_point if right.long_edge == "outer" else piece.part.short_point
+            return self.round(along), MarkFrom.SHORT_POINT, edge
+        return piece.length, MarkFrom.LONG_POINT, edge
+
+    def in_place(self, end: End) -> bool:
+        """Whether an end is angled, and cut while its piece is still part of the stick."""
+        return angled(end, self.saw) and end.notch is None
+
+    def parts(self, stick: WorkStick, section: Section, piece: Piece, end: End) -> bool:
+        """Whether an angled cut is what parts a piece from its stick: a piece too short to hold is never cut again."""
+        if not self.in_place(end):
+            return False
+        return not stick.square_first or (piece.length < self.saw.smallest_held and not section.tight)
+
+    def angled_later(
+        self, stick: WorkStick, section: Section, blank: Blank, crosscut: bool = False
+    ) -> Iterator[Step]:
+        """Angled ends still to be made once a blank is parted, or was cut off square, stopped miters apart."""
+        first, last = blank.pieces[0], blank.pieces[-1]
+        left, right = left_end(first, blank.placed[0]), right_end(last, blank.placed[-1])
+        if crosscut and self.in_place(left):
+            yield self._on_piece(stick, first, left)
+        if self.in_place(right) and (crosscut or not self.parts(stick, section, last, right)):
+            yield self._on_piece(stick, last, right)
+
+    def returned_ends(self, stick: WorkStick, blank: Blank) -> Iterator[Step]:
+        """Miters that stop at a notch."""
+        for piece in blank.pieces:
+            for end in piece.part.ends:
+                if end.notch is not None and angled(end, self.saw):
+                    yield self._on_piece(stick, piece, end)
+
+    def _on_piece(self, stick: WorkStick, piece: Piece, end: End) -> Step:
+        step = self._own(OperationKind.ANGLED_END, end_setting(end, self.saw), stick, piece, end)
+        step = replace(step, mark_edge=long_edge(end))
+        if end.notch is None:
+            return step
+        depth = end.notch.depth if end.notch.end_depth is None else end.notch.end_depth
+        return replace(step, stops_after=self.round(piece.part.width - depth))
+
+    def rips(self, stick: WorkStick, piece: Piece) -> Iterator[Step]:
+        if stick.rip is None and piece.rip is not None:
+            setting = Setting(Tool.TABLE_SAW, fence=piece.rip, taper=piece.taper)
+            yield self._own(OperationKind.RIP, setting, stick, piece, None)
+
+    def notches(self, stick: WorkStick, piece: Piece) -> Iterator[Step]:
+        for end in piece.part.ends:
+            if end.notch is None or end.notch.depth <= 0 or end.notch.length <= 0:
+                continue
+            far = end.notch.end_depth
+            setting = Setting(
+                Tool.HAND_SAW,
+                notch_depth=self.round(end.notch.depth),
+                notch_length=self.round(end.notch.length),
+                notch_end_depth=None if far is None else self.round(far),
+            )
+            yield self._own(OperationKind.NOTCH, setting, stick, piece, end)
+
+    def _own(
+        self, kind: OperationKind, setting: Setting, stick: WorkStick, piece: Piece, end: End | None
+    ) -> Step:
+        """A cut on a piece that was parted before."""
+        short = piece.length < self.saw.smallest_held
+        return _cut(
+            kind, setting, (piece.name,), stick, (piece,), length=piece.length, end=end, careful=short
         )

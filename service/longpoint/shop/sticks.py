@@ -1,14 +1,12 @@
-"""The plan's sticks as the saw meets them: sections free of defects, each a row of blanks.
+"""The plan's sticks as the saw meets them: sections free of defects, each a row of blanks, left to right.
 
-A blank is what a square cut parts from the stick: one piece or, on stock that is turned over, a row of pieces
-whose shared angled cuts are made afterwards. Blanks of a section may be cut in any order, since each takes
-its own length and one kerf; that freedom is what lets cuts of one setting be made together.
+A blank is one piece or, on stock that is turned over, several in a row whose shared cuts part one and begin the next.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
 from longpoint.geometry import Part
@@ -16,7 +14,7 @@ from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.shop.build import CutList, HouseKey
 from longpoint.shop.house import House
 from longpoint.shop.operations import PieceName
-from longpoint.stock import Layout, Placed
+from longpoint.stock import Defect, Layout, Placed
 from longpoint.values import Value
 
 ZERO = Fraction(0)
@@ -33,123 +31,161 @@ class Piece(Value, frozen=True):
 
 
 class Blank(Value, frozen=True):
-    """Pieces parted from the stick together. Attributes: pieces and their places; length, on a mark."""
+    """Pieces with shared cuts between them, or one by itself. Attributes: pieces, and their places on the stick."""
 
     pieces: tuple[Piece, ...]
     placed: tuple[Placed, ...]
-    length: Fraction
 
     @property
-    def shared(self) -> bool:
-        return len(self.pieces) > 1
+    def eats(self) -> Fraction:
+        """What the cut that parts it from its stick takes at most."""
+        return self.placed[-1].eats
+
+    @property
+    def length(self) -> Fraction:
+        """From its left-most point to its right-most."""
+        return self.placed[-1].end - self.placed[0].start
 
 
 class Section(Value, frozen=True):
-    """A stretch of a stick between square cuts.
+    """A stretch of a stick between its ends and its defects.
 
     Attributes:
-        place: its number on the stick, from 0; with profile and stick it names the section.
-        length: inches to cut from; None for parts that no plan lays on a stick.
-        exact: no waste at its end, so that the last blank left needs no cut.
-        blanks: what is still to be cut from it.
+        place: its number on the stick, from 0.
+        begin: where its first piece starts, from the stick's left end.
+        room: from there to where its last piece must have ended.
+        waste: to cut off before its first piece, when what lies before it is cut.
+        end: where the stick, cut apart at its defects, ends; None for parts that no plan lays on a stick.
+        blanks: from left to right.
+        taken: what they take of it, with what every cut eats.
+        tight: whether they do not fit in every order.
     """
 
-    profile: str
-    stick: int
     place: int
-    length: Fraction | None
-    kerf: Fraction
-    exact: bool
+    begin: Fraction
+    room: Fraction
+    waste: Fraction
+    end: Fraction | None
     blanks: tuple[Blank, ...]
+    taken: Fraction
+    tight: bool
 
-    @property
-    def name(self) -> tuple[str, int, int]:
-        return self.profile, self.stick, self.place
+    def fits(self, last: Blank) -> bool:
+        """Whether its blanks fit in an order that ends with this one, whose own cut may lie past the room."""
+        return self.taken - last.eats <= self.room
 
 
 class WorkStick(Value, frozen=True):
-    """A stick with its sections and the stretches sawn out between them.
+    """A stick with its sections.
 
     Attributes:
         profile: what it is.
         number: from 1 through its profile's plan; 0 for parts that no plan lays on a stick.
         length: uncut.
-        trim: squared off each end.
         rip: the width to rip the whole stick to; None when its pieces are not all of one.
-        pieces: every piece on it.
-        begun: already squared, freed of defects and ripped.
+        kerf: what a square cut eats.
+        square_first: pieces are cut off square and mitered after that.
     """
 
     profile: str
     number: int
     length: Fraction
-    trim: Fraction
     rip: Fraction | None
+    kerf: Fraction
+    square_first: bool
     sections: tuple[Section, ...]
-    cut_out: tuple[tuple[Fraction, Fraction], ...]
-    pieces: tuple[Piece, ...]
-    begun: bool = False
+
+    @property
+    def blanks(self) -> Iterator[Blank]:
+        return (blank for section in self.sections for blank in section.blanks)
+
+    @property
+    def pieces(self) -> tuple[Piece, ...]:
+        return tuple(piece for blank in self.blanks for piece in blank.pieces)
 
 
 def work_sticks(cut_list: CutList) -> list[WorkStick]:
     """Every stick of every plan, then the parts no plan holds, in one section a profile with no stick."""
     house = cut_list.house
-    waiting = _pieces(cut_list)
+    waiting, defects = _pieces(cut_list), defects_of(house)
     sticks: list[WorkStick] = []
     for plan in cut_list.plans:
+        square_first = next(one.square_first for one in house.stock if one.profile == plan.profile)
         rows = ((layout, keys) for layout in plan.layouts for keys in layout.keys)
         for number, (layout, keys) in enumerate(rows, 1):
             pieces = tuple(waiting[key].pop() for key in keys)
-            sticks.append(_stick(number, house, plan.profile, layout, pieces))
+            free = sections(house, layout, pieces, defects.get((plan.profile, layout.stick), ()))
+            rip = _one_rip(pieces)
+            sticks.append(
+                WorkStick(plan.profile, number, +layout.length, rip, +house.kerf, square_first, free)
+            )
     left = [piece for queue in waiting.values() for piece in reversed(queue)]
-    return sticks + _without_plan(left)
+    return sticks + _without_plan(left, +house.kerf)
 
 
 def _pieces(cut_list: CutList) -> dict[HouseKey, list[Piece]]:
     """Every piece by its key in the plans, the first instance last."""
-    rounding = cut_list.house.rounding
+    house = cut_list.house
     pieces: dict[HouseKey, list[Piece]] = {}
     for index, one in enumerate(cut_list.openings):
         for part in one.built.parts:
-            length = round_to(part.overall, rounding)
-            rip = None if part.rip_width is None else round_to(part.rip_width, rounding)
-            taper = None
-            if part.taper is not None:
-                taper = round_to(part.taper[0], rounding), round_to(part.taper[1], rounding)
             key = HouseKey(index, part.key)
             pieces[key] = [
-                Piece(PieceName(one.built.opening.mark, part.key, instance), part, length, rip, taper)
+                work_piece(one.built.opening.mark, part, instance, house.rounding)
                 for instance in reversed(cut_list.instances(key, one.count))
             ]
     return pieces
 
 
-def _stick(number: int, house: House, profile: str, layout: Layout, pieces: tuple[Piece, ...]) -> WorkStick:
+def work_piece(mark: str, part: Part, instance: int, rounding: Rounding) -> Piece:
+    """A piece to make, its lengths on the marks of the rounding."""
+    rip = None if part.rip_width is None else round_to(part.rip_width, rounding)
+    taper = None
+    if part.taper is not None:
+        taper = round_to(part.taper[0], rounding), round_to(part.taper[1], rounding)
+    return Piece(PieceName(mark, part.key, instance), part, round_to(part.overall, rounding), rip, taper)
+
+
+Defects = Mapping[tuple[str, str], tuple[Defect, ...]]
+
+
+def defects_of(house: House) -> Defects:
+    """The defects of the house's stock, by profile and by the name that plans give the stick; those that have any."""
+    found: dict[tuple[str, str], tuple[Defect, ...]] = {}
+    for stock in house.stock:
+        if any(one.defects for one in stock.sticks) or any(one.defects for one in stock.remnants):
+            found |= {(stock.profile, one.key): one.defects for one in stock.kinds if one.defects}
+            found |= {(stock.profile, one.key): one.defects for one in stock.boards if one.defects}
+    return found
+
+
+def sections(
+    house: House, layout: Layout, pieces: tuple[Piece, ...], defects: tuple[Defect, ...]
+) -> tuple[Section, ...]:
+    """Blanks follow one another, what the cut between them eats apart; where there is more, there is a defect."""
     trim = +house.end_trim
-    rows: list[tuple[Fraction, Fraction, list[Blank]]] = []
-    cut_out: list[tuple[Fraction, Fraction]] = []
-    begins = ends = trim
-    eats = ZERO
-    row: list[Blank] = []
-    for blank in _blanks(pieces, layout.placed, house.rounding):
+    free = ZERO  # how far the stick is cut up
+    begins: list[tuple[Fraction, Fraction]] = [(trim, trim)]
+    rows: list[list[Blank]] = [[]]
+    for blank in _blanks(pieces, layout.placed):
         start = blank.placed[0].start
-        if start > ends + eats:
-            if row:
-                rows.append((begins, ends, row))
-            cut_out.append((ends, start))
-            begins, row = start, []
-        row.append(blank)
-        ends, eats = blank.placed[-1].end, blank.placed[-1].eats
-    last = layout.length - trim
-    rows.append((begins, last, row))
-    exact = ends == last and all(blank.placed[-1].eats == house.kerf for *_, row in rows for blank in row)
-    sections = tuple(
-        Section(profile, number, place, end - begin, house.kerf, exact or end < last, tuple(row))
-        for place, (begin, end, row) in enumerate(rows)
-    )
-    return WorkStick(
-        profile, number, +layout.length, trim, _one_rip(pieces), sections, tuple(cut_out), pieces
-    )
+        if rows[-1] and start > free:
+            begins.append((start, start - free))
+            rows.append([])
+        elif not rows[-1]:
+            begins[-1] = start, start
+        rows[-1].append(blank)
+        free = start + blank.length + blank.eats
+    ends = [*(begin for begin, _ in begins[1:]), layout.length]
+    found = []
+    for place, ((begin, waste), end, row) in enumerate(zip(begins, ends, rows, strict=True)):
+        last = row[-1].placed[-1]
+        clear = [defect.start for defect in defects if defect.start >= last.end]
+        room = min(layout.length - trim, *clear) - begin if clear else layout.length - trim - begin
+        taken = last.end + last.eats - begin
+        tight = taken - min(blank.eats for blank in row) > room
+        found.append(Section(place, begin, room, waste, end, tuple(row), taken, tight))
+    return tuple(found)
 
 
 def _one_rip(pieces: tuple[Piece, ...]) -> Fraction | None:
@@ -157,23 +193,19 @@ def _one_rip(pieces: tuple[Piece, ...]) -> Fraction | None:
     return widths.pop() if len(widths) == 1 and not any(piece.taper for piece in pieces) else None
 
 
-def _blanks(pieces: tuple[Piece, ...], placed: tuple[Placed, ...], rounding: Rounding) -> Iterator[Blank]:
+def _blanks(pieces: tuple[Piece, ...], placed: tuple[Placed, ...]) -> Iterator[Blank]:
     starts = [at for at, place in enumerate(placed) if not place.shares_cut] + [len(placed)]
     for first, after in pairwise(starts):
-        row = placed[first:after]
-        length = pieces[first].length
-        if len(row) > 1:
-            length = round_to(row[-1].end - row[0].start, rounding)
-        yield Blank(pieces[first:after], row, length)
+        yield Blank(pieces[first:after], placed[first:after])
 
 
-def _without_plan(pieces: list[Piece]) -> list[WorkStick]:
+def _without_plan(pieces: list[Piece], kerf: Fraction) -> list[WorkStick]:
     profiles: dict[str, list[Piece]] = defaultdict(list)
     for piece in pieces:
         profiles[piece.part.profile].append(piece)
     sticks = []
     for profile, row in profiles.items():
-        blanks = tuple(Blank((piece,), (), piece.length) for piece in row)
-        section = Section(profile, 0, 0, None, ZERO, False, blanks)
-        sticks.append(WorkStick(profile, 0, ZERO, ZERO, None, (section,), (), tuple(row)))
+        blanks = tuple(Blank((piece,), (Placed(ZERO, piece.length),)) for piece in row)
+        section = Section(0, ZERO, ZERO, ZERO, None, blanks, ZERO, False)
+        sticks.append(WorkStick(profile, 0, ZERO, None, kerf, False, (section,)))
     return sticks

@@ -42,12 +42,12 @@ def work(cut_list: CutList, wanted: Set[Section], shop: Shop = STANDARD) -> Shop
     order = bought = time = cost = None
     timed = bool(wanted & {Section.HOURS, Section.COST})
     if timed or Section.SAW_ORDER in wanted:
-        order = saw_order(cut_list, shop.saw)
+        order = saw_order(cut_list, shop)
     if timed or Section.MATERIALS in wanted:
         taken = amounts(cut_list, shop.rates)
         bought = materials(taken, shop.rates, shop.packages)
         if order is not None and timed:
-            time = hours(taken, len(order.setups), shop.rates)
+            time = hours(taken, order, shop.rates)
             cost = cost_sheet(cut_list, taken, bought, time, shop.wages)
     at_the_saw = raised(order) if order else ()
     return ShopWork(

@@ -2,7 +2,7 @@
 
 from longpoint_sdk.types._base import LengthText, MoneyText, Page
 from longpoint_sdk.types.a_house import House, MaterialsAnswer
-from longpoint_sdk.types.basics import Hand, MarkedLength, Rate, Share, Unit
+from longpoint_sdk.types.basics import Hand, MarkedLength, OrderKind, Rate, Share, Unit
 from longpoint_sdk.types.common import (
     BuyLine,
     Caution,
@@ -77,7 +77,18 @@ from longpoint_sdk.types.revisions import (
     Revision,
     RevisionDetail,
 )
-from longpoint_sdk.types.saw_order import Operation, OperationKind, PieceName, SawOrder, Setting, Setup, Tool
+from longpoint_sdk.types.saw_order import (
+    Holding,
+    MarkFrom,
+    Operation,
+    OperationKind,
+    OrderSum,
+    PieceName,
+    SawOrder,
+    Setting,
+    Setup,
+    Tool,
+)
 from longpoint_sdk.types.schedules import ScheduleLine
 from longpoint_sdk.types.sheets import LabelGrid, LabelsRequest
 from longpoint_sdk.types.shop import MaterialCode, Package, Rates, Saw, Shop, Wages
@@ -159,6 +170,7 @@ __all__ = [
     "HeadStrip",
     "HeadStyle",
     "Health",
+    "Holding",
     "Horns",
     "Hours",
     "House",
@@ -179,6 +191,7 @@ __all__ = [
     "Limits",
     "Made",
     "Mark",
+    "MarkFrom",
     "MarkedLength",
     "Material",
     "MaterialCode",
@@ -201,6 +214,8 @@ __all__ = [
     "Openings",
     "Operation",
     "OperationKind",
+    "OrderKind",
+    "OrderSum",
     "Package",
     "Page",
     "Part",

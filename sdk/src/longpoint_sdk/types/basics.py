@@ -10,10 +10,18 @@ from longpoint_sdk.types._base import Result
 if TYPE_CHECKING:
     Hand = Literal["left", "right"]
     """A side, as seen from the room or, at the saw, by whoever stands at it."""
+    OrderKind = Literal["opening_by_opening", "setting_by_setting", "stick_by_stick"]
+    """An order to cut in.
+
+    stick_by_stick: each stick is finished before the next is picked up. opening_by_opening: each opening's
+    pieces are finished before the next opening's. setting_by_setting: cuts of one setting are made together,
+    whatever stick they are on.
+    """
     Unit = Literal["cm", "ft", "in", "m", "mm"]
     """A unit of length, named as it is written after a number."""
 else:
     Hand = str
+    OrderKind = str
     Unit = str
 
 
@@ -41,7 +49,7 @@ class Rate(Result, frozen=True, kw_only=True):
     Attributes:
         name: Its field in the shop's `rates`.
         value: How much, in `unit`.
-        unit: In, mil, percent, each, ft2, min, h or penny.
+        unit: In, mil, percent, each, ft2, s, min, h or penny.
         source: Where it comes from: a published source, common practice, or the caller.
         says: What it is, in words.
     """

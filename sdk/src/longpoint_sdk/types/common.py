@@ -14,7 +14,7 @@ from longpoint_sdk.types.movement import Conditions
 from longpoint_sdk.types.parts import Part
 from longpoint_sdk.types.plans import ProfilePlan
 from longpoint_sdk.types.readings import Readings
-from longpoint_sdk.types.saw_order import SawOrder
+from longpoint_sdk.types.saw_order import PieceName, SawOrder
 from longpoint_sdk.types.shop import Shop
 from longpoint_sdk.types.stock import Defect, Stick, Stock
 from longpoint_sdk.types.trim import Trim
@@ -70,12 +70,14 @@ class Caution(Result, frozen=True, kw_only=True):
         text: The caution, in words.
         source: What it leans on.
         applies_to: Marks of the openings it was raised for; empty for the whole job.
+        pieces: The pieces it was raised for, where it bears on single cuts.
     """
 
     code: str
     text: str
     source: str
     applies_to: list[str]
+    pieces: list[PieceName]
 
 
 class LeftOver(Result, frozen=True, kw_only=True):

@@ -5,32 +5,40 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import Result
-from longpoint_sdk.types.basics import Hand, MarkedLength
+from longpoint_sdk.types.basics import Hand, MarkedLength, OrderKind, Rate
 
 if TYPE_CHECKING:
+    Holding = Literal["piece", "stick"]
+    """What is held when a cut is made: the stick, or the piece."""
+    MarkFrom = Literal["free_end", "left_end", "long_point", "short_point", "square_end"]
+    """What a length is measured from: the stick's free end or its left end, or the piece's other end, as it is
+    there on the edge that is marked.
+    """
     OperationKind = Literal[
+        "angled_cut_off",
         "angled_end",
-        "crosscut",
+        "cut_off",
         "cut_out",
         "notch",
-        "part_off",
         "rip",
         "rip_stick",
         "shared_cut",
-        "square_ends",
+        "square_end",
     ]
-    """What is done.
+    """What is done, each with one cut.
 
-    square_ends: both factory ends of a stick are squared off. cut_out: a defect is sawn out of a stick.
-    rip_stick: a whole stick is ripped to width. part_off: a piece too short to hold is cut from the stick
-    while that is long. crosscut: a piece is cut square to its overall length against the stop block.
-    shared_cut: one angled cut makes the end of two pieces that lie turned over on the stick. angled_end: a
-    mitre, bevel or compound cut at the end of a piece, to the corner. rip: one piece is ripped to width.
-    notch: a stool's notch is sawn out.
+    rip_stick: a whole stick is ripped to width. square_end: a stick's free end is cut square. cut_out: a
+    stick is cut through beyond a defect. angled_end: a miter, bevel or compound cut at the end of a piece, to
+    its corner or to a mark. cut_off: a square cut parts a piece from its stick. angled_cut_off: a miter,
+    bevel or compound cut parts a piece from its stick and makes its end. shared_cut: the same, and the cut
+    makes the end of the next piece too, which lies turned over. rip: one piece is ripped to width. notch: a
+    stool's notch is sawn out.
     """
     Tool = Literal["hand_saw", "mitre_saw", "table_saw"]
     """What a cut is made with."""
 else:
+    Holding = str
+    MarkFrom = str
     OperationKind = str
     Tool = str
 
@@ -50,7 +58,7 @@ class PieceName(Result, frozen=True, kw_only=True):
 
 
 class Operation(Result, frozen=True, kw_only=True):
-    """One step at the saw.
+    """One cut.
 
     Attributes:
         number: Its place in the sequence, counted from 1.
@@ -61,14 +69,20 @@ class Operation(Result, frozen=True, kw_only=True):
         pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
         title: The piece in words; empty where a whole stick is worked on.
         end: The end of the piece as installed: left, foot, head and so on; empty where none is meant.
-        on_saw: Which end of the piece that is as it lies, face up, outer edge against the fence.
-        mark: Where to cut: from the stick's left end to the near side of what is cut out, from its free end
-            for what is parted off or squared off, or along the fence from the left end of the row for a
-            shared cut; null where nothing is marked.
-        mark_to: From the stick's left end to the far side of what is cut out.
-        held: Length of the workpiece in hand when the cut is made; null where no stick was planned.
+        on_saw: Which end of the piece that is as it lies.
+        face_up: Whether its face lies up; it lies down where stock that may be turned over is.
+        fence_edge: The edge that lies against the fence: outer, inner, top, back.
+        mark: The length to mark; null where a stop block, or the corner of what is there, says where to cut.
+        mark_from: What the mark is measured from.
+        mark_edge: The edge that the cut has its long point on, where the mark is: outer, inner, top, front,
+            face, back, or outer_back and inner_back, of the piece's back; empty for a cut square across a
+            square piece.
+        holds: What is held when the cut is made.
+        held: How long that is; null where no stick was planned.
+        stops_after: How far from the front edge the cut goes, where it stops: at a stool's notch, or at the
+            back of a return that is narrower than its stick; null for a cut right through.
         mirror_of: The part of the same opening that this one is the mirror image of; null for none.
-        cautions: Codes of the answer's cautions that bear on this step.
+        cautions: Codes of the answer's cautions that bear on this cut.
     """
 
     number: int
@@ -80,11 +94,38 @@ class Operation(Result, frozen=True, kw_only=True):
     title: str
     end: str
     on_saw: Hand | str | None
+    face_up: bool
+    fence_edge: str
     mark: MarkedLength | None
-    mark_to: MarkedLength | None
+    mark_from: MarkFrom | str | None
+    mark_edge: str
+    holds: Holding | str
     held: MarkedLength | None
+    stops_after: MarkedLength | None
     mirror_of: str | None
     cautions: list[str]
+
+
+class OrderSum(Result, frozen=True, kw_only=True):
+    """What one order comes to, by the shop's rates at the saw.
+
+    Attributes:
+        order: Which.
+        minutes: At the saws, from the first stick picked up to the last piece labeled.
+        setting_minutes: How much of that goes into setting them.
+        cuts: How many are made.
+        pick_ups: How often a stick is picked up.
+        settings: How often a saw is set.
+        open_at_once: The most openings that are begun and not finished at any one time.
+    """
+
+    order: OrderKind | str
+    minutes: float
+    setting_minutes: float
+    cuts: int
+    pick_ups: int
+    settings: int
+    open_at_once: int
 
 
 class Setting(Result, frozen=True, kw_only=True):
@@ -96,7 +137,7 @@ class Setting(Result, frozen=True, kw_only=True):
         mitre_degrees: How far the table is turned off a square cut, to the step of the saw's scale.
         tilt: The side to which the top of the blade leans; null for an upright blade.
         bevel_degrees: How far the blade is tilted from upright, to the step of the saw's scale.
-        stop: From the blade to the stop block; null for a cut to a mark or to the piece's corner.
+        stop: From the blade to the stop block; null for a cut to a mark or to a corner.
         fence: From the rip fence to the blade, at the wider end of a taper; null where nothing is ripped.
         taper: Widths at the left and at the right end as the piece lies, ripped on a taper jig; null where it
             is parallel.
@@ -133,16 +174,25 @@ class Setup(Result, frozen=True, kw_only=True):
 
 
 class SawOrder(Result, frozen=True, kw_only=True):
-    """The cuts in the order that sets the saws least.
+    """The cuts in an order to make them.
 
     Attributes:
-        setup_count: How often a tool is set.
-        setup_count_by_opening: How often it would be, cutting one opening after the other.
+        order: Which order it is: the one asked for, or else the quickest of three.
+        why: Why it is that one, in words.
+        cuts: How many cuts there are: as many as operations, and as the hours reckon with.
+        orders: What each of the three orders comes to.
+        apart: Returns that are cut from another stick than their apron or stool, since theirs has no room for
+            them.
         setups: Each tool setting, in order.
-        operations: Each step, in order.
+        operations: Each cut, in order.
+        rates: What the minutes were reckoned with.
     """
 
-    setup_count: int
-    setup_count_by_opening: int
+    order: OrderKind | str
+    why: str
+    cuts: int
+    orders: list[OrderSum]
+    apart: list[PieceName]
     setups: list[Setup]
     operations: list[Operation]
+    rates: list[Rate]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import LengthText, MoneyText, Request
+from longpoint_sdk.types.basics import OrderKind
 
 if TYPE_CHECKING:
     MaterialCode = Literal[
@@ -54,7 +55,12 @@ class Rates(Request, frozen=True, kw_only=True):
     """The shop's own rates; the answer names the source of each rate it used.
 
     Attributes:
+        angle_seconds: To swing the saw to an angle off its detents; 12 s when left out (common practice, no
+            source).
+        bevel_seconds: To tilt the blade; 15 s when left out (common practice, no source).
         block_nails: Nails in a plinth or corner block; 4 when left out (common practice, no source).
+        carry_seconds: To carry a piece to another saw, or back to one; 15 s when left out (common practice,
+            no source).
         caulk_depth: How deep the bead goes into that gap; 1/8 in when left out (common practice, no source).
         caulk_fillet: Leg of the triangular bead in the corner of casing and wall; 3/16 in when left out
             (common practice, no source).
@@ -65,9 +71,11 @@ class Rates(Request, frozen=True, kw_only=True):
             rules).
         caulk_waste: Left in tube and nozzle; 10% when left out (common practice, no source).
         corner_nails: Nails across a mitred corner; 2 when left out (common practice, no source).
-        cut_minutes: To make a cut; 1 min when left out (common practice, no source).
+        cut_seconds: To make a cut; 5 s when left out (common practice, no source).
+        detent_seconds: To swing the saw to a detent; 4 s when left out (common practice, no source).
         drywall: Thickness of the wall's face over the studs; 1/2 in when left out (common practice, no
             source).
+        fence_seconds: To set a rip fence; 60 s when left out (common practice, no source).
         fill_minutes: To fill and sand a hole; 0.15 min when left out (common practice, no source).
         filler_wait: Until filler can be sanded; 1 h when left out (common practice, no source; the label
             rules).
@@ -83,6 +91,8 @@ class Rates(Request, frozen=True, kw_only=True):
             (common practice, no source).
         jamb_penetration: Least that a nail goes into the jamb's edge; 3/4 in when left out (common practice,
             no source; gives casing of 5/8 to 3/4 in the 4d nails of NAVEDTRA 14044).
+        label_seconds: To tick and label a piece; 5 s when left out (common practice, no source).
+        mark_seconds: To measure and mark a length; 10 s when left out (common practice, no source).
         measure_minutes: To measure an opening; 10 min when left out (common practice, no source).
         nail_end_distance: From a piece's end to its first nail; 3 in when left out (common practice, no
             source).
@@ -90,6 +100,7 @@ class Rates(Request, frozen=True, kw_only=True):
         nail_spacing: From nail to nail along casing and apron; 16 in when left out (NAVEDTRA 14044: casing
             nailed in pairs about 16 in apart).
         nail_waste: Bent and dropped; 10% when left out (common practice, no source).
+        notch_seconds: To saw out a notch at one end; 90 s when left out (common practice, no source).
         outer_nail: Size for what goes into studs; 0 takes the shortest that reaches; 0 penny when left out
             (common practice, no source).
         paint_coats: Coats of paint on faces and edges; 2 when left out (common practice, no source).
@@ -103,6 +114,8 @@ class Rates(Request, frozen=True, kw_only=True):
             the label rules).
         paint_waste: Left in brush, roller and can; 15% when left out (common practice, no source).
         painted_backs: Coats of primer on the backs; 0 when left out (common practice, no source).
+        pick_up_seconds: To pick up a long stick and put it down; 20 s when left out (common practice, no
+            source).
         primer_coats: Coats of primer on faces and edges; 1 when left out (common practice, no source).
         primer_film: Dry film of one coat of primer; 1.5 mil when left out (common practice, no source; the
             label rules).
@@ -115,19 +128,24 @@ class Rates(Request, frozen=True, kw_only=True):
         rip_minutes: To rip 1 ft; 0.5 min when left out (common practice, no source).
         rout_minutes: To rout 1 ft of a stool's nosing; 1 min when left out (common practice, no source).
         sandings: Before the first coat and between coats; 2 when left out (common practice, no source).
-        setup_minutes: To set a saw; 2 min when left out (common practice, no source).
         sheet_area: Sanded with one sheet; 40 ft2 when left out (common practice, no source).
         shim_space: Between a door's jamb and the stud, packed with shims; 1/2 in when left out (common
             practice, no source).
         shims_per_opening: Tapered shims under stool and jamb; 4 when left out (common practice, no source).
+        short_cut_seconds: To make a careful cut of a short piece; 20 s when left out (common practice, no
+            source).
         stool_nail_spacing: From nail to nail along the stool; 12 in when left out (common practice, no
             source).
+        stop_seconds: To set a stop block; 30 s when left out (common practice, no source).
         stud_penetration: Least that a nail goes into stud or sill; 3/4 in when left out (common practice, no
             source; gives casing of 5/8 to 3/4 in the 6d nails of NAVEDTRA 14044).
         tape_waste: Overlap and corners; 10% when left out (common practice, no source).
     """
 
+    angle_seconds: float | None = None
+    bevel_seconds: float | None = None
     block_nails: int | None = None
+    carry_seconds: float | None = None
     caulk_depth: LengthText | None = None
     caulk_fillet: LengthText | None = None
     caulk_gap: LengthText | None = None
@@ -135,8 +153,10 @@ class Rates(Request, frozen=True, kw_only=True):
     caulk_wait: float | None = None
     caulk_waste: float | None = None
     corner_nails: int | None = None
-    cut_minutes: float | None = None
+    cut_seconds: float | None = None
+    detent_seconds: float | None = None
     drywall: LengthText | None = None
+    fence_seconds: float | None = None
     fill_minutes: float | None = None
     filler_wait: float | None = None
     filler_waste: float | None = None
@@ -148,11 +168,14 @@ class Rates(Request, frozen=True, kw_only=True):
     hole_width: LengthText | None = None
     inner_nail: int | None = None
     jamb_penetration: LengthText | None = None
+    label_seconds: float | None = None
+    mark_seconds: float | None = None
     measure_minutes: float | None = None
     nail_end_distance: LengthText | None = None
     nail_minutes: float | None = None
     nail_spacing: LengthText | None = None
     nail_waste: float | None = None
+    notch_seconds: float | None = None
     outer_nail: int | None = None
     paint_coats: int | None = None
     paint_film: float | None = None
@@ -161,6 +184,7 @@ class Rates(Request, frozen=True, kw_only=True):
     paint_wait: float | None = None
     paint_waste: float | None = None
     painted_backs: int | None = None
+    pick_up_seconds: float | None = None
     primer_coats: int | None = None
     primer_film: float | None = None
     primer_solids: float | None = None
@@ -169,11 +193,12 @@ class Rates(Request, frozen=True, kw_only=True):
     rip_minutes: float | None = None
     rout_minutes: float | None = None
     sandings: int | None = None
-    setup_minutes: float | None = None
     sheet_area: float | None = None
     shim_space: LengthText | None = None
     shims_per_opening: int | None = None
+    short_cut_seconds: float | None = None
     stool_nail_spacing: LengthText | None = None
+    stop_seconds: float | None = None
     stud_penetration: LengthText | None = None
     tape_waste: float | None = None
 
@@ -183,12 +208,14 @@ class Saw(Request, frozen=True, kw_only=True):
 
     Attributes:
         angle_step: How finely the saw's scale can be set, degrees.
+        detents: The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out.
         sharpest_mitre: The most that the saw's table turns off a square cut, degrees.
         smallest_held: The shortest workpiece held by hand.
         smallest_ripped: The shortest pushed through the table saw by hand.
     """
 
     angle_step: float = 0.1
+    detents: list[float] | None = None
     sharpest_mitre: float = 50.0
     smallest_held: LengthText = "6 in"
     smallest_ripped: LengthText = "12 in"
@@ -211,6 +238,7 @@ class Shop(Request, frozen=True, kw_only=True):
 
     Attributes:
         build_year: When the house was built: paint of before 1978, or of unknown age, may hold lead.
+        order: The order to cut in; when left out, the one of three that takes least by its rates.
         packages: What is sold and at which price; a material named here is bought in these alone, up to four
             of each.
         rates: Its own, where they are not the usual ones.
@@ -219,6 +247,7 @@ class Shop(Request, frozen=True, kw_only=True):
     """
 
     build_year: int | None = None
+    order: OrderKind | None = None
     packages: list[Package] = []
     rates: Rates = Rates()
     saw: Saw = Saw()

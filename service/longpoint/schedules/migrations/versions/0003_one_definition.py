@@ -1,4 +1,5 @@
-"""Pieces that were cut are kept in the shape the shop reckons with; what was never said of a shop is left out.
+"""Pieces that were cut are kept in the shape the shop reckons with; what was never said of a shop is left out, and with
+it the minutes of a cut and of a setup, since both follow from the clock at the saw.
 
 Every document that changes changes its digest, and with it those of all later revisions, which vouch for it: the
 chain is made anew. Answers kept for requests that are sent again are let go, since they are of the old form.
@@ -21,6 +22,7 @@ _Document = dict[str, Any]
 _ENDS = ("left", "right")
 _OF_SHAPE = ("profile", "length", "width", "thickness", "ripped", *_ENDS, "taper", "cutouts")
 _SAWN_OUT = ("start", "end", "depth", "end_depth")
+_RATES_GONE = ("cut_minutes", "setup_minutes")
 _TABLES = {"opening": "opening", "piece": "piece", "offcut": "offcut"}
 
 
@@ -62,8 +64,11 @@ def _house_up(old: _Document) -> _Document:
     shop = new.get("shop")
     if shop is None:
         new.pop("shop", None)
-    elif shop.get("wages", {}) is None:
-        new["shop"] = {name: value for name, value in shop.items() if name != "wages"}
+        return new
+    new["shop"] = {name: value for name, value in shop.items() if name != "wages" or value is not None}
+    rates = shop.get("rates")
+    if rates is not None:
+        new["shop"]["rates"] = {name: value for name, value in rates.items() if name not in _RATES_GONE}
     return new
 
 
@@ -72,6 +77,12 @@ def _house_down(new: _Document) -> _Document:
     old = dict(new)
     for one in old.get("stock", ()):
         one.pop("one_stick_each", None)
+        one.pop("square_first", None)
+    shop = old.get("shop") or {}
+    shop.pop("order", None)
+    (shop.get("saw") or {}).pop("detents", None)
+    for name in [name for name in shop.get("rates") or {} if name.endswith("_seconds")]:
+        shop["rates"].pop(name)
     return {name: value for name, value in old.items() if value or name not in ("groups", "movement")}
 
 

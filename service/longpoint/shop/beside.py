@@ -1,0 +1,168 @@
+"""Returns laid on the stick of their own apron or stool where that costs nothing: the same sticks, at the same price.
+
+A return changes names with an alike one that has no owner on its stick; else it moves, where its owner's stick has room
+and what is kept of either stick stays kept.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Mapping, Sequence
+
+from longpoint.geometry import PartKind
+from longpoint.lengths import Fraction
+from longpoint.shop.build import HouseKey
+from longpoint.shop.house import House
+from longpoint.shop.sticks import Defects, Piece, sections
+from longpoint.stock import Layout, Placed, Plan
+
+OWNER = {
+    PartKind.APRON_RETURN: PartKind.APRON,
+    PartKind.STOOL_RETURN: PartKind.STOOL,
+    PartKind.FILLET_RETURN: PartKind.FILLET,
+    PartKind.CAP_RETURN: PartKind.CAP,
+}
+"""What a return belongs to."""
+
+Owner = tuple[int, PartKind]
+Returns = Mapping[Owner, Sequence[HouseKey]]
+
+
+def owner_of(key: HouseKey) -> Owner | None:
+    """The opening and the kind of what a return belongs to; None for any other piece."""
+    kind = OWNER.get(PartKind(key.piece.kind))
+    return None if kind is None else (key.opening, kind)
+
+
+def returns_of(keys: Iterable[HouseKey]) -> Returns:
+    """The returns that belong to each apron, stool and so on."""
+    found: dict[Owner, list[HouseKey]] = defaultdict(list)
+    for key in keys:
+        owner = owner_of(key)
+        if owner is not None:
+            found[owner].append(key)
+    return found
+
+
+def lacking(keys: Iterable[HouseKey], returns: Returns) -> Counter[HouseKey]:
+    """How many of which returns a stick lacks; below nought where it has more than there are owners for on it."""
+    found: Counter[HouseKey] = Counter()
+    for key in keys:
+        found.update(returns.get((key.opening, PartKind(key.piece.kind)), ()))
+        if owner_of(key) is not None:
+            found[key] -= 1
+    return found
+
+
+class _Stick:
+    """A stick whose returns may change.
+
+    Attributes:
+        layout: as it was planned.
+        rows: its pieces, each with its place.
+        room: how much its pieces may take; None where it has a defect or shared cuts, and nothing may move.
+    """
+
+    def __init__(
+        self, layout: Layout, keys: tuple[HouseKey, ...], room: Fraction | None, keep: Fraction
+    ) -> None:
+        self.layout = layout
+        self.rows: list[tuple[HouseKey, Placed]] = list(zip(keys, layout.placed, strict=True))
+        self.room = room
+        self._begin = layout.placed[0].start
+        self._keep = keep
+
+    @property
+    def keys(self) -> list[HouseKey]:
+        return [key for key, _ in self.rows]
+
+    def rename(self, key: HouseKey, other: HouseKey) -> None:
+        at = self.keys.index(key)
+        self.rows[at] = other, self.rows[at][1]
+
+    def with_rows(self, rows: Sequence[tuple[HouseKey, Placed]]) -> Layout | None:
+        """Its layout with these pieces; None where they do not fit, or another length would go back on the rack."""
+        if self.room is None or not rows:
+            return None
+        free, placed = self._begin, []
+        for _, one in rows:
+            placed.append(dataclasses.replace(one, start=free))
+            free += one.length + one.eats
+        offcut = max(Fraction(0), self.layout.length - free)
+        kept = offcut > 0 and offcut >= self._keep
+        if placed[-1].end - self._begin > self.room or kept != self.layout.kept:
+            return None
+        return dataclasses.replace(self.layout, placed=tuple(placed), offcut=offcut)
+
+
+class Beside:
+    """Brings a house's returns to their owners."""
+
+    def __init__(self, house: House, pieces: Mapping[HouseKey, Piece], defects: Defects) -> None:
+        self._house = house
+        self._pieces = pieces
+        self._defects = defects
+        self._returns = returns_of(pieces)
+
+    def brought(self, plan: Plan) -> Plan:
+        """The plan with as many returns as can be on the stick of their owner."""
+        if not any(owner_of(key) for layout in plan.layouts for keys in layout.keys for key in keys):
+            return plan
+        sticks = [self._stick(plan.profile, layout, keys) for layout in plan.layouts for keys in layout.keys]
+        astray: dict[HouseKey, list[_Stick]] = defaultdict(list)
+        for stick in sticks:
+            for key, count in lacking(stick.keys, self._returns).items():
+                astray[key] += [stick] * -count
+        for stick in sticks:
+            for key, count in lacking(stick.keys, self._returns).items():
+                for _ in range(count):
+                    if astray[key] and self._bring(key, astray[key][-1], stick, astray):
+                        astray[key].pop()
+        return dataclasses.replace(plan, layouts=tuple(_alike(sticks)))
+
+    def _stick(self, profile: str, layout: Layout, keys: tuple[HouseKey, ...]) -> _Stick:
+        defects = self._defects.get((profile, layout.stick), ())
+        room = None
+        if not defects and not any(placed.shares_cut for placed in layout.placed):
+            (section,) = sections(self._house, layout, tuple(self._pieces[key] for key in keys), ())
+            room = section.room
+        return _Stick(layout, keys, room, self._house.keep_length)
+
+    def _bring(self, key: HouseKey, source: _Stick, to: _Stick, astray: dict[HouseKey, list[_Stick]]) -> bool:
+        """Whether a return could be brought from one stick to another."""
+        for other in to.keys:
+            if to in astray[other] and self._shape(other) == self._shape(key):
+                source.rename(key, other)
+                to.rename(other, key)
+                astray[other].remove(to)
+                astray[other].append(source)
+                return True
+        at = source.keys.index(key)
+        less, more = [*source.rows[:at], *source.rows[at + 1 :]], [source.rows[at], *to.rows]
+        given, taken = source.with_rows(less), to.with_rows(more)
+        if given is None or taken is None:
+            return False
+        source.rows, source.layout = list(zip([k for k, _ in less], given.placed, strict=True)), given
+        to.rows, to.layout = list(zip([k for k, _ in more], taken.placed, strict=True)), taken
+        return True
+
+    def _shape(self, key: HouseKey) -> tuple[object, ...]:
+        """What returns have in common that can change names."""
+        piece = self._pieces[key]
+        return piece.length, piece.part.kind, piece.part.side, piece.part.width, piece.part.ends
+
+
+def _alike(sticks: Sequence[_Stick]) -> Iterable[Layout]:
+    """Layouts in the order of the sticks; those next to each other that are cut alike are one."""
+    found: list[Layout] = []
+    for stick in sticks:
+        keys = tuple(stick.keys)
+        before = found[-1] if found else None
+        if before is not None and dataclasses.replace(before, keys=()) == dataclasses.replace(
+            stick.layout, keys=()
+        ):
+            found[-1] = dataclasses.replace(before, keys=(*before.keys, keys))
+        else:
+            found.append(dataclasses.replace(stick.layout, keys=(keys,)))
+    return found

@@ -1,0 +1,162 @@
+"""Pieces laid along their sticks as a saw takes them quickest, at the same cost: the same pieces on the same sticks.
+
+Short pieces come first, while the stick is long: returns before their own apron or stool, so that what is held is long.
+Then comes, each time, what the saw as it stands can cut soonest. Sections with no room for another order, or with a
+defect after them, stay as they were planned.
+"""
+
+from __future__ import annotations
+
+import dataclasses
+from collections.abc import Mapping, Sequence
+
+from longpoint.geometry import PartKind
+from longpoint.lengths import Fraction
+from longpoint.shop.beside import OWNER, Beside
+from longpoint.shop.build import BuiltOpening, HouseKey
+from longpoint.shop.clock import Clock
+from longpoint.shop.house import House
+from longpoint.shop.operations import Setting
+from longpoint.shop.saw_settings import SQUARE
+from longpoint.shop.steps import Bench, Rest, Step
+from longpoint.shop.sticks import Piece, Section, WorkStick, defects_of, sections, work_piece
+from longpoint.stock import Layout, Placed, Plan
+
+Unit = list[int]
+"""Blanks that are cut one after the other, by their places."""
+Kind = tuple[object, ...]
+"""What units have in common that the saw takes alike."""
+
+
+class Layer:
+    """Lays a house's sticks."""
+
+    def __init__(self, house: House, openings: Sequence[BuiltOpening]) -> None:
+        self._house = house
+        self._bench = Bench(house.rounding, house.shop.saw)
+        self._clock = Clock(house.shop.rates, house.shop.saw)
+        self._square_first = {stock.profile: stock.square_first for stock in house.stock}
+        self._orders: dict[tuple[object, ...], list[int]] = {}
+        self._pieces: Mapping[HouseKey, Piece] = {
+            HouseKey(index, part.key): work_piece(one.built.opening.mark, part, 1, house.rounding)
+            for index, one in enumerate(openings)
+            for part in one.built.parts
+        }
+        self._defects = defects_of(house)
+        self._beside = Beside(house, self._pieces, self._defects)
+
+    def laid(self, plan: Plan) -> Plan:
+        """The plan with each stick's pieces in that order, returns with their owners as far as that costs nothing."""
+        layouts: list[Layout] = []
+        for layout in self._beside.brought(plan).layouts:
+            alike: dict[tuple[Placed, ...], list[tuple[HouseKey, ...]]] = {}
+            for keys in layout.keys:
+                placed, named = self._stick(plan.profile, layout, keys)
+                alike.setdefault(placed, []).append(named)
+            layouts += [
+                dataclasses.replace(layout, placed=placed, keys=tuple(keys)) for placed, keys in alike.items()
+            ]
+        return dataclasses.replace(plan, layouts=tuple(layouts))
+
+    def _stick(
+        self, profile: str, layout: Layout, keys: tuple[HouseKey, ...]
+    ) -> tuple[tuple[Placed, ...], tuple[HouseKey, ...]]:
+        own = self._defects.get((profile, layout.stick), ())
+        found = sections(self._house, layout, tuple(self._pieces[key] for key in keys), own)
+        last = found[-1]
+        if len(last.blanks) == 1:
+            return layout.placed, keys
+        stick = WorkStick(
+            profile, 1, layout.length, None, self._house.kerf, self._square_first[profile], found
+        )
+        first = len(layout.placed) - sum(len(blank.pieces) for blank in last.blanks)
+        order = self._order(stick, last, keys[first:])
+        if not last.fits(last.blanks[order[-1]]):
+            return layout.placed, keys
+        starts = [first]
+        for blank in last.blanks:
+            starts.append(starts[-1] + len(blank.pieces))
+        placed, named = list(layout.placed[:first]), list(keys[:first])
+        free = last.begin
+        for at in order:
+            blank = last.blanks[at]
+            moved = free - blank.placed[0].start
+            placed += [dataclasses.replace(one, start=one.start + moved) for one in blank.placed]
+            named += keys[starts[at] : starts[at + 1]]
+            free += blank.length + blank.eats
+        return tuple(placed), tuple(named)
+
+    def _order(self, stick: WorkStick, section: Section, keys: Sequence[HouseKey]) -> list[int]:
+        """The blanks' places in the order to cut them."""
+        units = self._units(section, keys)
+        kinds = tuple(self._kind(section, unit) for unit in units)
+        alike = stick.profile, section.waste > 0, section.tight, kinds
+        if alike not in self._orders:
+            self._orders[alike] = self._quickest(stick, section, units, kinds)
+        return [place for number in self._orders[alike] for place in units[number]]
+
+    def _quickest(
+        self, stick: WorkStick, section: Section, units: Sequence[Unit], kinds: Sequence[Kind]
+    ) -> list[int]:
+        """The numbers of the units: loose short pieces first, and each time what can be cut soonest."""
+        order: list[int] = []
+        rest, now = Rest((), section.waste), SQUARE
+        short = [number for number, unit in enumerate(units) if self._is_short(section, unit)]
+        for group in (short, [number for number in range(len(units)) if number not in short]):
+            while group:
+                tried = {}
+                for number in group:
+                    if kinds[number] not in tried:
+                        tried[kinds[number]] = number, self._seconds(stick, section, units[number], rest, now)
+                number, (_, rest, now) = min(tried.values(), key=lambda one: one[1][0])
+                order.append(number)
+                group.remove(number)
+        return order
+
+    def _is_short(self, section: Section, unit: Unit) -> bool:
+        return self._bench.is_short(section.blanks[unit[-1]])
+
+    def _units(self, section: Section, keys: Sequence[HouseKey]) -> list[Unit]:
+        """Each long blank with the returns that belong to it before it, then what belongs to nothing here."""
+        owners: dict[tuple[int, str], list[Unit]] = {}
+        returns: list[tuple[int, tuple[int, str]]] = []
+        units: list[Unit] = []
+        at = 0
+        for place, blank in enumerate(section.blanks):
+            key = keys[at]
+            at += len(blank.pieces)
+            owner = OWNER.get(PartKind(key.piece.kind)) if len(blank.pieces) == 1 else None
+            if owner is not None:
+                returns.append((place, (key.opening, owner.value)))
+                continue
+            units.append([place])
+            owners.setdefault((key.opening, str(key.piece.kind)), []).append(units[-1])
+        for number, (place, owner_key) in enumerate(returns):
+            alike = owners.get(owner_key)
+            if alike:
+                min(alike, key=len).insert(0, place)
+            else:
+                units.insert(number, [place])
+        return units
+
+    def _kind(self, section: Section, unit: Unit) -> Kind:
+        """What is the same of units that the saw takes alike."""
+        return tuple(
+            (
+                *(place.turned, place.reversed, self._bench.is_short(section.blanks[at])),
+                *((end.mitre, end.swing, end.bevel, end.tilt) for end in piece.part.ends),
+            )
+            for at in unit
+            for piece, place in zip(section.blanks[at].pieces, section.blanks[at].placed, strict=True)
+        )
+
+    def _seconds(
+        self, stick: WorkStick, section: Section, unit: Unit, rest: Rest, now: Setting
+    ) -> tuple[Fraction, Rest, Setting]:
+        """What a unit takes, and how it leaves the stick and the saw."""
+        after = Rest((), rest.waste)
+        after.square = rest.square
+        steps: list[Step] = []
+        for at in unit:
+            steps += self._bench.along(stick, section, section.blanks[at], after)
+        return self._clock.at_the_saw(steps, now), after, steps[-1].setting

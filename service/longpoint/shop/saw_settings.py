@@ -1,0 +1,76 @@
+"""How the saw is set for the end of a piece, by itself or as it lies on its stick."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from msgspec.structs import replace
+
+from longpoint.geometry import CutKind, End, Hand
+from longpoint.lengths import Fraction, Real
+from longpoint.shop.operations import Setting, Tool
+from longpoint.shop.rates import as_written
+from longpoint.shop.saw import Saw
+from longpoint.shop.sticks import Piece
+from longpoint.stock import Placed
+from longpoint.values import Angle
+
+SQUARE = Setting(Tool.MITRE_SAW)
+
+
+def left_end(piece: Piece, placed: Placed) -> End:
+    """The end that lies left on the stick."""
+    return piece.part.ends[1 if placed.reversed else 0]
+
+
+def right_end(piece: Piece, placed: Placed) -> End:
+    return piece.part.ends[0 if placed.reversed else 1]
+
+
+def angle(degrees: Real, step: Fraction) -> Angle:
+    """Degrees as the saw's scale can be set."""
+    return Angle(round(Fraction(degrees) / step) * step)
+
+
+def end_setting(end: End, saw: Saw) -> Setting:
+    """How the saw is set for the end of a piece, face up, its outer edge against the fence."""
+    return _end_setting(end.mitre, end.swing, end.bevel, end.tilt, as_written(saw.angle_step))
+
+
+@lru_cache(maxsize=1024)
+def _end_setting(mitre: Real, swing: Hand | None, bevel: Real, tilt: Hand | None, step: Fraction) -> Setting:
+    """A house has few settings and many ends."""
+    turned, tilted = angle(mitre, step), angle(bevel, step)
+    return Setting(
+        Tool.MITRE_SAW,
+        swing=swing if turned else None,
+        mitre=turned,
+        tilt=tilt if tilted else None,
+        bevel=tilted,
+    )
+
+
+def lying_setting(end: End, placed: Placed, saw: Saw) -> Setting:
+    """How the saw is set for an end while the piece lies on its stick, turned over or end for end."""
+    found = end_setting(end, saw)
+    if found.swing and placed.turned != placed.reversed:
+        found = replace(found, swing=_other(found.swing))
+    if found.tilt and placed.turned:
+        found = replace(found, tilt=_other(found.tilt))
+    return found
+
+
+def _other(hand: Hand) -> Hand:
+    return Hand.RIGHT if hand is Hand.LEFT else Hand.LEFT
+
+
+def angled(end: End, saw: Saw) -> bool:
+    """Whether the end is not square, as finely as the saw can be set."""
+    return end.cut is not CutKind.SQUARE and end_setting(end, saw) != SQUARE
+
+
+def long_edge(end: End) -> str:
+    """The edge an end's long point is on; `outer_back` and the like where a tilted blade leaves the back longer."""
+    edge = end.long_edge or ""
+    back_longer = end.cut is CutKind.COMPOUND and end.tilt not in (None, end.on_saw)
+    return f"{edge}_back" if back_longer else edge
