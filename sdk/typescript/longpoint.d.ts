@@ -1771,7 +1771,7 @@ export interface SawOrder {
   cuts: number;
   /** What each of the three orders comes to. */
   orders: OrderSum[];
-  /** Returns that are cut from another stick than their apron or stool, since theirs has no room for them. */
+  /** Returns that are cut from another stick than their apron or stool: theirs has no room for them, or moving them would change what is kept of a stick. */
   apart: PieceName[];
   /** Each tool setting, in order. */
   setups: Setup[];

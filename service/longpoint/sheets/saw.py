@@ -89,7 +89,10 @@ def _orders(order: SawOrder) -> Table:
 def _apart(order: SawOrder, labels: Labels) -> Iterator[Notes]:
     if order.apart:
         names = ", ".join(dict.fromkeys(labels[name.opening, name.part] for name in order.apart))
-        yield Notes("Returns on another stick than their own", (f"Theirs has no room for them: {names}.",))
+        yield Notes(
+            "Returns on another stick than their own",
+            (f"Theirs has no room, or moving them would change what is kept: {names}.",),
+        )
 
 
 def _cuts(order: SawOrder, labels: Labels, wording: Wording) -> Table:

@@ -219,7 +219,8 @@ class SawOrder(Value, frozen=True):
         why: Why it is that one, in words.
         cuts: How many cuts there are: as many as operations, and as the hours reckon with.
         orders: What each of the three orders comes to.
-        apart: Returns that are cut from another stick than their apron or stool, since theirs has no room for them.
+        apart: Returns that are cut from another stick than their apron or stool: theirs has no room for them, or moving
+            them would change what is kept of a stick.
         setups: Each tool setting, in order.
         operations: Each cut, in order.
         rates: What the minutes were reckoned with.
