@@ -135,7 +135,9 @@ def test_labour_is_minutes_at_the_callers_wage() -> None:
     sheet = costed(house, Rates(measure_minutes=15.0), (), Wages(Cents(6000), {Task.CUT: Cents(9000)}))
     labour = {line.name: line.amount for line in sheet.lines if line.category == "labour"}
     assert labour["measure"] == 1500
-    assert labour["cut"] == 19 * 9000 // 60
+    at_the_saw = saw_order(house).sum
+    assert labour["cut"] == round_half_up((at_the_saw.minutes - at_the_saw.setting_minutes) * 9000 / 60)
+    assert labour["set_up"] == round_half_up(at_the_saw.setting_minutes * 6000 / 60)
     assert sheet.total.labour == sum(labour.values())
 
 
