@@ -14,7 +14,7 @@ from longpoint.schedules.store import Store
 from stored import made, opening
 
 LEG = {"opening": "K1", "part": "casing_leg/left", "state": "cut"}
-OFFCUT = {"profile": "casing", "length": "60 in"}
+FOUND = {"profile": "casing", "length": "60 in"}
 
 
 class World(NamedTuple):
@@ -80,12 +80,12 @@ def items_of(answer: httpx.Response) -> set[Any]:
 
 
 async def furnished(owner: httpx.AsyncClient, **changed: Any) -> tuple[str, dict[str, str]]:
-    """A house with an opening, a piece cut, an offcut; where it is, and their ids."""
-    where = (await made(owner, **{"openings": [opening("K1")], "rack": [OFFCUT], **changed})).headers[
+    """A house with an opening, a piece cut, a length on hand; where it is, and their ids."""
+    where = (await made(owner, **{"openings": [opening("K1")], "lengths": [FOUND], **changed})).headers[
         "location"
     ]
     done = await owner.post(f"{where}/work", json={"pieces": [LEG]})
     assert done.status_code == 201, done.text
     one = (await owner.get(f"{where}/openings")).json()["items"][0]
-    offcut = (await owner.get(f"{where}/offcuts")).json()["items"][0]
-    return where, {"opening": one["id"], "piece": done.json()["pieces"][0]["id"], "offcut": offcut["id"]}
+    length = (await owner.get(f"{where}/lengths")).json()["items"][0]
+    return where, {"opening": one["id"], "piece": done.json()["pieces"][0]["id"], "length": length["id"]}

@@ -34,8 +34,7 @@ class Call(NamedTuple):
 
 def success(name: str) -> int:
     """The status with which an operation says that it was done."""
-    (status,) = (status for status in OPERATIONS[name][2]["responses"] if status.startswith("2"))
-    return int(status)
+    return min(int(status) for status in OPERATIONS[name][2]["responses"] if status.startswith("2"))
 
 
 def body_of(name: str) -> Any:
@@ -80,7 +79,7 @@ def _parameters(entry: dict[str, Any], place: str, *, required: bool = False) ->
 
 
 async def _furnish(owner: httpx.AsyncClient) -> dict[str, str]:
-    """A house with an opening, work done on it and an offcut; what stands for the parameters of a path."""
+    """A house with an opening, work done on it and a length on hand; what stands for the parameters of a path."""
     house = OPERATIONS["create_schedule"][2]["requestBody"]["content"]["application/json"]["examples"]
     made = await owner.post("/v1/schedules", json=house["measured"]["value"])
     assert made.status_code == 201, made.text
@@ -89,12 +88,14 @@ async def _furnish(owner: httpx.AsyncClient) -> dict[str, str]:
     work = {"pieces": [{"opening": opening["mark"], "part": "stool", "state": "cut"}]}
     done = await owner.post(f"{where}/work", json=work)
     assert done.status_code == 201, done.text
-    (offcut,) = (await owner.get(f"{where}/offcuts")).json()["items"]
+    assert (await owner.get(f"{where}/cut-list")).status_code == 200  # plans its sticks
+    (length,) = (await owner.get(f"{where}/lengths")).json()["items"]
     return {
         "schedule_id": made.json()["id"],
         "opening": opening["id"],
         "piece_id": done.json()["pieces"][0]["id"],
-        "offcut_id": offcut["id"],
+        "lot": length["lot"],
+        "name": "C1",
         "number": "1",
         "sheet": "yard-list",
     }

@@ -53,13 +53,13 @@ class Sent(NamedTuple):
 
     @property
     def asked_at(self) -> tuple[Step, ...]:
-        """Where its record stands in a cut list's request, which has the rack among its stock."""
-        return ("stock", 0, "remnants", 0) if self.at[0] == "rack" else self.at
+        """Where its record stands in a cut list's request, which has what is on hand among its stock."""
+        return ("stock", 0, "remnants", 0) if self.at[0] == "lengths" else self.at
 
     @property
     def place(self) -> tuple[Step, ...]:
         """Where it stands in the resource it is kept in: the house, one opening, one length."""
-        return (*(self.at[2:] if self.at[0] in ("openings", "rack") else self.at), self.field)
+        return (*(self.at[2:] if self.at[0] in ("openings", "lengths") else self.at), self.field)
 
 
 SENT = {
@@ -67,7 +67,7 @@ SENT = {
     "opening": Sent("ledge", ("openings", 0), "3/4 in", "7/8 in"),
     "trim": Sent("drip", ("trim_specs", "painted"), "1/8 in", "3/16 in"),
     "stock_rule": Sent("cartage", ("stock", 0), "4.50", "6.25"),
-    "length_on_hand": Sent("sound_to", ("rack", 0), "40 in", "41 in"),
+    "length_on_hand": Sent("sound_to", ("lengths", 0), "40 in", "41 in"),
     "rate": Sent("oil_wait", ("shop", "rates"), 2.5, 4.0),
     "wage": Sent("driving", ("shop", "wages"), "30.00", "32.50"),
     "group": Sent("label", ("groups", 0), "hall", "stairs"),
@@ -115,7 +115,7 @@ def whole_house(when: str) -> dict[str, Any]:
     body = house(
         openings=[opening("W1"), opening("W2")],
         groups=[{"mark": "pair", "openings": ["W1", "W2"], "heads": ["80", "80"]}],
-        rack=[{"profile": "casing", "length": "41 in"}],
+        lengths=[{"profile": "casing", "length": "41 in"}],
         shop={"rates": {}, "wages": {}},
     )
     # Something in the way, so that there is a finding.
@@ -127,9 +127,9 @@ def whole_house(when: str) -> dict[str, Any]:
 
 def as_asked(body: dict[str, Any]) -> dict[str, Any]:
     """The same house as a cut list's request."""
-    asked = {name: copy.deepcopy(said) for name, said in body.items() if name not in ("name", "rack")}
+    asked = {name: copy.deepcopy(said) for name, said in body.items() if name not in ("name", "lengths")}
     asked["stock"][0]["remnants"] = [
-        {name: said for name, said in one.items() if name != "profile"} for one in body["rack"]
+        {name: said for name, said in one.items() if name != "profile"} for one in body["lengths"]
     ]
     return {**asked, "planning_seconds": 0}
 
@@ -183,9 +183,9 @@ def records(described: Described) -> Iterator[tuple[str, str, str]]:
     schedule = "/v1/schedules/{schedule_id}"
     of_house = described.asked(schedule, "put"), described.given(schedule)
     of_opening = described.asked(f"{schedule}/openings"), described.given(f"{schedule}/openings/{{opening}}")
-    of_length = described.asked(f"{schedule}/offcuts"), described.given(f"{schedule}/offcuts/{{offcut_id}}")
+    of_length = described.asked(f"{schedule}/lengths"), described.given(f"{schedule}/lengths/{{lot}}")
     for kind, sent in SENT.items():
-        kept = {"openings": of_opening, "rack": of_length}.get(str(sent.at[0]), of_house)
+        kept = {"openings": of_opening, "lengths": of_length}.get(str(sent.at[0]), of_house)
         inside = sent.place[:-1]
         for schema, at in (
             (described.asked("/v1/cut-list"), sent.asked_at),
@@ -232,7 +232,7 @@ def look_in_sdk(search: Search, kept: dict[str, Any]) -> None:
     asked = json.loads(encode(msgspec.convert(as_asked(body), types.CutListRequest)))
     read = {
         "openings": msgspec.convert(kept["openings"], types.StoredOpening),
-        "rack": msgspec.convert(kept["rack"], types.StoredLength),
+        "lengths": msgspec.convert(kept["lengths"], types.StoredLength),
         "house": msgspec.convert(kept["house"], types.StoredSchedule).house,
     }
     for kind, sent in SENT.items():
@@ -246,7 +246,7 @@ def look_inside(search: Search) -> None:
     """The house that a schedule is worked out as, and what is worked out of it."""
     body = whole_house("after")
     new = decoder(NewSchedule, Unit.IN).decode(msgspec.json.encode(body))
-    worked_out: House = new.head.whole(new.openings, new.rack, new.groups)
+    worked_out: House = new.head.whole(new.openings, new.lengths, new.groups)
     write = encoder(length_writer(Rounding())).encode
     one = json.loads(write(worked_out.opening(0)))
     out = json.loads(write(worked_out))
@@ -308,13 +308,13 @@ async def made(client: Any, body: dict[str, Any]) -> str:
 
 
 async def kept_at(client: Any, where: str) -> dict[str, Any]:
-    """What is kept: the house, its first opening, the newest length on its rack, and the whole exported."""
+    """What is kept: the house, its first opening, the newest length on hand, and the whole exported."""
     one = (await client.get(f"{where}/openings/W1")).json()
-    lengths = (await client.get(f"{where}/offcuts")).json()["items"]
+    lengths = (await client.get(f"{where}/lengths")).json()["items"]
     return {
         "house": (await client.get(where)).json(),
         "openings": one,
-        "rack": (await client.get(f"{where}/offcuts/{lengths[-1]['id']}")).json(),
+        "lengths": (await client.get(f"{where}/lengths/{lengths[-1]['id']}")).json(),
         "export": (await client.get(f"{where}/export", headers=JSON)).json(),
     }
 
@@ -334,25 +334,25 @@ def look_in_kept(search: Search, place: str, kept: dict[str, Any], when: str, wi
 
 def home_of(sent: Sent) -> str:
     """The resource that a field is kept in."""
-    return str(sent.at[0]) if sent.at[0] in ("openings", "rack") else "house"
+    return str(sent.at[0]) if sent.at[0] in ("openings", "lengths") else "house"
 
 
 async def change_all(client: Any, where: str) -> None:
     """Say everything differently."""
     later = whole_house("after")
     changes = {
-        where: {name: said for name, said in later.items() if name not in ("openings", "rack")},
+        where: {name: said for name, said in later.items() if name not in ("openings", "lengths")},
         f"{where}/openings/W1": later["openings"][0],
     }
     for path, body in changes.items():
         tag = (await client.get(path)).headers["etag"]
         answer = await client.put(path, json=body, headers={"if-match": tag})
         assert answer.status_code == 200, answer.text
-    for one in (await client.get(f"{where}/offcuts")).json()["items"]:
-        path = f"{where}/offcuts/{one['id']}"
+    for one in (await client.get(f"{where}/lengths")).json()["items"]:
+        path = f"{where}/lengths/{one['id']}"
         tag = (await client.get(path)).headers["etag"]
         assert (await client.delete(path, headers={"if-match": tag})).status_code == 200
-    assert (await client.post(f"{where}/offcuts", json=later["rack"][0])).status_code == 201
+    assert (await client.post(f"{where}/lengths", json=later["lengths"][0])).status_code == 201
 
 
 async def look_in_keeping(search: Search, client: Any) -> None:
@@ -374,12 +374,12 @@ async def look_in_keeping(search: Search, client: Any) -> None:
     tag = (await client.get(where)).headers["etag"]
     back = await client.post(f"{where}/restore", json={"revision": 1}, headers={"if-match": tag})
     assert back.status_code == 200, back.text
-    look_in_kept(search, "restored", await kept_at(client, where), "before", without="rack")
+    look_in_kept(search, "restored", await kept_at(client, where), "before", without="lengths")
     for kind, sent in SENT.items():
         place = (*sent.at, sent.field)
         search.look(kind, "export", "as it stands", value_at(kept["export"], place), sent.after)
         search.look(kind, "history", "as it stood", value_at(earlier, place), sent.before)
-        if sent.at[0] != "rack":
+        if sent.at[0] != "lengths":
             told = compared["openings"][0]["readings"] if sent.at[0] == "openings" else compared["house"]
             pointer = "/" + "/".join(map(str, sent.place))
             was = {one["pointer"]: (json.loads(one["before"]), json.loads(one["after"])) for one in told}

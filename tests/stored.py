@@ -50,6 +50,8 @@ async def serving(address: str, **headers: str) -> AsyncIterator[httpx.AsyncClie
             yield caller
     finally:
         # By hand: a fixture's two halves may run in two tasks, which the application's lifespan does not bear.
+        await app.state.searches.close()
+        await app.state.planning.close()
         await app.state.access.close()
         await app.state.store.close()
 

@@ -31,13 +31,19 @@ def keep_house(ask: Ask, house: dict[str, Any]) -> str:
 
 
 def schedule_of(house: dict[str, Any]) -> dict[str, Any]:
-    """A cut-list request as a schedule: its remnants stand on the rack, one by one."""
-    body = {**copy.deepcopy(house), "name": NAME, "rack": []}
+    """A cut-list request as a schedule: its remnants are lots of lengths on hand."""
+    body = {**copy.deepcopy(house), "name": NAME, "lengths": []}
     for stock in body["stock"]:
         for remnant in stock.pop("remnants", []):
-            count = remnant.pop("count", 1)
-            body["rack"] += [{"profile": stock["profile"], **remnant}] * count
+            delivered = remnant.pop("count", 1)
+            body["lengths"].append({"profile": stock["profile"], "delivered": delivered, **remnant})
     return body
+
+
+def plan_line(plan: dict[str, Any]) -> str:
+    """What the plan that every sheet is printed from comes to."""
+    good = "proven cheapest" if plan["proven"] else f"at most {plan['above']} above the cheapest"
+    return f"PLAN {plan['number']} of {NAME.lower()}: {plan['cost']}, {good}"
 
 
 def sheet_lines(address: str, id: str) -> list[str]:

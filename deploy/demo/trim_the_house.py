@@ -13,7 +13,7 @@ import urllib.request
 from pathlib import Path
 from typing import Any
 
-from stored_house import keep_house, sheet_lines
+from stored_house import keep_house, plan_line, sheet_lines
 
 HERE = Path(__file__).parent
 READY_WITHIN = 30.0
@@ -44,7 +44,8 @@ def main() -> int:
         house = json.loads((HERE / "house.json").read_bytes())
         print_cut_list(ask(address, "/v1/cut-list", house))
         schedule = keep_house(lambda path, body: ask(address, path, body), house)
-        print("", *sheet_lines(address, schedule), sep="\n")
+        plan = ask(address, f"/v1/schedules/{schedule}/plans", {})
+        print("", plan_line(plan), *sheet_lines(address, schedule), sep="\n")
         print(f"\nDocs: {address}/docs   OpenAPI: {address}/openapi.json")
         if options.once:
             return 0
@@ -150,7 +151,7 @@ def print_plan(plan: dict[str, Any], currency: str) -> None:
         kind = "remnant" if stick["remnant"] else "stick"
         kept = " (keep)" if stick["kept"] else ""
         print(
-            f"    {kind} {stick['number']}, {stick['length']['text']}: {pieces}; left {stick['offcut']['text']}{kept}"
+            f"    {kind} {stick['name']}, {stick['length']['text']}: {pieces}; left {stick['offcut']['text']}{kept}"
         )
 
 

@@ -28,7 +28,7 @@ _SUBJECTS = {
     "hours": "Hours",
     "costs": "CostSheet",
     "stock": "Stock",
-    "plans": "ProfilePlan",
+    "sticks": "ProfilePlan",
     "movement": "Conditions",
 }
 """Modules that what several tags use is shared out to, each with the schema that it is all for."""

@@ -71,10 +71,19 @@ work = client.compute_schedule_cut_list(schedule_id, include=["saw_order"])
 for line in work.value.cut_list.buy:
     print(line.quantity, "x", line.length, line.profile, line.cost)""",
     "cut_sticks": """\
-work = client.compute_schedule_cut_list(schedule_id)
-plan = work.value.cut_list.plans[0]
-first = types.CutSticks(profile=plan.profile, sticks=[plan.sticks[0].number])
-made = client.cut_sticks(schedule_id, first, if_match=work)""",
+plan = client.make_plan(schedule_id, types.PlanAsked())
+first = types.CutSticks(sticks=[plan.value.sticks[0].name], by="shop saw")
+made = client.cut_sticks(schedule_id, first)
+print(made.lengths, made.notes)""",
+    "claim_stick": """\
+plan = client.make_plan(schedule_id, types.PlanAsked())
+name = plan.value.sticks[0].name
+stick = client.claim_stick(schedule_id, name, types.Claim(by="shop saw", seconds=600))
+print(stick.claimed_until, stick.notes)""",
+    "put_length": """\
+came = types.LengthOnHand(profile="casing", length="14 ft", ordered=10, delivered=6, paid="16.10")
+lot = client.put_length(schedule_id, "yard 1", came)
+print(lot.value.available, lot.value.notes)""",
     "record_work": """\
 head = types.PieceDone(opening="K1", part="casing_head/head", state="cut")
 made = client.record_work(schedule_id, types.Work(pieces=[head]))""",

@@ -166,6 +166,9 @@ export interface Caution {
   pieces: PieceName[];
 }
 
+/** How sure an opening's readings are. */
+export type Certainty = "confirmed" | "estimated" | "measured";
+
 /** What changed between two revisions. */
 export interface Changes {
   /** The earlier one. */
@@ -194,6 +197,24 @@ export interface Check {
   difference: string;
   /** Whether that is no more than a tape's, or an angle finder's, own error. */
   agrees: boolean;
+}
+
+/** Some of a schedule's openings. */
+export interface Chosen {
+  /** Every opening there is. */
+  all?: boolean;
+  /** By their marks. */
+  openings?: string[];
+  /** Every opening of these rooms. */
+  rooms?: string[];
+}
+
+/** That somebody is about to cut a stick. */
+export interface Claim {
+  /** Who, or at which saw. A name on one line, not starting with a space. */
+  by: string;
+  /** For how long; nobody else can cut the stick until then. */
+  seconds?: number;
 }
 
 /** What is in the way, each to where the next thing begins; left out where nothing is. */
@@ -336,7 +357,7 @@ export interface CostTotals {
   stock: string;
   /** Kerfs, trims and short offcuts. An amount of money as decimal text with two places. */
   waste: string;
-  /** What goes back on the rack. An amount of money as decimal text with two places. */
+  /** Offcuts and lengths that are left. An amount of money as decimal text with two places. */
   kept_offcut: string;
   /** Materials beside the sticks. An amount of money as decimal text with two places. */
   consumable: string;
@@ -359,6 +380,10 @@ export interface CutListAnswer {
   buy: BuyLine[];
   /** What the sticks cost; of profiles in `unstocked` it holds nothing. An amount of money as decimal text with two places. */
   cost: string;
+  /** Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet. */
+  held: string[];
+  /** What their sticks are taken to cost, planned first-fit after the others and from what those leave. An amount of money as decimal text with two places. */
+  cost_later: string;
   /** Of every amount. */
   currency: string;
   /** Whether no plan of any profile can be cheaper; false while a profile is unstocked. */
@@ -397,7 +422,7 @@ export interface CutListRequest {
   groups?: HouseGroup[];
   /** Sections of the answer that are only worked out when asked for. */
   include?: Section[];
-  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
@@ -417,8 +442,8 @@ export interface CutListRequest {
 
 /** One stick as it is cut. */
 export interface CutStick {
-  /** Its number in the plan, counted from 1. */
-  number: number;
+  /** What sheets call it: a name stands for this one layout of one stick. */
+  name: string;
   /** From end to end. */
   length: MarkedLength;
   /** Whether it is a remnant on hand and not one to buy. */
@@ -433,12 +458,12 @@ export interface CutStick {
   kept: boolean;
 }
 
-/** Sticks of the schedule's cut list that were cut just as it has them. */
+/** Sticks that were cut just as they were planned. */
 export interface CutSticks {
-  /** Whose sticks. A name on one line, not starting with a space. */
-  profile: string;
-  /** Their numbers in the cut list. */
-  sticks: number[];
+  /** Their names, as sheets and plans have them. */
+  sticks: string[];
+  /** Who cut them: needed for sticks that are claimed, by the name that claimed them. */
+  by?: string | null;
 }
 
 /** What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall. */
@@ -679,7 +704,7 @@ export interface House {
   end_trim?: LengthText;
   /** Openings trimmed together, or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
-  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
@@ -719,10 +744,14 @@ export interface HouseOpening {
   readings: Readings;
   /** The name of one of the house's trim specs. A name on one line, not starting with a space. */
   trim: string;
+  /** How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it. */
+  certainty?: Certainty;
   /** How many are alike. */
   count?: number;
   /** What the trim stands on. */
   foot_style?: Foot;
+  /** Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released. */
+  held?: boolean;
   /** Its own, where they are not the trim's. */
   horns?: Horns;
   /** Its own, where they are not the trim's. */
@@ -762,7 +791,7 @@ export interface Imported {
 /** One thing that a revision wrote. */
 export interface ItemChanged {
   /** What kind of thing it is. */
-  kind: "offcut" | "opening" | "piece" | "schedule" | (string & {});
+  kind: "length" | "opening" | "piece" | "schedule" | (string & {});
   /** Its id. */
   id: string;
   /** The opening's mark, where it is an opening that stays. */
@@ -793,7 +822,7 @@ export interface KeptHouse {
   end_trim?: LengthText;
   /** Openings trimmed together, or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
-  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
@@ -849,7 +878,7 @@ export interface LabelsRequest {
   groups?: HouseGroup[];
   /** Sections of the answer that are only worked out when asked for. */
   include?: Section[];
-  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
@@ -897,6 +926,32 @@ export interface LeftOver {
   quantity: number;
 }
 
+/** A lot of lengths on hand, or on their way: of one profile, one length and one price. */
+export interface LengthOnHand {
+  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  length: LengthText;
+  /** The profile's name, as trim specs and stock have it. A name on one line, not starting with a space. */
+  profile: string;
+  /** Stretches no piece may touch. */
+  defects?: Defect[];
+  /** How many came or were found, all told. When left out, none of those that were ordered and, where nothing is said of an order, one. */
+  delivered?: number | null;
+  /** What it is called, once in a schedule; the service names it where this is left out. */
+  lot?: string | null;
+  /** Where it came from, or stands. Free text; may have several lines. */
+  note?: string;
+  /** How many were ordered, all told; none when left out. */
+  ordered?: number | null;
+  /** What was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
+  paid?: string;
+  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
+  price?: string;
+  /** The stick that it is left over from, where it is an offcut of one. */
+  stick?: string | null;
+  /** How many of them are gone, all told: cut, spoiled or given away. */
+  used_up?: number;
+}
+
 /** One length that was read. */
 export interface LengthRead {
   /** The exact length in `unit`, as a fraction or whole number; null when it is irrational. */
@@ -914,6 +969,9 @@ export interface LengthRead {
   /** The rounded length in feet and inches, when it is rounded to a fraction of an inch. */
   feet_inches: string | null;
 }
+
+/** What can be said of a lot of lengths: some are still to come, some came, some are there, or none is left. */
+export type LengthState = "delivered" | "on_hand" | "ordered" | "used_up";
 
 /** The lengths that were read, in the order they came. */
 export interface LengthsAnswer {
@@ -1072,7 +1130,7 @@ export interface MovementRequest {
   unit?: Unit | null;
 }
 
-/** A house's schedule, with its openings and its rack where they are known already; an export looks the same. */
+/** A house's schedule, with its openings and lengths on hand where they are known already; an export looks the same. */
 export interface NewSchedule {
   /** What the house is called. A name on one line, not starting with a space. */
   name: string;
@@ -1082,16 +1140,16 @@ export interface NewSchedule {
   end_trim?: LengthText;
   /** Openings trimmed together, or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
-  /** An offcut this long or longer goes back on the rack. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
+  /** What is on hand, or on its way. */
+  lengths?: LengthOnHand[];
   /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
   movement?: Conditions | null;
   /** In the order they are to be listed. */
   openings?: HouseOpening[];
-  /** Lengths on hand. */
-  rack?: RackLength[];
   /** How lengths are rounded. */
   rounding?: Rounding;
   /** How the shop works. */
@@ -1164,6 +1222,8 @@ export interface OpeningAnswer {
   count: number;
   /** Every piece of its trim; left and right are a mirrored pair, each a piece of its own. */
   parts: Part[];
+  /** The number of each piece, by its key, as sheets print it: `K1-4` is number 4 of K1. Null for an opening by itself, whose pieces are numbered as they come. */
+  numbers: Record<string, number> | null;
   /** The joint gap left by taking its corners as square: nought where they are, or where their own angles were cut. */
   square_gap: string;
   /** What was assumed. */
@@ -1250,8 +1310,8 @@ export interface Operation {
   kind: OperationKind | (string & {});
   /** The stock that is cut. */
   profile: string;
-  /** The stick's number in its profile's plan; null for a part without stock. */
-  stick: number | null;
+  /** The stick's name; null for a part without stock. */
+  stick: string | null;
   /** What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped. */
   pieces: PieceName[];
   /** The piece in words; empty where a whole stick is worked on. */
@@ -1386,16 +1446,16 @@ export type PartKind = "apron" | "apron_return" | "back_band" | "cap" | "cap_ret
 
 /** What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled. */
 export interface PieceDone {
-  /** Which part of it, by its `key` in the cut list. */
+  /** Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it, `K1-4` or, of several alike, `L1-4.2`. */
   part: string;
-  /** The opening's mark or id. A name on one line, not starting with a space. */
-  opening: string;
   /** What was done. */
   state: Done;
   /** Which of several alike, counted from 1. */
   instance?: number;
   /** Anything worth knowing. Free text; may have several lines. */
   note?: string;
+  /** The opening's mark or id; may be left out where `part` is the piece's number, which has it. */
+  opening?: string | null;
   /** The id of the piece it was cut again from, where it was. */
   recut_from?: string | null;
 }
@@ -1453,6 +1513,54 @@ export interface PlacedPiece {
   shares_cut: boolean;
 }
 
+/** How hard to look for the cheapest sticks. */
+export interface PlanAsked {
+  /** How long to search, all profiles together, where the first plan is not proven cheapest; 0. How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
+  planning_seconds?: number;
+}
+
+/** A plan in a list. */
+export interface PlanLine {
+  /** Its number; the schedule's plans are counted from 1. */
+  number: number;
+  /** Whether it is the plan of what the schedule is now. */
+  stands: boolean;
+  /** When it was made. RFC 3339, in UTC. */
+  made_at: string;
+  /** When something was first printed or cut from it; null while nothing was. Such a plan is kept; of the others the oldest go. */
+  used_at: string | null;
+  /** How long was allowed for the search; 0 took the first plan that was found. */
+  planning_seconds: number;
+  /** Of the sticks that were left to cut when it was made. An amount of money as decimal text with two places. */
+  cost: string;
+  /** No plan of them costs less. An amount of money as decimal text with two places. */
+  bound: string;
+  /** How far the cost may be above the cheapest: nought is proven. An amount of money as decimal text with two places. */
+  above: string;
+  /** Whether no plan can be cheaper. */
+  proven: boolean;
+}
+
+/** How good the sticks of one profile are. */
+export interface PlannedSticks {
+  /** Whose sticks. */
+  profile: string;
+  /** Their names, in the order they come to the saw. */
+  sticks: string[];
+  /** Of them all. An amount of money as decimal text with two places. */
+  cost: string;
+  /** No plan costs less. An amount of money as decimal text with two places. */
+  bound: string;
+  /** What found it: first_fit, columns or branching. */
+  method: string;
+  /** Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out first, or there was not the memory for it. */
+  stopped: "clock" | "effort" | "memory" | "proven" | (string & {});
+  /** How long the search took. */
+  seconds: number;
+  /** Openings that were to come from one stick each and that no stick can hold. */
+  split_openings: string[];
+}
+
 /** Plinth blocks under a door's legs. */
 export interface Plinth {
   /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -1507,24 +1615,12 @@ export interface ProfilePlan {
   proven: boolean;
   /** What found it: first_fit, columns or branching. */
   method: string;
+  /** Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out first, or there was not the memory for it. */
+  stopped: "clock" | "effort" | "memory" | "proven" | (string & {});
   /** How long the search took. */
   seconds: number;
   /** Openings that were to come from one stick each and that no stick can hold. */
   split_openings: string[];
-}
-
-/** A length of stock on the rack. */
-export interface RackLength {
-  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  length: LengthText;
-  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
-  profile: string;
-  /** Stretches no piece may touch. */
-  defects?: Defect[];
-  /** Where it came from, or stands. Free text; may have several lines. */
-  note?: string;
-  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
-  price?: string;
 }
 
 /** A rate that was reckoned with, and where it comes from. */
@@ -1662,6 +1758,16 @@ export interface Readings {
   top_right_angle?: number | null;
   /** How the wall lies to the jamb's edge at every corner, in the order of `angles`. */
   wall?: OffPlane[] | null;
+}
+
+/** Openings that were released, or held back. */
+export interface Released {
+  /** The schedule's revision it made; the one that stands, when it made none. */
+  revision: number;
+  /** Marks of those that were not so before. */
+  changed: string[];
+  /** Marks of those that are released and still wait, since they are only estimated. */
+  estimated: string[];
 }
 
 /** A piece of stock on hand: used first where that is cheaper. */
@@ -1857,6 +1963,8 @@ export interface SheetContents {
   title: string;
   /** Whose house it is. */
   job: string;
+  /** Which plan its sticks are from and how good that is; empty where it shows none. */
+  plan: string;
   /** Every table, in order. */
   tables: TableContents[];
   /** Cautions and notes, in order. */
@@ -1917,10 +2025,46 @@ export interface Stick {
   defects?: Defect[];
 }
 
+/** A stick by its name, and who is about to cut it. */
+export interface StickDetail {
+  /** What sheets call it: a name stands for this one layout of one stick. */
+  name: string;
+  /** From end to end. */
+  length: MarkedLength;
+  /** Whether it is a remnant on hand and not one to buy. */
+  remnant: boolean;
+  /** What it costs. An amount of money as decimal text with two places. */
+  price: string;
+  /** From its left end to its right. */
+  pieces: PlacedPiece[];
+  /** What remains. */
+  offcut: MarkedLength;
+  /** Whether that goes back on the rack. */
+  kept: boolean;
+  /** What it is. */
+  profile: string;
+  /** The lot of lengths on hand that it comes from; null for one to buy. */
+  on_hand: string | null;
+  /** Planned to be cut, cut already, or changed: laid out otherwise under other names by now. */
+  state: "changed" | "cut" | "planned" | (string & {});
+  /** The number of the plan that first had it. */
+  plan: number;
+  /** Who claimed it last; null where nobody has it claimed. */
+  claimed_by: string | null;
+  /** When that claim is over; it may be by now. */
+  claimed_until: string | null;
+  /** What else is to be known: a claim that was over when it was taken over. */
+  notes: string[];
+}
+
 /** What is still to be cut of a house, and what became of what was cut before. */
 export interface StillToCut {
   /** The schedule's revision it is worked out from. */
   revision: number;
+  /** The plan that its sticks come from. */
+  plan: PlanLine;
+  /** Whether a search for a cheaper plan is under way: ask again in a moment. */
+  searching: boolean;
   /** How many pieces the whole house needs. */
   needed: number;
   /** How many of them are cut and as they should be. */
@@ -2028,24 +2172,42 @@ export interface StoolRequest {
   unit?: Unit | null;
 }
 
-/** A length of stock on the rack, as it was sent. */
+/** A lot of lengths on hand, as it was sent. */
 export interface StoredLength {
   /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
-  /** The profile's name, as the trim specs have it. A name on one line, not starting with a space. */
+  /** The profile's name, as trim specs and stock have it. A name on one line, not starting with a space. */
   profile: string;
   /** Its id. */
   id: string;
-  /** The schedule's revision that put it there. */
+  /** The schedule's revision that last changed it. */
   revision: number;
+  /** How many are left to plan with: what was ordered or, where more came, delivered, less those used up. */
+  available: number;
+  /** Of what can be said of it: ordered while some are to come, delivered when some came, on_hand while some of those are left, used_up when none is left to plan with. */
+  states: (LengthState | (string & {}))[];
+  /** What is odd of it: more came than were ordered. */
+  notes: string[];
   /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
   exact: Record<string, string>;
   /** Stretches no piece may touch. */
   defects: Defect[];
+  /** How many came or were found, all told. When left out, none of those that were ordered and, where nothing is said of an order, one. */
+  delivered: number | null;
+  /** What it is called, once in a schedule; the service names it where this is left out. */
+  lot: string | null;
   /** Where it came from, or stands. Free text; may have several lines. */
   note: string;
+  /** How many were ordered, all told; none when left out. */
+  ordered: number | null;
+  /** What was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
+  paid: string;
   /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
   price: string;
+  /** The stick that it is left over from, where it is an offcut of one. */
+  stick: string | null;
+  /** How many of them are gone, all told: cut, spoiled or given away. */
+  used_up: number;
 }
 
 /** An opening as it was sent, and the exact value of every length in it. */
@@ -2064,10 +2226,14 @@ export interface StoredOpening {
   position: number;
   /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
   exact: Record<string, string>;
+  /** How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it. */
+  certainty: Certainty | (string & {});
   /** How many are alike. */
   count: number;
   /** What the trim stands on. */
   foot_style: Foot | (string & {});
+  /** Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released. */
+  held: boolean;
   /** Its own, where they are not the trim's. */
   horns: Horns;
   /** Its own, where they are not the trim's. */
@@ -2090,7 +2256,7 @@ export interface StoredOpening {
 
 /** A piece that was cut. */
 export interface StoredPiece {
-  /** Which part of it, by its `key` in the cut list. */
+  /** Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it, `K1-4` or, of several alike, `L1-4.2`. */
   part: string;
   /** Which of several alike, counted from 1. */
   instance: number;
@@ -2102,6 +2268,8 @@ export interface StoredPiece {
   opening: string;
   /** What became of it. */
   state: PieceState | (string & {});
+  /** The name of the stick it was cut from as planned; null where it was cut otherwise. */
+  stick: string | null;
   /** Its id. */
   id: string;
   /** The schedule's revision that last changed it. */
@@ -2110,6 +2278,36 @@ export interface StoredPiece {
   profile: string;
   /** Its farthest extent, as it was marked. */
   length: MarkedLength;
+}
+
+/** A plan of a schedule's sticks. */
+export interface StoredPlan {
+  /** Its number; the schedule's plans are counted from 1. */
+  number: number;
+  /** Whether it is the plan of what the schedule is now. */
+  stands: boolean;
+  /** When it was made. RFC 3339, in UTC. */
+  made_at: string;
+  /** When something was first printed or cut from it; null while nothing was. Such a plan is kept; of the others the oldest go. */
+  used_at: string | null;
+  /** How long was allowed for the search; 0 took the first plan that was found. */
+  planning_seconds: number;
+  /** Of the sticks that were left to cut when it was made. An amount of money as decimal text with two places. */
+  cost: string;
+  /** No plan of them costs less. An amount of money as decimal text with two places. */
+  bound: string;
+  /** How far the cost may be above the cheapest: nought is proven. An amount of money as decimal text with two places. */
+  above: string;
+  /** Whether no plan can be cheaper. */
+  proven: boolean;
+  /** How good it is, profile by profile. */
+  profiles: PlannedSticks[];
+  /** Every stick of it. */
+  sticks: StoredStick[];
+  /** Sticks of the plan before it that it has no more: their names are never used again. */
+  changed: string[];
+  /** What is still to be bought for it, a line for each profile and length. */
+  buy: BuyLine[];
 }
 
 /** A schedule as it stands, its openings aside. */
@@ -2130,6 +2328,30 @@ export interface StoredSchedule {
   house: KeptHouse;
   /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
   exact: Record<string, string>;
+}
+
+/** A stick of a plan that is kept. */
+export interface StoredStick {
+  /** What sheets call it: a name stands for this one layout of one stick. */
+  name: string;
+  /** From end to end. */
+  length: MarkedLength;
+  /** Whether it is a remnant on hand and not one to buy. */
+  remnant: boolean;
+  /** What it costs. An amount of money as decimal text with two places. */
+  price: string;
+  /** From its left end to its right. */
+  pieces: PlacedPiece[];
+  /** What remains. */
+  offcut: MarkedLength;
+  /** Whether that goes back on the rack. */
+  kept: boolean;
+  /** What it is. */
+  profile: string;
+  /** The lot of lengths on hand that it comes from; null for one to buy. */
+  on_hand: string | null;
+  /** Planned to be cut, cut already, or changed: laid out otherwise under other names by now. */
+  state: "changed" | "cut" | "planned" | (string & {});
 }
 
 /** The ends of a fillet or a cap over a butted head. */
@@ -2259,14 +2481,14 @@ export interface Widths {
   sill?: LengthText | null;
 }
 
-/** Work that was done: pieces cut, fitted or spoiled, and what came onto the rack and off it. */
+/** Work that was done: pieces cut, fitted or spoiled, lengths that are on hand from now on, and lengths used up. */
 export interface Work {
-  /** Lengths put on the rack. */
-  offcuts?: RackLength[];
+  /** Lots that are new: what is left over from a cut, or was found. */
+  lengths?: LengthOnHand[];
   /** What was done with each piece. */
   pieces?: PieceDone[];
-  /** Ids of the lengths taken off it. */
-  used_offcuts?: string[];
+  /** The lot of each length that was used up; a lot as often as lengths of it were. */
+  used_lengths?: string[];
 }
 
 /** Work that was recorded. */
@@ -2275,8 +2497,10 @@ export interface WorkMade {
   revision: number;
   /** Every piece it touched, as it now is; those cut again from are gone. */
   pieces: StoredPiece[];
-  /** Ids of the lengths it put on the rack. */
-  offcuts: string[];
+  /** The lots that are new. */
+  lengths: string[];
+  /** What else is to be known: claims that were over, sticks that were recorded before. */
+  notes: string[];
 }
 
 /** A piece that was cut and is not what its place needs any more. */
@@ -2344,6 +2568,51 @@ export interface Operations {
     request: LengthsRequest;
     response: LengthsAnswer;
   };
+  /** List lengths on hand */
+  list_lengths: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/lengths";
+    parameters: { "schedule_id": string };
+    query: { "limit"?: number; "cursor"?: string; "profile"?: string; "state"?: LengthState };
+    response: Page<StoredLength>;
+  };
+  /** Add lengths that are on hand */
+  add_length: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/lengths";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match"?: string; "Idempotency-Key"?: string };
+    request: LengthOnHand;
+    response: StoredLength;
+  };
+  /** Remove a lot */
+  remove_length: {
+    method: "DELETE";
+    path: "/v1/schedules/{schedule_id}/lengths/{lot}";
+    parameters: { "schedule_id": string; "lot": string };
+    query: { "why"?: string };
+    header: { "If-Match": string };
+    response: Made;
+  };
+  /** Read a lot */
+  get_length: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/lengths/{lot}";
+    parameters: { "schedule_id": string; "lot": string };
+    header: { "If-None-Match"?: string };
+    response: StoredLength;
+  };
+  /** Say what there is of a lot */
+  put_length: {
+    method: "PUT";
+    path: "/v1/schedules/{schedule_id}/lengths/{lot}";
+    parameters: { "schedule_id": string; "lot": string };
+    query: { "why"?: string };
+    header: { "If-Match"?: string };
+    request: LengthOnHand;
+    response: StoredLength;
+  };
   /** Work out an apron */
   compute_apron: {
     method: "POST";
@@ -2386,6 +2655,16 @@ export interface Operations {
     path: "/v1/stool";
     request: StoolRequest;
     response: PiecesAnswer;
+  };
+  /** Hold openings back */
+  hold_openings: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/hold";
+    parameters: { "schedule_id": string };
+    query: { "why"?: string };
+    header: { "If-Match"?: string; "Idempotency-Key"?: string };
+    request: Chosen;
+    response: Released;
   };
   /** List openings */
   list_openings: {
@@ -2433,40 +2712,64 @@ export interface Operations {
     request: HouseOpening;
     response: StoredOpening;
   };
-  /** List what is on the rack */
-  list_offcuts: {
-    method: "GET";
-    path: "/v1/schedules/{schedule_id}/offcuts";
-    parameters: { "schedule_id": string };
-    query: { "limit"?: number; "cursor"?: string; "profile"?: string };
-    response: Page<StoredLength>;
-  };
-  /** Put a length on the rack */
-  add_offcut: {
+  /** Release openings for buying and cutting */
+  release_openings: {
     method: "POST";
-    path: "/v1/schedules/{schedule_id}/offcuts";
+    path: "/v1/schedules/{schedule_id}/release";
     parameters: { "schedule_id": string };
     query: { "why"?: string };
     header: { "If-Match"?: string; "Idempotency-Key"?: string };
-    request: RackLength;
-    response: StoredLength;
+    request: Chosen;
+    response: Released;
   };
-  /** Take a length off the rack */
-  remove_offcut: {
-    method: "DELETE";
-    path: "/v1/schedules/{schedule_id}/offcuts/{offcut_id}";
-    parameters: { "schedule_id": string; "offcut_id": string };
-    query: { "why"?: string };
-    header: { "If-Match": string };
-    response: Made;
-  };
-  /** Read an offcut */
-  get_offcut: {
+  /** List plans */
+  list_plans: {
     method: "GET";
-    path: "/v1/schedules/{schedule_id}/offcuts/{offcut_id}";
-    parameters: { "schedule_id": string; "offcut_id": string };
+    path: "/v1/schedules/{schedule_id}/plans";
+    parameters: { "schedule_id": string };
+    query: { "limit"?: number; "cursor"?: string };
+    response: Page<PlanLine>;
+  };
+  /** Plan the sticks */
+  make_plan: {
+    method: "POST";
+    path: "/v1/schedules/{schedule_id}/plans";
+    parameters: { "schedule_id": string };
+    header: { "Idempotency-Key"?: string };
+    request: PlanAsked;
+    response: StoredPlan;
+  };
+  /** Read a plan */
+  get_plan: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/plans/{number}";
+    parameters: { "schedule_id": string; "number": number };
     header: { "If-None-Match"?: string };
-    response: StoredLength;
+    response: StoredPlan;
+  };
+  /** Read a stick */
+  get_stick: {
+    method: "GET";
+    path: "/v1/schedules/{schedule_id}/sticks/{name}";
+    parameters: { "schedule_id": string; "name": string };
+    header: { "If-None-Match"?: string };
+    response: StickDetail;
+  };
+  /** Release a stick */
+  release_stick: {
+    method: "DELETE";
+    path: "/v1/schedules/{schedule_id}/sticks/{name}/claim";
+    parameters: { "schedule_id": string; "name": string };
+    query: { "by"?: string };
+    response: StickDetail;
+  };
+  /** Claim a stick to cut it */
+  claim_stick: {
+    method: "PUT";
+    path: "/v1/schedules/{schedule_id}/sticks/{name}/claim";
+    parameters: { "schedule_id": string; "name": string };
+    request: Claim;
+    response: StickDetail;
   };
   /** Compare two revisions */
   compare_revisions: {
@@ -2623,17 +2926,17 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/cut-list";
     parameters: { "schedule_id": string };
-    query: { "include"?: Record<string, unknown> };
+    query: { "include"?: Record<string, unknown>; "room"?: Record<string, unknown>; "opening"?: Record<string, unknown> };
     header: { "If-None-Match"?: string };
     response: StillToCut;
   };
-  /** Record sticks cut as the cut list has them */
+  /** Record sticks cut as they were planned */
   cut_sticks: {
     method: "POST";
     path: "/v1/schedules/{schedule_id}/cut-sticks";
     parameters: { "schedule_id": string };
     query: { "why"?: string };
-    header: { "If-Match": string; "Idempotency-Key"?: string };
+    header: { "If-Match"?: string; "Idempotency-Key"?: string };
     request: CutSticks;
     response: WorkMade;
   };
@@ -2642,7 +2945,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/drawings/sticks";
     parameters: { "schedule_id": string };
-    query: { "feet"?: boolean };
+    query: { "feet"?: boolean; "room"?: Record<string, unknown>; "opening"?: Record<string, unknown> };
     header: { "If-None-Match"?: string };
   };
   /** Draw an opening to scale */
@@ -2658,7 +2961,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/sheets/{sheet}";
     parameters: { "schedule_id": string; "sheet": "cut-list" | "fitting-sheet" | "saw-sheet" | "yard-list" | "cost-sheet" | "measure-sheet" | "piece-labels" };
-    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string; "format"?: "html" | "pdf" | "csv" | "json"; "skip"?: number };
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string; "format"?: "html" | "pdf" | "csv" | "json"; "skip"?: number; "room"?: Record<string, unknown>; "opening"?: Record<string, unknown> };
     header: { "If-None-Match"?: string };
     response: SheetContents;
   };

@@ -21,6 +21,7 @@ from longpoint.api.http.origins import Origins
 from longpoint.api.http.request import ApiRequest
 from longpoint.api.routes import OPERATIONS, OPTIONS
 from longpoint.api.running.planning_pool import PlanningPool
+from longpoint.api.running.searches import Searches
 from longpoint.api.stored.storage import on_storage_error
 from longpoint.schedules.errors import StorageError
 from longpoint.schedules.store import Store
@@ -44,7 +45,8 @@ def create_app(settings: Settings | None = None) -> Litestar:
     rate = RateLimit(settings.rate_limit, settings.rate_seconds) if settings.rate_limit else None
     access = Access(store, rate)
     planning = PlanningPool(settings.planners, settings.planning_queue)
-    closers: list[Any] = [access.close, planning.close]
+    searches = Searches[Any]()
+    closers: list[Any] = [access.close, searches.close, planning.close]
     if store:
         closers.append(store.close)
     if log:
@@ -65,6 +67,7 @@ def create_app(settings: Settings | None = None) -> Litestar:
                 "store": store,
                 "access": access,
                 "planning": planning,
+                "searches": searches,
                 "body_seconds": settings.body_seconds,
                 "notice": Notice(settings.notice_seconds),
             }

@@ -39,7 +39,7 @@ def stick(one: dict[str, Any]) -> tuple[Any, ...]:
         for piece in one["pieces"]
     ]
     return (
-        *(one["number"], one["length"]["text"], one["remnant"], one["price"], pieces),
+        *(one["name"], one["length"]["text"], one["remnant"], one["price"], pieces),
         *(one["offcut"]["text"], one["kept"]),
     )
 
@@ -51,7 +51,7 @@ async def test_pieces_alike_lie_one_after_the_other_on_a_stick(client: httpx.Asy
     # Behind the end trim of 1/2; the second after the first and a kerf; of the 20 3/8 left a kerf goes too.
     assert [stick(one) for one in plan["sticks"]] == [
         (
-            1,
+            "S1",
             "96 in",
             False,
             "21.00",
@@ -86,7 +86,7 @@ async def test_what_is_bought_is_listed_by_length_and_what_is_on_hand_is_not(
     assert buy == [("48 in", 1, "12.00", "12.00"), ("96 in", 1, "21.00", "21.00")]
     assert {one["profile"] for one in found["buy"]} == {"stool stock"}
     assert found["cost"] == plan["cost"] == "33.50"
-    assert [one["number"] for one in plan["sticks"]] == [1, 2, 3]
+    assert [one["name"] for one in plan["sticks"]] == ["S1", "S2", "S3"]
     assert sorted((one["remnant"], one["price"]) for one in plan["sticks"]) == [
         (False, "12.00"),
         (False, "21.00"),

@@ -11,7 +11,7 @@ from longpoint.api.document.examples import HOUSE_TRIM, KITCHEN_WINDOW
 from longpoint.api.running.planning_pool import PlanningBusy, PlanningPool
 from longpoint.app import create_app
 from longpoint.settings import Settings
-from longpoint.stock import Job, Plan, StockError
+from longpoint.stock import Job, Plan, Replanned, StockError
 from stock.checker import complaints
 from stock.jobs import house
 
@@ -109,7 +109,7 @@ async def test_a_full_queue_says_when_to_come_again():
     pool: PlanningPool = app.state.planning
     transport = httpx.ASGITransport(app=app)
     async with httpx.AsyncClient(transport=transport, base_url="http://longpoint") as client:
-        first = asyncio.create_task(pool.plan((HARD,), 20.0, lambda _index, _step: None))
+        first = asyncio.create_task(pool.plan(((HARD, ()),), 20.0, lambda _index, _step: None))
         await asyncio.sleep(0)
         for accept in ("application/json", "text/event-stream"):
             headers = {"accept": accept}
@@ -132,15 +132,15 @@ async def pool():
 
 
 async def planned(pool: PlanningPool, job: Job, seconds: float) -> Plan:
-    (outcome,) = await pool.plan((job,), seconds, lambda _index, _step: None)
-    assert isinstance(outcome, Plan)
-    assert not complaints(job, outcome)
-    return outcome
+    (outcome,) = await pool.plan(((job, ()),), seconds, lambda _index, _step: None)
+    assert isinstance(outcome, Replanned)
+    assert not complaints(job, outcome.plan)
+    return outcome.plan
 
 
 async def test_a_cancelled_plan_frees_its_place_at_once(pool):
     begun = asyncio.Event()
-    task = asyncio.create_task(pool.plan((HARD,), 30.0, lambda _index, _step: begun.set()))
+    task = asyncio.create_task(pool.plan(((HARD, ()),), 30.0, lambda _index, _step: begun.set()))
     await begun.wait()
     worker = pool.working[0]
     task.cancel()
@@ -191,18 +191,18 @@ async def test_a_process_that_dies_is_replaced(pool):
 async def test_a_job_that_cannot_be_planned_comes_back_as_its_faults(pool):
     job = house(12, 6, 1)
     short = Job("casing", job.pieces, (), kerf=job.kerf)
-    (outcome,) = await pool.plan((short,), 5.0, lambda _index, _step: None)
+    (outcome,) = await pool.plan(((short, ()),), 5.0, lambda _index, _step: None)
     assert isinstance(outcome, StockError)
     assert [fault.code for fault in outcome.faults] == ["no_stock"]
 
 
 async def test_jobs_of_one_request_are_each_planned(pool):
     jobs = tuple(house(12, 6, seed) for seed in range(3))
-    outcomes = await pool.plan(jobs, 15.0, lambda _index, _step: None)
+    outcomes = await pool.plan(tuple((job, ()) for job in jobs), 15.0, lambda _index, _step: None)
     for job, outcome in zip(jobs, outcomes, strict=True):
-        assert isinstance(outcome, Plan)
-        assert not complaints(job, outcome)
-        assert outcome.proven
+        assert isinstance(outcome, Replanned)
+        assert not complaints(job, outcome.plan)
+        assert outcome.plan.proven
 
 
 async def test_an_openings_pieces_come_from_one_stick_where_that_is_asked(client):

@@ -73,9 +73,7 @@ async def test_a_saw_order_names_setups_sticks_pieces_and_mirrored_pairs(client)
     assert settings[left["setup"]] | {"swing": "left", "mitre_degrees": 45.0} == settings[left["setup"]]
     # A stick and a piece of it go by the same numbers and names as in the plans.
     sticks = {
-        (plan["profile"], stick["number"]): {
-            (p["opening"], p["part"], p["instance"]) for p in stick["pieces"]
-        }
+        (plan["profile"], stick["name"]): {(p["opening"], p["part"], p["instance"]) for p in stick["pieces"]}
         for plan in found["plans"]
         for stick in plan["sticks"]
     }

@@ -12,7 +12,7 @@ import pytest
 from amounts import PIECES, asked, fault_of
 from calls import DOCUMENT
 from longpoint.sheets import MOST_PRINTED
-from longpoint.shop.build import MOST_PIECES
+from longpoint.shop.too_much import MOST_PIECES
 from stored import house, made, opening, serving
 
 DRAWN = ("fitting-sheet", "saw-sheet", "piece-labels")

@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from accounts import LEG, OFFCUT, Pair, World, furnished, items_of, storing, unlike
+from accounts import FOUND, LEG, Pair, World, furnished, items_of, storing, unlike
 from longpoint.schedules import houses, keys
 from stored import made, opening, serving
 
@@ -20,25 +20,26 @@ class TestAnotherAccount:
         hers, ids = await furnished(pair.ann)
         his = (await made(pair.bob, openings=[opening("K2")])).headers["location"]
         before = [
-            (await pair.ann.get(f"{hers}{rest}")).text for rest in ("", "/openings", "/work", "/offcuts")
+            (await pair.ann.get(f"{hers}{rest}")).text for rest in ("", "/openings", "/work", "/lengths")
         ]
 
         async def asked(ids: dict[str, str]) -> list[tuple[int, str]]:
             any_state = {"if-match": "*"}
-            one, piece, offcut = ids["opening"], ids["piece"], ids["offcut"]
+            one, piece, length = ids["opening"], ids["piece"], ids["length"]
             cut = {"opening": "K2", "part": "casing_leg/left", "state": "cut"}
             works = [
                 {"pieces": [{**LEG, "opening": one}]},
                 {"pieces": [{**cut, "recut_from": piece}]},
-                {"pieces": [cut], "used_offcuts": [offcut]},
+                {"pieces": [cut], "used_lengths": [length]},
             ]
             answers = [
                 await pair.bob.get(f"{his}/openings/{one}"),
                 await pair.bob.get(f"{his}/openings/{one}/drawing"),
                 await pair.bob.put(f"{his}/openings/{one}", json=opening("K1"), headers=any_state),
                 await pair.bob.delete(f"{his}/openings/{one}", headers=any_state),
-                await pair.bob.get(f"{his}/offcuts/{offcut}"),
-                await pair.bob.delete(f"{his}/offcuts/{offcut}", headers=any_state),
+                await pair.bob.get(f"{his}/lengths/{length}"),
+                await pair.bob.delete(f"{his}/lengths/{length}", headers=any_state),
+                await pair.bob.put(f"{his}/lengths/{length}", json=FOUND, headers=any_state),
                 await pair.bob.get(f"{his}/work/{piece}"),
                 await pair.bob.delete(f"{his}/work/{piece}", headers=any_state),
                 await pair.bob.get(f"{his}/work", params={"opening": one}),
@@ -53,11 +54,11 @@ class TestAnotherAccount:
             return said
 
         theirs = await asked(ids)
-        assert {status for status, _ in theirs} == {404, 422}
+        assert {status for status, _ in theirs} == {404, 412, 422}
         assert theirs == await asked({name: unlike(id) for name, id in ids.items()})
         assert (await pair.bob.get(his)).json()["revision"] == 1
         after = [
-            (await pair.ann.get(f"{hers}{rest}")).text for rest in ("", "/openings", "/work", "/offcuts")
+            (await pair.ann.get(f"{hers}{rest}")).text for rest in ("", "/openings", "/work", "/lengths")
         ]
         assert after == before
 
@@ -73,7 +74,7 @@ class TestAnotherAccount:
             "/revisions/2",
             "/openings/K1/drawing",
             "/openings/{opening}",
-            "/offcuts/{offcut}",
+            "/lengths/{length}",
             "/work/{piece}",
         ):
             address = hers + rest.format(**ids)
@@ -85,7 +86,8 @@ class TestAnotherAccount:
                 assert "etag" not in answer.headers
             for method in ("PUT", "DELETE"):
                 for headers in ({"if-match": tag}, {"if-match": '"another"'}, {}):
-                    answer = await pair.bob.request(method, address, headers=headers, json=opening("K1"))
+                    body = FOUND if rest.startswith("/lengths") else opening("K1")
+                    answer = await pair.bob.request(method, address, headers=headers, json=body)
                     assert answer.status_code in (404, 405), "not 412 nor 428: they tell that it is there"
 
     async def test_two_houses_alike_share_no_answer(self, pair: Pair) -> None:
@@ -113,9 +115,9 @@ class TestAnotherAccount:
         assert stale.headers["etag"] == mine.headers["etag"]
 
     async def test_a_cursor_leads_into_no_other_list(self, pair: Pair) -> None:
-        lists = ("openings", "offcuts", "revisions", "work")
-        hers, _ = await furnished(pair.ann, openings=[opening("K1"), opening("K2")], rack=[OFFCUT] * 2)
-        his, _ = await furnished(pair.bob, openings=[opening("K1"), opening("K2")], rack=[OFFCUT] * 2)
+        lists = ("openings", "lengths", "revisions", "work")
+        hers, _ = await furnished(pair.ann, openings=[opening("K1"), opening("K2")], lengths=[FOUND] * 2)
+        his, _ = await furnished(pair.bob, openings=[opening("K1"), opening("K2")], lengths=[FOUND] * 2)
         await pair.ann.post(f"{hers}/work", json={"pieces": [{**LEG, "opening": "K2"}]})
         cursors = [
             (await pair.ann.get(address, params={"limit": 1})).json()["next"]
@@ -136,10 +138,10 @@ class TestAnotherAccount:
         imported = {"openings": [opening("I1")]}
         tries: list[tuple[str, Any]] = [
             ("/openings", opening("K9")),
-            ("/offcuts", OFFCUT),
+            ("/lengths", FOUND),
             ("/work", {"pieces": [{**LEG, "part": "stool"}]}),
             ("/import", imported),
-            ("/cut-sticks", {"profile": "casing", "sticks": [1]}),
+            ("/cut-sticks", {"sticks": ["C1"]}),
             ("/restore", {"revision": 1}),
             ("/archive", None),
             ("/unarchive", None),
@@ -190,12 +192,13 @@ class TestKeys:
             assert revision["key_id"] == key.split("_")[1]
 
     async def test_a_key_ends_at_its_moment_even_where_it_is_remembered(self, world: World) -> None:
-        key = await self.fresh(world, days=0.7 / 86400)
         body = {"lengths": ["1 in"]}
-        async with serving(world.address, authorization=f"Bearer {key}") as service:
+        async with serving(world.address) as service:
+            key = await self.fresh(world, days=1.5 / 86400)
+            service.headers["authorization"] = f"Bearer {key}"
             assert (await service.post("/v1/lengths", json=body)).status_code == 200
             assert (await service.get("/v1/schedules")).status_code == 200
-            await asyncio.sleep(0.75)
+            await asyncio.sleep(1.55)
             for answer in (await service.post("/v1/lengths", json=body), await service.get("/v1/schedules")):
                 assert answer.status_code == 401
                 assert "ended at" in answer.json()["detail"]

@@ -18,8 +18,8 @@ from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.negotiate import JSON, MSGPACK
 from longpoint.api.stored.csv_openings import read_csv
 from longpoint.lengths import Unit
-from longpoint.shop.build import MOST_NAMING
 from longpoint.shop.house import MOST_SEASONS
+from longpoint.shop.too_much import MOST_NAMING
 from longpoint.values import Faults, converted
 from longpoint.values.fault import MOST_FAULTS
 from stored import STOCK, TRIM, opening

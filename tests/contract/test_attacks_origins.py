@@ -74,6 +74,7 @@ class TestOrigins:
     async def test_every_answer_says_what_it_depends_on(self, listed: httpx.AsyncClient) -> None:
         """Accept was lost where Origin came; a cache could give a page in one format to who asked for another."""
         where = (await made(listed, openings=[opening("K1")])).headers["location"]
+        await listed.post(f"{where}/plans", json={})
         for origin in ("https://trim.example", "https://evil.example", None):
             headers = {"origin": origin} if origin else {}
             for rest in ("", "/cut-list", "/sheets/saw-sheet", "/openings/K1/drawing", "/export"):

@@ -166,7 +166,7 @@ class TestRacks:
         )
         fault = fault_of(answer)
         assert fault["code"] == "too-fine-together"
-        assert fault["pointer"] == "/stock/0/sticks/0/defects/3/start"
+        assert fault["pointer"] == "/stock/0/sticks/0/defects/2/start"
 
     async def test_inches_and_millimetres_have_a_common_mark(self, client: httpx.AsyncClient) -> None:
         lengths = ("96 1/64 in", "2440.0125 mm", "8.000001 ft", "120.333333 in", "144 1/7 in", "11 1/9 ft")

@@ -9,7 +9,7 @@ from urllib.parse import quote
 import httpx
 import pytest
 
-from accounts import OFFCUT, Pair
+from accounts import FOUND, Pair
 from longpoint.app import create_app
 from longpoint.log import JsonFormatter
 from longpoint.settings import Settings
@@ -30,14 +30,14 @@ class TestRecords:
         where = (await made(pair.ann)).headers["location"]
         text = FORGED + '", "who": "bob", "number": 99'
         added = await pair.ann.post(
-            f"{where}/offcuts", json={**OFFCUT, "note": text}, params={"why": text}, headers={"if-match": "*"}
+            f"{where}/lengths", json={**FOUND, "note": text}, params={"why": text}, headers={"if-match": "*"}
         )
         assert added.status_code == 201, added.text
         assert added.json()["note"] == text
         latest, first = (await pair.ann.get(f"{where}/revisions")).json()["items"]
         assert (latest["number"], latest["who"], latest["why"]) == (2, "key", text)
         assert (first["number"], first["why"]) == (1, "")
-        assert (await pair.ann.get(f"{where}/export")).json()["rack"][0]["note"] == text
+        assert (await pair.ann.get(f"{where}/export")).json()["lengths"][0]["note"] == text
 
     async def test_a_mark_and_a_name_are_one_line(self, pair: Pair) -> None:
         where = (await made(pair.ann)).headers["location"]

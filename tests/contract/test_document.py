@@ -84,7 +84,7 @@ def test_a_body_is_taken_and_given_in_both_encodings(name):
     if "requestBody" in entry:
         assert set(entry["requestBody"]["content"]) - {"text/csv"} == set(BOTH)
         assert entry["requestBody"]["required"]
-    (success,) = (answer for status, answer in entry["responses"].items() if status.startswith("2"))
+    success, *_ = (answer for status, answer in entry["responses"].items() if status.startswith("2"))
     if name in DRAWINGS:
         assert set(success["content"]) == {"image/svg+xml"}
         return
@@ -164,7 +164,8 @@ async def place(service, path: str) -> tuple[str, dict[str, str]]:
     if "{opening}" in path:
         listed = (await service.get(f"/v1/schedules/{made['id']}/openings")).json()
         path = path.replace("{opening}", listed["items"][0]["id"])
-    return path, {"if-match": "*"}
+    await service.get(f"/v1/schedules/{made['id']}/cut-list")  # plans its sticks
+    return path.replace("{lot}", "length").replace("{name}", "C1"), {"if-match": "*"}
 
 
 @every_operation
@@ -174,7 +175,7 @@ async def test_every_body_has_examples_and_each_is_answered_as_said(service, nam
         return
     examples = entry["requestBody"]["content"]["application/json"]["examples"]
     assert examples
-    (success,) = (status for status in entry["responses"] if status.startswith("2"))
+    success = min(status for status in entry["responses"] if status.startswith("2"))
     content = entry["responses"][success]["content"]["application/json"]
     validator = jsonschema_rs.Draft202012Validator(
         {**content["schema"], "components": {"schemas": SCHEMAS}}, validate_formats=True

@@ -24,7 +24,7 @@ SECTIONS = "Two of its sections, without a plan of sticks."
 ASKED = "What is asked for; the other holds the labels that come of it."
 TWINS = {
     ("CornersRequest", "AnyHouse", "rounding unit"): HOW_SAID,
-    ("LengthsRequest", "AnyHouse", "rounding unit"): HOW_SAID,
+    ("LengthsRequest", "NewSchedule", "lengths rounding unit"): HOW_SAID + " Its lengths are texts to read.",
     ("StoolRequest", "AnyHouse", "rounding unit"): HOW_SAID,
     ("ApronRequest", "AnyHouse", "rounding unit"): HOW_SAID,
     ("CasingRequest", "AnyHouse", "rounding unit"): HOW_SAID,

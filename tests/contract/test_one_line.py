@@ -15,8 +15,9 @@ ROOT = Path(__file__).parents[2]
 TESTS = ROOT / "tests"
 
 # x: it must turn up there. A computation does not answer what it was asked, and what is only answered is never sent; a
-# comparison and a restored revision are of the house and its openings, not of its rack; a spreadsheet holds openings
-# alone. Recorded work is answered when it is recorded; what is exported and brought back is the house without it.
+# comparison and a restored revision are of the house and its openings, not of lengths on hand; a spreadsheet holds
+# openings alone. Recorded work is answered when it is recorded; what is exported and brought back is the house without
+# it.
 TABLE = """
                   document request refused worked_out answered stored history restored compared export import csv sdk ts
 reading           x        x       x       x          -        x      x       x        x        x      x      x   x   x

@@ -20,7 +20,7 @@ GONE = object()
 """Stands for a field that is left out."""
 AIR = {"temperature": 68, "relative_humidity": 45}
 WOOD = {"species": "red_oak", "installed": AIR, "seasons": [{"name": "winter", "moisture_content": 6}]}
-A, TRIM_A, STOCK, RACK = "/openings/2", "/trim_specs/painted", "/stock/0", "/rack/0"
+A, TRIM_A, STOCK, ON_HAND = "/openings/2", "/trim_specs/painted", "/stock/0", "/lengths/0"
 READ = f"{A}/readings"
 UNITLESS = {"/unit": GONE}
 OUT_OF_ORDER = {"caulk": "1/2 in", "plane": "1/4 in"}
@@ -42,7 +42,7 @@ def whole() -> Body:
         groups=[{"mark": "G", "openings": ["B", "C"], "gaps": ["4 1/2 in"]}],
         movement=WOOD,
         shop={"rates": {}, "packages": [], "wages": {}, "saw": {}},
-        rack=[{"profile": "casing", "length": "60 in", "price": "1.00"}],
+        lengths=[{"profile": "casing", "length": "60 in", "price": "1.00", "paid": "6.00"}],
     )
 
 
@@ -321,22 +321,24 @@ SEEN_AT_ONCE = [
             f"{A}/trim": "plain",
         },
     ),
-    case("a length on hand of nought", {f"{RACK}/length": "0 in"}, f"zero {STOCK}/remnants/0/length"),
-    case("a length on hand in words", {f"{RACK}/length": "long"}, f"not-a-length {STOCK}/remnants/0/length"),
+    case("a length on hand of nought", {f"{ON_HAND}/length": "0 in"}, f"zero {STOCK}/remnants/0/length"),
+    case(
+        "a length on hand in words", {f"{ON_HAND}/length": "long"}, f"not-a-length {STOCK}/remnants/0/length"
+    ),
     case(
         "a length on hand without a unit",
-        {f"{RACK}/length": "60"},
+        {f"{ON_HAND}/length": "60"},
         f"missing-unit {STOCK}/remnants/0/length",
         before=UNITLESS,
     ),
     case(
         "a length on hand that gives money",
-        {f"{RACK}/price": "-1.00"},
+        {f"{ON_HAND}/price": "-1.00"},
         f"wrong-form {STOCK}/remnants/0/price",
     ),
     case(
         "a length on hand with a near name",
-        {f"{RACK}/defect": []},
+        {f"{ON_HAND}/defect": []},
         f"unknown-field {STOCK}/remnants/0/defect",
     ),
     case(
@@ -466,7 +468,7 @@ PLANNED = [
     ),
     case(
         "a defect past a length on hand",
-        {f"{RACK}/defects": [{"start": "5 in", "end": "200 in"}]},
+        {f"{ON_HAND}/defects": [{"start": "5 in", "end": "200 in"}]},
         f"outside-stick {STOCK}/remnants/0/defects/0",
     ),
     case("stock of no sticks", {"/stock/1/sticks": []}, "no-stock /stock/1"),
@@ -477,9 +479,9 @@ def asked_once(body: Body) -> Body:
     """What is sent to be worked out and not kept: what is on hand goes with its profile's stock."""
     body = copy.deepcopy(body)
     del body["name"]
-    for one in body.pop("rack"):
+    for one in body.pop("lengths"):
         stock = next(stock for stock in body["stock"] if stock["profile"] == one["profile"])
-        remnant = {name: value for name, value in one.items() if name != "profile"}
+        remnant = {name: value for name, value in one.items() if name not in ("profile", "paid")}
         stock.setdefault("remnants", []).append(remnant)
     return {**body, "planning_seconds": 0}
 
@@ -493,7 +495,7 @@ def alone(body: Body) -> Body:
 
 
 def head(body: Body) -> Body:
-    return {name: value for name, value in body.items() if name not in ("openings", "rack")}
+    return {name: value for name, value in body.items() if name not in ("openings", "lengths")}
 
 
 def faults(answer: httpx.Response) -> list[Fault]:
@@ -577,14 +579,14 @@ async def test_a_fault_is_the_same_asked_once_or_kept(
     assert sorted(f"{code} {pointer}" for pointer, code, _ in once) == sorted(told)
 
     started = faults(await service.post("/v1/schedules", json=bad))
-    assert started == moved(once, {"/stock/0/remnants/0": RACK})
+    assert started == moved(once, {"/stock/0/remnants/0": ON_HAND})
     if all(place.startswith(A) for place in edits):
         await of_an_opening(service, good, bad, edits, once)
-    if all(place.startswith(RACK) for place in edits):
-        where, _ = await kept(service, {**good, "rack": []})
-        put = faults(await service.post(f"{where}/offcuts", json=bad["rack"][0]))
+    if all(place.startswith(ON_HAND) for place in edits):
+        where, _ = await kept(service, {**good, "lengths": []})
+        put = faults(await service.post(f"{where}/lengths", json=bad["lengths"][0]))
         assert put == moved(once, {"/stock/0/remnants/0": ""})
-    if not any(place.startswith(("/openings", "/rack", "/unit")) for place in edits):
+    if not any(place.startswith(("/openings", "/lengths", "/unit")) for place in edits):
         where, tag = await kept(service, good)
         put = faults(await service.put(where, json=head(bad), headers=tag))
         assert put == as_of_the_house(once, bad)
@@ -613,14 +615,14 @@ async def test_more_on_hand_than_a_cut_list_takes_is_refused_asked_once_or_kept(
     service: httpx.AsyncClient,
 ) -> None:
     """What is kept one by one is told as a whole: there is no one length too many."""
-    full = {**whole(), "rack": whole()["rack"] * 200}
-    over = {**full, "rack": [*full["rack"], *whole()["rack"]]}
+    full = {**whole(), "lengths": whole()["lengths"] * 200}
+    over = {**full, "lengths": [*full["lengths"], *whole()["lengths"]]}
     once = faults(await service.post("/v1/cut-list", json=asked_once(over)))
     assert [(pointer, code) for pointer, code, _ in once] == [("/stock/0/remnants", "too-many")]
     where, _ = await kept(service, full)
-    one_more = faults(await service.post(f"{where}/offcuts", json=over["rack"][-1]))
-    assert [(pointer, code) for pointer, code, _ in one_more] == [("", "rack-full")]
-    assert faults(await service.post("/v1/schedules", json=over)) == moved(one_more, {"": "/rack"})
+    one_more = faults(await service.post(f"{where}/lengths", json=over["lengths"][-1]))
+    assert [(pointer, code) for pointer, code, _ in one_more] == [("", "too-many-lengths")]
+    assert faults(await service.post("/v1/schedules", json=over)) == moved(one_more, {"": "/lengths"})
 
 
 TAKEN = [

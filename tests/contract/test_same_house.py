@@ -47,9 +47,9 @@ STOCK = [
     {"profile": "extension", "sticks": [{"length": "10 ft", "price": "18.90", "available": 40}]},
     {"profile": "a profile of no piece", "sticks": TWO_LENGTHS},
 ]
-RACK = [
+ON_HAND = [
     {"profile": "casing", "length": "61 1/2 in"},
-    {"profile": "casing", "length": "38 in", "price": "0.50", "note": "by the door"},
+    {"profile": "casing", "length": "38 in", "price": "0.50", "paid": "0.50", "note": "by the door"},
     {"profile": "apron", "length": "1450 mm", "defects": [{"start": "4 in", "end": "6 in"}]},
     {"profile": "stool stock", "length": "7 ft"},
 ]
@@ -117,18 +117,18 @@ def whole() -> Body:
         "kerf": "3 mm",
         "keep_length": "20",
         "shop": SHOP,
-        "rack": RACK,
+        "lengths": ON_HAND,
     }
 
 
 def asked_once(house: Body) -> Body:
     """The same as it is sent to be worked out first-fit and not kept."""
     on_hand: dict[str, list[Body]] = {}
-    for one in house["rack"]:
-        remnant = {name: value for name, value in one.items() if name not in ("profile", "note")}
+    for one in house["lengths"]:
+        remnant = {name: value for name, value in one.items() if name not in ("profile", "note", "paid")}
         on_hand.setdefault(one["profile"], []).append(remnant)
     stock = [{**one, "remnants": on_hand.get(one["profile"], [])} for one in house["stock"]]
-    rest = {name: value for name, value in house.items() if name not in ("name", "rack")}
+    rest = {name: value for name, value in house.items() if name not in ("name", "lengths")}
     return {**rest, "stock": stock, "planning_seconds": 0, "include": SECTIONS}
 
 

@@ -46,7 +46,5 @@ async def test_run_twice_it_keeps_one_house_whose_sheets_open(tmp_path: Path) ->
             answer = await service.get(path)
             assert answer.status_code == 200, (path, answer.text)
             assert answer.content.startswith(b"%PDF-" if path.endswith("pdf") else b"<!doctype html>")
-        offcuts = (await service.get(f"/v1/schedules/{kept['id']}/offcuts")).json()["items"]
-        assert [one["length"] for one in offcuts] == ["61 in", "61 in"], (
-            "remnants stand on the rack one by one"
-        )
+        lots = (await service.get(f"/v1/schedules/{kept['id']}/lengths")).json()["items"]
+        assert [(one["length"], one["available"]) for one in lots] == [("61 in", 2)]

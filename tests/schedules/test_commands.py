@@ -58,12 +58,12 @@ def see(address: str, path: str) -> httpx.Response:
 
 def test_migrate_says_from_where_to_where(empty_database: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert command("migrate", "--database", empty_database) == 0
-    assert "from nothing to 0003" in capsys.readouterr().out
+    assert "from nothing to 0004" in capsys.readouterr().out
     assert command("migrate", "--database", empty_database) == 0
-    assert "at 0003 already" in capsys.readouterr().out
+    assert "at 0004 already" in capsys.readouterr().out
     assert command("migrate", "--database", empty_database, "--to", "0001") == 0
     assert command("check", "--database", empty_database) == 2
-    assert "at revision 0001 and this service needs 0003" in capsys.readouterr().err
+    assert "at revision 0001 and this service needs 0004" in capsys.readouterr().err
 
 
 def test_a_database_that_is_not_there_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

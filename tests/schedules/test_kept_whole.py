@@ -77,10 +77,10 @@ async def test_turnable_stock_is_kept_so_and_its_mitred_ends_share_a_cut(
 
 async def test_any_state_is_no_news_and_is_not_written_over(sqlite_service: httpx.AsyncClient) -> None:
     service = sqlite_service
-    rack = [{"profile": "casing", "length": "41 1/2"}]
-    where = (await made(service, openings=[opening("K1")], rack=rack)).headers["location"]
-    offcut = (await service.get(f"{where}/offcuts")).json()["items"][0]["id"]
-    paths = ("", "/openings", "/openings/K1", "/revisions/1", f"/offcuts/{offcut}", "/cut-list")
+    lengths = [{"profile": "casing", "length": "41 1/2"}]
+    where = (await made(service, openings=[opening("K1")], lengths=lengths)).headers["location"]
+    length = (await service.get(f"{where}/lengths")).json()["items"][0]["id"]
+    paths = ("", "/openings", "/openings/K1", "/revisions/1", f"/lengths/{length}", "/cut-list")
     for path in paths:
         fresh = await service.get(f"{where}{path}")
         assert fresh.status_code == 200
@@ -106,7 +106,7 @@ async def test_any_state_is_no_news_and_is_not_written_over(sqlite_service: http
         done = await service.put(f"{where}{path}", json=body, headers=headers)
         assert done.status_code == 200
     # What is added changes the schedule, so it is held to the same.
-    for path, body in (("/openings", opening("K2")), ("/offcuts", rack[0])):
+    for path, body in (("/openings", opening("K2")), ("/lengths", lengths[0])):
         refused = await service.post(f"{where}{path}", json=body, headers={"if-none-match": "*"})
         assert refused.status_code == 412
     assert [one["mark"] for one in (await service.get(f"{where}/openings")).json()["items"]] == ["K1"]

@@ -4,6 +4,7 @@ import socket
 
 import pytest
 
+from soak import cutting
 from soak.kills import soak
 
 
@@ -18,3 +19,13 @@ def test_no_acknowledged_write_is_lost_to_a_kill(database: str) -> None:
     assert counted["wrong"] == []
     assert counted["acknowledged"] > 0
     assert counted["asked_again"] > 0, "no kill came between a request and its answer"
+
+
+@pytest.mark.filterwarnings("ignore::DeprecationWarning")
+def test_no_stick_is_lost_or_cut_twice_over_a_kill(database: str) -> None:
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = free.getsockname()[1]
+    counted = cutting.soak(database, kills=4, cutters=2, port=port, seed=3)
+    assert counted["wrong"] == []
+    assert counted["pieces"] > 0

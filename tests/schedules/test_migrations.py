@@ -2,11 +2,13 @@
 
 import json
 from collections import defaultdict
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
-from sqlalchemy import insert, inspect, select, text
+from sqlalchemy import column, insert, inspect, select, table, text
+from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules import houses, items
 from longpoint.schedules.check import check_store
@@ -35,13 +37,13 @@ async def test_up_and_down_and_up(empty_database: str) -> None:
 async def test_migrations_make_the_tables_of_the_models(database: str) -> None:
     store = Store(database)
     async with store.reading() as connection:
-        for table in Base.metadata.sorted_tables:
-            found = await connection.run_sync(lambda sync, name=table.name: inspect(sync).get_columns(name))
-            assert {column["name"]: column["nullable"] for column in found} == {
-                column.name: column.nullable for column in table.columns
-            }, table.name
-            indexes = await connection.run_sync(lambda sync, name=table.name: inspect(sync).get_indexes(name))
-            assert {index.name for index in table.indexes} <= {index["name"] for index in indexes}
+        for model in Base.metadata.sorted_tables:
+            found = await connection.run_sync(lambda sync, name=model.name: inspect(sync).get_columns(name))
+            assert {one["name"]: one["nullable"] for one in found} == {
+                one.name: one.nullable for one in model.columns
+            }, model.name
+            indexes = await connection.run_sync(lambda sync, name=model.name: inspect(sync).get_indexes(name))
+            assert {index.name for index in model.indexes} <= {index["name"] for index in indexes}
     await store.close()
 
 
@@ -50,13 +52,9 @@ async def test_an_old_database_keeps_its_rows_on_the_way_up_and_down(empty_datab
     await migrate(store, "0001")
     async with store.writing() as connection:
         account = await account_named(connection, "local")
-        changes = [
-            Change(Kind.OPENING, f"o{n}", json.dumps({"mark": f"W{n}", "trim": "t"}), "{}", n)
-            for n in range(1, 4)
-        ]
-        author = Author(account, None, "local")
-        head = Change(Kind.SCHEDULE, "s1", '{"name":"Old house"}', "{}")
-        id, _ = await houses.create(connection, author, "create", head, changes)
+        for table, row in old_rows(account, id := "s1"):
+            await put_in(connection, table, [row])
+    author = Author(account, None, "local")
     await migrate(store)
     piece = {"opening_id": "o1", "part": "stool", "instance": 1, "state": "cut"}
     async with store.writing() as connection:
@@ -65,7 +63,7 @@ async def test_an_old_database_keeps_its_rows_on_the_way_up_and_down(empty_datab
         assert [one.mark for one in await items.list_openings(connection, id)] == ["W1", "W2", "W3"]
         work = [
             Change(Kind.PIECE, "p1", json.dumps(piece)),
-            Change(Kind.OFFCUT, "r1", json.dumps({"profile": "casing"}), "{}"),
+            Change(Kind.LENGTH, "r1", json.dumps(LOT), "{}"),
         ]
         await houses.write(connection, row, author, "work", work)
     await migrate(store, "0001")
@@ -76,8 +74,62 @@ async def test_an_old_database_keeps_its_rows_on_the_way_up_and_down(empty_datab
     await migrate(store)
     async with store.reading() as connection:
         assert [json.loads(one.document) for one in await items.list_pieces(connection, id)] == [piece]
-        assert [one.profile for one in await items.list_offcuts(connection, id)] == ["casing"]
+        lots = await items.list_lengths(connection, id)
+        assert [(one.lot, one.profile, one.available) for one in lots] == [("length", "casing", 1)]
     await store.close()
+
+
+LOT = {
+    "lot": "yard 1",
+    "profile": "casing",
+    "ordered": 3,
+    "delivered": 2,
+    "used_up": 1,
+    "paid": "9.60",
+    "stick": None,
+}
+
+
+def old_rows(account: str, id: str) -> Iterator[tuple[str, dict[str, Any]]]:
+    """A house of three openings, as the first tables had it."""
+    own = {"digest": "", "revision": 1}
+    head = '{"name":"Old house"}'
+    when = "2026-01-05T08:00:00.000000Z"
+    yield (
+        "schedule",
+        {
+            **own,
+            "id": id,
+            "account_id": account,
+            "name": "Old house",
+            "created_at": when,
+            "updated_at": when,
+            "head_revision": 1,
+            "document": head,
+            "opening_count": 3,
+            "next_position": 4,
+        },
+    )
+    said = {"number": 1, "at": when, "who": "local", "action": "create", "why": "", "digest": ""}
+    yield "revision", {"schedule_id": id, **said}
+    yield (
+        "version",
+        {**own, "schedule_id": id, "kind": "schedule", "item_id": id, "document": head, "exact": "{}"},
+    )
+    for n in range(1, 4):
+        document = json.dumps({"mark": f"W{n}", "trim": "t"})
+        kept = {**own, "schedule_id": id, "position": n, "document": document, "exact": "{}"}
+        yield "version", {**kept, "kind": "opening", "item_id": f"o{n}"}
+        yield (
+            "opening",
+            {**kept, "id": f"o{n}", "mark": f"W{n}", "trim": "t", "room": "", "foot_style": "stool"},
+        )
+
+
+async def put_in(connection: AsyncConnection, name: str, rows: list[dict[str, Any]]) -> None:
+    """Put rows into a table, whatever columns it has at this revision."""
+    columns = table(name, *(column(each) for each in rows[0]))
+    await connection.execute(insert(columns), rows)
 
 
 async def test_a_database_of_another_revision_is_refused_with_what_to_do(empty_database: str) -> None:
@@ -116,8 +168,8 @@ async def load(store: Store) -> dict[str, list[dict[str, Any]]]:
         one = json.loads(line)
         rows[one["table"]].append(one["row"])
     async with store.writing() as connection:
-        for table, found in rows.items():
-            await connection.execute(insert(Base.metadata.tables[table]), found)
+        for name, found in rows.items():
+            await put_in(connection, name, found)
     return rows
 
 
@@ -149,6 +201,11 @@ async def test_a_house_of_the_first_release_is_there_after_it(empty_database: st
         assert told["K1", "casing_leg/left"] == "spoiled"
         assert told["D1", "casing_leg/left"] == "fitted"
         assert told["bay", "stool"] == "cut"
+        lots = (await service.get(f"{where}/lengths")).json()["items"]
+        assert [(one["lot"], one["profile"], one["length"], one["available"]) for one in lots] == [
+            ("length 2", "stool", "1200 mm", 1),
+            ("length 3", "apron", "25 1/4", 1),
+        ]
         left = (await service.get(f"{where}/cut-list")).json()
         assert left["wrong"] == []
         assert [(one["opening"], one["part"]) for one in left["cut_again"]] == [("K1", "casing_leg/left")]
@@ -167,9 +224,13 @@ async def test_a_house_of_the_first_release_comes_back_as_it_was(empty_database:
     rows = await load(store)
     await migrate(store)
     await migrate(store, "0002")
-    assert await check_store(store) == []
     async with store.reading() as connection:
         found = await connection.execute(select(Base.metadata.tables["piece"]))
         back = {row.id: json.loads(row.document) for row in found}
+        old = table("offcut", column("id"), column("document"))
+        lengths = {row.id: json.loads(row.document) for row in await connection.execute(select(old))}
+    assert lengths == {row["id"]: json.loads(row["document"]) for row in rows["offcut"]}
     assert back == {row["id"]: json.loads(row["document"]) for row in rows["piece"]}
+    await migrate(store)
+    assert await check_store(store) == []
     await store.close()

@@ -4,9 +4,9 @@ import httpx
 import pytest
 
 from longpoint.api.stored import openings
-from stored import house, made, opening
+from stored import made, opening
 
-RACK = [{"profile": "casing", "length": "41 1/2"}] * 199
+ON_HAND = [{"profile": "casing", "length": "41 1/2"}] * 199
 
 
 async def test_the_last_opening_that_goes_in_is_kept_and_the_next_refused(
@@ -23,21 +23,17 @@ async def test_the_last_opening_that_goes_in_is_kept_and_the_next_refused(
     assert marks == ["K1", "K2"]
 
 
-async def test_the_last_length_that_goes_on_the_rack_is_kept_and_the_next_refused(
+async def test_the_last_lot_that_is_planned_with_is_kept_and_the_next_refused(
     sqlite_service: httpx.AsyncClient,
 ) -> None:
-    where = (await made(sqlite_service, rack=RACK)).headers["location"]
-    for more, status in (([RACK[0]], 201), ([RACK[0], RACK[0]], 422)):
-        whole = await sqlite_service.post("/v1/schedules", json=house(rack=[*RACK, *more]))
-        assert whole.status_code == status
-    assert [(one["pointer"], one["code"]) for one in whole.json()["errors"]] == [("/rack", "rack-full")]
+    where = (await made(sqlite_service, lengths=ON_HAND)).headers["location"]
     casing, apron = ({"profile": name, "length": "40"} for name in ("casing", "apron"))
-    last = await sqlite_service.post(f"{where}/offcuts", json=casing)
+    last = await sqlite_service.post(f"{where}/lengths", json=casing)
     assert last.status_code == 201
-    refused = await sqlite_service.post(f"{where}/offcuts", json=casing)
+    refused = await sqlite_service.post(f"{where}/lengths", json=casing)
     assert refused.status_code == 422
-    assert [one["code"] for one in refused.json()["errors"]] == ["rack-full"]
-    assert (await sqlite_service.post(f"{where}/offcuts", json=apron)).status_code == 201
+    assert [one["code"] for one in refused.json()["errors"]] == ["too-many-lengths"]
+    assert (await sqlite_service.post(f"{where}/lengths", json=apron)).status_code == 201
     gone = await sqlite_service.delete(last.headers["location"], headers={"if-match": last.headers["etag"]})
     assert gone.status_code == 200
-    assert (await sqlite_service.post(f"{where}/offcuts", json=casing)).status_code == 201
+    assert (await sqlite_service.post(f"{where}/lengths", json=casing)).status_code == 201

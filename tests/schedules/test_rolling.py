@@ -12,6 +12,8 @@ from longpoint.schedules.migrate import known_revisions, migrate
 from longpoint.schedules.store import SCHEMA, Store
 from stored import house, opening, serving
 
+STOPPED_FOR = "0004"
+"""The revision that 0.1.0 is brought to while the service stands still: it gives lengths on hand another table."""
 Columns = dict[tuple[str, str], Any]
 
 
@@ -31,6 +33,8 @@ async def columns(store: Store) -> Columns:
 async def test_a_migration_only_adds_what_the_code_before_it_can_leave_out(empty_database: str) -> None:
     store = Store(empty_database, create=True)
     for old, new in pairwise(known_revisions()):
+        if new == STOPPED_FOR:
+            continue
         await migrate(store, old)
         before = await columns(store)
         await migrate(store, new)

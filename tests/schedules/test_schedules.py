@@ -23,7 +23,7 @@ async def test_what_is_kept_is_the_text_as_read_and_its_exact_value(service: htt
 async def test_every_fault_is_told_at_once_and_nothing_is_kept(service: httpx.AsyncClient) -> None:
     body = house(
         openings=[opening("A", "x"), opening("B", trim="none"), opening("B", height="")],
-        rack=[{"profile": "casing", "length": "nought"}, {"profile": "casing", "length": "10"}],
+        lengths=[{"profile": "casing", "length": "nought"}, {"profile": "casing", "length": "10"}],
         kerf="1/0",
     )
     answer = await service.post("/v1/schedules", json=body)
@@ -35,7 +35,7 @@ async def test_every_fault_is_told_at_once_and_nothing_is_kept(service: httpx.As
         ("/openings/0/readings/jamb_width", "not-a-length"),
         ("/openings/1/trim", "unknown-trim"),
         ("/openings/2/mark", "duplicate-mark"),
-        ("/rack/0/length", "not-a-length"),
+        ("/lengths/0/length", "not-a-length"),
     }
     assert any(one["pointer"] == "/kerf" for one in answer.json()["errors"])
     assert (await service.get("/v1/schedules")).json()["items"] == []
@@ -152,7 +152,7 @@ async def test_every_write_is_in_the_history_by_its_name_with_its_reason(
     added = await wrote("POST", "/openings", opening("K2"), status=201)
     await wrote("PUT", added, opening("K2", "31"), of=added)
     await wrote("DELETE", added, of=added)
-    length = await wrote("POST", "/offcuts", {"profile": "casing", "length": "41"}, status=201)
+    length = await wrote("POST", "/lengths", {"profile": "casing", "length": "41"}, status=201)
     await wrote("DELETE", length, of=length)
     await wrote("PUT", "", house(name="Other"))
     await wrote("POST", "/archive")
@@ -160,7 +160,7 @@ async def test_every_write_is_in_the_history_by_its_name_with_its_reason(
     await wrote("POST", "/restore", {"revision": 1})
     found = (await service.get(f"{where}/revisions")).json()["items"]
     assert [one["action"] for one in reversed(found)] == [
-        *("create", "add", "remeasure", "remove", "add offcut", "remove offcut", "house"),
+        *("create", "add", "remeasure", "remove", "add length", "remove length", "house"),
         *("archive", "unarchive", "restore 1"),
     ]
     assert {one["why"] for one in found} == {"as the owner wished"}
@@ -170,10 +170,10 @@ async def test_every_write_is_in_the_history_by_its_name_with_its_reason(
 async def test_a_page_holds_fifty_where_nothing_is_said(sqlite_service: httpx.AsyncClient) -> None:
     body = {
         "openings": [opening(f"K{number}") for number in range(51)],
-        "rack": [{"profile": "casing", "length": "41"}] * 51,
+        "lengths": [{"profile": "casing", "length": "41"}] * 51,
     }
     where = (await made(sqlite_service, **body)).headers["location"]
-    for path in ("openings", "offcuts"):
+    for path in ("openings", "lengths"):
         first = await sqlite_service.get(f"{where}/{path}")
         rest = await sqlite_service.get(f"{where}/{path}", params={"cursor": first.json()["next"]})
         assert [len(one.json()["items"]) for one in (first, rest)] == [50, 1]

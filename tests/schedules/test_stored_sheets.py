@@ -32,7 +32,9 @@ every_sheet = pytest.mark.parametrize("sheet", SHEETS)
 
 async def place(service: httpx.AsyncClient, **changed: Any) -> str:
     openings = changed.pop("openings", [opening("K1", count=2, room="Kitchen"), opening("K2", room="Hall")])
-    return (await made(service, openings=openings, **changed)).headers["location"]
+    where = (await made(service, openings=openings, **changed)).headers["location"]
+    await service.post(f"{where}/plans", json={})  # or a search goes on meanwhile
+    return where
 
 
 async def sheet_of(service: httpx.AsyncClient, where: str, sheet: str, **params: Any) -> dict[str, Any]:

@@ -126,7 +126,7 @@ async def test_an_export_starts_a_schedule_just_like_it(service: httpx.AsyncClie
         opening("=1+1"),
     ]
     openings[1]["readings"] = {"sides": ["30 in", "40 in", "50 in"]}
-    body = house(openings=openings, rack=[{"profile": "casing", "length": "1.2 m"}], site_note="a\nb")
+    body = house(openings=openings, lengths=[{"profile": "casing", "length": "1.2 m"}], site_note="a\nb")
     where = (await made(service, **body)).headers["location"]
     out = await service.get(f"{where}/export")
     copy = await service.post("/v1/schedules", json=out.json())

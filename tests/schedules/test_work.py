@@ -1,7 +1,8 @@
-"""Work done: what is cut stays cut, what is wrong is told, what can be cut again is, and the rack is used."""
+"""Work done: what is cut stays cut, what is wrong is told, what can be cut again is, and lengths on hand are used."""
 
 import httpx
 
+from longpoint.lengths import Fraction, Mode, Rounding, round_to, tape
 from stored import STOCK, house, made, opening
 from working import cut_list, measure, planned, record
 
@@ -36,10 +37,10 @@ async def test_a_spoiled_piece_is_cut_again(service: httpx.AsyncClient) -> None:
     where = (await made(service, openings=[opening("K1")])).headers["location"]
     first = await record(service, where, {**LEG, "state": "cut"})
     assert first["pieces"][0]["length"]["text"] == "48 15/16 in"
-    twice = await service.post(f"{where}/work", json={"pieces": [{**LEG, "state": "cut"}]})
-    assert [one["code"] for one in twice.json()["errors"]] == ["already-cut"]
+    assert await record(service, where, {**LEG, "state": "cut"}) == first, "the same fact changes nothing"
     spoiled = await record(service, where, {**LEG, "state": "spoiled", "note": "Split."})
     assert spoiled["pieces"][0]["id"] == first["pieces"][0]["id"]
+    assert await record(service, where, {**LEG, "state": "spoiled", "note": "Split."}) == spoiled
     cuts = await cut_list(service, where)
     assert cuts["right"] == 0
     assert [(one["opening"], one["part"]) for one in cuts["cut_again"]] == [("K1", "casing_leg/left")]
@@ -124,70 +125,67 @@ async def test_pieces_of_an_opening_that_went_are_told(service: httpx.AsyncClien
     assert (wrong["recut_into"]["opening"], wrong["recut_into"]["part"]) == ("K2", "casing_head/head")
 
 
-async def test_sticks_cut_as_planned_fill_the_rack_and_later_plans_use_it(service: httpx.AsyncClient) -> None:
+async def test_sticks_cut_as_planned_leave_offcuts_and_later_plans_use_them(
+    service: httpx.AsyncClient,
+) -> None:
     where = (await made(service, openings=[opening("K1")], stock=STOCK)).headers["location"]
     now = await service.get(f"{where}/cut-list")
     plan = next(one for one in now.json()["cut_list"]["plans"] if one["profile"] == "casing")
-    numbers = [stick["number"] for stick in plan["sticks"]]
-    body = {"profile": "casing", "sticks": numbers}
-    assert (await service.post(f"{where}/cut-sticks", json=body)).status_code == 428
-    done = await service.post(f"{where}/cut-sticks", json=body, headers={"if-match": now.headers["etag"]})
+    names = [stick["name"] for stick in plan["sticks"]]
+    done = await service.post(f"{where}/cut-sticks", json={"sticks": names})
     assert done.status_code == 201, done.text
+    assert {one["stick"] for one in done.json()["pieces"]} == set(names)
     assert len(done.json()["pieces"]) == 3
-    stale = await service.post(f"{where}/cut-sticks", json=body, headers={"if-match": now.headers["etag"]})
-    assert stale.status_code == 412
+    stale = {"if-match": '"0-0"'}
+    assert (
+        await service.post(f"{where}/cut-sticks", json={"sticks": names}, headers=stale)
+    ).status_code == 412
     kept = [stick["offcut"]["text"] for stick in plan["sticks"] if stick["kept"]]
     assert kept
-    rack = (await service.get(f"{where}/offcuts")).json()["items"]
-    assert [one["length"] for one in rack] == kept
+    offcuts = (await service.get(f"{where}/lengths")).json()["items"]
+    # What is left over is kept to the mark below, so that no more is counted on than there is.
+    down = Rounding(mode=Mode.DOWN)
+    exact = [Fraction(stick["offcut"]["exact"]) for stick in plan["sticks"] if stick["kept"]]
+    assert sorted(one["length"] for one in offcuts) == sorted(tape(round_to(one, down)) for one in exact)
+    assert {(one["lot"], one["stick"]) for one in offcuts} == {
+        (f"{stick['name']} offcut", stick["name"]) for stick in plan["sticks"] if stick["kept"]
+    }
+    assert set(done.json()["lengths"]) == {one["lot"] for one in offcuts}
     after = await cut_list(service, where)
     assert after["right"] == 3
     assert "casing" not in {one["profile"] for one in after["cut_list"]["plans"]}
-    # A small window that the rack alone can do.
+    # A small window that what is on hand can do alone.
     small = opening("B1", "2", "2", foot_style="picture_frame")
     assert (await service.post(f"{where}/openings", json=small)).status_code == 201
     later = await cut_list(service, where)
     plan = next(one for one in later["cut_list"]["plans"] if one["profile"] == "casing")
     assert {stick["remnant"] for stick in plan["sticks"]} == {True}
     assert plan["cost"] == "0.00"
-    tag = (await service.get(where)).headers["etag"]
     used = await service.post(
-        f"{where}/cut-sticks",
-        json={"profile": "casing", "sticks": [stick["number"] for stick in plan["sticks"]]},
-        headers={"if-match": tag},
+        f"{where}/cut-sticks", json={"sticks": [stick["name"] for stick in plan["sticks"]]}
     )
     assert used.status_code == 201
-    ids = {one["id"] for one in (await service.get(f"{where}/offcuts")).json()["items"]}
-    assert {one["id"] for one in rack} - ids, "the remnant that was cut is off the rack"
-    wrong = await service.post(
-        f"{where}/cut-sticks",
-        json={"profile": "casing", "sticks": [1, 1, 99]},
-        headers={"if-match": "*"},
-    )
-    assert wrong.status_code == 422
+    gone = (await service.get(f"{where}/lengths", params={"state": "used_up"})).json()["items"]
+    assert {one["lot"] for one in gone} <= {one["lot"] for one in offcuts}
+    assert gone, "the offcut that was cut stays listed"
+    twice = await service.post(f"{where}/cut-sticks", json={"sticks": ["C1", "C1"]})
+    assert twice.status_code == 422
 
 
-async def test_the_rack_by_hand(service: httpx.AsyncClient) -> None:
-    where = (await made(service, rack=[{"profile": "casing", "length": "41 1/2"}])).headers["location"]
-    added = await service.post(f"{where}/offcuts", json={"profile": "apron", "length": "1.2 m"})
-    assert added.status_code == 201
-    assert added.json()["exact"]["/length"] == "6000/127"
-    assert (await service.get(added.headers["location"])).json() == added.json()
-    only = (await service.get(f"{where}/offcuts", params={"profile": "apron"})).json()["items"]
-    assert [one["id"] for one in only] == [added.json()["id"]]
-    bad = await service.post(f"{where}/offcuts", json={"profile": "apron", "length": "long"})
-    assert [one["pointer"] for one in bad.json()["errors"]] == ["/length"]
-    assert (await service.delete(added.headers["location"])).status_code == 428
-    gone = await service.delete(added.headers["location"], headers={"if-match": added.headers["etag"]})
-    assert gone.status_code == 200
+async def test_work_tells_of_lengths_too(service: httpx.AsyncClient) -> None:
+    lots = [{"lot": "bench", "profile": "casing", "length": "41 1/2", "delivered": 2}]
+    where = (await made(service, lengths=lots)).headers["location"]
     work = await record(
-        service,
-        where,
-        offcuts=[{"profile": "casing", "length": "30"}],
-        used_offcuts=[(await service.get(f"{where}/offcuts")).json()["items"][0]["id"]],
+        service, where, lengths=[{"profile": "casing", "length": "30"}], used_lengths=["bench", "bench"]
     )
-    rack = (await service.get(f"{where}/offcuts")).json()["items"]
-    assert [one["id"] for one in rack] == work["offcuts"]
+    assert work["lengths"] == ["length"]
+    left = (await service.get(f"{where}/lengths")).json()["items"]
+    assert {one["lot"]: one["available"] for one in left} == {"bench": 0, "length": 1}
+    more = await service.post(f"{where}/work", json={"used_lengths": ["length", "bench"]})
+    assert [(one["pointer"], one["code"]) for one in more.json()["errors"]] == [
+        ("/used_lengths/1", "no-such-length")
+    ]
+    assert (await service.get(f"{where}/lengths/length")).json()["available"] == 1
 
 
 async def test_work_that_cannot_have_been_done_is_refused_whole(service: httpx.AsyncClient) -> None:
@@ -203,8 +201,8 @@ async def test_work_that_cannot_have_been_done_is_refused_whole(service: httpx.A
             {"opening": "K1", "part": "casing_head/head", "state": "cut", "recut_from": "0"},
             {"opening": "K1", "part": "casing_leg/right", "state": "cut", "recut_from": leg},
         ],
-        "offcuts": [{"profile": "casing", "length": "10 in"}],
-        "used_offcuts": ["0"],
+        "lengths": [{"profile": "casing", "length": "10 in"}, {"profile": "casting", "length": "10 in"}],
+        "used_lengths": ["0"],
     }
     answer = await service.post(f"{where}/work", json=body)
     assert answer.status_code == 422
@@ -215,14 +213,15 @@ async def test_work_that_cannot_have_been_done_is_refused_whole(service: httpx.A
         ("/pieces/4", "given-twice"),
         ("/pieces/5/recut_from", "unknown-piece"),
         ("/pieces/6/recut_from", "cannot-be-recut"),
-        ("/used_offcuts/0", "unknown-offcut"),
+        ("/used_lengths/0", "no-such-length"),
+        ("/lengths/1/profile", "unknown-profile"),
     }
-    body = {"offcuts": [{"profile": "casing", "length": "x"}, {"profile": "apron", "length": "1"}]}
+    body = {"lengths": [{"profile": "casing", "length": "x"}, {"profile": "apron", "length": "1"}]}
     answer = await service.post(f"{where}/work", json=body)
-    assert [one["pointer"] for one in answer.json()["errors"]] == ["/offcuts/0/length"]
+    assert [one["pointer"] for one in answer.json()["errors"]] == ["/lengths/0/length"]
     assert (await service.post(f"{where}/work", json={})).status_code == 422
     assert (await service.get(where)).json()["revision"] == 2
-    assert (await service.get(f"{where}/offcuts")).json()["items"] == []
+    assert (await service.get(f"{where}/lengths")).json()["items"] == []
 
 
 async def test_a_piece_recorded_by_mistake_is_struck(service: httpx.AsyncClient) -> None:
@@ -235,14 +234,14 @@ async def test_a_piece_recorded_by_mistake_is_struck(service: httpx.AsyncClient)
     assert (await cut_list(service, where))["right"] == 0
 
 
-async def test_going_back_leaves_pieces_cut_and_the_rack_as_it_is(service: httpx.AsyncClient) -> None:
+async def test_going_back_leaves_pieces_cut_and_lengths_on_hand(service: httpx.AsyncClient) -> None:
     where = (await made(service, openings=[opening("K1")])).headers["location"]
     await measure(service, where, "K1", "31", "46 1/4")
-    await record(service, where, {**LEG, "state": "cut"}, offcuts=[{"profile": "casing", "length": "30"}])
+    await record(service, where, {**LEG, "state": "cut"}, lengths=[{"profile": "casing", "length": "30"}])
     tag = (await service.get(where)).headers["etag"]
     await service.post(f"{where}/restore", json={"revision": 1}, headers={"if-match": tag})
     assert len((await service.get(f"{where}/work")).json()["items"]) == 1
-    assert len((await service.get(f"{where}/offcuts")).json()["items"]) == 1
+    assert len((await service.get(f"{where}/lengths")).json()["items"]) == 1
     assert (await cut_list(service, where))["right"] == 1
 
 

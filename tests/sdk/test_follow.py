@@ -6,7 +6,7 @@ from pathlib import Path
 import msgspec
 import pytest
 
-from longpoint.api.computed.cut_list_events import PlanProgress
+from longpoint.api.answers.events import PlanProgress
 from longpoint_sdk import AsyncClient, Client, Progress, calls, problems, types
 
 HOUSE = msgspec.convert(

@@ -36,9 +36,9 @@ def test_progress_has_it_too(client: Client) -> None:
     assert answer.cost == Decimal("18.20")
 
 
-def test_a_price_on_the_rack_is_changed_and_read_back(client: Client) -> None:
+def test_a_price_of_a_length_on_hand_is_read_back(client: Client) -> None:
     made = client.create_schedule(types.NewSchedule(name="Heron Cottage", trim_specs={"plain": TRIM})).value
-    kept = client.add_offcut(
-        made.id, types.RackLength(profile="casing", length="40 in", price=Decimal("1.05"))
+    kept = client.add_length(
+        made.id, types.LengthOnHand(profile="casing", length="40 in", price=Decimal("1.05"))
     ).value
-    assert client.get_offcut(made.id, kept.id).value.price == Decimal("1.05")
+    assert client.get_length(made.id, kept.lot).value.price == Decimal("1.05")

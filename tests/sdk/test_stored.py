@@ -191,7 +191,7 @@ async def test_all_of_it_in_async(async_client: AsyncClient) -> None:
     assert caught.value.mine.room == "Attic"
 
 
-def test_work_done_and_the_rack(client: Client) -> None:
+def test_work_done_and_lengths_on_hand(client: Client) -> None:
     id = client.create_schedule(house("Work House", window("K1"))).value.id
     made = client.record_work(
         id, types.Work(pieces=[types.PieceDone(opening="K1", part="stool", state="cut", note="oak")])
@@ -199,10 +199,15 @@ def test_work_done_and_the_rack(client: Client) -> None:
     [piece] = client.list_pieces(id, state="cut")
     assert (piece.id, piece.length) == (made.pieces[0].id, Length("37 1/2 in"))
     assert list(client.list_pieces(id, state="fitted")) == []
-    offcut = client.add_offcut(id, types.RackLength(profile="stool", length=Length("30 in"), price="2.00"))
-    assert [one.length for one in client.list_offcuts(id)] == ["30 in"]
-    held = client.get_offcut(id, offcut.value.id)
-    assert client.remove_offcut(id, offcut.value.id, if_match=held).revision == held.value.revision + 1
+    found = client.add_length(id, types.LengthOnHand(profile="stool", length=Length("30 in"), price="2.00"))
+    assert [(one.lot, one.length) for one in client.list_lengths(id)] == [("length", "30 in")]
+    held = client.get_length(id, found.value.lot)
+    assert client.remove_length(id, "length", if_match=held).revision == held.value.revision + 1
+    bought = types.LengthOnHand(profile="stool", length=Length("8 ft"), ordered=3, delivered=4, paid="21.00")
+    first = client.put_length(id, "yard 1", bought)
+    assert first.value.notes == ["4 came of 3 that were ordered."]
+    assert client.put_length(id, "yard 1", bought).value.revision == first.value.revision
+    assert [one.lot for one in client.list_lengths(id, state="on_hand")] == ["yard 1"]
 
 
 def test_a_parameter_that_is_a_list(client: Client) -> None:

@@ -6,7 +6,8 @@ import pytest
 
 from geometry.builders import read
 from longpoint.geometry import Foot, GeometryError, Opening, PlumbSides, Polygon
-from longpoint.shop.build import MOST_NAMING, MOST_PIECES, build_openings, cutting_jobs
+from longpoint.shop.build import build_openings, cutting_jobs
+from longpoint.shop.too_much import MOST_NAMING, MOST_PIECES
 from shop.builders import FLAT, TRIM, Entry, F, house_of, stock, window
 
 

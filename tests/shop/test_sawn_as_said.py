@@ -59,12 +59,16 @@ class Yard:
         self.parts = {
             (one.built.opening.mark, part.key): part for one in house.openings for part in one.built.parts
         }
-        self.lengths: dict[tuple[str, int | None], float] = {
-            (plan.profile, number): float(layout.length)
+        self.lengths: dict[tuple[str, str | None], float] = {
+            (plan.profile, name): float(layout.length)
             for plan in house.plans
-            for number, layout in enumerate((one for one in plan.layouts for _ in range(one.times)), 1)
+            for name, layout in zip(
+                house.stick_names[plan.profile],
+                [one for one in plan.layouts for _ in range(one.times)],
+                strict=True,
+            )
         }
-        self.free: dict[tuple[str, int | None], Line] = defaultdict(lambda: Line(0.0, 0.0))
+        self.free: dict[tuple[str, str | None], Line] = defaultdict(lambda: Line(0.0, 0.0))
         self.pieces: dict[PieceName, Sawn] = {}
         self.parted: dict[PieceName, Operation] = {}
 

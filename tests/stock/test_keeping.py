@@ -235,7 +235,7 @@ def test_the_same_twice_and_never_dearer_than_the_search_alone(
     sound(job, before, first)
     if "clock" not in (first.plan.stopped, second.plan.stopped):
         assert same(first) == same(second)
-    alone = plan(job, Budget(2.0 * 0.7))
+    alone = plan(job, Budget(2.0))
     assert first.plan.cost_cents <= alone.cost_cents
     assert first.plan.bound_cents <= first.plan.cost_cents
 

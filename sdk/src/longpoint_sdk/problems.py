@@ -125,6 +125,37 @@ class ScheduleNotArchived(Problem):
     type_uri = "/problems/schedule-not-archived"
 
 
+class StickChanged(Problem):
+    """The stick is laid out otherwise by now (409).
+
+    A stick's name stands for one layout. What the schedule holds was changed since this one was printed, so
+    the plan that stands has other sticks in its place: each error says what was on it and where these pieces
+    are today. A cut is a fact: where the stick was cut as it was printed, record its pieces one by one, the
+    lengths that were used up and those that are left over; the sticks are planned anew from what is left.
+    """
+
+    type_uri = "/problems/stick-changed"
+
+
+class StickClaimed(Problem):
+    """Somebody else has claimed the stick (409).
+
+    Somebody is about to cut it: the detail says who, and until when. Take another stick, wait until the claim
+    is over, or have it released. To record a stick that you claimed yourself, say who you are in `by`.
+    """
+
+    type_uri = "/problems/stick-claimed"
+
+
+class StickCut(Problem):
+    """The stick was cut already (409).
+
+    Its pieces are recorded: see what was cut with GET /v1/schedules/{id}/work, and take another stick.
+    """
+
+    type_uri = "/problems/stick-cut"
+
+
 class PreconditionFailed(VersionConflict):
     """It was changed in the meantime (412).
 
@@ -276,6 +307,9 @@ KINDS: dict[str, type[Problem]] = {
         BodyTooSlow,
         ScheduleArchived,
         ScheduleNotArchived,
+        StickChanged,
+        StickClaimed,
+        StickCut,
         PreconditionFailed,
         ContentTooLarge,
         UnsupportedMediaType,

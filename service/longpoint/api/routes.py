@@ -24,7 +24,7 @@ from longpoint.api.computed.sheets import (
 )
 from longpoint.api.stored.changes import compare_revisions
 from longpoint.api.stored.cut_list import compute_schedule_cut_list
-from longpoint.api.stored.offcuts import add_offcut, get_offcut, list_offcuts, remove_offcut
+from longpoint.api.stored.lengths import add_length, get_length, list_lengths, put_length, remove_length
 from longpoint.api.stored.openings import (
     add_opening,
     get_opening,
@@ -32,6 +32,8 @@ from longpoint.api.stored.openings import (
     remove_opening,
     replace_opening,
 )
+from longpoint.api.stored.plans import get_plan, list_plans, make_plan
+from longpoint.api.stored.releasing import hold_openings, release_openings
 from longpoint.api.stored.revisions import get_revision, list_revisions, restore_revision
 from longpoint.api.stored.schedules import (
     archive_schedule,
@@ -43,6 +45,7 @@ from longpoint.api.stored.schedules import (
     unarchive_schedule,
 )
 from longpoint.api.stored.sheets import get_opening_drawing, get_schedule_sheet, get_sticks_drawing
+from longpoint.api.stored.sticks import claim_stick, get_stick, release_stick
 from longpoint.api.stored.transfer import export_schedule, import_openings
 from longpoint.api.stored.work import cut_sticks, get_piece, list_pieces, record_work, remove_piece
 
@@ -75,12 +78,20 @@ OPERATIONS: list[Any] = [
     get_opening,
     replace_opening,
     remove_opening,
+    release_openings,
+    hold_openings,
     list_revisions,
     get_revision,
     restore_revision,
     compare_revisions,
     import_openings,
     export_schedule,
+    make_plan,
+    list_plans,
+    get_plan,
+    get_stick,
+    claim_stick,
+    release_stick,
     compute_schedule_cut_list,
     get_schedule_sheet,
     get_sticks_drawing,
@@ -90,10 +101,11 @@ OPERATIONS: list[Any] = [
     list_pieces,
     get_piece,
     remove_piece,
-    list_offcuts,
-    add_offcut,
-    get_offcut,
-    remove_offcut,
+    list_lengths,
+    add_length,
+    get_length,
+    put_length,
+    remove_length,
     check_live,
     check_ready,
 ]

@@ -55,6 +55,7 @@ class Built(Value, frozen=True):
         notes: what was assumed.
         findings: what is in the way, out of plane or out of level, each with what can be done; none has
             changed a size.
+        numbers: the number of each part, by which sheets name it; None for 1, 2, 3 in their order.
     """
 
     opening: Opening
@@ -63,6 +64,12 @@ class Built(Value, frozen=True):
     square_gap: float
     notes: tuple[str, ...]
     findings: tuple[Finding, ...] = ()
+    numbers: tuple[int, ...] | None = None
+
+    @property
+    def numbered(self) -> tuple[tuple[int, Part], ...]:
+        """Each part with its number."""
+        return tuple(zip(self.numbers or range(1, len(self.parts) + 1), self.parts, strict=True))
 
 
 class Pieces(Flag):

@@ -10,21 +10,22 @@ from msgspec import Meta
 from longpoint.lengths import Fraction, Unit
 from longpoint.schedules.kept import (
     KeptHouse,
-    PlacedPiece,
-    RackLength,
+    MadePiece,
     read_house,
     read_length,
     read_opening,
     read_piece,
 )
+from longpoint.schedules.lots import LengthOnHand
 from longpoint.schedules.rows import (
-    OffcutRow,
+    LengthRow,
     OpeningRow,
     PieceRow,
     RevisionRow,
     ScheduleLineRow,
     ScheduleRow,
 )
+from longpoint.schedules.states import LengthState
 from longpoint.shop.house import HouseOpening
 from longpoint.values import Value, fields_of
 
@@ -128,27 +129,42 @@ class StoredOpening(HouseOpening, frozen=True, kw_only=True):
         )
 
 
-class StoredLength(RackLength, frozen=True, kw_only=True):
-    """A length of stock on the rack, as it was sent.
+class StoredLength(LengthOnHand, frozen=True, kw_only=True):
+    """A lot of lengths on hand, as it was sent.
 
     Attributes:
         id: Its id.
-        revision: The schedule's revision that put it there.
+        revision: The schedule's revision that last changed it.
+        available: How many are left to plan with: what was ordered or, where more came, delivered, less those used up.
+        states: Of what can be said of it: ordered while some are to come, delivered when some came, on_hand while some
+            of those are left, used_up when none is left to plan with.
+        notes: What is odd of it: more came than were ordered.
         exact: Its lengths exactly.
     """
 
     id: str
     revision: int
+    available: int
+    states: tuple[LengthState, ...]
+    notes: tuple[str, ...]
     exact: Exact
 
     @classmethod
-    def of(cls, row: OffcutRow, unit: Unit | None) -> StoredLength:
+    def of(cls, row: LengthRow, unit: Unit | None) -> StoredLength:
         """As its row has it, under its house's unit."""
-        said = msgspec.structs.asdict(read_length(row.document, unit))
-        return cls(**said, id=row.id, revision=row.revision, exact=read_exact(row.exact))
+        length = read_length(row.document, unit)
+        return cls(
+            **fields_of(LengthOnHand, length),
+            id=row.id,
+            revision=row.revision,
+            available=length.available,
+            states=length.states,
+            notes=length.notes,
+            exact=read_exact(row.exact),
+        )
 
 
-class StoredPiece(PlacedPiece, frozen=True, kw_only=True):
+class StoredPiece(MadePiece, frozen=True, kw_only=True):
     """A piece that was cut.
 
     Attributes:
@@ -168,7 +184,7 @@ class StoredPiece(PlacedPiece, frozen=True, kw_only=True):
         """As its document has it."""
         piece = read_piece(document)
         return cls(
-            **fields_of(PlacedPiece, piece),
+            **fields_of(MadePiece, piece),
             id=id,
             revision=revision,
             profile=piece.shape.profile,
@@ -218,7 +234,7 @@ class ItemChanged(Value, frozen=True):
         gone: Whether it went.
     """
 
-    kind: Literal["schedule", "opening", "piece", "offcut"]
+    kind: Literal["schedule", "opening", "piece", "length"]
     id: str
     mark: str | None
     gone: bool
@@ -232,47 +248,3 @@ class RevisionDetail(Revision, frozen=True, kw_only=True):
     """
 
     wrote: tuple[ItemChanged, ...]
-
-
-class Made(Value, frozen=True):
-    """A change that was made.
-
-    Attributes:
-        revision: The schedule's revision it made.
-    """
-
-    revision: int
-
-
-class WorkMade(Value, frozen=True):
-    """Work that was recorded.
-
-    Attributes:
-        revision: The schedule's revision it made.
-        pieces: Every piece it touched, as it now is; those cut again from are gone.
-        offcuts: Ids of the lengths it put on the rack.
-    """
-
-    revision: int
-    pieces: tuple[StoredPiece, ...]
-    offcuts: tuple[str, ...]
-
-
-class Imported(Value, frozen=True):
-    """What was brought in, or would be.
-
-    Attributes:
-        dry_run: Whether it was only tried: nothing was kept then.
-        revision: The revision it made; the one that stands, when it made none.
-        added: Marks that are new.
-        updated: Marks whose opening changed.
-        unchanged: How many were there already, just so.
-        removed: Marks that went, since the import replaces the whole.
-    """
-
-    dry_run: bool
-    revision: int
-    added: tuple[str, ...]
-    updated: tuple[str, ...]
-    unchanged: int
-    removed: tuple[str, ...]

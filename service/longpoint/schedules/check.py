@@ -7,16 +7,17 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules import history
 from longpoint.schedules.basics import digest_of
+from longpoint.schedules.check_plans import check_plans
 from longpoint.schedules.history import revision_digest
-from longpoint.schedules.models import Offcut, Opening, Piece, Retry, Revision, Schedule, Version
+from longpoint.schedules.models import Length, Opening, Piece, Retry, Revision, Schedule, Version
 from longpoint.schedules.rows import ScheduleRow, VersionRow
 from longpoint.schedules.store import Store
 from longpoint.schedules.values import Author, Kind
 
-_ITEMS: list[tuple[Kind, type[Opening | Piece | Offcut]]] = [
+_ITEMS: list[tuple[Kind, type[Opening | Piece | Length]]] = [
     (Kind.OPENING, Opening),
     (Kind.PIECE, Piece),
-    (Kind.OFFCUT, Offcut),
+    (Kind.LENGTH, Length),
 ]
 
 
@@ -49,6 +50,7 @@ async def _check_schedule(connection: AsyncConnection, id: str) -> list[str]:
         wrong.append("its document is not that of its history")
     elif heads[0].revision != schedule.head_revision:
         wrong.append("its document is said to be of another revision than it is")
+    wrong += await check_plans(connection, schedule)
     openings = [row.position or 0 for row in standing if row.kind == Kind.OPENING]
     if schedule.opening_count != len(openings):
         wrong.append(f"it counts {schedule.opening_count} openings and has {len(openings)}")

@@ -35,6 +35,8 @@ async def append(
     author: Author,
     action: str,
     changes: Sequence[Change],
+    *,
+    as_planned: bool = False,
     **columns: str | None,
 ) -> Stamp:
     """Append a revision and bring what now stands up to date.
@@ -46,6 +48,7 @@ async def append(
         author: Who writes.
         action: What was done, in a word or two.
         changes: What it changed, each thing once.
+        as_planned: Whether a plan of the sticks that was made before it stands.
         columns: Columns of the schedule's row that change, too.
     """
     number, at = before.number + 1, moment()
@@ -81,6 +84,8 @@ async def append(
         )
     tally = await project(connection, schedule_id, number, changes, digests)
     values: dict[str, object] = {"revision": number, "digest": digest, "updated_at": at, **columns}
+    if not as_planned:
+        values["basis"] = digest
     for change in changes:
         if change.kind is Kind.SCHEDULE and change.document is not None:
             values |= {

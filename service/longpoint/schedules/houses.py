@@ -14,7 +14,7 @@ from longpoint.schedules.values import Author, Change, Kind, Stamp
 async def create(
     connection: AsyncConnection, author: Author, action: str, head: Change, changes: list[Change]
 ) -> tuple[str, Stamp]:
-    """Make a schedule of a head, with openings and offcuts where there are any; gives its id and first revision."""
+    """Make a schedule of a head, with openings and lengths on hand, if any; gives its id and first revision."""
     id, at, document = head.id, moment(), head.document or ""
     row = {
         "id": id,
@@ -29,6 +29,9 @@ async def create(
         "document": document,
         "opening_count": 0,
         "next_position": 1,
+        "basis": "",
+        "last_plan": 0,
+        "last_names": "{}",
     }
     await connection.execute(insert(Schedule), [row])
     return id, await append(connection, id, Stamp(0, id), author, action, [head, *changes])
@@ -116,9 +119,14 @@ async def write(
     author: Author,
     action: str,
     changes: list[Change],
+    *,
+    as_planned: bool = False,
     **columns: str | None,
 ) -> Stamp:
-    """Append a revision to a schedule that is held; `row` is what `find` gave."""
-    return await append(
-        connection, row.id, Stamp(row.revision, row.digest), author, action, changes, **columns
-    )
+    """Append a revision to a schedule that is held; `row` is what `find` gave.
+
+    Args:
+        as_planned: Whether what was planned stands just as it was planned.
+    """
+    before = Stamp(row.revision, row.digest)
+    return await append(connection, row.id, before, author, action, changes, as_planned=as_planned, **columns)

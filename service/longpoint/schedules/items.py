@@ -1,14 +1,15 @@
-"""What stands in a schedule now: its openings, the pieces that were cut, the offcuts on the rack."""
+"""What stands in a schedule now: its openings, the pieces that were cut, the lengths on hand."""
 
 from collections.abc import Sequence
 from functools import cache
 
 import msgspec
-from sqlalchemy import Select, bindparam, or_, select
+from sqlalchemy import ColumnElement, Select, and_, bindparam, or_, select
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.schedules.models import Offcut, Opening, Piece
-from longpoint.schedules.rows import OffcutRow, OpeningRow, PieceRow
+from longpoint.schedules.models import Length, Opening, Piece
+from longpoint.schedules.rows import LengthRow, OpeningRow, PieceRow
+from longpoint.schedules.states import LengthState
 
 _AT_ONCE = 400
 
@@ -106,25 +107,52 @@ async def find_piece(connection: AsyncConnection, schedule_id: str, id: str) -> 
     return None if row is None else PieceRow.of(row)
 
 
-async def list_offcuts(
+_IN_STATE: dict[LengthState, ColumnElement[bool]] = {
+    LengthState.ORDERED: Length.ordered > Length.delivered,
+    LengthState.DELIVERED: Length.delivered > 0,
+    LengthState.ON_HAND: Length.delivered > Length.used_up,
+    LengthState.USED_UP: and_(Length.ordered <= Length.used_up, Length.delivered <= Length.used_up),
+}
+
+
+async def list_lengths(
     connection: AsyncConnection,
     schedule_id: str,
     *,
     after: str | None = None,
     limit: int | None = None,
     profile: str | None = None,
-) -> list[OffcutRow]:
-    """Offcuts on the rack, the first put there first."""
-    query = select(Offcut).where(Offcut.schedule_id == schedule_id)
+    state: LengthState | None = None,
+) -> list[LengthRow]:
+    """Lots of lengths on hand, the first kept first."""
+    query = select(Length).where(Length.schedule_id == schedule_id)
     if after is not None:
-        query = query.where(Offcut.id > after)
+        query = query.where(Length.id > after)
     if profile is not None:
-        query = query.where(Offcut.profile == profile)
-    return [OffcutRow.of(row) for row in await connection.execute(query.order_by(Offcut.id).limit(limit))]
+        query = query.where(Length.profile == profile)
+    if state is not None:
+        query = query.where(_IN_STATE[state])
+    return [LengthRow.of(row) for row in await connection.execute(query.order_by(Length.id).limit(limit))]
 
 
-async def find_offcut(connection: AsyncConnection, schedule_id: str, id: str) -> OffcutRow | None:
-    """An offcut by its id."""
-    query = select(Offcut).where(Offcut.schedule_id == schedule_id, Offcut.id == id)
-    row = (await connection.execute(query)).one_or_none()
-    return None if row is None else OffcutRow.of(row)
+async def find_length(connection: AsyncConnection, schedule_id: str, id_or_lot: str) -> LengthRow | None:
+    """A lot by its id or, where no id is so, by its name; None when there is neither."""
+    query = select(Length).where(
+        Length.schedule_id == schedule_id, or_(Length.id == id_or_lot, Length.lot == id_or_lot)
+    )
+    found = list(await connection.execute(query))
+    row = next((row for row in found if row.id == id_or_lot), found[0] if found else None)
+    return None if row is None else LengthRow.of(row)
+
+
+async def lots_named(
+    connection: AsyncConnection, schedule_id: str, lots: Sequence[str]
+) -> dict[str, LengthRow]:
+    """The lots with these names, by name."""
+    found: dict[str, LengthRow] = {}
+    for start in range(0, len(lots), _AT_ONCE):
+        query = select(Length).where(
+            Length.schedule_id == schedule_id, Length.lot.in_(lots[start : start + _AT_ONCE])
+        )
+        found.update({row.lot: LengthRow.of(row) for row in await connection.execute(query)})
+    return found

@@ -1,8 +1,7 @@
-"""What is kept of a house: what was said of it, the lengths on its rack, the pieces that were cut."""
+"""What is kept of a house: what was said of it, the lengths on hand, the pieces that were cut."""
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterable, Sequence
 from typing import Annotated, ClassVar
 
@@ -11,36 +10,24 @@ from msgspec import Meta
 
 from longpoint.geometry import PieceKey
 from longpoint.lengths import EXACT, Rounding, Unit, exact_lengths, length_writer
+from longpoint.schedules.lots import (
+    MOST_LOTS,
+    LengthOnHand,
+    tell_of_lots,
+    tell_of_names,
+    tell_of_too_many,
+)
 from longpoint.schedules.states import PieceState
 from longpoint.schedules.values import Change, Kind
 from longpoint.shop.house import AnyHouse, House, HouseGroup, HouseOpening, tell_of_house
+from longpoint.shop.named_sticks import NamedStick, PlannedProfile
 from longpoint.shop.shape import PieceShape
-from longpoint.shop.yard import OnHand, Remnant, Stock
+from longpoint.shop.yard import Remnant, Stock
 from longpoint.values import Faults, Given, Name, Path, Text, Value, decoder, encoder, fields_of
 
 MOST_OPENINGS = 5000
-MOST_OFFCUTS = 200
 _encode = encoder(length_writer(Rounding())).encode
 _encode_exact = encoder(EXACT).encode
-
-
-class RackLength(OnHand, frozen=True, kw_only=True):
-    """A length of stock on the rack.
-
-    Attributes:
-        profile: The profile's name, as the trim specs have it.
-        note: Where it came from, or stands.
-    """
-
-    unit_is_stored: ClassVar[bool] = True
-
-    profile: Name
-    note: Text = ""
-
-    @property
-    def remnant(self) -> Remnant:
-        """It as a cut list takes it."""
-        return Remnant(**fields_of(OnHand, self))
 
 
 class KeptHouse(AnyHouse, frozen=True, kw_only=True):
@@ -60,25 +47,26 @@ class KeptHouse(AnyHouse, frozen=True, kw_only=True):
     def whole(
         self,
         openings: Sequence[HouseOpening] = (),
-        rack: Iterable[RackLength] = (),
+        lengths: Iterable[LengthOnHand] = (),
         groups: Sequence[HouseGroup] | None = None,
     ) -> House:
-        """The house with some of its openings, what is on its rack, and those of its groups that are all there."""
+        """The house with some of its openings, what is left on hand, and those of its groups that are all there."""
         said = fields_of(AnyHouse, self)
-        said |= {"stock": self._stock(rack), "openings": tuple(openings)}
+        said |= {"stock": self._stock(lengths), "openings": tuple(openings)}
         if groups is not None:
             said["groups"] = tuple(groups)
         return House(**said)
 
-    def _stock(self, rack: Iterable[RackLength]) -> tuple[Stock, ...]:
+    def _stock(self, lengths: Iterable[LengthOnHand]) -> tuple[Stock, ...]:
         remnants: dict[str, list[Remnant]] = {}
-        for one in rack:
-            remnants.setdefault(one.profile, []).append(one.remnant)
+        for one in lengths:
+            if one.available:
+                remnants.setdefault(one.profile, []).append(one.remnant)
         sold = [
             Stock(**msgspec.structs.asdict(one), remnants=tuple(remnants.pop(one.profile, ())))
             for one in self.stock
         ]
-        # A profile the yard does not sell can still be cut from the rack.
+        # A profile the yard does not sell can still be cut from what is on hand.
         only = [Stock(profile=name, sticks=(), remnants=tuple(left)) for name, left in remnants.items()]
         return (*sold, *only)
 
@@ -88,24 +76,25 @@ class KeptHouse(AnyHouse, frozen=True, kw_only=True):
 
 
 class NewSchedule(KeptHouse, frozen=True, kw_only=True):
-    """A house's schedule, with its openings and its rack where they are known already; an export looks the same.
+    """A house's schedule, with its openings and lengths on hand where they are known already; an export looks the same.
 
     Attributes:
         openings: In the order they are to be listed.
-        rack: Lengths on hand.
+        lengths: What is on hand, or on its way.
     """
 
     unit_is_stored: ClassVar[bool] = False
 
     openings: Annotated[tuple[HouseOpening, ...], Meta(max_length=MOST_OPENINGS)] = ()
-    rack: Annotated[tuple[RackLength, ...], Meta(max_length=2000)] = ()
+    lengths: Annotated[tuple[LengthOnHand, ...], Meta(max_length=MOST_LOTS)] = ()
 
     def tell(self, faults: Faults, at: Path = ()) -> None:
         """Note what cannot be."""
         tell_of_house(self.whole(self.openings), faults, at)
-        for profile, count in Counter(one.profile for one in self.rack).items():
-            if count > MOST_OFFCUTS:
-                faults.add((*at, "rack"), "rack-full", rack_full(profile, MOST_OFFCUTS))
+        lots = [((*at, "lengths", index), one) for index, one in enumerate(self.lengths)]
+        tell_of_lots(self, lots, (), faults)
+        tell_of_names(lots, faults)
+        tell_of_too_many(self.lengths, faults, (*at, "lengths"))
 
     @property
     def head(self) -> KeptHouse:
@@ -114,22 +103,18 @@ class NewSchedule(KeptHouse, frozen=True, kw_only=True):
 
     @classmethod
     def of(
-        cls, house: KeptHouse, openings: Sequence[HouseOpening], rack: Sequence[RackLength]
+        cls, house: KeptHouse, openings: Sequence[HouseOpening], lengths: Sequence[LengthOnHand]
     ) -> NewSchedule:
         """A schedule that is there, as one that starts another just like it."""
-        return cls(**fields_of(KeptHouse, house), openings=tuple(openings), rack=tuple(rack))
-
-
-def rack_full(profile: str, most: int) -> str:
-    """What is told of a rack with more lengths of a profile than a cut list takes."""
-    return f"The rack holds at most {most} lengths of {profile!r}: take some off first."
+        return cls(**fields_of(KeptHouse, house), openings=tuple(openings), lengths=tuple(lengths))
 
 
 class RecordedPiece(Value, frozen=True, kw_only=True):
     """What is said of a piece when work is recorded, and kept and answered as it was said.
 
     Attributes:
-        part: Which part of it, by its `key` in the cut list.
+        part: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it,
+            `K1-4` or, of several alike, `L1-4.2`.
         instance: Which of several alike, counted from 1.
         note: Anything worth knowing.
     """
@@ -139,21 +124,23 @@ class RecordedPiece(Value, frozen=True, kw_only=True):
     note: Text = ""
 
 
-class PlacedPiece(RecordedPiece, frozen=True, kw_only=True):
-    """The same of a piece whose place was found.
+class MadePiece(RecordedPiece, frozen=True, kw_only=True):
+    """The same of a piece that was made, and what became of it.
 
     Attributes:
         opening_id: What it was cut for: an opening, or a group for what its openings share.
         opening: The mark of that opening or group when it was cut.
         state: What became of it.
+        stick: The name of the stick it was cut from as planned; null where it was cut otherwise.
     """
 
     opening_id: str
     opening: str
     state: PieceState
+    stick: str | None = None
 
 
-class KeptPiece(PlacedPiece, frozen=True, kw_only=True):
+class KeptPiece(MadePiece, frozen=True, kw_only=True):
     """One piece as it was cut.
 
     Attributes:
@@ -182,9 +169,9 @@ def read_opening(document: str, unit: Unit | None) -> HouseOpening:
     return opening
 
 
-def read_length(document: str, unit: Unit | None) -> RackLength:
-    """A length on the rack out of its document, under its house's unit."""
-    length: RackLength = decoder(RackLength, unit).decode(document)
+def read_length(document: str, unit: Unit | None) -> LengthOnHand:
+    """A lot of lengths on hand out of its document, under its house's unit."""
+    length: LengthOnHand = decoder(LengthOnHand, unit).decode(document)
     return length
 
 
@@ -209,11 +196,28 @@ def opening_change(id: str, position: int, opening: HouseOpening) -> Change:
     return Change(Kind.OPENING, id, _encode(opening).decode(), exact_json(opening), position)
 
 
-def length_change(id: str, length: RackLength) -> Change:
-    """A length on the rack."""
-    return Change(Kind.OFFCUT, id, _encode(length).decode(), exact_json(length))
+def length_change(id: str, length: LengthOnHand) -> Change:
+    """A lot of lengths on hand."""
+    return Change(Kind.LENGTH, id, _encode(length).decode(), exact_json(length))
 
 
 def piece_change(id: str, piece: KeptPiece) -> Change:
     """A piece that was cut."""
     return Change(Kind.PIECE, id, _encode_exact(piece).decode())
+
+
+def written(value: NamedStick | tuple[PlannedProfile, ...]) -> str:
+    """A stick, or what a plan says of each profile, as it is kept."""
+    return _encode_exact(value).decode()
+
+
+def read_stick(document: str) -> NamedStick:
+    """A stick out of its document."""
+    stick: NamedStick = decoder(NamedStick).decode(document)
+    return stick
+
+
+def read_plan(document: str) -> tuple[PlannedProfile, ...]:
+    """What a plan says of each profile, out of its document."""
+    profiles: tuple[PlannedProfile, ...] = decoder(tuple[PlannedProfile, ...]).decode(document)
+    return profiles

@@ -5,6 +5,7 @@ from __future__ import annotations
 from longpoint.geometry import PieceKey
 from longpoint.lengths import Fraction
 from longpoint.schedules.answers import StoredPiece
+from longpoint.schedules.plan_answers import PlanLine
 from longpoint.shop.answer import CutListAnswer
 from longpoint.values import Value
 
@@ -44,6 +45,8 @@ class StillToCut(Value, frozen=True):
 
     Attributes:
         revision: The schedule's revision it is worked out from.
+        plan: The plan that its sticks come from.
+        searching: Whether a search for a cheaper plan is under way: ask again in a moment.
         needed: How many pieces the whole house needs.
         right: How many of them are cut and as they should be.
         wrong: Pieces that are not as they should be any more.
@@ -52,6 +55,8 @@ class StillToCut(Value, frozen=True):
     """
 
     revision: int
+    plan: PlanLine
+    searching: bool
     needed: int
     right: int
     wrong: tuple[WrongPiece, ...]

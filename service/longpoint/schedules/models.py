@@ -61,7 +61,9 @@ class AccessKey(Base):
 class Schedule(Base):
     """A house's schedule as it now stands; `document` holds what was said of the house as a whole.
 
-    `digest` is that of the latest revision. `head_revision` is the revision that last changed `document`.
+    `digest` is that of the latest revision. `head_revision` is the revision that last changed `document`. `basis` is
+    the digest of the revision that last changed what a plan of the sticks is made from: work that was done as planned
+    leaves it. `last_plan` is the highest number given to a plan, `last_names` by letter the highest given to a stick.
     """
 
     __tablename__ = "schedule"
@@ -79,6 +81,9 @@ class Schedule(Base):
     document: Mapped[str] = mapped_column(Text)
     opening_count: Mapped[int] = mapped_column(Integer)
     next_position: Mapped[int] = mapped_column(BigInteger)
+    basis: Mapped[str] = mapped_column(DIGEST)
+    last_plan: Mapped[int] = mapped_column(Integer)
+    last_names: Mapped[str] = mapped_column(Text)
 
 
 class Revision(Base):
@@ -166,19 +171,73 @@ class Piece(Base):
     document: Mapped[str] = mapped_column(Text)
 
 
-class Offcut(Base):
-    """A length of stock on the rack."""
+class Length(Base):
+    """A lot of lengths on hand; the columns beside `document` only repeat what lists are filtered by."""
 
-    __tablename__ = "offcut"
-    __table_args__ = (Index("ix_offcut_schedule_id_id", "schedule_id", "id"),)
+    __tablename__ = "length"
+    __table_args__ = (
+        UniqueConstraint("schedule_id", "lot"),
+        Index("ix_length_schedule_id_id", "schedule_id", "id"),
+    )
 
     id: Mapped[str] = mapped_column(ID, primary_key=True)
     schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"))
+    lot: Mapped[str] = mapped_column(String(120))
     profile: Mapped[str] = mapped_column(String(120))
+    ordered: Mapped[int] = mapped_column(Integer)
+    delivered: Mapped[int] = mapped_column(Integer)
+    used_up: Mapped[int] = mapped_column(Integer)
     revision: Mapped[int] = mapped_column(Integer)
     digest: Mapped[str] = mapped_column(DIGEST)
     document: Mapped[str] = mapped_column(Text)
     exact: Mapped[str] = mapped_column(Text)
+
+
+class Plan(Base):
+    """A plan of a schedule's sticks: what it was made from, what it costs, and the names of its sticks in `document`.
+
+    It only follows from what is recorded, so it is no part of the history. `used_at` is when something was first
+    printed or cut from it; `budget` is in thousandths of a second.
+    """
+
+    __tablename__ = "plan"
+
+    schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"), primary_key=True)
+    number: Mapped[int] = mapped_column(Integer, primary_key=True, autoincrement=False)
+    basis: Mapped[str] = mapped_column(DIGEST)
+    planner: Mapped[int] = mapped_column(Integer)
+    created_at: Mapped[str] = mapped_column(MOMENT)
+    used_at: Mapped[str | None] = mapped_column(MOMENT)
+    budget: Mapped[int] = mapped_column(Integer)
+    document: Mapped[str] = mapped_column(Text)
+
+
+class Stick(Base):
+    """One layout of one stick, under a name that is never used again. `plan` is the first plan that has it.
+
+    `document` says, too, where the stick comes from by the latest plan that has it: to be bought, or of which lot.
+    """
+
+    __tablename__ = "stick"
+
+    schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"), primary_key=True)
+    name: Mapped[str] = mapped_column(String(12), primary_key=True)
+    plan: Mapped[int] = mapped_column(Integer)
+    document: Mapped[str] = mapped_column(Text)
+    claimed_by: Mapped[str | None] = mapped_column(String(120))
+    claimed_until: Mapped[str | None] = mapped_column(MOMENT)
+
+
+class PieceNumber(Base):
+    """The number by which sheets name a piece of an opening: it stays with its piece and is never used again."""
+
+    __tablename__ = "piece_number"
+    __table_args__ = (UniqueConstraint("schedule_id", "opening_id", "part"),)
+
+    schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"), primary_key=True)
+    opening_id: Mapped[str] = mapped_column(ID, primary_key=True)
+    number: Mapped[int] = mapped_column(Integer, primary_key=True, autoincrement=False)
+    part: Mapped[str] = mapped_column(String(60))
 
 
 class Retry(Base):

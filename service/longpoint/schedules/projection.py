@@ -7,14 +7,14 @@ import msgspec
 from sqlalchemy import delete, insert
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.schedules.models import Offcut, Opening, Piece
-from longpoint.schedules.values import Change, HouseIndex, Kind, OffcutIndex, OpeningIndex, PieceIndex
+from longpoint.schedules.models import Length, Opening, Piece
+from longpoint.schedules.values import Change, HouseIndex, Kind, LengthIndex, OpeningIndex, PieceIndex
 
 _AT_ONCE = 400
-_Table = type[Opening | Piece | Offcut]
+_Table = type[Opening | Piece | Length]
 _read_opening = msgspec.json.Decoder(OpeningIndex).decode
 _read_piece = msgspec.json.Decoder(PieceIndex).decode
-_read_offcut = msgspec.json.Decoder(OffcutIndex).decode
+_read_length = msgspec.json.Decoder(LengthIndex).decode
 _read_house = msgspec.json.Decoder(HouseIndex).decode
 
 
@@ -106,12 +106,12 @@ def _piece_row(change: Change) -> dict[str, object]:
     }
 
 
-def _offcut_row(change: Change) -> dict[str, object]:
-    return {"profile": _read_offcut(change.document or "").profile, "exact": change.exact}
+def _length_row(change: Change) -> dict[str, object]:
+    return {**msgspec.structs.asdict(_read_length(change.document or "")), "exact": change.exact}
 
 
 _TABLES: list[tuple[Kind, _Table, Callable[[Change], dict[str, object]]]] = [
     (Kind.OPENING, Opening, _opening_row),
     (Kind.PIECE, Piece, _piece_row),
-    (Kind.OFFCUT, Offcut, _offcut_row),
+    (Kind.LENGTH, Length, _length_row),
 ]

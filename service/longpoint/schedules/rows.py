@@ -59,6 +59,9 @@ class _Schedule(NamedTuple):
     document: str
     opening_count: int
     next_position: int
+    basis: str
+    last_plan: int
+    last_names: str
 
 
 class ScheduleRow(_Schedule, _Row):
@@ -105,18 +108,59 @@ class PieceRow(_Piece, _Row):
     __slots__ = ()
 
 
-class _Offcut(NamedTuple):
+class _Length(NamedTuple):
     id: str
     schedule_id: str
+    lot: str
     profile: str
+    ordered: int
+    delivered: int
+    used_up: int
     revision: int
     digest: str
     document: str
     exact: str
 
 
-class OffcutRow(_Offcut, _Row):
-    """A length on the rack."""
+class LengthRow(_Length, _Row):
+    """A lot of lengths on hand."""
+
+    __slots__ = ()
+
+    @property
+    def available(self) -> int:
+        """How many are left to plan with."""
+        return max(self.ordered, self.delivered) - self.used_up
+
+
+class _Plan(NamedTuple):
+    schedule_id: str
+    number: int
+    basis: str
+    planner: int
+    created_at: str
+    used_at: str | None
+    budget: int
+    document: str
+
+
+class PlanRow(_Plan, _Row):
+    """A plan of the sticks."""
+
+    __slots__ = ()
+
+
+class _Stick(NamedTuple):
+    schedule_id: str
+    name: str
+    plan: int
+    document: str
+    claimed_by: str | None
+    claimed_until: str | None
+
+
+class StickRow(_Stick, _Row):
+    """One layout of one stick."""
 
     __slots__ = ()
 

@@ -6,10 +6,13 @@ from typing import Annotated, ClassVar, Literal
 
 from msgspec import Meta
 
-from longpoint.schedules.kept import MOST_OPENINGS, RackLength, RecordedPiece
+from longpoint.schedules.kept import MOST_OPENINGS, RecordedPiece
+from longpoint.schedules.lots import LengthOnHand
 from longpoint.schedules.states import Done
 from longpoint.shop.house import HouseOpening
-from longpoint.values import Given, Name
+from longpoint.shop.planning import PlanningSeconds
+from longpoint.shop.stick_names import StickName
+from longpoint.values import Given, Name, Room
 
 Id = Annotated[str, Meta(min_length=1, max_length=32, pattern=r"^[0-9a-z]*$")]
 Existing = Literal["refuse", "update", "replace"]
@@ -20,44 +23,67 @@ class PieceDone(RecordedPiece, Given, frozen=True, kw_only=True):
     """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
 
     Attributes:
-        opening: The opening's mark or id.
+        opening: The opening's mark or id; may be left out where `part` is the piece's number, which has it.
         state: What was done.
         recut_from: The id of the piece it was cut again from, where it was.
     """
 
-    opening: Name
+    opening: Name | None = None
     state: Done
     recut_from: Id | None = None
 
 
 class Work(Given, frozen=True, kw_only=True):
-    """Work that was done: pieces cut, fitted or spoiled, and what came onto the rack and off it.
+    """Work that was done: pieces cut, fitted or spoiled, lengths that are on hand from now on, and lengths used up.
 
     Attributes:
         pieces: What was done with each piece.
-        offcuts: Lengths put on the rack.
-        used_offcuts: Ids of the lengths taken off it.
+        lengths: Lots that are new: what is left over from a cut, or was found.
+        used_lengths: The lot of each length that was used up; a lot as often as lengths of it were.
     """
 
     unit_is_stored: ClassVar[bool] = True
 
     pieces: Annotated[tuple[PieceDone, ...], Meta(max_length=2000)] = ()
-    offcuts: Annotated[tuple[RackLength, ...], Meta(max_length=200)] = ()
-    used_offcuts: Annotated[tuple[Id, ...], Meta(max_length=200)] = ()
+    lengths: Annotated[tuple[LengthOnHand, ...], Meta(max_length=200)] = ()
+    used_lengths: Annotated[tuple[Name, ...], Meta(max_length=200)] = ()
 
 
 class CutSticks(Given, frozen=True, kw_only=True):
-    """Sticks of the schedule's cut list that were cut just as it has them.
+    """Sticks that were cut just as they were planned.
 
     Attributes:
-        profile: Whose sticks.
-        sticks: Their numbers in the cut list.
+        sticks: Their names, as sheets and plans have them.
+        by: Who cut them: needed for sticks that are claimed, by the name that claimed them.
     """
 
-    profile: Name
-    sticks: Annotated[
-        tuple[Annotated[int, Meta(ge=1, le=1_000_000)], ...], Meta(min_length=1, max_length=2000)
-    ]
+    sticks: Annotated[tuple[StickName, ...], Meta(min_length=1, max_length=2000)]
+    by: Name | None = None
+
+
+class PlanAsked(Given, frozen=True, kw_only=True):
+    """How hard to look for the cheapest sticks.
+
+    Attributes:
+        planning_seconds: How long to search, all profiles together, where the first plan is not proven cheapest; 0
+            takes the first.
+    """
+
+    planning_seconds: PlanningSeconds = 2.0
+
+
+class Chosen(Given, frozen=True, kw_only=True):
+    """Some of a schedule's openings.
+
+    Attributes:
+        openings: By their marks.
+        rooms: Every opening of these rooms.
+        all: Every opening there is.
+    """
+
+    openings: Annotated[tuple[Name, ...], Meta(max_length=MOST_OPENINGS)] = ()
+    rooms: Annotated[tuple[Room, ...], Meta(max_length=500)] = ()
+    all: bool = False
 
 
 class GoBack(Given, frozen=True):

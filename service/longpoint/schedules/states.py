@@ -1,4 +1,4 @@
-"""What becomes of a piece."""
+"""What becomes of pieces and of lengths on hand."""
 
 from __future__ import annotations
 
@@ -12,6 +12,15 @@ class PieceState(StrEnum):
     FITTED = "fitted"
     SPOILED = "spoiled"
     SPARE = "spare"
+
+
+class LengthState(StrEnum):
+    """What can be said of a lot of lengths: some are still to come, some came, some are there, or none is left."""
+
+    ORDERED = "ordered"
+    DELIVERED = "delivered"
+    ON_HAND = "on_hand"
+    USED_UP = "used_up"
 
 
 class Done(StrEnum):

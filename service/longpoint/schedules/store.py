@@ -14,7 +14,7 @@ from longpoint.schedules.engine import BUSY_SECONDS, IMMEDIATE, database_url, is
 from longpoint.schedules.errors import DatabaseUnavailable, WrongDatabase
 from longpoint.schedules.turns import Turns
 
-SCHEMA = "0003"
+SCHEMA = "0004"
 """The database revision this code works with: the newest in migrations/versions."""
 
 

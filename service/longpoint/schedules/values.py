@@ -14,7 +14,7 @@ class Kind(StrEnum):
     SCHEDULE = "schedule"
     OPENING = "opening"
     PIECE = "piece"
-    OFFCUT = "offcut"
+    LENGTH = "length"
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,10 +84,14 @@ class PieceIndex(msgspec.Struct):
     state: str
 
 
-class OffcutIndex(msgspec.Struct):
-    """What is read back out of an offcut's document."""
+class LengthIndex(msgspec.Struct):
+    """What is read back out of the document of a lot of lengths on hand."""
 
+    lot: str
     profile: str
+    ordered: int
+    delivered: int
+    used_up: int
 
 
 class HouseIndex(msgspec.Struct):

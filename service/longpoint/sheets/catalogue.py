@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from enum import StrEnum
 
+from msgspec.structs import replace
+
 from longpoint.sheets.costs import cost_sheet
 from longpoint.sheets.cutting import cut_list_sheet
 from longpoint.sheets.document import Document
@@ -12,6 +14,7 @@ from longpoint.sheets.fitting import fitting_sheet
 from longpoint.sheets.job import Job
 from longpoint.sheets.labels import label_sheet
 from longpoint.sheets.measure import measure_sheet
+from longpoint.sheets.plan_words import plan_words
 from longpoint.sheets.saw import saw_sheet
 from longpoint.sheets.yard import yard_list
 from longpoint.shop import Section
@@ -66,3 +69,20 @@ RECIPES: Mapping[Sheet, Recipe] = {
     Sheet.MEASURE_SHEET: Recipe(measure_sheet),
     Sheet.PIECE_LABELS: Recipe(label_sheet, pieces=_to_cut),
 }
+
+
+_OF_STICKS = (Sheet.CUT_LIST, Sheet.SAW_SHEET, Sheet.YARD_LIST, Sheet.COST_SHEET)
+
+
+def made(job: Job, sheet: Sheet, skip: int = 0) -> Document:
+    """A sheet of a house.
+
+    Args:
+        job: The house.
+        sheet: Which sheet.
+        skip: Places on the first sheet of labels that are used up.
+    """
+    if sheet is Sheet.PIECE_LABELS:
+        return label_sheet(job, skip=skip)
+    document = RECIPES[sheet].make(job)
+    return replace(document, plan=plan_words(job.cut_list)) if sheet in _OF_STICKS else document

@@ -33,6 +33,7 @@ class SheetContents(Value, frozen=True):
         name: What the sheet is.
         title: At its head.
         job: Whose house it is.
+        plan: Which plan its sticks are from and how good that is; empty where it shows none.
         tables: Every table, in order.
         notes: Cautions and notes, in order.
         labels: Each label's texts, on a sheet of labels.
@@ -41,6 +42,7 @@ class SheetContents(Value, frozen=True):
     name: str
     title: str
     job: str
+    plan: str
     tables: tuple[TableContents, ...]
     notes: tuple[str, ...]
     labels: tuple[tuple[str, ...], ...]
@@ -54,6 +56,7 @@ def contents(document: Document, wording: Wording) -> SheetContents:
         name=document.name,
         title=document.title,
         job=document.job,
+        plan=document.plan,
         tables=tuple(
             TableContents(
                 key=block["key"],

@@ -107,7 +107,7 @@ def stick_pictures(job: Job, across: float) -> Iterator[Block]:
     """Each profile's sticks drawn to scale, a few to a picture."""
     pieces = pieces_by_key(job.cut_list)
     for plan in job.cut_list.plans:
-        rows = list(stick_rows(plan, pieces))
+        rows = list(stick_rows(job.cut_list, plan, pieces))
         yield Heading(plan.profile, f"{len(rows)} {'stick' if len(rows) == 1 else 'sticks'}")
         for start in range(0, len(rows), STICKS_TO_A_PICTURE):
             some: list[StickRow] = rows[start : start + STICKS_TO_A_PICTURE]

@@ -180,6 +180,7 @@ class Document(Value, frozen=True):
         blocks: from top to bottom.
         paper: what it is printed on.
         sideways: printed with the long edge across.
+        plan: which plan its sticks are from and how good that is, "" where it shows none.
         main: key of the table a CSV file holds when no other is asked for; "" for the first.
         closing: printed at the foot of every page.
     """
@@ -190,6 +191,7 @@ class Document(Value, frozen=True):
     blocks: tuple[Block, ...]
     paper: Paper = Paper.LETTER
     sideways: bool = False
+    plan: str = ""
     main: str = ""
     closing: str = (
         "Computed sizes and amounts; they approve nothing. Local codes, the makers' instructions and licensed "

@@ -59,7 +59,7 @@ LOW, HIGH, FEW = Room(340.0, 250.0), Room(340.0, 330.0), 5
 def fitting_sheet(job: Job) -> Document:
     """The cautions and the openings in one list, then a page for each opening's drawings, pieces and marks."""
     blocks: list[Block] = [caution_notes(job, *AT_THE_WALL), _list_of_openings(job)]
-    for one in job.cut_list.openings:
+    for one in job.shown:
         blocks += _opening(one, job.wording)
     return Document("fitting-sheet", "Fitting sheet", job.name, tuple(blocks), job.paper, main="pieces")
 
@@ -116,7 +116,7 @@ def _facts(built: Built, wording: Wording) -> tuple[tuple[str, Cell], ...]:
 
 
 def _pieces(built: Built) -> Iterator[tuple[Cell, ...]]:
-    for number, part in enumerate(built.parts, 1):
+    for number, part in built.numbered:
         left, right = part.ends
         yield (
             number,
@@ -131,7 +131,7 @@ def _pieces(built: Built) -> Iterator[tuple[Cell, ...]]:
 
 
 def _marks(built: Built, wording: Wording) -> Iterator[tuple[Cell, ...]]:
-    for number, part in enumerate(built.parts, 1):
+    for number, part in built.numbered:
         if part.marks:
             marks = "; ".join(f"{unbroken(wording.figure(mark.at))} {mark.name}" for mark in part.marks)
             yield number, part.title, marks
@@ -152,6 +152,6 @@ def _list_of_openings(job: Job) -> Table:
             _trim(one.built.opening),
             Tick(),
         )
-        for one in job.cut_list.openings
+        for one in job.shown
     ]
     return Table("openings", "Openings", OPENINGS, (Rows(tuple(rows)),))

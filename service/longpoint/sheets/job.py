@@ -5,7 +5,7 @@ from __future__ import annotations
 from longpoint.sheets.document import Notes, Paper
 from longpoint.sheets.wording import Wording
 from longpoint.shop import Caution, ShopWork, cautions
-from longpoint.shop.build import CutList
+from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.values import Value
 
 
@@ -30,6 +30,11 @@ class Job(Value, frozen=True):
     def wording(self) -> Wording:
         """How its lengths are written."""
         return Wording(self.cut_list.house.rounding, self.feet)
+
+    @property
+    def shown(self) -> tuple[BuiltOpening, ...]:
+        """The openings that were asked for."""
+        return tuple(one for one in self.cut_list.openings if one.shown)
 
     @property
     def cautions(self) -> tuple[Caution, ...]:

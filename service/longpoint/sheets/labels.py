@@ -78,7 +78,7 @@ def _label(piece: Piece, instance: int, stick: str, wording: Wording) -> Label:
     of = f", {instance} of {piece.count}" if piece.count > 1 else ""
     left, right = part.ends
     return Label(
-        piece.label,
+        piece.label if piece.count == 1 else f"{piece.label}.{instance}",
         wording.figure(part.overall),
         (
             f"{part.title}{of}" + (f", {piece.room}" if piece.room else ""),
@@ -97,13 +97,13 @@ def _short(end: End) -> str:
 
 
 def sticks_by_piece(cut_list: CutList) -> dict[HouseKey, list[str]]:
-    """For each piece's key, the stick that each of its instances comes from, in words."""
+    """For each piece's key, the name of the stick that each of its instances comes from."""
     found: dict[HouseKey, list[str]] = defaultdict(list)
     for plan in cut_list.plans:
-        number = 0
+        names = iter(cut_list.stick_names[plan.profile])
         for layout in plan.layouts:
             for keys in layout.keys:
-                number += 1
+                name = next(names)
                 for key in keys:
-                    found[key].append(f", {'remnant' if layout.remnant else 'stick'} {number}")
+                    found[key].append(f", {name}")
     return dict(found)

@@ -68,8 +68,8 @@ def blank_measure_sheet(
 
 def measure_sheet(job: Job) -> Document:
     """The readings a house was worked out from; shapes of their own are listed below the table."""
-    plain = [one for one in job.cut_list.openings if _row_shape(one.built.opening)]
-    other = [one for one in job.cut_list.openings if not _row_shape(one.built.opening)]
+    plain = [one for one in job.shown if _row_shape(one.built.opening)]
+    other = [one for one in job.shown if not _row_shape(one.built.opening)]
     blocks: list[Block] = [Facts((("measured by", ""), ("date", ""))), *_key()]
     if plain:
         rows = tuple(_row(one) for one in plain)

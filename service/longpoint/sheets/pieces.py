@@ -38,5 +38,5 @@ def pieces_by_key(cut_list: CutList) -> dict[HouseKey, Piece]:
         HouseKey(index, part.key): Piece(f"{mark}-{number}", number, mark, part, one.count, one.room)
         for index, one in enumerate(cut_list.openings)
         for mark in (one.built.opening.mark,)
-        for number, part in enumerate(one.built.parts, 1)
+        for number, part in one.built.numbered
     }

@@ -117,7 +117,7 @@ def placed_parts(built: Built) -> tuple[Placed, ...]:
     sides = {side.name: (index, side) for index, side in enumerate(cased_sides(built.opening, built.frame))}
     points = tuple((float(x), float(y)) for x, y in built.frame.vertices)
     found: list[Placed] = []
-    for number, part in enumerate(built.parts, 1):
+    for number, part in built.numbered:
         placed = _placed(built, part, number, sides, points)
         if placed is not None:
             found.append(placed)

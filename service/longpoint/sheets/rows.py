@@ -9,20 +9,19 @@ from longpoint.geometry.parts import CutKind, End, Part
 from longpoint.lengths import Fraction, Real
 from longpoint.sheets.drawing.sticks import Lying, StickRow
 from longpoint.sheets.pieces import Piece
-from longpoint.shop.build import HouseKey
+from longpoint.shop.build import CutList, HouseKey
 from longpoint.stock import Placed, Plan
 
 
-def stick_rows(plan: Plan, pieces: dict[HouseKey, Piece]) -> Iterator[StickRow]:
-    """Every stick of a plan, numbered from 1 in the order in which it is cut."""
-    number = 0
+def stick_rows(cut_list: CutList, plan: Plan, pieces: dict[HouseKey, Piece]) -> Iterator[StickRow]:
+    """Every stick of a plan by its name, in the order in which it is cut."""
+    names = iter(cut_list.stick_names[plan.profile])
     for layout in plan.layouts:
         for keys in layout.keys:
-            number += 1
             lying = tuple(
                 _lying(placed, pieces[key]) for placed, key in zip(layout.placed, keys, strict=True)
             )
-            name = f"{'Remnant' if layout.remnant else 'Stick'} {number}"
+            name = next(names) + (", on hand" if layout.remnant else "")
             yield StickRow(name, layout.length, lying, layout.offcut, layout.kept)
 
 

@@ -107,7 +107,7 @@ def _group(order: SawOrder, one: Operation, wording: Wording) -> str:
     """What the cuts under one heading have in common."""
     match order.order:
         case OrderKind.STICK_BY_STICK:
-            return f"{one.profile}, stick {one.stick}" if one.stick else f"{one.profile}, no stick planned"
+            return f"{one.profile}, {one.stick}" if one.stick else f"{one.profile}, no stick planned"
         case OrderKind.OPENING_BY_OPENING:
             return one.pieces[0].opening
     return setting_words(order.setting_of(one), wording)

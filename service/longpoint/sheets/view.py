@@ -37,6 +37,7 @@ def view(document: Document, wording: Wording) -> View:
     return {
         "title": document.title,
         "job": document.job,
+        "plan": document.plan,
         "closing": document.closing,
         "paper": document.paper.value,
         "sideways": document.sideways,

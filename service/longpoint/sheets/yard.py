@@ -49,7 +49,7 @@ COUNTED = ("nail", "shim")
 
 
 def yard_list(job: Job) -> Document:
-    """What to buy and what to take from the rack. Materials are listed when the job's were worked out."""
+    """What to buy, and what there is already. Materials are listed when the job's were worked out."""
     cut_list = job.cut_list
     blocks: list[Block] = []
     if cut_list.plans:
@@ -81,7 +81,7 @@ def _from_the_rack(job: Job) -> Table | None:
     rows: tuple[tuple[Cell, ...], ...] = tuple(
         (profile, count, Length(length), Tick()) for (profile, length), count in used.items()
     )
-    return Table("rack", "To take from the rack", RACK, (Rows(rows),)) if rows else None
+    return Table("rack", "On hand, or ordered already", RACK, (Rows(rows),)) if rows else None
 
 
 def _running(job: Job, profiles: set[str]) -> Table:

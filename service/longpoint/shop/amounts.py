@@ -60,11 +60,12 @@ HIDDEN = (PartKind.LEVELLING_STRIP,)
 
 
 def amounts(cut_list: CutList, rates: Rates) -> tuple[Amounts, ...]:
-    """Every opening's amounts, in the order of the cut list."""
+    """The amounts of every opening shown, in the order of the cut list."""
     openings = len(cut_list.house.openings)
     return tuple(
         _amounts(one, one.count if index < openings else 0, rates)
         for index, one in enumerate(cut_list.openings)
+        if one.shown
     )
 
 

@@ -32,6 +32,8 @@ class OpeningAnswer(Value, frozen=True):
         room: Where it is.
         count: How many are alike.
         parts: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
+        numbers: The number of each piece, by its key, as sheets print it: `K1-4` is number 4 of K1. Null for an opening
+            by itself, whose pieces are numbered as they come.
         square_gap: The joint gap left by taking its corners as square: nought where they are, or where their own angles
             were cut.
         notes: What was assumed.
@@ -43,6 +45,7 @@ class OpeningAnswer(Value, frozen=True):
     room: str
     count: int
     parts: tuple[Part, ...]
+    numbers: dict[str, int] | None
     square_gap: Gap
     notes: tuple[str, ...]
     findings: tuple[Finding, ...]
@@ -58,6 +61,8 @@ class CutListAnswer(Value, frozen=True):
         plans: The sticks of each profile and what is cut from each.
         buy: What to buy, a line for each profile and length.
         cost: What the sticks cost; of profiles in `unstocked` it holds nothing.
+        held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet.
+        cost_later: What their sticks are taken to cost, planned first-fit after the others and from what those leave.
         currency: Of every amount.
         proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.
         unstocked: Profiles that pieces need and no stock was given for.
@@ -75,6 +80,8 @@ class CutListAnswer(Value, frozen=True):
     plans: tuple[ProfilePlan, ...]
     buy: tuple[BuyLine, ...]
     cost: Cents
+    held: tuple[str, ...]
+    cost_later: Cents
     currency: str
     proven: bool
     unstocked: tuple[str, ...]
@@ -97,10 +104,17 @@ def cut_list_answer(cut_list: CutList, work: ShopWork) -> CutListAnswer:
     if any(not plan.proven for plan in plans):
         notes.append(UNPROVEN)
     return CutListAnswer(
-        openings=tuple(opening_answer(one, house.movement) for one in cut_list.openings),
+        openings=tuple(
+            opening_answer(
+                one, house.movement, {str(part.key): number for number, part in one.built.numbered}
+            )
+            for one in cut_list.openings
+        ),
         plans=tuple(profile_plan(plan, cut_list) for plan in plans),
         buy=tuple(line for plan in plans for line in bought(plan)),
         cost=Cents(sum(plan.cost_cents for plan in plans)),
+        held=cut_list.held,
+        cost_later=Cents(sum(plan.cost_cents for plan in cut_list.later)),
         currency=house.currency,
         proven=not unstocked and all(plan.proven for plan in plans),
         unstocked=unstocked,
@@ -117,7 +131,9 @@ def cut_list_answer(cut_list: CutList, work: ShopWork) -> CutListAnswer:
     )
 
 
-def opening_answer(one: BuiltOpening, movement: Conditions | None = None) -> OpeningAnswer:
+def opening_answer(
+    one: BuiltOpening, movement: Conditions | None = None, numbers: dict[str, int] | None = None
+) -> OpeningAnswer:
     """One opening and its pieces."""
     built = one.built
     return OpeningAnswer(
@@ -127,6 +143,7 @@ def opening_answer(one: BuiltOpening, movement: Conditions | None = None) -> Ope
         parts=built.parts
         if one.count == 1
         else tuple(replace(part, quantity=one.count) for part in built.parts),
+        numbers=numbers,
         square_gap=Gap(built.square_gap),
         notes=built.notes,
         findings=built.findings,

@@ -24,14 +24,13 @@ from longpoint.geometry import (
 )
 from longpoint.lengths import Fraction, round_to
 from longpoint.shop.house import House, HouseGroup
+from longpoint.shop.paid import Paid
+from longpoint.shop.stick_names import StickNames
+from longpoint.shop.too_much import MOST_NAMING, MOST_PIECES, naming, too_long_names, too_many
 from longpoint.stock import Job, Piece, Plan, eaten
 from longpoint.values import Value
 
 ZERO = Fraction(0)
-MOST_PIECES = 50_000
-"""Pieces worked out together, each of those alike counted: 5,000 openings of ten pieces."""
-MOST_NAMING = 4_000_000
-"""Bytes of the names that their answers repeat for each piece, of its opening and its profile: 80 a piece."""
 # A run along the stick that is irrational is kept to a millionth of an inch, far below a saw's kerf.
 RUN_DENOMINATOR = 1_000_000
 SHARED_EDGES = ("outer", "top")
@@ -46,11 +45,18 @@ class HouseKey(NamedTuple):
 
 
 class BuiltOpening(Value, frozen=True):
-    """Openings that are alike, worked out."""
+    """Openings that are alike, worked out.
+
+    Attributes:
+        to_cut: whether sticks are bought and cut for them now, or they only count in the cost.
+        shown: whether they were asked for, or only share a stick with some that were.
+    """
 
     room: str
     count: int
     built: Built
+    to_cut: bool = True
+    shown: bool = True
 
 
 class CutList(Value, frozen=True):
@@ -58,12 +64,40 @@ class CutList(Value, frozen=True):
 
     Attributes:
         left: by piece key, which of the pieces alike are to be cut, where some were cut before; None for all.
+        kept_names: by profile, the names of its plan's sticks where they are kept; None for sticks named here alone.
+        plan_number: of the plan, where it is kept.
+        later: first plans of what is held back or estimated, after the others and from what those leave over.
+        paid: by profile, what was paid for sticks before; None where nothing is kept of that.
     """
 
     house: House
     openings: tuple[BuiltOpening, ...]
     plans: tuple[Plan, ...]
     left: Mapping[HouseKey, tuple[int, ...]] | None = None
+    kept_names: Mapping[str, tuple[str, ...]] | None = None
+    plan_number: int | None = None
+    later: tuple[Plan, ...] = ()
+    paid: Mapping[str, Paid] | None = None
+
+    def with_later(self, plans: tuple[Plan, ...]) -> CutList:
+        """It with plans of what is held back or estimated."""
+        return replace(self, later=plans)
+
+    @property
+    def held(self) -> tuple[str, ...]:
+        """Marks of the openings that only count in the cost."""
+        return tuple(one.built.opening.mark for one in self.openings if not one.to_cut)
+
+    @property
+    def stick_names(self) -> Mapping[str, tuple[str, ...]]:
+        """By profile, the name of each stick in the order its plan has them."""
+        if self.kept_names is not None:
+            return self.kept_names
+        names = StickNames()
+        return {
+            plan.profile: tuple(names.next(plan.profile) for layout in plan.layouts for _ in layout.keys)
+            for plan in self.plans
+        }
 
     @property
     def unstocked(self) -> tuple[str, ...]:
@@ -107,7 +141,7 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
     """
     built: list[BuiltOpening] = []
     faults: list[Fault] = []
-    pieces = naming = 0
+    pieces = named = 0
     shares = {index for one in house.groups if one.shares for index in house.members(one)}
     for index, one in enumerate(house.openings):
         wanted = Pieces.CASING if index in shares else Pieces.ALL
@@ -116,14 +150,14 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
         except GeometryError as error:
             faults.extend(house.field_of(index, fault) for fault in error.faults)
             continue
-        built.append(BuiltOpening(one.room, one.count, found))
+        built.append(BuiltOpening(one.room, one.count, found, one.to_cut))
         pieces += one.count * len(found.parts)
         if pieces > MOST_PIECES:
-            faults.append(_too_many(index, pieces))
+            faults.append(too_many(index, pieces))
             break
-        naming += one.count * _naming(found)
-        if naming > MOST_NAMING:
-            faults.append(_too_long_names(index))
+        named += one.count * naming(found)
+        if named > MOST_NAMING:
+            faults.append(too_long_names(index))
             break
     if not faults:
         for number, group in enumerate(house.groups):
@@ -136,30 +170,6 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
     return tuple(built)
 
 
-def _naming(built: Built) -> int:
-    """Bytes of the names that are repeated for the pieces of an opening."""
-    mark = len(built.opening.mark.encode())
-    return sum(mark + len(part.profile.encode()) for part in built.parts)
-
-
-def _too_long_names(index: int) -> Fault:
-    return Fault.at(
-        ("openings", index, "mark"),
-        "too-much-naming",
-        f"The marks and profiles of so many pieces, each piece with its own, come to more than {MOST_NAMING} bytes: "
-        "shorten the names, or take the house in parts.",
-    )
-
-
-def _too_many(index: int, pieces: int) -> Fault:
-    return Fault.at(
-        ("openings", index, "count"),
-        "too-many-pieces",
-        f"With this opening there are {pieces} pieces, and at most {MOST_PIECES} are worked out together: take the "
-        "house in parts.",
-    )
-
-
 def _add_group(house: House, one: HouseGroup, built: list[BuiltOpening]) -> None:
     """What a group shares; where it shares nothing, its findings go with its first opening."""
     members = house.members(one)
@@ -168,11 +178,12 @@ def _add_group(house: House, one: HouseGroup, built: list[BuiltOpening]) -> None
     first = members[0]
     if found.shared is not None:
         shared = replace(found.shared, findings=(*found.shared.findings, *findings))
-        built.append(BuiltOpening(house.openings[first].room, 1, shared))
+        to_cut = all(house.openings[index].to_cut for index in members)
+        built.append(BuiltOpening(house.openings[first].room, 1, shared, to_cut))
     elif findings:
         before = built[first]
         together = replace(before.built, findings=(*before.built.findings, *findings))
-        built[first] = BuiltOpening(before.room, before.count, together)
+        built[first] = replace(before, built=together)
 
 
 def _in_house(finding: Finding, members: tuple[int, ...]) -> Finding:

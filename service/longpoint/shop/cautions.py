@@ -112,7 +112,9 @@ def cautions(
         at_the_saw: those its cuts raised.
     """
     windows = tuple(
-        one.built.opening.mark for one in cut_list.openings if one.built.opening.foot_style in WINDOW_FEET
+        one.built.opening.mark
+        for one in cut_list.openings
+        if one.shown and one.built.opening.foot_style in WINDOW_FEET
     )
     found = [SAW_GUARDS, WOOD_DUST, *at_the_saw]
     if build_year is None or build_year < LEAD_YEAR:

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from longpoint.lengths import Fraction
+from longpoint.lengths import Fraction, round_to
 from longpoint.shop.amounts import Amounts
 from longpoint.shop.apportion import apportion, round_half_up
 from longpoint.shop.build import CutList
+from longpoint.shop.paid import Paid
 from longpoint.shop.takeoff import (
     CostLine,
     CostSheet,
@@ -21,7 +22,6 @@ from longpoint.shop.takeoff import (
     Unpriced,
 )
 from longpoint.shop.wages import NO_WAGES, Wages
-from longpoint.stock import Plan
 from longpoint.values import Cents
 
 CATEGORIES = ("stock", "waste", "kept_offcut", "consumable", "labour")
@@ -38,22 +38,26 @@ def cost_sheet(
     consumables = [(line, _price(line)) for line in bought.lines]
     labour = [(work, wages.of(work.task)) for work in time.tasks]
     lines = (
-        *(line for plan in cut_list.plans for line in _stock(cut_list, plan)),
+        *(line for profile in _profiles(cut_list) for line in _stock(cut_list, profile)),
         *(_consumable(line, cents) for line, cents in consumables if cents is not None),
         *(_labour(work, hour) for work, hour in labour if hour is not None),
     )
     openings = tuple(
-        OpeningCost(one.opening, one.room, _totals((line.category, line.by_opening[at]) for line in lines))
+        OpeningCost(one.opening, one.room, summed((line.category, line.by_opening[at]) for line in lines))
         for at, one in enumerate(amounts)
     )
     return CostSheet(
         currency=cut_list.house.currency,
-        total=_totals((line.category, line.amount) for line in lines),
+        total=summed((line.category, line.amount) for line in lines),
         lines=lines,
         openings=openings,
         rooms=_rooms(openings, amounts),
         unpriced=(
-            *(Unpriced("stock", profile) for profile in cut_list.unstocked),
+            *(
+                Unpriced("stock", profile)
+                for profile in cut_list.unstocked
+                if profile not in (cut_list.paid or {})
+            ),
             *(Unpriced("consumable", line.code) for line, cents in consumables if cents is None),
             *(Unpriced("labour", work.task) for work, hour in labour if hour is None),
         ),
@@ -83,21 +87,33 @@ def _labour(work: Labour, hour_cents: int) -> CostLine:
     return _line("labour", work.task, cents, [share.quantity for share in work.by_opening])
 
 
-def _stock(cut_list: CutList, plan: Plan) -> Iterable[CostLine]:
-    """A profile's sticks in three lines: what is in pieces, what is waste, and what goes back on the rack.
+def _profiles(cut_list: CutList) -> Iterable[str]:
+    """Profiles that sticks are planned of, and others that something was paid for."""
+    planned = (plan.profile for plan in (*cut_list.plans, *cut_list.later))
+    return dict.fromkeys([*planned, *(cut_list.paid or {})])
+
+
+def _stock(cut_list: CutList, profile: str) -> Iterable[CostLine]:
+    """A profile's sticks in three lines: what is in pieces, what is waste, and what is kept.
 
     Each stick's price is split by length. Openings share each line by the length of their pieces, whichever stick
-    those came from, so that none pays for its pieces having been laid on a wasteful one.
+    those came from, so that none pays for its pieces having been laid on a wasteful one. Where it is known what was
+    paid before, that is in the sum, and lengths on hand cost nothing more.
     """
+    paid = None if cut_list.paid is None else cut_list.paid.get(profile, Paid())
     lengths = [Fraction(0)] * len(cut_list.openings)
+    plans = [plan for plan in (*cut_list.plans, *cut_list.later) if plan.profile == profile]
+    layouts = [layout for plan in plans for layout in plan.layouts]
     whole = 0
     # By the length of the stick, since adding up shares of many lengths makes ever longer fractions.
     used_of: dict[Fraction, Fraction] = {}
     kept_of: dict[Fraction, Fraction] = {}
-    for layout in plan.layouts:
+    for layout in layouts:
         for keys in layout.keys:
             for key, placed in zip(keys, layout.placed, strict=True):
                 lengths[key.opening] += placed.length
+        if paid is not None and layout.remnant:
+            continue
         price, stick = layout.price_cents * layout.times, layout.length
         used_of[stick] = used_of.get(stick, Fraction(0)) + price * sum(
             placed.length for placed in layout.placed
@@ -108,12 +124,29 @@ def _stock(cut_list: CutList, plan: Plan) -> Iterable[CostLine]:
     used, kept = (
         sum((much / stick for stick, much in one.items()), Fraction(0)) for one in (used_of, kept_of)
     )
-    split = apportion(plan.cost_cents, (used, max(Fraction(0), whole - used - kept), kept))
+    if paid is not None:
+        lengths = _needed(cut_list, profile)
+        used, kept, whole = used + paid.pieces, kept + paid.kept, whole + paid.whole
+    split = apportion(whole, (used, max(Fraction(0), whole - used - kept), kept))
     for category, cents in zip(("stock", "waste", "kept_offcut"), split, strict=True):
-        yield _line(category, plan.profile, cents, lengths)
+        yield _line(category, profile, cents, lengths)
 
 
-def _totals(amounts: Iterable[tuple[str, int]]) -> CostTotals:
+def _needed(cut_list: CutList, profile: str) -> list[Fraction]:
+    """How much of a profile the pieces of each opening are, those that were cut too."""
+    rounding = cut_list.house.rounding
+    return [
+        one.count
+        * sum(
+            (round_to(part.overall, rounding) for part in one.built.parts if part.profile == profile),
+            Fraction(0),
+        )
+        for one in cut_list.openings
+    ]
+
+
+def summed(amounts: Iterable[tuple[str, int]]) -> CostTotals:
+    """Amounts by category."""
     sums = dict.fromkeys(CATEGORIES, 0)
     for category, cents in amounts:
         sums[category] += cents
@@ -129,7 +162,7 @@ def _rooms(openings: tuple[OpeningCost, ...], amounts: Sequence[Amounts]) -> tup
         RoomCost(
             room,
             sum(amounts[at].count for at in places),
-            _totals(
+            summed(
                 (category, getattr(openings[at].amounts, category))
                 for at in places
                 for category in CATEGORIES

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from typing import Literal, cast
 
 from longpoint.geometry import PieceKey
 from longpoint.lengths import Fraction
 from longpoint.shop.build import CutList, HouseKey
-from longpoint.stock import Layout, Placed, Plan
+from longpoint.stock import Placed, Plan
 from longpoint.values import Cents, Value
+
+Stopped = Literal["proven", "effort", "clock", "memory"]
 
 
 class PlacedPiece(Value, frozen=True):
@@ -40,7 +43,7 @@ class CutStick(Value, frozen=True):
     """One stick as it is cut.
 
     Attributes:
-        number: Its number in the plan, counted from 1.
+        name: What sheets call it: a name stands for this one layout of one stick.
         length: From end to end.
         remnant: Whether it is a remnant on hand and not one to buy.
         price: What it costs.
@@ -49,7 +52,7 @@ class CutStick(Value, frozen=True):
         kept: Whether that goes back on the rack.
     """
 
-    number: int
+    name: str
     length: Fraction
     remnant: bool
     price: Cents
@@ -69,6 +72,8 @@ class ProfilePlan(Value, frozen=True):
         gap: How far `cost` may be from the cheapest, as a share of it; 0 is proven.
         proven: Whether none is cheaper than this one.
         method: What found it: first_fit, columns or branching.
+        stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out
+            first, or there was not the memory for it.
         seconds: How long the search took.
         split_openings: Openings that were to come from one stick each and that no stick can hold.
     """
@@ -80,6 +85,7 @@ class ProfilePlan(Value, frozen=True):
     gap: float
     proven: bool
     method: str
+    stopped: Stopped
     seconds: float
     split_openings: tuple[str, ...]
 
@@ -100,6 +106,10 @@ class BuyLine(Value, frozen=True):
     quantity: int
     price: Cents
     cost: Cents
+
+
+Bought = tuple[str, Fraction, int]
+"""A profile, a length and its price in cents."""
 
 
 class LeftOver(Value, frozen=True):
@@ -126,15 +136,16 @@ def profile_plan(plan: Plan, cut_list: CutList) -> ProfilePlan:
         gap=plan.gap,
         proven=plan.proven,
         method=plan.method,
+        stopped=cast(Stopped, plan.stopped),
         seconds=round(plan.seconds, 3),
         split_openings=tuple(plan.split_openings),
     )
 
 
 def _sticks(plan: Plan, cut_list: CutList) -> Iterator[CutStick]:
-    """Every stick by itself, numbered as they come to the saw, each piece with its opening and instance."""
+    """Every stick by itself, named, each piece with its opening and instance."""
     instances: dict[HouseKey, Iterator[int]] = {}
-    number = 0
+    names = iter(cut_list.stick_names[plan.profile])
     for layout in plan.layouts:
         for keys in layout.keys:
             pieces = []
@@ -142,27 +153,24 @@ def _sticks(plan: Plan, cut_list: CutList) -> Iterator[CutStick]:
                 if key not in instances:
                     count = cut_list.openings[key.opening].count
                     instances[key] = iter(cut_list.instances(key, count))
-                pieces.append(_placed(placed, key, next(instances[key]), cut_list))
-            number += 1
-            yield _stick(number, layout, tuple(pieces))
+                mark = cut_list.openings[key.opening].built.opening.mark
+                pieces.append(placed_piece(placed, mark, key.piece, next(instances[key])))
+            yield CutStick(
+                name=next(names),
+                length=+layout.length,
+                remnant=layout.remnant,
+                price=Cents(layout.price_cents),
+                pieces=tuple(pieces),
+                offcut=layout.offcut,
+                kept=layout.kept,
+            )
 
 
-def _stick(number: int, layout: Layout, pieces: tuple[PlacedPiece, ...]) -> CutStick:
-    return CutStick(
-        number=number,
-        length=+layout.length,
-        remnant=layout.remnant,
-        price=Cents(layout.price_cents),
-        pieces=pieces,
-        offcut=layout.offcut,
-        kept=layout.kept,
-    )
-
-
-def _placed(placed: Placed, key: HouseKey, instance: int, cut_list: CutList) -> PlacedPiece:
+def placed_piece(placed: Placed, mark: str, part: PieceKey, instance: int) -> PlacedPiece:
+    """A piece's place on a stick."""
     return PlacedPiece(
-        opening=cut_list.openings[key.opening].built.opening.mark,
-        part=key.piece,
+        opening=mark,
+        part=part,
         instance=instance,
         start=+placed.start,
         length=+placed.length,
@@ -174,13 +182,16 @@ def _placed(placed: Placed, key: HouseKey, instance: int, cut_list: CutList) -> 
 
 def bought(plan: Plan) -> list[BuyLine]:
     """What to buy for a plan, a line for each length and price."""
-    quantities: Counter[tuple[str, int]] = Counter()
-    lengths = {}
+    quantities: Counter[Bought] = Counter()
     for layout in plan.layouts:
         if not layout.remnant:
-            quantities[layout.stick, layout.price_cents] += layout.times
-            lengths[layout.stick] = layout.length
+            quantities[plan.profile, layout.length, layout.price_cents] += layout.times
+    return buy_lines(quantities)
+
+
+def buy_lines(quantities: Mapping[Bought, int]) -> list[BuyLine]:
+    """What to buy, the shorter lengths of a profile first."""
     return [
-        BuyLine(plan.profile, +lengths[stick], count, Cents(price), Cents(price * count))
-        for (stick, price), count in sorted(quantities.items(), key=lambda item: lengths[item[0][0]])
+        BuyLine(profile, +length, count, Cents(price), Cents(price * count))
+        for (profile, length, price), count in sorted(quantities.items())
     ]

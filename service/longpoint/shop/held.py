@@ -50,9 +50,9 @@ def _lengths(sticks: Sequence[WorkStick]) -> dict[Work, Fraction | None]:
     """Of every stick whole, and of the parts it may be cut into."""
     rest: dict[Work, Fraction | None] = {}
     for stick in sticks:
-        rest[stick.profile, stick.number] = stick.length if stick.number else None
+        rest[stick.profile, stick.name] = stick.length if stick.name else None
         for section in stick.sections:
             begin = section.begin if section.place else Fraction(0)
             own = None if section.end is None else section.end - begin
-            rest[stick.profile, stick.number, section.place] = own
+            rest[stick.profile, stick.name, section.place] = own
     return rest

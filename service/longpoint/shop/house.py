@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from enum import StrEnum
 from typing import Annotated, ClassVar
 
 from msgspec import Meta
@@ -20,6 +21,14 @@ MOST_SEASONS = 20_000
 MOST_TRIMS = 100
 
 
+class Certainty(StrEnum):
+    """How sure an opening's readings are."""
+
+    ESTIMATED = "estimated"
+    MEASURED = "measured"
+    CONFIRMED = "confirmed"
+
+
 class HouseOpening(AnyOpening, frozen=True, kw_only=True):
     """One opening of a house.
 
@@ -27,6 +36,9 @@ class HouseOpening(AnyOpening, frozen=True, kw_only=True):
         trim: The name of one of the house's trim specs.
         room: Where it is; money is told by room, too.
         count: How many are alike.
+        certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by
+            measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it.
+        held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released.
     """
 
     unit_is_stored: ClassVar[bool] = True
@@ -34,6 +46,13 @@ class HouseOpening(AnyOpening, frozen=True, kw_only=True):
     trim: Name
     room: Room = ""
     count: Annotated[int, Meta(ge=1, le=500)] = 1
+    certainty: Certainty = Certainty.MEASURED
+    held: bool = False
+
+    @property
+    def to_cut(self) -> bool:
+        """Whether sticks are bought and cut for it now."""
+        return not self.held and self.certainty is not Certainty.ESTIMATED
 
     def tell(self, faults: Faults, at: Path = ()) -> None:
         """Note a mark that no address can hold, and what its readings lack or say twice."""
@@ -63,7 +82,7 @@ class AnyHouse(Given, frozen=True, kw_only=True):
         stock: What each profile can be cut from.
         kerf: What one cut eats.
         end_trim: Squared off each factory end.
-        keep_length: An offcut this long or longer goes back on the rack.
+        keep_length: An offcut this long or longer is kept.
         currency: Of every price; only repeated in the answer.
         shop: How the shop works.
     """

@@ -67,7 +67,7 @@ class Layer:
         if len(last.blanks) == 1:
             return layout.placed, keys
         stick = WorkStick(
-            profile, 1, layout.length, None, self._house.kerf, self._square_first[profile], found
+            profile, "laid", layout.length, None, self._house.kerf, self._square_first[profile], found
         )
         first = len(layout.placed) - sum(len(blank.pieces) for blank in last.blanks)
         order = self._order(stick, last, keys[first:])

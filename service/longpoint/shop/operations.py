@@ -149,7 +149,7 @@ class Operation(Value, frozen=True):
         setup: Number of the setup it is made at.
         kind: What is done.
         profile: The stock that is cut.
-        stick: The stick's number in its profile's plan; null for a part without stock.
+        stick: The stick's name; null for a part without stock.
         pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
         title: The piece in words; empty where a whole stick is worked on.
         end: The end of the piece as installed: left, foot, head and so on; empty where none is meant.
@@ -172,7 +172,7 @@ class Operation(Value, frozen=True):
     setup: int
     kind: OperationKind
     profile: str
-    stick: int | None
+    stick: str | None
     pieces: tuple[PieceName, ...]
     title: str = ""
     end: str = ""

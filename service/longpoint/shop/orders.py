@@ -25,7 +25,7 @@ def stick_by_stick(sticks: Sequence[WorkStick], bench: Bench) -> Steps:
     """Each stick picked up, cut up from its free end and finished, with whatever its pieces still need."""
     steps: Steps = []
     for stick in finishing_early(sticks):
-        work: Work = (stick.profile, stick.number)
+        work: Work = (stick.profile, stick.name)
         steps += bench.rip_stick(stick, work)
         rest = Rest(work, ZERO)
         for section in stick.sections:
@@ -51,7 +51,7 @@ def opening_by_opening(sticks: Sequence[WorkStick], openings: Iterable[str], ben
     for share in shares.values():
         for stick, section, blank in share:
             if part(stick, section) not in rests:
-                steps += bench.rip_stick(stick, (stick.profile, stick.number))
+                steps += bench.rip_stick(stick, (stick.profile, stick.name))
                 steps += _apart(stick, bench)
                 rests |= _rests(stick)
             steps += bench.along(stick, section, blank, rests[part(stick, section)])
@@ -86,7 +86,7 @@ def setting_by_setting(sticks: Sequence[WorkStick], bench: Bench) -> Steps:
     rows = list(_rows(sticks))
     return in_order(
         (
-            [step for stick in sticks for step in bench.rip_stick(stick, (stick.profile, stick.number))],
+            [step for stick in sticks for step in bench.rip_stick(stick, (stick.profile, stick.name))],
             [step for stick in sticks for step in _apart(stick, bench)],
             *([step for step in together if step] for together in zip_longest(*first)),
             [bench.crosscut(stick, blank, rest) for stick, blank, rest in square],
@@ -105,7 +105,7 @@ def _at_free_end(blank: Blank, section: Section, bench: Bench) -> bool:
 
 def part(stick: WorkStick, section: Section) -> Work:
     """The name of a part of a stick that was cut apart."""
-    return stick.profile, stick.number, section.place
+    return stick.profile, stick.name, section.place
 
 
 def _rows(sticks: Sequence[WorkStick]) -> Iterator[Row]:
@@ -125,7 +125,7 @@ def _rests(stick: WorkStick) -> dict[Work, Rest]:
 def _apart(stick: WorkStick, bench: Bench) -> Iterator[Step]:
     """A stick with defects cut apart, from its right end."""
     for section in reversed(stick.sections[1:]):
-        yield bench.divided(stick, section, (stick.profile, stick.number))
+        yield bench.divided(stick, section, (stick.profile, stick.name))
 
 
 def _afterwards(rows: Sequence[Row], bench: Bench) -> Steps:
@@ -157,7 +157,9 @@ def in_order(phases: Iterable[Steps]) -> Steps:
         for setting, alike in sorted(
             groups, key=lambda each: (now.get(each[0].tool) != each[0], *_turned(each[0]), -each[1])
         ):
-            ordered += sorted(groups[setting, alike], key=lambda step: (step.profile, step.stick))
+            ordered += sorted(
+                groups[setting, alike], key=lambda step: (step.profile, len(step.stick), step.stick)
+            )
             now[setting.tool] = setting
     return ordered
 

@@ -69,7 +69,7 @@ def _apart(cut_list: CutList, sticks: Sequence[WorkStick]) -> Iterator[PieceName
     marks = {one.built.opening.mark: index for index, one in enumerate(cut_list.openings)}
     for stick in sticks:
         keys = [HouseKey(marks[piece.name.opening], piece.name.part) for piece in stick.pieces]
-        lacks = lacking(keys, returns) if stick.number else {}
+        lacks = lacking(keys, returns) if stick.name else {}
         for key, piece in zip(keys, stick.pieces, strict=True):
             if lacks.get(key, 0) < 0:
                 lacks[key] += 1

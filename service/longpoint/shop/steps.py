@@ -49,7 +49,7 @@ class Step(Value, frozen=True):
     setting: Setting
     work: Work
     profile: str
-    stick: int
+    stick: str
     pieces: tuple[Piece, ...]
     takes: Fraction = ZERO
     length: Fraction = ZERO
@@ -75,7 +75,7 @@ def _cut(
     pieces: tuple[Piece, ...],
     **more: Any,
 ) -> Step:
-    return Step(kind, setting, work, stick.profile, stick.number, pieces, **more)
+    return Step(kind, setting, work, stick.profile, stick.name, pieces, **more)
 
 
 class Rest:

@@ -80,7 +80,7 @@ class WorkStick(Value, frozen=True):
 
     Attributes:
         profile: what it is.
-        number: from 1 through its profile's plan; 0 for parts that no plan lays on a stick.
+        name: its name; "" for parts that no plan lays on a stick.
         length: uncut.
         rip: the width to rip the whole stick to; None when its pieces are not all of one.
         kerf: what a square cut eats.
@@ -88,7 +88,7 @@ class WorkStick(Value, frozen=True):
     """
 
     profile: str
-    number: int
+    name: str
     length: Fraction
     rip: Fraction | None
     kerf: Fraction
@@ -112,13 +112,11 @@ def work_sticks(cut_list: CutList) -> list[WorkStick]:
     for plan in cut_list.plans:
         square_first = next(one.square_first for one in house.stock if one.profile == plan.profile)
         rows = ((layout, keys) for layout in plan.layouts for keys in layout.keys)
-        for number, (layout, keys) in enumerate(rows, 1):
+        for name, (layout, keys) in zip(cut_list.stick_names[plan.profile], rows, strict=True):
             pieces = tuple(waiting[key].pop() for key in keys)
             free = sections(house, layout, pieces, defects.get((plan.profile, layout.stick), ()))
             rip = _one_rip(pieces)
-            sticks.append(
-                WorkStick(plan.profile, number, +layout.length, rip, +house.kerf, square_first, free)
-            )
+            sticks.append(WorkStick(plan.profile, name, +layout.length, rip, +house.kerf, square_first, free))
     left = [piece for queue in waiting.values() for piece in reversed(queue)]
     return sticks + _without_plan(left, +house.kerf)
 
@@ -207,5 +205,5 @@ def _without_plan(pieces: list[Piece], kerf: Fraction) -> list[WorkStick]:
     for profile, row in profiles.items():
         blanks = tuple(Blank((piece,), (Placed(ZERO, piece.length),)) for piece in row)
         section = Section(0, ZERO, ZERO, ZERO, None, blanks, ZERO, False)
-        sticks.append(WorkStick(profile, 0, ZERO, None, kerf, False, (section,)))
+        sticks.append(WorkStick(profile, "", ZERO, None, kerf, False, (section,)))
     return sticks

@@ -193,7 +193,7 @@ class CostTotals(Value, frozen=True):
     Attributes:
         stock: What is in pieces.
         waste: Kerfs, trims and short offcuts.
-        kept_offcut: What goes back on the rack.
+        kept_offcut: Offcuts and lengths that are left.
         consumable: Materials beside the sticks.
         labour: Hands-on hours at the wages given.
         total: All of them.

@@ -50,7 +50,7 @@ class Stick(Given, frozen=True):
 
 
 class OnHand(Given, frozen=True):
-    """A length of stock on hand, in a request or on a rack.
+    """A length of stock on hand.
 
     Attributes:
         length: From end to end.
@@ -123,7 +123,7 @@ class Stock(StockForSale, frozen=True, kw_only=True):
 
     def remnant_at(self, key: str) -> int:
         """Which of its remnants a board of this key is one of."""
-        return self.remnant_of([one.key for one in self.boards].index(key))
+        return int(key.split("/")[1])
 
     def remnant_of(self, board: int) -> int:
         """Which of its remnants a board is one of."""

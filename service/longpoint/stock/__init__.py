@@ -21,11 +21,13 @@ once. The call is pure and holds the processor for its whole budget: a server ru
 
 from .cuts import eaten
 from .faults import StockError, StockFault
-from .keeping import Replanned, Standing, replan
-from .model import Budget, Defect, Job, Layout, Piece, Placed, Plan, Progress, Remnant, StickKind
+from .keeping import KEEPING, Replanned, Standing, replan
+from .model import VERSION, Budget, Defect, Job, Layout, Piece, Placed, Plan, Progress, Remnant, StickKind
 from .planner import plan
 
 __all__ = [
+    "KEEPING",
+    "VERSION",
     "Budget",
     "Defect",
     "Job",

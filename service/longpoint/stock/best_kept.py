@@ -9,7 +9,7 @@ from .columns import counted
 from .effort import Effort
 from .firstfit import Cut, cost, rank
 from .kept_most import Stick, without
-from .model import Budget, Job, Plan, Progress
+from .model import Job, Plan, Progress
 from .naming import named
 from .problem import Problem
 from .refill import rest
@@ -41,7 +41,7 @@ class BestKept:
         job: what is to be cut.
         problem: the same in units.
         held: the standing sticks that it allows.
-        budget: how hard to work.
+        seconds: of work, keeping and all.
         began: when, on the monotonic clock.
         progress: called with cost and bound.
         better: called with every better plan.
@@ -61,14 +61,14 @@ class BestKept:
         job: Job,
         problem: Problem,
         held: list[Held],
-        budget: Budget,
+        seconds: float,
         began: float,
         progress: Callable[[Progress], None] | None,
         better: Callable[[Replanned], None] | None,
     ) -> None:
         self._job, self._problem, self._held = job, problem, held
         self.sticks: list[Stick] = [(one.stock, one.counts) for one in held]
-        self.effort = Effort(budget.seconds)
+        self.effort = Effort(seconds)
         self._began, self._progress, self._better = began, progress, better
         self.kept: tuple[int, ...] = ()
         self.cuts: list[Cut] | None = None

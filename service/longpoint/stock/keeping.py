@@ -22,7 +22,7 @@ from .work_out import work_out
 
 __all__ = ["Replanned", "Standing", "replan"]
 
-SEARCH = 0.7  # of the effort, at most, for the search of the whole job; keeping has the rest
+KEEPING = 0.4  # of the budget, on top of it, for keeping sticks where there are any
 KEEP_ALL, CHOOSE = 0.3, 0.5  # of what is left, for the plan that keeps all, and for each choice after it
 OPENED = 8  # earlier sticks opened first; then twice as many, and so on
 
@@ -38,15 +38,15 @@ def replan(
 
     A standing stick that the job no longer allows just as it was laid out is left out; of two that want the same
     pieces or the same stock, the one given first stays. With no budget every other one is kept, whatever it costs, as
-    long as first-fit finds a place for the rest. With one, the plan costs no more than ``plan`` finds with 0.7 of
-    it, and what that leaves over is spent on keeping.
+    long as first-fit finds a place for the rest. With one, the plan costs no more than ``plan`` finds with it; keeping
+    takes up to four tenths more, and what the search left over.
 
     Where ``stopped`` is the clock, the plan may be proven cheapest all the same: another run may keep other sticks.
 
     Args:
         job: pieces and stock of one profile.
         standing: sticks of an earlier plan, those first that should rather stay.
-        budget: how hard to work, on all of it.
+        budget: how hard to search, keeping aside.
         progress: called with the cost and bound so far, whenever one of them changes.
         better: called with every plan that is cheaper, or costs the same and keeps more, before the work is done.
 
@@ -58,7 +58,8 @@ def replan(
     if not problem.items:
         return Replanned(Plan(job.profile, (), 0, 0, monotonic() - began, "first_fit"), (), True)
     held = still_cut(job, problem, standing)
-    best = BestKept(job, problem, held, budget, began, progress, better)
+    seconds = budget.seconds * (1 + KEEPING) if held else budget.seconds
+    best = BestKept(job, problem, held, seconds, began, progress, better)
     return _Replanning(job, problem, held, not budget.seconds, best).run()
 
 
@@ -84,7 +85,7 @@ class _Replanning:
 
     def _search(self, everything: tuple[int, ...]) -> list[Cut] | None:
         """The whole job, as ``plan`` does it: its plan, the sticks in it that stand already kept."""
-        problem, effort = self._problem, self._best.effort.part(SEARCH)
+        problem, effort = self._problem, self._best.effort.part(1 / (1 + KEEPING) if self._held else 1.0)
         effort.reading(len(self._job.pieces))
         self._best.bound = material_bound(problem)
         known: list[Cut] | None = None

@@ -22,7 +22,22 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
-__all__ = ["Budget", "Defect", "Job", "Layout", "Piece", "Placed", "Plan", "Progress", "Remnant", "StickKind"]
+__all__ = [
+    "VERSION",
+    "Budget",
+    "Defect",
+    "Job",
+    "Layout",
+    "Piece",
+    "Placed",
+    "Plan",
+    "Progress",
+    "Remnant",
+    "StickKind",
+]
+
+VERSION = 1
+"""Of the planner: counts up with each change by which the same job may get another plan."""
 
 ZERO = Fraction(0)
 

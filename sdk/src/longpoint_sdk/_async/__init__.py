@@ -6,9 +6,10 @@ from longpoint_sdk._async.a_house import AHouse
 from longpoint_sdk._async.health import Health
 from longpoint_sdk._async.in_and_out import InAndOut
 from longpoint_sdk._async.lengths import Lengths
+from longpoint_sdk._async.lengths_on_hand import LengthsOnHand
 from longpoint_sdk._async.one_opening import OneOpening
 from longpoint_sdk._async.openings import Openings
-from longpoint_sdk._async.rack import Rack
+from longpoint_sdk._async.plans import Plans
 from longpoint_sdk._async.revisions import Revisions
 from longpoint_sdk._async.schedules import Schedules
 from longpoint_sdk._async.sheets import Sheets
@@ -16,7 +17,18 @@ from longpoint_sdk._async.work import Work
 
 
 class AsyncClient(
-    AHouse, Health, InAndOut, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Sheets, Work
+    AHouse,
+    Health,
+    InAndOut,
+    Lengths,
+    LengthsOnHand,
+    OneOpening,
+    Openings,
+    Plans,
+    Revisions,
+    Schedules,
+    Sheets,
+    Work,
 ):
     """The service, for async code. Use it in an `async with`, or close it. Each operation is a method.
 

@@ -125,7 +125,8 @@ class OneOpening(BaseAsyncClient):
         Args:
             request: A `types.OpeningRequest`, or a mapping of its shape.
             drawing: Which drawing an SVG answer is; the elevation when left out.
-            piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer.
+            piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer, or its number, as
+                `K1-4`.
             feet: Write lengths in drawings that are in inches in feet and inches.
             accept: The media type of a file to have instead of data: image/svg+xml.
 

@@ -14,6 +14,45 @@ from longpoint_sdk._versioned import Versioned
 class Openings(BaseAsyncClient):
     """Operations as methods."""
 
+    async def hold_openings(
+        self,
+        schedule_id: str,
+        request: types.Chosen | Mapping[str, Any],
+        *,
+        why: str | None = None,
+        if_match: Versioned[Any] | str | None = None,
+        idempotency_key: str | None = None,
+    ) -> types.Released:
+        """Hold openings back.
+
+        Nothing is bought or cut for these openings until they are released; they still count in the cost.
+
+        Args:
+            schedule_id: The id of a schedule.
+            request: A `types.Chosen`, or a mapping of its shape.
+            why: Why this is changed; kept with the revision.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is. Left out, whatever stands is changed.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
+        """
+        return await self.send(
+            calls.hold_openings(
+                schedule_id, request, why=why, if_match=if_match, idempotency_key=idempotency_key
+            )
+        )
+
     def list_openings(
         self,
         schedule_id: str,
@@ -69,6 +108,9 @@ class Openings(BaseAsyncClient):
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             ContentTooLarge: The body is too large.
@@ -98,6 +140,9 @@ class Openings(BaseAsyncClient):
 
         Raises:
             ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             PreconditionRequired: No version was named to change: give `if_match`.
@@ -158,6 +203,9 @@ class Openings(BaseAsyncClient):
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             ContentTooLarge: The body is too large.
@@ -174,4 +222,47 @@ class Openings(BaseAsyncClient):
         """
         return await self.send(
             calls.replace_opening(schedule_id, opening, request, why=why, if_match=if_match)
+        )
+
+    async def release_openings(
+        self,
+        schedule_id: str,
+        request: types.Chosen | Mapping[str, Any],
+        *,
+        why: str | None = None,
+        if_match: Versioned[Any] | str | None = None,
+        idempotency_key: str | None = None,
+    ) -> types.Released:
+        """Release openings for buying and cutting.
+
+        Sticks are bought and cut for these openings from now on; one that is only estimated waits until it is
+        measured.
+
+        What is held already stays held, and what is released stays so. Nothing is changed when all of it is
+        so already.
+
+        Args:
+            schedule_id: The id of a schedule.
+            request: A `types.Chosen`, or a mapping of its shape.
+            why: Why this is changed; kept with the revision.
+            if_match: The `Versioned` of `get_schedule` that this is made from, or its `etag`: a newer one is
+                left as it is. Left out, whatever stands is changed.
+            idempotency_key: Names this request, so that sent again it is done once; one is made when left
+                out.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
+            PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
+                `current`.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
+        """
+        return await self.send(
+            calls.release_openings(
+                schedule_id, request, why=why, if_match=if_match, idempotency_key=idempotency_key
+            )
         )

@@ -55,8 +55,8 @@ class Revisions(BaseAsyncClient):
 
         Makes a new revision in which the house and its openings are as they were at an earlier one.
 
-        Nothing of what came between is lost: it can be gone back to in the same way. Work done and the rack
-        stay as they are, since pieces stay cut.
+        Nothing of what came between is lost: it can be gone back to in the same way. Work done and lengths on
+        hand stay as they are, since pieces stay cut.
 
         Args:
             schedule_id: The id of a schedule.
@@ -73,6 +73,9 @@ class Revisions(BaseAsyncClient):
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             ContentTooLarge: The body is too large.

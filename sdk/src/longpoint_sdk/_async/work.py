@@ -19,18 +19,26 @@ class Work(BaseAsyncClient):
         schedule_id: str,
         *,
         include: dict[str, Any] | None = None,
+        room: dict[str, Any] | None = None,
+        opening: dict[str, Any] | None = None,
         if_none_match: Versioned[types.StillToCut] | None = None,
     ) -> Versioned[types.StillToCut]:
         """Work out what is still to be cut.
 
-        The cut list of what is not cut yet, from the stock at the yard and the rack.
+        The cut list of what is not cut yet, from the plan that stands.
 
-        Pieces cut before that are not right any more are told, with what each can be cut again into and what
-        must be cut from stock once more.
+        Where there is no plan yet, the first that is found is kept and answered, and a search for a cheaper
+        one goes on; `plan` says how good it is. Pieces cut before that are not right any more are reported,
+        with what each can be cut again into and what must be cut from stock once more. Asked for some rooms
+        or openings, `cut_list` is of these: their pieces, and the sticks that hold any of them with all that
+        is on those.
 
         Args:
             schedule_id: The id of a schedule.
-            include: Sections to work out, too; materials, hours and cost are the whole house's.
+            include: Sections to work out, too; materials, hours and cost are the whole house's, and what was
+                paid for lengths on hand and for sticks that are cut is in the cost.
+            room: Only the openings of these rooms.
+            opening: Only the openings, or groups, of these marks.
             if_none_match: What was read before: it comes back itself while it still stands, and is not sent
                 again.
 
@@ -43,7 +51,9 @@ class Work(BaseAsyncClient):
                 print(line.quantity, "x", line.length, line.profile, line.cost)
         """
         return await self.send(
-            calls.compute_schedule_cut_list(schedule_id, include=include, if_none_match=if_none_match)
+            calls.compute_schedule_cut_list(
+                schedule_id, include=include, room=room, opening=opening, if_none_match=if_none_match
+            )
         )
 
     async def cut_sticks(
@@ -51,40 +61,45 @@ class Work(BaseAsyncClient):
         schedule_id: str,
         request: types.CutSticks | Mapping[str, Any],
         *,
-        if_match: Versioned[Any] | str,
         why: str | None = None,
+        if_match: Versioned[Any] | str | None = None,
         idempotency_key: str | None = None,
     ) -> types.WorkMade:
-        """Record sticks cut as the cut list has them.
+        """Record sticks cut as they were planned.
 
-        Every piece on the sticks is cut, remnants go off the rack, and offcuts long enough to keep go on it.
+        Every piece on the sticks is cut, lengths on hand are used up, and offcuts long enough to keep are on
+        hand.
 
-        If-Match names the schedule's state that the cut list was worked out from, since another has other
-        sticks.
+        A stick is taken by its name, from whatever sheet that was read, as long as the plan that stands has
+        it; recorded again, it changes nothing. The plan stands as it was, with its other sticks under their
+        names. One that somebody else has claimed is refused; a claim that is over keeps nobody off, and
+        `notes` says that it is.
 
         Args:
             schedule_id: The id of a schedule.
             request: A `types.CutSticks`, or a mapping of its shape.
             why: Why this is changed; kept with the revision.
             if_match: The `Versioned` of `compute_schedule_cut_list` that this is made from, or its `etag`: a
-                newer one is left as it is.
+                newer one is left as it is. Left out, whatever stands is changed.
             idempotency_key: Names this request, so that sent again it is done once; one is made when left
                 out.
 
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             ContentTooLarge: The body is too large.
             UnsupportedMediaType: The body is in a format this address does not read.
-            PreconditionRequired: No version was named to change: give `if_match`.
 
         Example:
-            work = await client.compute_schedule_cut_list(schedule_id)
-            plan = work.value.cut_list.plans[0]
-            first = types.CutSticks(profile=plan.profile, sticks=[plan.sticks[0].number])
-            made = await client.cut_sticks(schedule_id, first, if_match=work)
+            plan = await client.make_plan(schedule_id, types.PlanAsked())
+            first = types.CutSticks(sticks=[plan.value.sticks[0].name], by="shop saw")
+            made = await client.cut_sticks(schedule_id, first)
+            print(made.lengths, made.notes)
         """
         return await self.send(
             calls.cut_sticks(
@@ -97,6 +112,8 @@ class Work(BaseAsyncClient):
         schedule_id: str,
         *,
         feet: bool | None = None,
+        room: dict[str, Any] | None = None,
+        opening: dict[str, Any] | None = None,
         if_none_match: Versioned[bytes] | None = None,
         accept: Literal["image/svg+xml"] = "image/svg+xml",
     ) -> Versioned[bytes]:
@@ -107,6 +124,8 @@ class Work(BaseAsyncClient):
         Args:
             schedule_id: The id of a schedule.
             feet: Write lengths in drawings that are in inches in feet and inches.
+            room: Only the openings of these rooms.
+            opening: Only the openings, or groups, of these marks.
             if_none_match: What was read before: it comes back itself while it still stands, and is not sent
                 again.
             accept: The media type of the file; image/svg+xml is the only one.
@@ -115,7 +134,9 @@ class Work(BaseAsyncClient):
             A `Versioned`: its `value` is the bytes of a file; its `etag` is the version.
         """
         return await self.send(
-            calls.get_sticks_drawing(schedule_id, feet=feet, if_none_match=if_none_match, accept=accept)
+            calls.get_sticks_drawing(
+                schedule_id, feet=feet, room=room, opening=opening, if_none_match=if_none_match, accept=accept
+            )
         )
 
     async def get_opening_drawing(
@@ -139,7 +160,8 @@ class Work(BaseAsyncClient):
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
             drawing: Which drawing an SVG answer is; the elevation when left out.
-            piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer.
+            piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer, or its number, as
+                `K1-4`.
             feet: Write lengths in drawings that are in inches in feet and inches.
             if_none_match: What was read before: it comes back itself while it still stands, and is not sent
                 again.
@@ -183,6 +205,8 @@ class Work(BaseAsyncClient):
         feet: bool | None = None,
         table: str | None = None,
         skip: int | None = None,
+        room: dict[str, Any] | None = None,
+        opening: dict[str, Any] | None = None,
         if_none_match: Versioned[types.SheetContents] | None = None,
     ) -> Versioned[types.SheetContents]: ...
 
@@ -206,6 +230,8 @@ class Work(BaseAsyncClient):
         feet: bool | None = None,
         table: str | None = None,
         skip: int | None = None,
+        room: dict[str, Any] | None = None,
+        opening: dict[str, Any] | None = None,
         if_none_match: Versioned[types.SheetContents] | None = None,
     ) -> Versioned[bytes]: ...
 
@@ -229,6 +255,8 @@ class Work(BaseAsyncClient):
         feet: bool | None = None,
         table: str | None = None,
         skip: int | None = None,
+        room: dict[str, Any] | None = None,
+        opening: dict[str, Any] | None = None,
         if_none_match: Versioned[types.SheetContents] | None = None,
     ) -> Any: ...
 
@@ -250,15 +278,18 @@ class Work(BaseAsyncClient):
         feet: bool | None = None,
         table: str | None = None,
         skip: int | None = None,
+        room: dict[str, Any] | None = None,
+        opening: dict[str, Any] | None = None,
         if_none_match: Versioned[types.SheetContents] | None = None,
         accept: str = "application/json",
     ) -> Any:
         """Make a sheet of a schedule.
 
-        A sheet to print, with the schedule's shop settings and rack.
+        A sheet to print, with the schedule's shop settings and lengths on hand.
 
         Saw sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure
-        sheet, materials and hours are the whole house's. `title` is the schedule's name when left out.
+        sheet, materials and hours are the whole house's, or of the rooms and openings that are asked for.
+        `title` is the schedule's name when left out.
 
         Args:
             schedule_id: The id of a schedule.
@@ -268,6 +299,8 @@ class Work(BaseAsyncClient):
             feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
             skip: Places used up on the first sheet of piece labels.
+            room: Only the openings of these rooms.
+            opening: Only the openings, or groups, of these marks.
             if_none_match: What was read before: it comes back itself while it still stands, and is not sent
                 again.
             accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
@@ -289,6 +322,8 @@ class Work(BaseAsyncClient):
                 feet=feet,
                 table=table,
                 skip=skip,
+                room=room,
+                opening=opening,
                 if_none_match=if_none_match,
                 accept=accept,
             )
@@ -343,6 +378,9 @@ class Work(BaseAsyncClient):
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             ContentTooLarge: The body is too large.
@@ -374,6 +412,9 @@ class Work(BaseAsyncClient):
 
         Raises:
             ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             PreconditionRequired: No version was named to change: give `if_match`.

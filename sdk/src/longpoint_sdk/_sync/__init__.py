@@ -6,9 +6,10 @@ from longpoint_sdk._sync.a_house import AHouse
 from longpoint_sdk._sync.health import Health
 from longpoint_sdk._sync.in_and_out import InAndOut
 from longpoint_sdk._sync.lengths import Lengths
+from longpoint_sdk._sync.lengths_on_hand import LengthsOnHand
 from longpoint_sdk._sync.one_opening import OneOpening
 from longpoint_sdk._sync.openings import Openings
-from longpoint_sdk._sync.rack import Rack
+from longpoint_sdk._sync.plans import Plans
 from longpoint_sdk._sync.revisions import Revisions
 from longpoint_sdk._sync.schedules import Schedules
 from longpoint_sdk._sync.sheets import Sheets
@@ -16,7 +17,18 @@ from longpoint_sdk._sync.work import Work
 
 
 class Client(
-    AHouse, Health, InAndOut, Lengths, OneOpening, Openings, Rack, Revisions, Schedules, Sheets, Work
+    AHouse,
+    Health,
+    InAndOut,
+    Lengths,
+    LengthsOnHand,
+    OneOpening,
+    Openings,
+    Plans,
+    Revisions,
+    Schedules,
+    Sheets,
+    Work,
 ):
     """The service, for code that waits. Use it in a `with`, or close it. Each operation is a method.
 

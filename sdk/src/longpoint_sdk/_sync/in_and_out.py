@@ -116,6 +116,9 @@ class InAndOut(BaseClient):
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             ContentTooLarge: The body is too large.

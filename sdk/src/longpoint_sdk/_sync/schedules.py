@@ -81,6 +81,9 @@ class Schedules(BaseClient):
 
         Raises:
             ScheduleNotArchived: The schedule is not archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             PreconditionRequired: No version was named to change: give `if_match`.
@@ -114,7 +117,7 @@ class Schedules(BaseClient):
     ) -> Versioned[types.StoredSchedule]:
         """Change what is said of the house.
 
-        Replaces everything said of the house as a whole; openings and rack stay as they are.
+        Replaces everything said of the house as a whole; openings and lengths on hand stay as they are.
 
         Every opening must still be buildable with its trim, and every group with its openings: else all those
         that are not are told, and nothing is saved.
@@ -132,6 +135,9 @@ class Schedules(BaseClient):
         Raises:
             BodyTooSlow: The body did not come in time.
             ScheduleArchived: The schedule is archived.
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             ContentTooLarge: The body is too large.
@@ -169,6 +175,9 @@ class Schedules(BaseClient):
             A `Versioned`: its `value` is `types.StoredSchedule`; its `etag` is the version.
 
         Raises:
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             PreconditionRequired: No version was named to change: give `if_match`.
@@ -201,6 +210,9 @@ class Schedules(BaseClient):
             A `Versioned`: its `value` is `types.StoredSchedule`; its `etag` is the version.
 
         Raises:
+            StickChanged: The stick is laid out otherwise by now.
+            StickClaimed: Somebody else has claimed the stick.
+            StickCut: The stick was cut already.
             PreconditionFailed: It was changed since it was read. The VersionConflict holds `mine` and
                 `current`.
             PreconditionRequired: No version was named to change: give `if_match`.

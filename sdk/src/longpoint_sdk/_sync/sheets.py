@@ -498,7 +498,7 @@ class Sheets(BaseClient):
     ) -> Any:
         """Make the yard list.
 
-        Sticks and packages to buy, and what to take from the rack.
+        Sticks and packages to buy, and lengths to take from what is on hand.
 
         Args:
             request: A `types.CutListRequest`, or a mapping of its shape.

@@ -4,6 +4,13 @@ from longpoint_sdk.calls.a_house import compute_cut_list, compute_materials
 from longpoint_sdk.calls.health import check_live, check_ready
 from longpoint_sdk.calls.in_and_out import export_schedule, import_openings
 from longpoint_sdk.calls.lengths import read_lengths
+from longpoint_sdk.calls.lengths_on_hand import (
+    add_length,
+    get_length,
+    list_lengths,
+    put_length,
+    remove_length,
+)
 from longpoint_sdk.calls.one_opening import (
     compute_apron,
     compute_casing,
@@ -15,11 +22,13 @@ from longpoint_sdk.calls.one_opening import (
 from longpoint_sdk.calls.openings import (
     add_opening,
     get_opening,
+    hold_openings,
     list_openings,
+    release_openings,
     remove_opening,
     replace_opening,
 )
-from longpoint_sdk.calls.rack import add_offcut, get_offcut, list_offcuts, remove_offcut
+from longpoint_sdk.calls.plans import claim_stick, get_plan, get_stick, list_plans, make_plan, release_stick
 from longpoint_sdk.calls.revisions import compare_revisions, get_revision, list_revisions, restore_revision
 from longpoint_sdk.calls.schedules import (
     archive_schedule,
@@ -52,11 +61,12 @@ from longpoint_sdk.calls.work import (
 )
 
 __all__ = [
-    "add_offcut",
+    "add_length",
     "add_opening",
     "archive_schedule",
     "check_live",
     "check_ready",
+    "claim_stick",
     "compare_revisions",
     "compute_apron",
     "compute_casing",
@@ -72,29 +82,37 @@ __all__ = [
     "delete_schedule",
     "export_schedule",
     "get_blank_measure_sheet",
-    "get_offcut",
+    "get_length",
     "get_opening",
     "get_opening_drawing",
     "get_piece",
+    "get_plan",
     "get_revision",
     "get_schedule",
     "get_schedule_sheet",
+    "get_stick",
     "get_sticks_drawing",
+    "hold_openings",
     "import_openings",
-    "list_offcuts",
+    "list_lengths",
     "list_openings",
     "list_pieces",
+    "list_plans",
     "list_revisions",
     "list_schedules",
     "make_cost_sheet",
     "make_fitting_sheet",
     "make_measure_sheet",
     "make_piece_labels",
+    "make_plan",
     "make_saw_sheet",
     "make_yard_list",
+    "put_length",
     "read_lengths",
     "record_work",
-    "remove_offcut",
+    "release_openings",
+    "release_stick",
+    "remove_length",
     "remove_opening",
     "remove_piece",
     "replace_opening",

@@ -11,6 +11,28 @@ from longpoint_sdk._versioned import Versioned
 from longpoint_sdk.calls.schedules import get_schedule
 
 
+def hold_openings(
+    schedule_id: str,
+    request: types.Chosen | Mapping[str, Any],
+    *,
+    why: str | None = None,
+    if_match: Versioned[Any] | str | None = None,
+    idempotency_key: str | None = None,
+) -> Call[types.Released]:
+    """`POST /v1/schedules/{schedule_id}/hold`: Hold openings back."""
+    return Call(
+        operation="hold_openings",
+        method="POST",
+        path=f"/v1/schedules/{path_part(schedule_id)}/hold",
+        result=types.Released,
+        query=query_fields(why=why),
+        headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
+        body=request,
+        repeat="with_key",
+        current=get_schedule(schedule_id),
+    )
+
+
 def list_openings(
     schedule_id: str,
     *,
@@ -101,4 +123,26 @@ def replace_opening(
         body=request,
         versioned=True,
         current=get_opening(schedule_id, opening),
+    )
+
+
+def release_openings(
+    schedule_id: str,
+    request: types.Chosen | Mapping[str, Any],
+    *,
+    why: str | None = None,
+    if_match: Versioned[Any] | str | None = None,
+    idempotency_key: str | None = None,
+) -> Call[types.Released]:
+    """`POST /v1/schedules/{schedule_id}/release`: Release openings for buying and cutting."""
+    return Call(
+        operation="release_openings",
+        method="POST",
+        path=f"/v1/schedules/{path_part(schedule_id)}/release",
+        result=types.Released,
+        query=query_fields(why=why),
+        headers=header_fields(**{"If-Match": if_match, "Idempotency-Key": idempotency_key}),
+        body=request,
+        repeat="with_key",
+        current=get_schedule(schedule_id),
     )

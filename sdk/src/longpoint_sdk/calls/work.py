@@ -15,6 +15,8 @@ def compute_schedule_cut_list(
     schedule_id: str,
     *,
     include: dict[str, Any] | None = None,
+    room: dict[str, Any] | None = None,
+    opening: dict[str, Any] | None = None,
     if_none_match: Versioned[types.StillToCut] | None = None,
 ) -> Call[Versioned[types.StillToCut]]:
     """`GET /v1/schedules/{schedule_id}/cut-list`: Work out what is still to be cut."""
@@ -23,7 +25,7 @@ def compute_schedule_cut_list(
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/cut-list",
         result=types.StillToCut,
-        query=query_fields(include=include),
+        query=query_fields(include=include, room=room, opening=opening),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
         held=if_none_match,
@@ -34,11 +36,11 @@ def cut_sticks(
     schedule_id: str,
     request: types.CutSticks | Mapping[str, Any],
     *,
-    if_match: Versioned[Any] | str,
     why: str | None = None,
+    if_match: Versioned[Any] | str | None = None,
     idempotency_key: str | None = None,
 ) -> Call[types.WorkMade]:
-    """`POST /v1/schedules/{schedule_id}/cut-sticks`: Record sticks cut as the cut list has them."""
+    """`POST /v1/schedules/{schedule_id}/cut-sticks`: Record sticks cut as they were planned."""
     return Call(
         operation="cut_sticks",
         method="POST",
@@ -56,6 +58,8 @@ def get_sticks_drawing(
     schedule_id: str,
     *,
     feet: bool | None = None,
+    room: dict[str, Any] | None = None,
+    opening: dict[str, Any] | None = None,
     if_none_match: Versioned[bytes] | None = None,
     accept: Literal["image/svg+xml"] = "image/svg+xml",
 ) -> Call[Versioned[bytes]]:
@@ -65,7 +69,7 @@ def get_sticks_drawing(
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/drawings/sticks",
         result=bytes,
-        query=query_fields(feet=feet),
+        query=query_fields(feet=feet, room=room, opening=opening),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         accept=accept,
         versioned=True,
@@ -109,6 +113,8 @@ def get_schedule_sheet(
     feet: bool | None = None,
     table: str | None = None,
     skip: int | None = None,
+    room: dict[str, Any] | None = None,
+    opening: dict[str, Any] | None = None,
     if_none_match: Versioned[types.SheetContents] | None = None,
 ) -> Call[Versioned[types.SheetContents]]: ...
 
@@ -126,6 +132,8 @@ def get_schedule_sheet(
     feet: bool | None = None,
     table: str | None = None,
     skip: int | None = None,
+    room: dict[str, Any] | None = None,
+    opening: dict[str, Any] | None = None,
     if_none_match: Versioned[types.SheetContents] | None = None,
 ) -> Call[Versioned[bytes]]: ...
 
@@ -143,6 +151,8 @@ def get_schedule_sheet(
     feet: bool | None = None,
     table: str | None = None,
     skip: int | None = None,
+    room: dict[str, Any] | None = None,
+    opening: dict[str, Any] | None = None,
     if_none_match: Versioned[types.SheetContents] | None = None,
 ) -> Call[Any]: ...
 
@@ -158,6 +168,8 @@ def get_schedule_sheet(
     feet: bool | None = None,
     table: str | None = None,
     skip: int | None = None,
+    room: dict[str, Any] | None = None,
+    opening: dict[str, Any] | None = None,
     if_none_match: Versioned[types.SheetContents] | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
@@ -167,7 +179,9 @@ def get_schedule_sheet(
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/sheets/{path_part(sheet)}",
         result=types.SheetContents if accept == "application/json" else bytes,
-        query=query_fields(paper=paper, title=title, feet=feet, table=table, skip=skip),
+        query=query_fields(
+            paper=paper, title=title, feet=feet, table=table, skip=skip, room=room, opening=opening
+        ),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         accept=accept,
         versioned=True,

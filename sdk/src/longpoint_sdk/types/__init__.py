@@ -6,6 +6,7 @@ from longpoint_sdk.types.basics import Hand, MarkedLength, OrderKind, Rate, Shar
 from longpoint_sdk.types.common import (
     BuyLine,
     Caution,
+    Certainty,
     CutListAnswer,
     CutListRequest,
     Finding,
@@ -15,6 +16,7 @@ from longpoint_sdk.types.common import (
     HouseOpening,
     KeptHouse,
     LeftOver,
+    LengthOnHand,
     Limits,
     Made,
     Mode,
@@ -22,7 +24,7 @@ from longpoint_sdk.types.common import (
     Offer,
     OpeningAnswer,
     OpenJoint,
-    RackLength,
+    PlanLine,
     Reveals,
     Rounding,
     RoundTo,
@@ -40,6 +42,7 @@ from longpoint_sdk.types.health import Health
 from longpoint_sdk.types.hours import Hours, Labour, Task, Wait
 from longpoint_sdk.types.in_and_out import Imported, Openings
 from longpoint_sdk.types.lengths import LengthRead, LengthsAnswer, LengthsRequest
+from longpoint_sdk.types.lengths_on_hand import LengthState, StoredLength
 from longpoint_sdk.types.materials import Bought, Figure, Material, Materials
 from longpoint_sdk.types.movement import Air, Conditions, Grain, Scale, Species
 from longpoint_sdk.types.one_opening import (
@@ -59,10 +62,9 @@ from longpoint_sdk.types.one_opening import (
     StoolRequest,
     Suspect,
 )
-from longpoint_sdk.types.openings import StoredOpening
+from longpoint_sdk.types.openings import Chosen, Released, StoredOpening
 from longpoint_sdk.types.parts import CutKind, Cutout, End, Mark, Notch, Part, PartKind, Step, Taper
-from longpoint_sdk.types.plans import CutStick, PlacedPiece, ProfilePlan
-from longpoint_sdk.types.rack import StoredLength
+from longpoint_sdk.types.plans import Claim, PlanAsked, PlannedSticks, StickDetail, StoredPlan, StoredStick
 from longpoint_sdk.types.readings import Clearances, Door, OffPlane, Readings, SillLevel
 from longpoint_sdk.types.revisions import (
     Became,
@@ -92,6 +94,7 @@ from longpoint_sdk.types.saw_order import (
 from longpoint_sdk.types.schedules import ScheduleLine
 from longpoint_sdk.types.sheets import LabelGrid, LabelsRequest
 from longpoint_sdk.types.shop import MaterialCode, Package, Rates, Saw, Shop, Wages
+from longpoint_sdk.types.sticks import CutStick, PlacedPiece, ProfilePlan
 from longpoint_sdk.types.stock import Defect, Remnant, Stick, Stock
 from longpoint_sdk.types.trim import (
     Apron,
@@ -136,8 +139,11 @@ __all__ = [
     "Casing",
     "CasingRequest",
     "Caution",
+    "Certainty",
     "Changes",
     "Check",
+    "Chosen",
+    "Claim",
     "Clearances",
     "CompoundCut",
     "Conditions",
@@ -184,7 +190,9 @@ __all__ = [
     "LabelsRequest",
     "Labour",
     "LeftOver",
+    "LengthOnHand",
     "LengthRead",
+    "LengthState",
     "LengthText",
     "LengthsAnswer",
     "LengthsRequest",
@@ -228,13 +236,16 @@ __all__ = [
     "PieceState",
     "PiecesAnswer",
     "PlacedPiece",
+    "PlanAsked",
+    "PlanLine",
+    "PlannedSticks",
     "Plinth",
     "Point",
     "ProfilePlan",
-    "RackLength",
     "Rate",
     "Rates",
     "Readings",
+    "Released",
     "Remnant",
     "Reveals",
     "Revision",
@@ -257,6 +268,7 @@ __all__ = [
     "Species",
     "Step",
     "Stick",
+    "StickDetail",
     "StillToCut",
     "Stock",
     "StockForSale",
@@ -266,7 +278,9 @@ __all__ = [
     "StoredLength",
     "StoredOpening",
     "StoredPiece",
+    "StoredPlan",
     "StoredSchedule",
+    "StoredStick",
     "StripEnds",
     "Suspect",
     "TableContents",

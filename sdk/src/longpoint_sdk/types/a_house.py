@@ -25,7 +25,7 @@ class House(Request, frozen=True, kw_only=True):
         currency: Of every price; only repeated in the answer. ISO 4217 code.
         end_trim: Squared off each factory end.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
-        keep_length: An offcut this long or longer goes back on the rack.
+        keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
         movement: The wood, and the air its joints will live through: the answer then tells how far mitres
             open.

@@ -12,14 +12,16 @@ from longpoint_sdk.types.hours import Hours
 from longpoint_sdk.types.materials import Materials
 from longpoint_sdk.types.movement import Conditions
 from longpoint_sdk.types.parts import Part
-from longpoint_sdk.types.plans import ProfilePlan
 from longpoint_sdk.types.readings import Readings
 from longpoint_sdk.types.saw_order import PieceName, SawOrder
 from longpoint_sdk.types.shop import Shop
+from longpoint_sdk.types.sticks import ProfilePlan
 from longpoint_sdk.types.stock import Defect, Stick, Stock
 from longpoint_sdk.types.trim import Trim
 
 if TYPE_CHECKING:
+    Certainty = Literal["confirmed", "estimated", "measured"]
+    """How sure an opening's readings are."""
     Foot = Literal["floor", "picture_frame", "plinth", "stool"]
     """What the trim stands on."""
     Mode = Literal["down", "nearest", "up"]
@@ -36,6 +38,7 @@ if TYPE_CHECKING:
     jamb extension.
     """
 else:
+    Certainty = str
     Foot = str
     Mode = str
     RoundTo = str
@@ -164,6 +167,8 @@ class OpeningAnswer(Result, frozen=True, kw_only=True):
         room: Where it is.
         count: How many are alike.
         parts: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
+        numbers: The number of each piece, by its key, as sheets print it: `K1-4` is number 4 of K1. Null for
+            an opening by itself, whose pieces are numbered as they come.
         square_gap: The joint gap left by taking its corners as square: nought where they are, or where their
             own angles were cut.
         notes: What was assumed.
@@ -175,6 +180,7 @@ class OpeningAnswer(Result, frozen=True, kw_only=True):
     room: str
     count: int
     parts: list[Part]
+    numbers: dict[str, int] | None
     square_gap: str
     notes: list[str]
     findings: list[Finding]
@@ -191,6 +197,10 @@ class CutListAnswer(Result, frozen=True, kw_only=True):
         buy: What to buy, a line for each profile and length.
         cost: What the sticks cost; of profiles in `unstocked` it holds nothing. An amount of money as decimal
             text with two places.
+        held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for
+            them yet.
+        cost_later: What their sticks are taken to cost, planned first-fit after the others and from what
+            those leave. An amount of money as decimal text with two places.
         currency: Of every amount.
         proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.
         unstocked: Profiles that pieces need and no stock was given for.
@@ -208,6 +218,8 @@ class CutListAnswer(Result, frozen=True, kw_only=True):
     plans: list[ProfilePlan]
     buy: list[BuyLine]
     cost: Decimal
+    held: list[str]
+    cost_later: Decimal
     currency: str
     proven: bool
     unstocked: list[str]
@@ -311,8 +323,13 @@ class HouseOpening(Request, frozen=True, kw_only=True):
             a space.
         readings: What the tape read.
         trim: The name of one of the house's trim specs. A name on one line, not starting with a space.
+        certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or
+            confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or
+            cut for it.
         count: How many are alike.
         foot_style: What the trim stands on.
+        held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is
+            released.
         horns: Its own, where they are not the trim's.
         reveals: Its own, where they are not the trim's.
         room: Where it is; money is told by room, too.
@@ -329,8 +346,10 @@ class HouseOpening(Request, frozen=True, kw_only=True):
     mark: str
     readings: Readings
     trim: str
+    certainty: Certainty = "measured"
     count: int = 1
     foot_style: Foot = "stool"
+    held: bool = False
     horns: Horns = Horns()
     reveals: Reveals = Reveals()
     room: str = ""
@@ -369,7 +388,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
         end_trim: Squared off each factory end.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
         include: Sections of the answer that are only worked out when asked for.
-        keep_length: An offcut this long or longer goes back on the rack.
+        keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
         movement: The wood, and the air its joints will live through: the answer then tells how far mitres
             open.
@@ -427,7 +446,7 @@ class KeptHouse(Request, frozen=True, kw_only=True):
         currency: Of every price; only repeated in the answer. ISO 4217 code.
         end_trim: Squared off each factory end.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
-        keep_length: An offcut this long or longer goes back on the rack.
+        keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
         movement: The wood, and the air its joints will live through: the answer then tells how far mitres
             open.
@@ -452,6 +471,39 @@ class KeptHouse(Request, frozen=True, kw_only=True):
     stock: list[StockForSale] = []
     trim_specs: dict[str, Trim] = {}
     unit: Unit | None = None
+
+
+class LengthOnHand(Request, frozen=True, kw_only=True):
+    """A lot of lengths on hand, or on their way: of one profile, one length and one price.
+
+    Attributes:
+        length: From end to end.
+        profile: The profile's name, as trim specs and stock have it. A name on one line, not starting with a
+            space.
+        defects: Stretches no piece may touch.
+        delivered: How many came or were found, all told. When left out, none of those that were ordered and,
+            where nothing is said of an order, one.
+        lot: What it is called, once in a schedule; the service names it where this is left out.
+        note: Where it came from, or stands. Free text; may have several lines.
+        ordered: How many were ordered, all told; none when left out.
+        paid: What was paid for each; `price` is what using one is taken to cost when sticks are planned. An
+            amount of money as decimal text, at most two places.
+        price: What using it is taken to cost. An amount of money as decimal text, at most two places.
+        stick: The stick that it is left over from, where it is an offcut of one.
+        used_up: How many of them are gone, all told: cut, spoiled or given away.
+    """
+
+    length: LengthText
+    profile: str
+    defects: list[Defect] = []
+    delivered: int | None = None
+    lot: str | None = None
+    note: str = ""
+    ordered: int | None = None
+    paid: MoneyText = "0.00"
+    price: MoneyText = "0.00"
+    stick: str | None = None
+    used_up: int = 0
 
 
 class Made(Result, frozen=True, kw_only=True):
@@ -464,38 +516,21 @@ class Made(Result, frozen=True, kw_only=True):
     revision: int
 
 
-class RackLength(Request, frozen=True, kw_only=True):
-    """A length of stock on the rack.
-
-    Attributes:
-        length: From end to end.
-        profile: The profile's name, as the trim specs have it. A name on one line, not starting with a space.
-        defects: Stretches no piece may touch.
-        note: Where it came from, or stands. Free text; may have several lines.
-        price: What using it is taken to cost. An amount of money as decimal text, at most two places.
-    """
-
-    length: LengthText
-    profile: str
-    defects: list[Defect] = []
-    note: str = ""
-    price: MoneyText = "0.00"
-
-
 class NewSchedule(Request, frozen=True, kw_only=True):
-    """A house's schedule, with its openings and its rack where they are known already; an export looks the same.
+    """A house's schedule, with its openings and lengths on hand where they are known already; an export looks
+    the same.
 
     Attributes:
         name: What the house is called. A name on one line, not starting with a space.
         currency: Of every price; only repeated in the answer. ISO 4217 code.
         end_trim: Squared off each factory end.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
-        keep_length: An offcut this long or longer goes back on the rack.
+        keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
+        lengths: What is on hand, or on its way.
         movement: The wood, and the air its joints will live through: the answer then tells how far mitres
             open.
         openings: In the order they are to be listed.
-        rack: Lengths on hand.
         rounding: How lengths are rounded.
         shop: How the shop works.
         site_note: Anything about the site. Free text; may have several lines.
@@ -510,15 +545,44 @@ class NewSchedule(Request, frozen=True, kw_only=True):
     groups: list[HouseGroup] = []
     keep_length: LengthText = "24 in"
     kerf: LengthText = "1/8 in"
+    lengths: list[LengthOnHand] = []
     movement: Conditions | None = None
     openings: list[HouseOpening] = []
-    rack: list[RackLength] = []
     rounding: Rounding = Rounding()
     shop: Shop = Shop()
     site_note: str = ""
     stock: list[StockForSale] = []
     trim_specs: dict[str, Trim] = {}
     unit: Unit | None = None
+
+
+class PlanLine(Result, frozen=True, kw_only=True):
+    """A plan in a list.
+
+    Attributes:
+        number: Its number; the schedule's plans are counted from 1.
+        stands: Whether it is the plan of what the schedule is now.
+        made_at: When it was made. RFC 3339, in UTC.
+        used_at: When something was first printed or cut from it; null while nothing was. Such a plan is kept;
+            of the others the oldest go.
+        planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
+        cost: Of the sticks that were left to cut when it was made. An amount of money as decimal text with
+            two places.
+        bound: No plan of them costs less. An amount of money as decimal text with two places.
+        above: How far the cost may be above the cheapest: nought is proven. An amount of money as decimal
+            text with two places.
+        proven: Whether no plan can be cheaper.
+    """
+
+    number: int
+    stands: bool
+    made_at: str
+    used_at: str | None
+    planning_seconds: float
+    cost: Decimal
+    bound: Decimal
+    above: Decimal
+    proven: bool
 
 
 class TableContents(Result, frozen=True, kw_only=True):
@@ -544,6 +608,7 @@ class SheetContents(Result, frozen=True, kw_only=True):
         name: What the sheet is.
         title: At its head.
         job: Whose house it is.
+        plan: Which plan its sticks are from and how good that is; empty where it shows none.
         tables: Every table, in order.
         notes: Cautions and notes, in order.
         labels: Each label's texts, on a sheet of labels.
@@ -552,6 +617,7 @@ class SheetContents(Result, frozen=True, kw_only=True):
     name: str
     title: str
     job: str
+    plan: str
     tables: list[TableContents]
     notes: list[str]
     labels: list[list[str]]

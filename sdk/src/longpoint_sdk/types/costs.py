@@ -29,7 +29,7 @@ class CostTotals(Result, frozen=True, kw_only=True):
     Attributes:
         stock: What is in pieces. An amount of money as decimal text with two places.
         waste: Kerfs, trims and short offcuts. An amount of money as decimal text with two places.
-        kept_offcut: What goes back on the rack. An amount of money as decimal text with two places.
+        kept_offcut: Offcuts and lengths that are left. An amount of money as decimal text with two places.
         consumable: Materials beside the sticks. An amount of money as decimal text with two places.
         labour: Hands-on hours at the wages given. An amount of money as decimal text with two places.
         total: All of them. An amount of money as decimal text with two places.

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
-from longpoint_sdk.types._base import LengthText, Result, request_from
+from longpoint_sdk.types._base import LengthText, Request, Result, request_from
 from longpoint_sdk.types.common import (
+    Certainty,
     Foot,
     Horns,
     HouseOpening,
@@ -16,6 +17,34 @@ from longpoint_sdk.types.common import (
     Widths,
 )
 from longpoint_sdk.types.readings import Readings
+
+
+class Chosen(Request, frozen=True, kw_only=True):
+    """Some of a schedule's openings.
+
+    Attributes:
+        all: Every opening there is.
+        openings: By their marks.
+        rooms: Every opening of these rooms.
+    """
+
+    all: bool = False
+    openings: list[str] = []
+    rooms: list[str] = []
+
+
+class Released(Result, frozen=True, kw_only=True):
+    """Openings that were released, or held back.
+
+    Attributes:
+        revision: The schedule's revision it made; the one that stands, when it made none.
+        changed: Marks of those that were not so before.
+        estimated: Marks of those that are released and still wait, since they are only estimated.
+    """
+
+    revision: int
+    changed: list[str]
+    estimated: list[str]
 
 
 class StoredOpening(Result, frozen=True, kw_only=True):
@@ -30,8 +59,13 @@ class StoredOpening(Result, frozen=True, kw_only=True):
         revision: The schedule's revision that last changed it.
         position: Its place in the schedule's order; places may be skipped.
         exact: Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch.
+        certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or
+            confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or
+            cut for it.
         count: How many are alike.
         foot_style: What the trim stands on.
+        held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is
+            released.
         horns: Its own, where they are not the trim's.
         reveals: Its own, where they are not the trim's.
         room: Where it is; money is told by room, too.
@@ -52,8 +86,10 @@ class StoredOpening(Result, frozen=True, kw_only=True):
     revision: int
     position: int
     exact: dict[str, str]
+    certainty: Certainty | str = "measured"
     count: int = 1
     foot_style: Foot | str = "stool"
+    held: bool = False
     horns: Horns = Horns()
     reveals: Reveals = Reveals()
     room: str = ""

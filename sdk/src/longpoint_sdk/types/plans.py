@@ -4,77 +4,157 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from longpoint_sdk.types._base import Result
+from longpoint_sdk.types._base import Request, Result
 from longpoint_sdk.types.basics import MarkedLength
+from longpoint_sdk.types.common import BuyLine
+from longpoint_sdk.types.sticks import PlacedPiece
 
 
-class PlacedPiece(Result, frozen=True, kw_only=True):
-    """A piece's place on a stick.
+class Claim(Request, frozen=True, kw_only=True):
+    """That somebody is about to cut a stick.
 
     Attributes:
-        opening: The mark of the piece's opening.
-        part: The piece's key there.
-        instance: Which of several alike, counted from 1.
-        start: From the stick's left end to the piece's left-most point.
-        length: What it takes of the stick.
-        turned: Whether it lies turned over.
-        reversed: Whether it lies end for end.
-        shares_cut: Whether it shares its left cut with the piece before.
+        by: Who, or at which saw. A name on one line, not starting with a space.
+        seconds: For how long; nobody else can cut the stick until then.
     """
 
-    opening: str
-    part: str
-    instance: int
-    start: MarkedLength
-    length: MarkedLength
-    turned: bool
-    reversed: bool
-    shares_cut: bool
+    by: str
+    seconds: int = 1800
 
 
-class CutStick(Result, frozen=True, kw_only=True):
-    """One stick as it is cut.
+class PlanAsked(Request, frozen=True, kw_only=True):
+    """How hard to look for the cheapest sticks.
 
     Attributes:
-        number: Its number in the plan, counted from 1.
+        planning_seconds: How long to search, all profiles together, where the first plan is not proven
+            cheapest; 0. How long to search for cheaper sticks, all profiles together, where first-fit is not
+            proven cheapest; 0 takes first-fit.
+    """
+
+    planning_seconds: float = 2.0
+
+
+class PlannedSticks(Result, frozen=True, kw_only=True):
+    """How good the sticks of one profile are.
+
+    Attributes:
+        profile: Whose sticks.
+        sticks: Their names, in the order they come to the saw.
+        cost: Of them all. An amount of money as decimal text with two places.
+        bound: No plan costs less. An amount of money as decimal text with two places.
+        method: What found it: first_fit, columns or branching.
+        stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock
+            ran out first, or there was not the memory for it.
+        seconds: How long the search took.
+        split_openings: Openings that were to come from one stick each and that no stick can hold.
+    """
+
+    profile: str
+    sticks: list[str]
+    cost: Decimal
+    bound: Decimal
+    method: str
+    stopped: str
+    seconds: float
+    split_openings: list[str]
+
+
+class StickDetail(Result, frozen=True, kw_only=True):
+    """A stick by its name, and who is about to cut it.
+
+    Attributes:
+        name: What sheets call it: a name stands for this one layout of one stick.
         length: From end to end.
         remnant: Whether it is a remnant on hand and not one to buy.
         price: What it costs. An amount of money as decimal text with two places.
         pieces: From its left end to its right.
         offcut: What remains.
         kept: Whether that goes back on the rack.
+        profile: What it is.
+        on_hand: The lot of lengths on hand that it comes from; null for one to buy.
+        state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
+        plan: The number of the plan that first had it.
+        claimed_by: Who claimed it last; null where nobody has it claimed.
+        claimed_until: When that claim is over; it may be by now.
+        notes: What else is to be known: a claim that was over when it was taken over.
     """
 
-    number: int
+    name: str
     length: MarkedLength
     remnant: bool
     price: Decimal
     pieces: list[PlacedPiece]
     offcut: MarkedLength
     kept: bool
+    profile: str
+    on_hand: str | None
+    state: str
+    plan: int
+    claimed_by: str | None
+    claimed_until: str | None
+    notes: list[str]
 
 
-class ProfilePlan(Result, frozen=True, kw_only=True):
-    """One profile's sticks.
+class StoredStick(Result, frozen=True, kw_only=True):
+    """A stick of a plan that is kept.
 
     Attributes:
-        profile: Its name.
-        sticks: Each stick by itself, as they come to the saw.
-        cost: Of them all. An amount of money as decimal text with two places.
-        bound: No plan costs less than this. An amount of money as decimal text with two places.
-        gap: How far `cost` may be from the cheapest, as a share of it; 0 is proven.
-        proven: Whether none is cheaper than this one.
-        method: What found it: first_fit, columns or branching.
-        seconds: How long the search took.
-        split_openings: Openings that were to come from one stick each and that no stick can hold.
+        name: What sheets call it: a name stands for this one layout of one stick.
+        length: From end to end.
+        remnant: Whether it is a remnant on hand and not one to buy.
+        price: What it costs. An amount of money as decimal text with two places.
+        pieces: From its left end to its right.
+        offcut: What remains.
+        kept: Whether that goes back on the rack.
+        profile: What it is.
+        on_hand: The lot of lengths on hand that it comes from; null for one to buy.
+        state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
     """
 
+    name: str
+    length: MarkedLength
+    remnant: bool
+    price: Decimal
+    pieces: list[PlacedPiece]
+    offcut: MarkedLength
+    kept: bool
     profile: str
-    sticks: list[CutStick]
+    on_hand: str | None
+    state: str
+
+
+class StoredPlan(Result, frozen=True, kw_only=True):
+    """A plan of a schedule's sticks.
+
+    Attributes:
+        number: Its number; the schedule's plans are counted from 1.
+        stands: Whether it is the plan of what the schedule is now.
+        made_at: When it was made. RFC 3339, in UTC.
+        used_at: When something was first printed or cut from it; null while nothing was. Such a plan is kept;
+            of the others the oldest go.
+        planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
+        cost: Of the sticks that were left to cut when it was made. An amount of money as decimal text with
+            two places.
+        bound: No plan of them costs less. An amount of money as decimal text with two places.
+        above: How far the cost may be above the cheapest: nought is proven. An amount of money as decimal
+            text with two places.
+        proven: Whether no plan can be cheaper.
+        profiles: How good it is, profile by profile.
+        sticks: Every stick of it.
+        changed: Sticks of the plan before it that it has no more: their names are never used again.
+        buy: What is still to be bought for it, a line for each profile and length.
+    """
+
+    number: int
+    stands: bool
+    made_at: str
+    used_at: str | None
+    planning_seconds: float
     cost: Decimal
     bound: Decimal
-    gap: float
+    above: Decimal
     proven: bool
-    method: str
-    seconds: float
-    split_openings: list[str]
+    profiles: list[PlannedSticks]
+    sticks: list[StoredStick]
+    changed: list[str]
+    buy: list[BuyLine]

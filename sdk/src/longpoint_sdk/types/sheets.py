@@ -47,7 +47,7 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
             A4.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
         include: Sections of the answer that are only worked out when asked for.
-        keep_length: An offcut this long or longer goes back on the rack.
+        keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
         movement: The wood, and the air its joints will live through: the answer then tells how far mitres
             open.

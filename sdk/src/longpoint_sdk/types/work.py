@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Literal
 
 from longpoint_sdk.types._base import Request, Result
 from longpoint_sdk.types.basics import MarkedLength
-from longpoint_sdk.types.common import CutListAnswer, RackLength
+from longpoint_sdk.types.common import CutListAnswer, LengthOnHand, PlanLine
 
 if TYPE_CHECKING:
     Done = Literal["cut", "fitted", "spoiled"]
@@ -19,34 +19,35 @@ else:
 
 
 class CutSticks(Request, frozen=True, kw_only=True):
-    """Sticks of the schedule's cut list that were cut just as it has them.
+    """Sticks that were cut just as they were planned.
 
     Attributes:
-        profile: Whose sticks. A name on one line, not starting with a space.
-        sticks: Their numbers in the cut list.
+        sticks: Their names, as sheets and plans have them.
+        by: Who cut them: needed for sticks that are claimed, by the name that claimed them.
     """
 
-    profile: str
-    sticks: list[int]
+    sticks: list[str]
+    by: str | None = None
 
 
 class PieceDone(Request, frozen=True, kw_only=True):
     """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
 
     Attributes:
-        part: Which part of it, by its `key` in the cut list.
-        opening: The opening's mark or id. A name on one line, not starting with a space.
+        part: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
+            have it, `K1-4` or, of several alike, `L1-4.2`.
         state: What was done.
         instance: Which of several alike, counted from 1.
         note: Anything worth knowing. Free text; may have several lines.
+        opening: The opening's mark or id; may be left out where `part` is the piece's number, which has it.
         recut_from: The id of the piece it was cut again from, where it was.
     """
 
     part: str
-    opening: str
     state: Done
     instance: int = 1
     note: str = ""
+    opening: str | None = None
     recut_from: str | None = None
 
 
@@ -70,12 +71,14 @@ class StoredPiece(Result, frozen=True, kw_only=True):
     """A piece that was cut.
 
     Attributes:
-        part: Which part of it, by its `key` in the cut list.
+        part: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
+            have it, `K1-4` or, of several alike, `L1-4.2`.
         instance: Which of several alike, counted from 1.
         note: Anything worth knowing. Free text; may have several lines.
         opening_id: What it was cut for: an opening, or a group for what its openings share.
         opening: The mark of that opening or group when it was cut.
         state: What became of it.
+        stick: The name of the stick it was cut from as planned; null where it was cut otherwise.
         id: Its id.
         revision: The schedule's revision that last changed it.
         profile: The stock it was cut from.
@@ -88,6 +91,7 @@ class StoredPiece(Result, frozen=True, kw_only=True):
     opening_id: str
     opening: str
     state: PieceState | str
+    stick: str | None
     id: str
     revision: int
     profile: str
@@ -113,6 +117,8 @@ class StillToCut(Result, frozen=True, kw_only=True):
 
     Attributes:
         revision: The schedule's revision it is worked out from.
+        plan: The plan that its sticks come from.
+        searching: Whether a search for a cheaper plan is under way: ask again in a moment.
         needed: How many pieces the whole house needs.
         right: How many of them are cut and as they should be.
         wrong: Pieces that are not as they should be any more.
@@ -122,6 +128,8 @@ class StillToCut(Result, frozen=True, kw_only=True):
     """
 
     revision: int
+    plan: PlanLine
+    searching: bool
     needed: int
     right: int
     wrong: list[WrongPiece]
@@ -130,17 +138,18 @@ class StillToCut(Result, frozen=True, kw_only=True):
 
 
 class Work(Request, frozen=True, kw_only=True):
-    """Work that was done: pieces cut, fitted or spoiled, and what came onto the rack and off it.
+    """Work that was done: pieces cut, fitted or spoiled, lengths that are on hand from now on, and lengths used
+    up.
 
     Attributes:
-        offcuts: Lengths put on the rack.
+        lengths: Lots that are new: what is left over from a cut, or was found.
         pieces: What was done with each piece.
-        used_offcuts: Ids of the lengths taken off it.
+        used_lengths: The lot of each length that was used up; a lot as often as lengths of it were.
     """
 
-    offcuts: list[RackLength] = []
+    lengths: list[LengthOnHand] = []
     pieces: list[PieceDone] = []
-    used_offcuts: list[str] = []
+    used_lengths: list[str] = []
 
 
 class WorkMade(Result, frozen=True, kw_only=True):
@@ -149,9 +158,11 @@ class WorkMade(Result, frozen=True, kw_only=True):
     Attributes:
         revision: The schedule's revision it made.
         pieces: Every piece it touched, as it now is; those cut again from are gone.
-        offcuts: Ids of the lengths it put on the rack.
+        lengths: The lots that are new.
+        notes: What else is to be known: claims that were over, sticks that were recorded before.
     """
 
     revision: int
     pieces: list[StoredPiece]
-    offcuts: list[str]
+    lengths: list[str]
+    notes: list[str]

@@ -24,7 +24,7 @@ from longpoint.api.running.disconnect import unless_gone
 from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.threads import apart, apart_if_long, is_long, openings_of_work
 from longpoint.lengths import length_writer
-from longpoint.sheets import RECIPES, Job, Sheet, house_sticks
+from longpoint.sheets import Job, Sheet, house_sticks, made
 from longpoint.shop.answer import CutListAnswer
 
 
@@ -63,7 +63,7 @@ async def compute_cut_list(
         answer: Any = cut_list_events(found, pool, data, request)
         return answer  # type: ignore[no-any-return]
     if found.open:
-        await unless_gone(request, found.better(pool, lambda _index, _step: None))
+        await unless_gone(request, found.better(pool, lambda _: None))
     write = length_writer(data.rounding)
     if not is_long(size):
         return Reply(found.answer(), write)
@@ -74,4 +74,4 @@ def _drawn(job: Job, asked: Asked, wanted: str) -> Reply[CutListAnswer]:
     """The cut list as a sheet, or its sticks as a drawing."""
     if wanted == SVG:
         return file(house_sticks(job.cut_list, job.wording).encode(), SVG, asked.title, "sticks")
-    return sheet_reply(RECIPES[Sheet.CUT_LIST].make(job), job.wording, wanted, asked.table)
+    return sheet_reply(made(job, Sheet.CUT_LIST), job.wording, wanted, asked.table)

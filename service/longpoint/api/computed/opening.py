@@ -61,9 +61,9 @@ DrawingAsked = Annotated[
 PieceAsked = Annotated[
     str,
     QueryParameter(
-        description="The part to draw, for `drawing=piece`: its `key` in the JSON answer.",
-        max_length=80,
-        pattern=r"^[a-z0-9_/ ]*$(?![\s\S])",
+        description="The part to draw, for `drawing=piece`: its `key` in the JSON answer, or its number, as `K1-4`.",
+        max_length=130,
+        pattern=r"^[^\x00]*$",
     ),
 ]
 
@@ -112,9 +112,12 @@ def drawn(result: Built, drawing: Drawing, piece: str, wording: Wording) -> str:
         return elevation(result, wording)
     if drawing is Drawing.SECTION:
         return section(result, wording)
-    part = next((part for part in result.parts if str(part.key) == piece), None)
+    mark = result.opening.mark
+    part = next(
+        (part for number, part in result.numbered if piece in (str(part.key), f"{mark}-{number}")), None
+    )
     if part is None:
-        keys = ", ".join(str(part.key) for part in result.parts)
+        keys = ", ".join(f"{mark}-{number} {part.key}" for number, part in result.numbered)
         fault = Fault(code="unknown-piece", detail=f"This opening has {keys}.", parameter="piece")
         raise InvalidRequest("The opening has no such piece.", [fault])
     return piece_drawing(result.opening.mark, part, wording)

@@ -9,16 +9,8 @@ from msgspec import Meta
 from longpoint.sheets import LabelGrid
 from longpoint.shop import Section
 from longpoint.shop.house import House
+from longpoint.shop.planning import PlanningSeconds
 
-PlanningSeconds = Annotated[
-    float,
-    Meta(
-        ge=0,
-        le=30,
-        description="How long to search for cheaper sticks, all profiles together, where first-fit is not proven "
-        "cheapest; 0 takes first-fit.",
-    ),
-]
 Sections = Annotated[tuple[Section, ...], Meta(max_length=len(Section))]
 
 

@@ -29,6 +29,6 @@ async def job_of(request: Request[Any, Any, Any], data: CutListRequest, sheet: S
     check_printed(found.cut_list, sheet, wanted_by(request))
     if found.open:
         pool: PlanningPool = request.app.state.planning
-        await unless_gone(request, found.better(pool, lambda _index, _step: None))
+        await unless_gone(request, found.better(pool, lambda _: None))
     cut_list, shop = await apart(found.done)
     return Job(cut_list, shop, asked.title, asked.paper, asked.feet)

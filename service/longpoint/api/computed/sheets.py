@@ -20,7 +20,6 @@ from longpoint.api.http.operation import RouteOptions, operation
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
 from longpoint.sheets import (
-    RECIPES,
     LabelGrid,
     Paper,
     Sheet,
@@ -29,6 +28,7 @@ from longpoint.sheets import (
     blank_measure_sheet,
     grid_faults,
     label_sheet,
+    made,
 )
 from longpoint.values import Faults
 
@@ -53,7 +53,7 @@ async def _make(
 ) -> Reply[SheetContents]:
     wanted = wanted_by(request)
     job = await job_of(request, data, sheet, asked)
-    return await apart(lambda: sheet_reply(RECIPES[sheet].make(job), job.wording, wanted, asked.table))
+    return await apart(lambda: sheet_reply(made(job, sheet), job.wording, wanted, asked.table))
 
 
 @post("/v1/sheets/fitting-sheet", dependencies=ASKED, **_said("make_fitting_sheet", "Make the fitting sheet"))
@@ -76,7 +76,7 @@ async def make_saw_sheet(
 async def make_yard_list(
     request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
 ) -> Reply[SheetContents]:
-    """Sticks and packages to buy, and what to take from the rack."""
+    """Sticks and packages to buy, and lengths to take from what is on hand."""
     return await _make(request, data, Sheet.YARD_LIST, asked)
 
 

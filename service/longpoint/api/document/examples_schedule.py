@@ -29,13 +29,13 @@ OPENING_BODY: dict[str, Any] = {
     "readings": {"jamb_width": "30 5/8", "leg_height": "46 1/4", "jamb_depth": "3 1/8"},
 }
 
-OFFCUT_BODY: dict[str, Any] = {"profile": "casing 2 1/2", "length": "41 1/2", "note": "Behind the bench."}
+FOUND_BODY: dict[str, Any] = {"profile": "casing 2 1/2", "length": "41 1/2", "note": "Behind the bench."}
 
 SCHEDULE = {
     "empty": Example(summary="A house before anything is measured", request=HOUSE_BODY),
     "measured": Example(
-        summary="A house with an opening measured and an offcut on the rack",
-        request={**HOUSE_BODY, "openings": [OPENING_BODY], "rack": [OFFCUT_BODY]},
+        summary="A house with an opening measured and a length on hand",
+        request={**HOUSE_BODY, "openings": [OPENING_BODY], "lengths": [FOUND_BODY]},
     ),
     "row": Example(
         summary="Two windows over one stool, and the seasons their joints will live through",
@@ -70,7 +70,18 @@ WORK = {
     )
 }
 STICKS = {
-    "first": Example(summary="The first stick of casing", request={"profile": "casing 2 1/2", "sticks": [1]})
+    "two": Example(summary="A stick of casing and one of apron", request={"sticks": ["C1", "A1"]}),
+}
+CLAIM = {
+    "half_an_hour": Example(summary="For half an hour, at the saw in the shop", request={"by": "shop saw"})
+}
+PLAN = {
+    "usual": Example(summary="As long as is usual", request={}),
+    "longer": Example(summary="Ten seconds", request={"planning_seconds": 10}),
+}
+RELEASE = {
+    "room": Example(summary="A room", request={"rooms": ["kitchen"]}),
+    "all": Example(summary="The whole house", request={"all": True}),
 }
 IMPORT = {
     "two": Example(
@@ -78,4 +89,21 @@ IMPORT = {
         request={"openings": [{**OPENING_BODY, "mark": "B1"}, {**OPENING_BODY, "mark": "B2", "count": 2}]},
     )
 }
-OFFCUT = {"casing": Example(summary="A length of casing", request=OFFCUT_BODY)}
+FOUND_LENGTH = {"casing": Example(summary="An offcut of casing that was found", request=FOUND_BODY)}
+LENGTH = {
+    "delivered": Example(
+        summary="Six of ten sticks came, and two of them are cut",
+        request={
+            "profile": "casing 2 1/2",
+            "length": "14 ft",
+            "ordered": 10,
+            "delivered": 6,
+            "used_up": 2,
+            "paid": "16.10",
+        },
+    ),
+    "ordered": Example(
+        summary="Ordered, and still to come",
+        request={"profile": "apron", "length": "8 ft", "ordered": 3, "paid": "8.40"},
+    ),
+}

@@ -27,9 +27,14 @@ SCHEDULE_LINKS = {
         "get_sticks_drawing",
         "export_schedule",
         "record_work",
-        "list_offcuts",
-        "add_offcut",
+        "list_lengths",
+        "add_length",
         "list_pieces",
+        "make_plan",
+        "list_plans",
+        "cut_sticks",
+        "release_openings",
+        "hold_openings",
     )
 }
 SCHEDULE_LINKS |= {
@@ -40,7 +45,6 @@ SCHEDULE_LINKS |= {
         "unarchive_schedule",
         "delete_schedule",
         "restore_revision",
-        "cut_sticks",
     )
 }
 """From a schedule to what it holds and what is done with it."""
@@ -60,14 +64,23 @@ OPENING_LINKS = {
     )
 }
 LISTED_OPENING_LINKS = {"get_opening": _leads_to("get_opening", schedule_id=_UNDER, opening=_FIRST)}
-OFFCUT_LINKS = {
-    "get_offcut": _leads_to("get_offcut", schedule_id=_UNDER, offcut_id=_THIS),
-    "remove_offcut": _leads_to("remove_offcut", schedule_id=_UNDER, offcut_id=_THIS, **_NOW),
+LENGTH_LINKS = {
+    name: _leads_to(name, schedule_id=_UNDER, lot=_THIS, **more)
+    for name, more in (("get_length", {}), ("put_length", _NOW), ("remove_length", _NOW))
 }
-LISTED_OFFCUT_LINKS = {"get_offcut": _leads_to("get_offcut", schedule_id=_UNDER, offcut_id=_FIRST)}
+LISTED_LENGTH_LINKS = {"get_length": _leads_to("get_length", schedule_id=_UNDER, lot=_FIRST)}
 PIECE_LINKS = {"remove_piece": _leads_to("remove_piece", schedule_id=_UNDER, piece_id=_THIS, **_NOW)}
 LISTED_PIECE_LINKS = {"get_piece": _leads_to("get_piece", schedule_id=_UNDER, piece_id=_FIRST)}
 WORK_LINKS = {"get_piece": _leads_to("get_piece", schedule_id=_UNDER, piece_id="$response.body#/pieces/0/id")}
+LISTED_PLAN_LINKS = {"get_plan": _leads_to("get_plan", schedule_id=_UNDER, number=_NUMBER)}
+PLAN_LINKS = {
+    id: _leads_to(id, schedule_id=_UNDER, name="$response.body#/sticks/0/name")
+    for id in ("get_stick", "claim_stick")
+}
+STICK_LINKS = {
+    id: _leads_to(id, schedule_id=_UNDER, name="$request.path.name")
+    for id in ("get_stick", "claim_stick", "release_stick")
+}
 REVISION_LINKS = {
     "get_revision": _leads_to("get_revision", schedule_id=_UNDER, number=_NUMBER),
     "compare_revisions": _leads_to("compare_revisions", schedule_id=_UNDER, **{"from": _NUMBER}),

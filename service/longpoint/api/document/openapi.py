@@ -190,6 +190,9 @@ def _complete(
     if said.links:
         answer["links"] = dict(said.links)
     entry["responses"] = {str(handler.status_code): answer}
+    if said.creates:
+        fields = _headers(Operation(headers={**said.headers, "Location": "Where it is."}))
+        entry["responses"]["201"] = {**answer, "headers": fields}
     # Without keys made, a service on its own machine asks for none: hence the empty alternative.
     parameters = entry.setdefault("parameters", [])
     parameters.extend(_conditions(method, said))

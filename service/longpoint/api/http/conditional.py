@@ -80,12 +80,34 @@ def check_match(request: AnyRequest, tag: str) -> None:
             {"etag": f'"{tag}"'},
         )
     # After If-Match, and whatever that says (RFC 9110, section 13.2.2).
+    check_unless(request, tag)
+
+
+def check_unless(request: AnyRequest, tag: str) -> None:
+    """Make sure that a change is not one to be made only where the state that now stands does not.
+
+    Raises:
+        PreconditionFailed: when it is.
+    """
     unless = _given(request, "If-None-Match") or ""
     if unless == "*" or any(_bare(one) == tag for _, one in _tags(unless)):
         raise PreconditionFailed(
             f'It is now at "{tag}"; the change was to be made only if it were not.',
             [Fault(code="stands", detail="Leave If-None-Match out to change it.", header="If-None-Match")],
             {"etag": f'"{tag}"'},
+        )
+
+
+def check_absent(request: AnyRequest) -> None:
+    """Make sure that something that is not there yet was not taken to be.
+
+    Raises:
+        PreconditionFailed: when it was.
+    """
+    if _given(request, "If-Match") is not None:
+        raise PreconditionFailed(
+            "It is not there; the change was made from a state of it.",
+            [Fault(code="stale", detail="Leave If-Match out to make it.", header="If-Match")],
         )
 
 

@@ -43,6 +43,7 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
         stored: Whether it works on what is stored.
         reads_csv: Reads a text/csv body, where it takes one: gives the handler's wire type, and what came from where.
         needs_match: Whether an answer of 428 means that If-Match is needed always, not only for some requests.
+        creates: Whether it makes what is not there yet, which it answers with 201.
     """
 
     examples: Mapping[str, Example] = {}
@@ -54,6 +55,7 @@ class Operation(msgspec.Struct, frozen=True, kw_only=True):
     stored: bool = False
     reads_csv: ReadsCsv | None = None
     needs_match: bool = True
+    creates: bool = False
 
 
 class RouteOptions(TypedDict):
@@ -81,6 +83,7 @@ def operation(
     stored: bool = False,
     reads_csv: ReadsCsv | None = None,
     needs_match: bool = True,
+    creates: bool = False,
 ) -> RouteOptions:
     """Keyword arguments for a Litestar route decorator.
 
@@ -98,6 +101,7 @@ def operation(
         stored: Whether it works on what is stored.
         reads_csv: Reads a text/csv body, where it takes one: gives the handler's wire type, and what came from where.
         needs_match: Whether an answer of 428 means that If-Match is needed always, not only for some requests.
+        creates: Whether it makes what is not there yet, which it answers with 201.
     """
     said = Operation(
         examples=examples or {},
@@ -109,6 +113,7 @@ def operation(
         stored=stored,
         reads_csv=reads_csv,
         needs_match=needs_match,
+        creates=creates,
     )
     return {
         "operation_id": id,

@@ -69,6 +69,37 @@ class NotArchived(Problem):
     )
 
 
+class StickChanged(Problem):
+    status = 409
+    slug = "stick-changed"
+    title = "The stick is laid out otherwise by now"
+    advice = (
+        "A stick's name stands for one layout. What the schedule holds was changed since this one was printed, so the "
+        "plan that stands has other sticks in its place: each error says what was on it and where these pieces are "
+        "today. A cut is a fact: where the stick was cut as it was printed, record its pieces one by one, the lengths "
+        "that were used up and those that are left over; the sticks are planned anew from what is left."
+    )
+
+
+class StickClaimed(Problem):
+    status = 409
+    slug = "stick-claimed"
+    title = "Somebody else has claimed the stick"
+    advice = (
+        "Somebody is about to cut it: the detail says who, and until when. Take another stick, wait until the claim is "
+        "over, or have it released. To record a stick that you claimed yourself, say who you are in `by`."
+    )
+
+
+class StickCut(Problem):
+    status = 409
+    slug = "stick-cut"
+    title = "The stick was cut already"
+    advice = (
+        "Its pieces are recorded: see what was cut with GET /v1/schedules/{id}/work, and take another stick."
+    )
+
+
 class KeyReused(Problem):
     status = 422
     slug = "idempotency-key-reused"

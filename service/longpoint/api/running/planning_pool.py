@@ -16,12 +16,12 @@ from typing import Any
 
 import longpoint
 from longpoint.api.http.problems import Problem
-from longpoint.api.running.planning_worker import read, write
+from longpoint.api.running.planning_worker import Task, read, write
 from longpoint.processes import environment
-from longpoint.stock import Job, Plan, Progress, StockError, StockFault
+from longpoint.stock import KEEPING, Progress, Replanned, StockError, StockFault
 
 GRACE = 1.5  # seconds past its budget after which a process is taken to hang in the solver
-Outcome = Plan | StockError | None
+Outcome = Replanned | StockError | None
 Tell = Callable[[int, Progress], None]
 
 
@@ -57,7 +57,7 @@ class PlanningPool:
         self._processes = processes
         self._threads: ThreadPoolExecutor | None = None
 
-    async def plan(self, jobs: tuple[Job, ...], seconds: float, tell: Tell) -> list[Outcome]:
+    async def plan(self, tasks: tuple[Task, ...], seconds: float, tell: Tell) -> list[Outcome]:
         """The best plan of each job that was found in time, why there is none, or None when time ran out.
 
         Cancelling this kills the process that works on it.
@@ -70,7 +70,7 @@ class PlanningPool:
             worker = self._ready()
             self.working.append(worker)
             try:
-                outcomes = await worker.plan(jobs, seconds, tell, self._reading_threads())
+                outcomes = await worker.plan(tasks, seconds, tell, self._reading_threads())
             except BaseException:
                 worker.kill()
                 raise
@@ -162,18 +162,19 @@ class _Worker:
         self._end()
 
     async def plan(
-        self, jobs: tuple[Job, ...], seconds: float, tell: Tell, threads: ThreadPoolExecutor
+        self, tasks: tuple[Task, ...], seconds: float, tell: Tell, threads: ThreadPoolExecutor
     ) -> list[Outcome]:
         loop = asyncio.get_running_loop()
-        outcomes: list[Outcome] = [None] * len(jobs)
+        outcomes: list[Outcome] = [None] * len(tasks)
         source, sink = self._process.stdout, self._process.stdin
         assert source is not None
         assert sink is not None
         if not self._ready:
             await loop.run_in_executor(threads, read, source)
             self._ready = True
-        deadline = monotonic() + seconds + GRACE
-        await loop.run_in_executor(threads, write, sink, (jobs, seconds))
+        keeping = KEEPING * seconds if any(standing for _, standing in tasks) else 0.0
+        deadline = monotonic() + seconds + keeping + GRACE
+        await loop.run_in_executor(threads, write, sink, (tasks, seconds))
         while True:
             coming = loop.run_in_executor(threads, read, source)
             try:
@@ -193,8 +194,8 @@ def _outcome(kind: str, what: Any) -> Outcome:
     if kind == "refused":
         faults: tuple[StockFault, ...] = what
         return StockError(faults)
-    plan: Plan = what
-    return plan
+    found: Replanned = what
+    return found
 
 
 def _end(process: subprocess.Popen[bytes]) -> None:

@@ -15,7 +15,10 @@ from queue import SimpleQueue
 from threading import Thread
 from typing import IO, Any
 
-from longpoint.stock import Budget, Job, Plan, Progress, StockError, plan
+from longpoint.stock import Budget, Job, Progress, Replanned, Standing, StockError, replan
+
+Task = tuple[Job, tuple[Standing, ...]]
+"""A job, and the sticks of an earlier plan that are to be kept where that costs nothing."""
 
 BETWEEN = 0.05  # seconds between two bounds that are told
 LENGTH = struct.Struct(">I")
@@ -57,13 +60,13 @@ class Told:
         return due
 
 
-def plan_all(jobs: tuple[Job, ...], seconds: float, send: Callable[[Any], None]) -> None:
+def plan_all(tasks: tuple[Task, ...], seconds: float, send: Callable[[Any], None]) -> None:
     """Plan the jobs one after the other, those with the fewest pieces first, within the seconds for all.
 
     What a job leaves of its share goes to those after it, counted as work rather than time, so that the same
     jobs get the same plans.
     """
-    order = sorted(range(len(jobs)), key=lambda index: (len(jobs[index].pieces), index))
+    order = sorted(range(len(tasks)), key=lambda index: (len(tasks[index][0].pieces), index))
     left = seconds
     for done, index in enumerate(order):
         share = left / (len(order) - done)
@@ -74,17 +77,17 @@ def plan_all(jobs: tuple[Job, ...], seconds: float, send: Callable[[Any], None])
             if told.due(step):
                 send(("progress", index, step))
 
-        def found(better: Plan, index: int = index) -> None:
+        def found(better: Replanned, index: int = index) -> None:
             send(("better", index, better))
 
         try:
-            result = plan(jobs[index], Budget(share), tell, found)
+            result = replan(*tasks[index], Budget(share), tell, found)
         except StockError as refused:
             send(("refused", index, refused.faults))
             left -= share
         else:
             send(("planned", index, result))
-            left -= min(share, result.work)
+            left -= min(share, result.plan.work)
     send(("done", -1, None))
 
 
@@ -104,8 +107,8 @@ def main() -> None:
     Thread(target=listen, daemon=True).start()
     write(out, ("ready", -1, None))
     while True:
-        jobs, seconds = waiting.get()
-        plan_all(jobs, seconds, lambda message: write(out, message))
+        tasks, seconds = waiting.get()
+        plan_all(tasks, seconds, lambda message: write(out, message))
 
 
 if __name__ == "__main__":

@@ -18,12 +18,12 @@ from longpoint.api.stored.retrying import once
 from longpoint.api.stored.storage import author_of, caller_of, clean, store_of
 from longpoint.schedules import houses
 from longpoint.schedules.kept import KeptHouse, read_house
-from longpoint.schedules.rows import OffcutRow, OpeningRow, PieceRow, ScheduleRow
+from longpoint.schedules.rows import LengthRow, OpeningRow, PieceRow, ScheduleRow
 from longpoint.schedules.values import Change, Stamp
 from longpoint.values import Given
 
 T = TypeVar("T")
-Stands = ScheduleRow | OpeningRow | PieceRow | OffcutRow
+Stands = ScheduleRow | OpeningRow | PieceRow | LengthRow
 
 
 class Held:
@@ -80,15 +80,25 @@ class Held:
         """
         self.request.misread.raise_any()
 
-    async def write(self, action: str, *changes: Change, **columns: str | None) -> Stamp:
-        """Append a revision.
+    async def write(
+        self, action: str, *changes: Change, as_planned: bool = False, **columns: str | None
+    ) -> Stamp:
+        """Append a revision; `as_planned` where a plan of the sticks that was made before it stands.
 
         Raises:
             Refusal: when something of the body could not be read.
         """
         self.refuse_misread()
         author = author_of(self.request, self.why)
-        return await houses.write(self.connection, self.schedule, author, action, list(changes), **columns)
+        return await houses.write(
+            self.connection,
+            self.schedule,
+            author,
+            action,
+            list(changes),
+            as_planned=as_planned,
+            **columns,
+        )
 
     def headers(self, row: Stands | Stamp) -> dict[str, str]:
         """The ETag field of what was written."""

@@ -4,64 +4,40 @@ from __future__ import annotations
 
 from typing import Annotated
 
-import msgspec
 from litestar import get
 from litestar.params import QueryParameter
 from msgspec.structs import replace
-from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.answers.sheet import wanted_by
 from longpoint.api.http.answer import Encoded, Reply, encode
-from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
+from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
-from longpoint.api.stored.groups import group_id
+from longpoint.api.stored.parts import OpeningsAsked, RoomsAsked, chosen_of, work_on
+from longpoint.api.stored.planned import (
+    PlannedHouse,
+    marks_of,
+    plan_tag,
+    read_planned,
+    searching,
+    with_paid,
+    work_out,
+)
 from longpoint.api.stored.recent import Recent
-from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
+from longpoint.api.stored.storage import ScheduleId, stored
 from longpoint.lengths import length_writer
-from longpoint.schedules import items
 from longpoint.schedules.answers import StoredPiece
-from longpoint.schedules.kept import KeptPiece, read_house, read_length, read_opening, read_piece
 from longpoint.schedules.left import PieceNeeded, StillToCut, WrongPiece
-from longpoint.schedules.rows import PieceRow, ScheduleRow
-from longpoint.schedules.states import PieceState
-from longpoint.shop import Section, work
+from longpoint.schedules.plan_answers import PlanLine
+from longpoint.schedules.rows import PlanRow, ScheduleRow
+from longpoint.shop import Section
 from longpoint.shop.answer import CutListAnswer, OpeningAnswer, cut_list_answer
-from longpoint.shop.build import MOST_PIECES, CutList, HouseKey, build_openings
-from longpoint.shop.house import House
-from longpoint.shop.planning import Planning
-from longpoint.shop.remaining import CutPiece, Need, Remaining, Slot, remaining
+from longpoint.shop.build import CutList, HouseKey
+from longpoint.shop.remaining import Need
+from longpoint.shop.too_much import MOST_PIECES
 
-
-class StoredHouse(msgspec.Struct, frozen=True):
-    """A schedule as it was at one moment, read from storage: everything a computed answer needs.
-
-    Attributes:
-        revision: The schedule's revision.
-        digest: That revision's, which stands for all that is here.
-        house: The house, its rack as remnants.
-        opening_ids: The id of each of its openings, then of each group that has pieces of its own.
-        offcut_ids: For each profile, the id of each of its remnants.
-        pieces: The rows of the pieces that were cut, by id.
-    """
-
-    revision: int
-    digest: str
-    house: House
-    opening_ids: list[str]
-    offcut_ids: dict[str, list[str]]
-    pieces: dict[str, PieceRow]
-
-
-class WorkedOut(msgspec.Struct, frozen=True):
-    """A stored house worked out: its cut list for what is left, and what is left."""
-
-    cut_list: CutList
-    remaining: Remaining
-
-
-_recent: Recent[tuple[str, tuple[str, ...], str], bytes] = Recent(most=16, heaviest=MOST_PIECES)
-_worked: Recent[str, WorkedOut] = Recent(most=4, heaviest=MOST_PIECES)
+_Asked = tuple[str, bool, tuple[str, ...], tuple[str, ...], tuple[str, ...], str]
+_recent: Recent[_Asked, bytes] = Recent(most=16, heaviest=MOST_PIECES)
 
 
 @get(
@@ -79,120 +55,88 @@ async def compute_schedule_cut_list(
     include: Annotated[
         list[Section] | None,
         QueryParameter(
-            description="Sections to work out, too; materials, hours and cost are the whole house's."
+            description="Sections to work out, too; materials, hours and cost are the whole house's, and what was "
+            "paid for lengths on hand and for sticks that are cut is in the cost."
         ),
     ] = None,
+    room: RoomsAsked = None,
+    opening: OpeningsAsked = None,
 ) -> Reply[StillToCut]:
-    """The cut list of what is not cut yet, from the stock at the yard and the rack.
+    """The cut list of what is not cut yet, from the plan that stands.
 
-    Pieces cut before that are not right any more are told, with what each can be cut again into and what must be cut
-    from stock once more.
+    Where there is no plan yet, the first that is found is kept and answered, and a search for a cheaper one goes on;
+    `plan` says how good it is. Pieces cut before that are not right any more are reported, with what each can be cut
+    again into and what must be cut from stock once more. Asked for some rooms or openings, `cut_list` is of these:
+    their pieces, and the sticks that hold any of them with all that is on those.
     """
-    async with store_of(request).reading() as connection:
-        schedule = await find_schedule(connection, request, schedule_id)
-        tag = state_tag(schedule.revision, schedule.digest)
-        check_news(request, tag)
-        sections = tuple(sorted(set(include or ())))
-        wanted = wanted_by(request)
-        asked = schedule.digest, sections, wanted
-        out = _recent.get(asked)
-        house = None if out is not None else await load_house(connection, schedule)
-    if out is None:
-        assert house is not None
-        done, write = await worked_out(house), length_writer(house.house.rounding)
-        out = await apart(lambda: encode(still_to_cut(house, done, sections), wanted, write))
-        _recent.put(asked, out, done.cut_list.pieces)
-    return Encoded(out, wanted, {"etag": etag(request, tag)})
+    sections = tuple(sorted(set(include or ())))
+    wanted = wanted_by(request)
+
+    def asked(schedule: ScheduleRow, plan: PlanRow) -> _Asked:
+        tag = plan_tag(schedule, plan)
+        return (
+            tag,
+            searching(request, schedule, plan),
+            sections,
+            tuple(room or ()),
+            tuple(opening or ()),
+            wanted,
+        )
+
+    def reply(out: bytes, schedule: ScheduleRow, plan: PlanRow) -> Encoded:
+        return Encoded(out, wanted, {"etag": etag(request, plan_tag(schedule, plan))})
+
+    def look(schedule: ScheduleRow, plan: PlanRow) -> None:
+        check_news(request, plan_tag(schedule, plan))
+        out = _recent.get(asked(schedule, plan))
+        if out is not None:
+            raise _Known(reply(out, schedule, plan))
+
+    try:
+        house, plan = await read_planned(request, schedule_id, look)
+    except _Known as found:
+        return found.reply
+    done = await work_out(request, house, plan)
+    if Section.COST in sections:
+        done = await with_paid(request, done)
+    marks = chosen_of(done.cut_list, room, opening)
+    write = length_writer(done.cut_list.house.rounding)
+    out = await apart(lambda: encode(still_to_cut(done, sections, marks), wanted, write))
+    _recent.put(asked(house.schedule, plan.row), out, done.cut_list.pieces)
+    return reply(out, house.schedule, plan.row)
 
 
-async def load_house(connection: AsyncConnection, schedule: ScheduleRow) -> StoredHouse:
-    """Read all of a schedule that its computed answers need.
+class _Known(Exception):  # noqa: N818 - no error: it ends a reading that would find nothing new
+    """The answer was made lately."""
 
-    Args:
-        connection: A transaction.
-        schedule: The schedule's row, read in that same transaction.
-    """
-    openings = await items.list_openings(connection, schedule.id)
-    offcuts = await items.list_offcuts(connection, schedule.id)
-    pieces = await items.list_pieces(connection, schedule.id)
-    offcut_ids: dict[str, list[str]] = {}
-    for row in offcuts:
-        offcut_ids.setdefault(row.profile, []).append(row.id)
-    kept = read_house(schedule.document)
-    return StoredHouse(
-        revision=schedule.revision,
-        digest=schedule.digest,
-        house=kept.whole(
-            [read_opening(row.document, kept.unit) for row in openings],
-            [read_length(row.document, kept.unit) for row in offcuts],
-        ),
-        opening_ids=[
-            *(row.id for row in openings),
-            *(group_id(group.mark) for group in kept.groups if group.shares),
-        ],
-        offcut_ids=offcut_ids,
-        pieces={row.id: row for row in pieces},
-    )
+    def __init__(self, reply: Encoded) -> None:
+        super().__init__()
+        self.reply = reply
 
 
-async def worked_out(house: StoredHouse) -> WorkedOut:
-    """A stored house worked out, in a thread of its own; what was worked out lately is not done again.
-
-    Raises:
-        Refusal: as `work_out_stored` does.
-    """
-    done = _worked.get(house.digest)
-    if done is None:
-        done = await apart(lambda: work_out_stored(house))
-        _worked.put(house.digest, done, done.cut_list.pieces)
-    return done
-
-
-def work_out_stored(stored: StoredHouse) -> WorkedOut:
-    """A stored house worked out, only what is left to cut planned.
-
-    Raises:
-        Refusal: when the stock cannot give what is needed; paths are into the house.
-    """
-    house = stored.house
-    openings = build_openings(house)
-    there: list[CutPiece] = []
-    spoiled: list[Slot] = []
-    for id, row in stored.pieces.items():
-        piece = read_piece(row.document)
-        if piece.state is PieceState.SPOILED:
-            spoiled.append((piece.opening_id, piece.part, piece.instance))
-        else:
-            there.append(cut_piece(id, piece))
-    rest = remaining(openings, stored.opening_ids, house.rounding, there, spoiled)
-    planning = Planning(house, searched=False, openings=openings, left=rest.left)
-    return WorkedOut(planning.cut_list, rest)
-
-
-def cut_piece(id: str, piece: KeptPiece) -> CutPiece:
-    """A kept piece, as the shop reckons with it. A spare has no place, so it stands at instance 0 of its part."""
-    instance = 0 if piece.state is PieceState.SPARE else piece.instance
-    return CutPiece(id, (piece.opening_id, piece.part, instance), piece.shape, piece.rounding)
-
-
-def still_to_cut(house: StoredHouse, done: WorkedOut, sections: tuple[Section, ...] = ()) -> StillToCut:
-    """The whole answer."""
-    cut_list, rest = done.cut_list, done.remaining
-    whole = cut_list_answer(cut_list, work(cut_list, frozenset(sections), house.house.shop))
-    marks = {id: one.built.opening.mark for id, one in zip(house.opening_ids, cut_list.openings, strict=True)}
+def still_to_cut(
+    done: PlannedHouse, sections: tuple[Section, ...] = (), marks: frozenset[str] | None = None
+) -> StillToCut:
+    """The whole answer; `marks` names the openings it is of, None for all."""
+    cut_list, found = work_on(done.cut_list, frozenset(sections), marks)
+    rest, house = done.left.remaining, done.house
+    whole = cut_list_answer(cut_list, found)
+    called = marks_of(house)
     return StillToCut(
-        revision=house.revision,
-        needed=cut_list.pieces,
+        revision=house.schedule.revision,
+        plan=PlanLine.of(done.plan.row, done.plan.profiles, stands=True),
+        searching=done.searching,
+        needed=done.cut_list.pieces,
         right=len(rest.right),
         wrong=tuple(
             WrongPiece(
                 piece=StoredPiece.of_row(house.pieces[wrong.piece.id]),
-                needed=_needed(wrong.need, marks),
-                recut_into=_needed(wrong.recut, marks),
+                needed=_needed(wrong.need, called),
+                recut_into=_needed(wrong.recut, called),
             )
             for wrong in rest.wrong
         ),
-        cut_again=tuple(place for need in rest.again if (place := _needed(need, marks))),
+        cut_again=tuple(place for need in rest.again if (place := _needed(need, called))),
         cut_list=_only_left(whole, cut_list),
     )
 
@@ -209,7 +153,8 @@ def _only_left(whole: CutListAnswer, cut_list: CutList) -> CutListAnswer:
             if count
         )
         if parts:
-            openings.append(replace(answer, parts=parts))
+            numbers = {str(part.key): (answer.numbers or {})[str(part.key)] for part in parts}
+            openings.append(replace(answer, parts=parts, numbers=numbers))
     return replace(whole, openings=tuple(openings))
 
 

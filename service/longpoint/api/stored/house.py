@@ -7,7 +7,8 @@ from contextlib import contextmanager
 
 from msgspec.structs import replace
 
-from longpoint.schedules.kept import KeptHouse, RackLength
+from longpoint.schedules.kept import KeptHouse
+from longpoint.schedules.lots import LengthOnHand
 from longpoint.shop.build import build_openings
 from longpoint.shop.house import HouseGroup, HouseOpening, tell_of_house
 from longpoint.values import Fault, Faults, Refusal
@@ -18,7 +19,7 @@ _GROUPED = {"count-not-one": ("count",), "stools-differ": ("trim",)}
 def check_house(
     house: KeptHouse,
     openings: Sequence[HouseOpening] = (),
-    rack: Sequence[RackLength] = (),
+    lengths: Sequence[LengthOnHand] = (),
     groups: Sequence[HouseGroup] = (),
     *,
     build: bool = True,
@@ -28,14 +29,14 @@ def check_house(
     Args:
         house: What is said of it as a whole.
         openings: Its openings.
-        rack: Its lengths on hand.
+        lengths: What is on hand.
         groups: Those that some of these openings form.
         build: Whether to build the openings, too; not where something stands for what could not be read.
 
     Raises:
         Refusal: with every fault, each at the field of the house.
     """
-    whole = house.whole(openings, rack, groups)
+    whole = house.whole(openings, lengths, groups)
     faults = Faults()
     tell_of_house(whole, faults)
     faults.raise_any()

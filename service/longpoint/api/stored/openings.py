@@ -32,9 +32,10 @@ from longpoint.api.stored.storage import (
 from longpoint.geometry import Foot
 from longpoint.lengths import Unit
 from longpoint.schedules import items
-from longpoint.schedules.answers import Made, StoredOpening
+from longpoint.schedules.answers import StoredOpening
 from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import MOST_OPENINGS, opening_change, read_house
+from longpoint.schedules.made import Made
 from longpoint.schedules.rows import OpeningRow
 from longpoint.schedules.values import Change, Kind
 from longpoint.shop.house import HouseGroup, HouseOpening, opening_called

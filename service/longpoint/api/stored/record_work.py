@@ -8,14 +8,14 @@ from longpoint.api.stored.built import built_with_group
 from longpoint.api.stored.changing import Held
 from longpoint.api.stored.groups import group_id, group_of, members, sharing
 from longpoint.geometry import Part, PieceKey
-from longpoint.schedules import items
+from longpoint.schedules import items, plans
 from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import KeptPiece, RecordedPiece, piece_change, read_opening, read_piece
-from longpoint.schedules.rows import PieceRow
 from longpoint.schedules.sent import PieceDone
 from longpoint.schedules.states import Done, PieceState
 from longpoint.schedules.values import Change, Kind
 from longpoint.shop.build import BuiltOpening
+from longpoint.shop.piece_numbers import Numbers, numbered, printed
 from longpoint.shop.recut import can_be_recut
 from longpoint.shop.remaining import Slot
 from longpoint.shop.shape import PieceShape, alike, shape_of
@@ -30,12 +30,14 @@ class Found(msgspec.Struct, frozen=True):
         mark: Its own.
         count: How many are alike.
         parts: By key.
+        numbers: By the number that sheets have.
     """
 
     id: str
     mark: str
     count: int
     parts: dict[PieceKey, Part]
+    numbers: dict[int, Part]
 
 
 class Recorder:
@@ -44,6 +46,11 @@ class Recorder:
     Args:
         held: The schedule.
         faults: Where faults are noted.
+
+    Attributes:
+        changed: What pieces become, by id; None for one that is gone.
+        unchanged: Ids of pieces that stand as they were recorded before.
+        new: Whether there are pieces that were not there before.
     """
 
     def __init__(self, held: Held, faults: Faults) -> None:
@@ -55,8 +62,11 @@ class Recorder:
         self._faults = faults
         self._openings: dict[str, Found | None] = {}
         self._pieces: dict[str, dict[str, KeptPiece]] = {}
+        self._numbers: Numbers | None = None
         self._seen: set[Slot] = set()
         self.changed: dict[str, KeptPiece | None] = {}
+        self.unchanged: list[str] = []
+        self.new = False
 
     @property
     def changes(self) -> list[Change]:
@@ -66,33 +76,53 @@ class Recorder:
             for id, document in self.changed.items()
         ]
 
-    async def record(self, sent: PieceDone, at: Path) -> None:
-        """Record what was done with one piece."""
-        found = await self._opening(sent.opening)
-        if found is None:
-            detail = f"The schedule has no opening {sent.opening!r}."
-            self._faults.add((*at, "opening"), "unknown-opening", detail)
+    async def record(self, sent: PieceDone, at: Path, stick: str | None = None) -> None:
+        """Record what was done with one piece, cut from a stick as planned or otherwise."""
+        named = await self._named(sent, at)
+        if named is None:
             return
-        part = found.parts.get(sent.part)
-        if part is None:
-            detail = f"Opening {found.mark!r} has no part {sent.part!r}; it has {', '.join(map(str, found.parts))}."
-            self._faults.add((*at, "part"), "unknown-part", detail)
-            return
-        if sent.instance > found.count:
+        found, part, instance = named
+        if instance > found.count:
             detail = f"Opening {found.mark!r} is there {found.count} times only."
             self._faults.add((*at, "instance"), "too-many", detail)
             return
-        slot = (found.id, sent.part, sent.instance)
+        slot = (found.id, part.key, instance)
+        sent = msgspec.structs.replace(sent, part=part.key, instance=instance)
         if slot in self._seen:
             self._faults.add(
                 at, "given-twice", "This piece is in the list already: say once what was done with it."
             )
             return
         self._seen.add(slot)
-        await self._write(sent, slot, found.mark, part, at)
+        await self._write(sent, slot, found.mark, part, at, stick)
 
-    async def _write(self, sent: PieceDone, slot: Slot, mark: str, part: Part, at: Path) -> None:
-        there = await self._live(slot)
+    async def _named(self, sent: PieceDone, at: Path) -> tuple[Found, Part, int] | None:
+        """The piece that is meant, by its key or by its number on sheets; None when there is none such."""
+        by_number = printed(str(sent.part))
+        name = sent.opening or (by_number.mark if by_number else None)
+        if name is None:
+            detail = "Say whose it is: `opening`, or the piece's number as sheets have it, such as K1-4."
+            self._faults.add((*at, "opening"), "unknown-opening", detail)
+            return None
+        found = await self._opening(name)
+        if found is None:
+            detail = f"The schedule has no opening {name!r}."
+            self._faults.add((*at, "opening"), "unknown-opening", detail)
+            return None
+        part, instance = found.parts.get(sent.part), sent.instance
+        if part is None and by_number is not None and by_number.mark == found.mark:
+            part, instance = found.numbers.get(by_number.number), by_number.instance or sent.instance
+        if part is None:
+            has = ", ".join(f"{found.mark}-{number} {one.key}" for number, one in found.numbers.items())
+            detail = f"Opening {found.mark!r} has no piece {str(sent.part)!r}; it has {has}."
+            self._faults.add((*at, "part"), "unknown-part", detail)
+            return None
+        return found, part, instance
+
+    async def _write(
+        self, sent: PieceDone, slot: Slot, mark: str, part: Part, at: Path, stick: str | None
+    ) -> None:
+        there = await self._there(slot, sent.state)
         shape = shape_of(part, self._rounding)
         said = fields_of(RecordedPiece, sent) | {"state": PieceState(sent.state)}
         if sent.recut_from is not None and not await self._take(sent, shape, at):
@@ -100,18 +130,24 @@ class Recorder:
         if there is not None and there[0] != sent.recut_from:
             id, document = there
             right = alike(shape_of(part, document.rounding), document.shape)
-            if sent.state is not Done.CUT:
-                self._put(id, msgspec.structs.replace(document, **said))
-                return
-            if right:
-                detail = (
-                    "This piece is cut already; say that it was spoiled, if it was, before it is cut again."
-                )
-                self._faults.add(at, "already-cut", detail)
+            if sent.state is not Done.CUT or right:
+                self._say_again(id, document, msgspec.structs.replace(document, **said))
                 return
             self._put(id, msgspec.structs.replace(document, state=PieceState.SPARE))
-        kept = KeptPiece(**said, opening_id=slot[0], opening=mark, rounding=self._rounding, shape=shape)
+        kept = KeptPiece(
+            **said, opening_id=slot[0], opening=mark, stick=stick, rounding=self._rounding, shape=shape
+        )
+        self.new = True
         self._put(new_id(), kept)
+
+    def _say_again(self, id: str, was: KeptPiece, now: KeptPiece) -> None:
+        """A fact that was recorded before changes nothing; a piece on the wall was cut, whoever says so again."""
+        if now.state is PieceState.CUT and was.state is PieceState.FITTED:
+            now = msgspec.structs.replace(now, state=was.state)
+        if now == was:
+            self.unchanged.append(id)
+        else:
+            self._put(id, now)
 
     async def _take(self, sent: PieceDone, shape: PieceShape, at: Path) -> bool:
         """Take the piece that was cut again out of the shop; False when it cannot have been."""
@@ -130,20 +166,21 @@ class Recorder:
     def _put(self, id: str, document: KeptPiece | None) -> None:
         self.changed[id] = document
 
-    async def _live(self, slot: Slot) -> tuple[str, KeptPiece] | None:
-        """The piece in a place, cut or fitted."""
+    async def _there(self, slot: Slot, state: Done) -> tuple[str, KeptPiece] | None:
+        """The piece in a place; where it was spoiled and nothing was cut since, that one is spoiled again."""
         id, part, instance = slot
         if id not in self._pieces:
             rows = await items.list_pieces(self._connection, self._schedule.id, opening_id=id)
-            self._pieces[id] = {row.id: read_piece(row.document) for row in rows if _is_live(row)}
-        return next(
-            (
-                (piece_id, one)
-                for piece_id, one in self._pieces[id].items()
-                if (one.part, one.instance) == (part, instance)
-            ),
-            None,
-        )
+            self._pieces[id] = {row.id: read_piece(row.document) for row in rows}
+        own = [
+            (piece_id, one)
+            for piece_id, one in self._pieces[id].items()
+            if (one.part, one.instance) == (part, instance)
+        ]
+        live = next((pair for pair in own if pair[1].state in (PieceState.CUT, PieceState.FITTED)), None)
+        if live is None and state is Done.SPOILED:
+            return next((pair for pair in reversed(own) if pair[1].state is PieceState.SPOILED), None)
+        return live
 
     async def _opening(self, name: str) -> Found | None:
         if name not in self._openings:
@@ -158,19 +195,16 @@ class Recorder:
             if own is None:
                 return None
             built = built_with_group(house, await members(self._connection, self._schedule, [own]), own)[-1]
-            return _found(group_id(own.mark), built)
+            return await self._found(group_id(own.mark), built)
         sent = read_opening(row.document, house.unit)
         group, others = await group_of(self._connection, self._schedule, house, row.mark)
         if group is None or not group.shares:
             group, others = None, []
-        return _found(row.id, built_with_group(house, [sent, *others], group)[0])
+        return await self._found(row.id, built_with_group(house, [sent, *others], group)[0])
 
-
-def _found(id: str, built: BuiltOpening) -> Found:
-    parts = {part.key: part for part in built.built.parts}
-    return Found(id, built.built.opening.mark, built.count, parts)
-
-
-def _is_live(row: PieceRow) -> bool:
-    """Whether a piece's row is of a piece that has its place: cut or fitted."""
-    return row.state in (PieceState.CUT, PieceState.FITTED)
+    async def _found(self, id: str, built: BuiltOpening) -> Found:
+        if self._numbers is None:
+            self._numbers = await plans.piece_numbers(self._connection, self._schedule.id)
+        own = numbered(built, self._numbers.get(id, {})).built
+        by_key = {part.key: part for part in own.parts}
+        return Found(id, own.opening.mark, built.count, by_key, dict(own.numbered))

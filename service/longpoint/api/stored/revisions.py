@@ -31,7 +31,7 @@ RevisionNumber = Annotated[
     int, PathParameter(ge=1, le=_MOST_REVISIONS, description="The number of a revision.")
 ]
 INPUTS = (Kind.SCHEDULE, Kind.OPENING)
-"""What going back brings back: what was said and measured. Pieces stay cut, and the rack holds what it holds."""
+"""What going back brings back: what was said and measured. Pieces stay cut, and what is on hand stays there."""
 
 _read_opening = msgspec.json.Decoder(OpeningIndex).decode
 _RESTORE = {"first": Example(summary="Back to how it began", request={"revision": 1})}
@@ -89,8 +89,8 @@ async def restore_revision(
 ) -> Reply[StoredSchedule]:
     """Makes a new revision in which the house and its openings are as they were at an earlier one.
 
-    Nothing of what came between is lost: it can be gone back to in the same way. Work done and the rack stay as they
-    are, since pieces stay cut.
+    Nothing of what came between is lost: it can be gone back to in the same way. Work done and lengths on hand
+    stay as they are, since pieces stay cut.
     """
 
     async def work(held: Held) -> Reply[StoredSchedule]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from longpoint.api.stored.changing import Held
 from longpoint.api.stored.groups import members
@@ -13,28 +13,29 @@ from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import (
     KeptHouse,
     NewSchedule,
-    RackLength,
     house_change,
     length_change,
     opening_change,
     read_opening,
 )
+from longpoint.schedules.lots import LengthOnHand, named_lots, profiles_of
+from longpoint.schedules.rows import LengthRow
 from longpoint.schedules.values import Change
 from longpoint.shop.house import HouseOpening, opening_and_group_called
 from longpoint.values import Fault, Faults, Place
 
 
 def schedule_changes(data: NewSchedule) -> tuple[Change, list[Change]]:
-    """A new schedule: what is said of it as a whole, and its openings and rack, as changes."""
+    """A new schedule: what is said of it as a whole, and its openings and lengths on hand, as changes."""
     changes = [
         opening_change(new_id(), position, opening) for position, opening in enumerate(data.openings, start=1)
     ]
-    return house_change(new_id(), data.head), [*changes, *rack_changes(data.rack)]
+    return house_change(new_id(), data.head), [*changes, *lot_changes(named_lots(data.lengths))]
 
 
-def rack_changes(lengths: Iterable[RackLength]) -> list[Change]:
-    """Lengths put on the rack."""
-    return [length_change(new_id(), one) for one in lengths]
+def lot_changes(lots: Iterable[LengthOnHand]) -> list[Change]:
+    """Lots that are new, each with its name."""
+    return [length_change(new_id(), one) for one in lots]
 
 
 async def check_new_house(held: Held, house: KeptHouse) -> None:
@@ -50,16 +51,16 @@ async def check_new_house(held: Held, house: KeptHouse) -> None:
     before, row, connection = held.house, held.schedule, held.connection
     faults = Faults()
     house.tell(faults)
-    if house.unit != before.unit and (
-        row.opening_count or await items.list_offcuts(connection, row.id, limit=1)
-    ):
+    lots = await items.list_lengths(connection, row.id)
+    if house.unit != before.unit and (row.opening_count or lots):
         faults.add(
             ("unit",),
             "unit-in-use",
-            "The unit cannot change while there are openings or offcuts: those written without one would change their "
-            "meaning. Keep it, and write new lengths with their own unit.",
+            "The unit cannot change while there are openings or lengths on hand: those written without one would "
+            "change their meaning. Keep it, and write new lengths with their own unit.",
         )
         faults.raise_any()
+    _keep_profiles(house, before, lots, faults)
     kept = {name for name, spec in house.trim_specs.items() if before.trim_specs.get(name) == spec}
     used = await items.trims_used(connection, row.id)
     rows = [
@@ -78,6 +79,19 @@ async def check_new_house(held: Held, house: KeptHouse) -> None:
             build = not faults and not held.request.misread
             await asyncio.to_thread(_check_openings, house, openings, used - kept, build=build)
     faults.raise_any()
+
+
+def _keep_profiles(house: KeptHouse, before: KeptHouse, lots: Sequence[LengthRow], faults: Faults) -> None:
+    """Note profiles that were known and that lengths on hand have."""
+    gone = set(profiles_of(before)).difference(profiles_of(house))
+    for profile in sorted(gone.intersection(row.profile for row in lots)):
+        named = next(row.lot for row in lots if row.profile == profile)
+        faults.add(
+            ("stock",),
+            "profile-in-use",
+            f"The lot {named!r} on hand is of {profile!r}, which no stock and no trim spec would name any more: keep "
+            "it in the stock, without sticks where none is sold, or remove the lot.",
+        )
 
 
 async def _refuse_marks(held: Held, house: KeptHouse) -> None:

@@ -63,7 +63,7 @@ async def create_schedule(
 
     An export of a schedule is a body for this. All of it is kept or, when anything is wrong, none.
     """
-    await asyncio.to_thread(check_house, data.head, data.openings, data.rack, data.groups)
+    await asyncio.to_thread(check_house, data.head, data.openings, data.lengths, data.groups)
     head, changes = await asyncio.to_thread(schedule_changes, data)
 
     async def work(connection: AsyncConnection) -> Reply[StoredSchedule]:
@@ -136,7 +136,7 @@ async def get_schedule(request: AnyRequest, schedule_id: ScheduleId) -> Reply[St
 async def replace_schedule(
     request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[KeptHouse], why: Why = ""
 ) -> Reply[StoredSchedule]:
-    """Replaces everything said of the house as a whole; openings and rack stay as they are.
+    """Replaces everything said of the house as a whole; openings and lengths on hand stay as they are.
 
     Every opening must still be buildable with its trim, and every group with its openings: else all those that are not
     are told, and nothing is saved.

@@ -29,15 +29,27 @@ from longpoint.api.http.negotiate import CSV, HTML, JSON, PDF, SVG
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
 from longpoint.api.stored.built import built_with_group
-from longpoint.api.stored.cut_list import WorkedOut, load_house, worked_out
 from longpoint.api.stored.groups import find_place, group_of, members, sharing
 from longpoint.api.stored.openings import OpeningName, find_opening
+from longpoint.api.stored.parts import OpeningsAsked, RoomsAsked, chosen_of, work_on
+from longpoint.api.stored.planned import mark_used, plan_tag, read_planned, with_paid, work_out
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
+from longpoint.schedules import plans
 from longpoint.schedules.kept import KeptHouse, read_house, read_opening
-from longpoint.schedules.rows import ScheduleRow
-from longpoint.sheets import RECIPES, Document, Job, Sheet, SheetContents, Wording, house_sticks, label_sheet
-from longpoint.shop import work
+from longpoint.schedules.rows import PlanRow, ScheduleRow
+from longpoint.sheets import (
+    RECIPES,
+    Job,
+    Sheet,
+    SheetContents,
+    Wording,
+    house_sticks,
+    made,
+)
+from longpoint.shop import Section
 from longpoint.shop.house import HouseGroup, HouseOpening
+from longpoint.shop.narrowed import narrowed
+from longpoint.shop.piece_numbers import numbered
 
 T = TypeVar("T")
 _TAG = "Work"
@@ -88,28 +100,36 @@ async def get_schedule_sheet(
     asked: NamedDependency[Asked],
     format: FormatAsked = None,
     skip: SkipAsked = 0,
+    room: RoomsAsked = None,
+    opening: OpeningsAsked = None,
 ) -> Reply[SheetContents]:
-    """A sheet to print, with the schedule's shop settings and rack.
+    """A sheet to print, with the schedule's shop settings and lengths on hand.
 
     Saw sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure sheet, materials
-    and hours are the whole house's. `title` is the schedule's name when left out.
+    and hours are the whole house's, or of the rooms and openings that are asked for. `title` is the schedule's name
+    when left out.
     """
     if format is not None:
         request.wanted = _MEDIA_TYPES[format]
     wanted = wanted_by(request)
-    async with store_of(request).reading() as connection:
-        schedule = await find_schedule(connection, request, schedule_id)
-        tag = _tag(schedule, sheet, asked, skip)
-        check_news(request, tag, KEPT)
-        house = await load_house(connection, schedule)
-    done = await worked_out(house)
+    house, plan = await read_planned(
+        request, schedule_id, lambda *stands: check_news(request, _tag(*stands, sheet, asked, skip), KEPT)
+    )
+    done = await work_out(request, house, plan)
     check_printed(done.cut_list, sheet, wanted)
-    look = asked if asked.title else msgspec.structs.replace(asked, title=schedule.name)
+    if Section.COST in RECIPES[sheet].needs:
+        done = await with_paid(request, done)
+    await mark_used(request, plan)
+    look = asked if asked.title else msgspec.structs.replace(asked, title=house.schedule.name)
+
+    marks = chosen_of(done.cut_list, room, opening)
 
     def make() -> Reply[SheetContents]:
-        job = _job(done, sheet, look)
-        return sheet_reply(_document(job, sheet, skip), job.wording, wanted, look.table)
+        cut_list, found = work_on(done.cut_list, RECIPES[sheet].needs, marks)
+        job = Job(cut_list, found, look.title, look.paper, look.feet)
+        return sheet_reply(made(job, sheet, skip), job.wording, wanted, look.table)
 
+    tag = _tag(house.schedule, plan.row, sheet, asked, skip)
     return _kept(request, await apart(make), tag)
 
 
@@ -120,19 +140,25 @@ async def get_schedule_sheet(
     ),
 )
 async def get_sticks_drawing(
-    request: AnyRequest, schedule_id: ScheduleId, feet: FeetAsked = False
+    request: AnyRequest,
+    schedule_id: ScheduleId,
+    feet: FeetAsked = False,
+    room: RoomsAsked = None,
+    opening: OpeningsAsked = None,
 ) -> Reply[str]:
     """Every stick that is still to be cut, with its pieces and what is left of it, as SVG."""
-    async with store_of(request).reading() as connection:
-        schedule = await find_schedule(connection, request, schedule_id)
-        tag = _tag(schedule, "sticks", feet)
-        check_news(request, tag, KEPT)
-        house = await load_house(connection, schedule)
-
-    cut_list = (await worked_out(house)).cut_list
+    house, plan = await read_planned(
+        request, schedule_id, lambda *stands: check_news(request, _tag(*stands, "sticks", feet), KEPT)
+    )
+    cut_list = (await work_out(request, house, plan)).cut_list
+    marks = chosen_of(cut_list, room, opening)
+    if marks is not None:
+        cut_list = narrowed(cut_list, marks)
     check_printed(cut_list, Sheet.CUT_LIST, SVG)
     svg = await apart(lambda: house_sticks(cut_list, Wording(cut_list.house.rounding, feet)))
-    return _kept(request, file(svg.encode(), SVG, schedule.name, "sticks"), tag)
+    await mark_used(request, plan)
+    tag = _tag(house.schedule, plan.row, "sticks", feet)
+    return _kept(request, file(svg.encode(), SVG, house.schedule.name, "sticks"), tag)
 
 
 @get(
@@ -155,14 +181,17 @@ async def get_opening_drawing(
     """
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
-        tag = _tag(schedule, await find_place(connection, schedule, opening), drawing, piece, feet)
+        place = await find_place(connection, schedule, opening)
+        tag = _tag(schedule, None, place, drawing, piece, feet)
         check_news(request, tag, KEPT)
         house = read_house(schedule.document)
         wanted = await _find_drawn(connection, schedule, house, opening)
+        given = (await plans.piece_numbers(connection, schedule.id)).get(place, {})
 
     def make() -> tuple[str, str]:
         # Only what has a part in the drawing is worked out: the opening, and those it shares a stool with.
-        built = built_with_group(house, wanted.openings, wanted.group)[wanted.index].built
+        one = built_with_group(house, wanted.openings, wanted.group)[wanted.index]
+        built = numbered(one, given).built
         return built.opening.mark, drawn(built, drawing, piece, Wording(house.rounding, feet))
 
     mark, svg = await apart(make)
@@ -191,20 +220,11 @@ async def _find_drawn(
     return _Drawn([read_opening(row.document, house.unit), *others], group, 0)
 
 
-def _job(done: WorkedOut, sheet: Sheet, asked: Asked) -> Job:
-    house = done.cut_list.house
-    found = work(done.cut_list, RECIPES[sheet].needs, house.shop)
-    return Job(done.cut_list, found, asked.title, asked.paper, asked.feet)
-
-
-def _document(job: Job, sheet: Sheet, skip: int) -> Document:
-    return label_sheet(job, skip=skip) if sheet is Sheet.PIECE_LABELS else RECIPES[sheet].make(job)
-
-
-def _tag(schedule: ScheduleRow, *asked: object) -> str:
-    """Names what an answer holds: the schedule's state, the release that drew it, and what was asked for."""
+def _tag(schedule: ScheduleRow, plan: PlanRow | None, *asked: object) -> str:
+    """Names what an answer holds: what stands, the release that drew it, and what was asked for."""
     drawn_by = sha256(repr((__version__, *asked)).encode()).hexdigest()[:12]
-    return f"{state_tag(schedule.revision, schedule.digest)}-{drawn_by}"
+    stands = state_tag(schedule.revision, schedule.digest) if plan is None else plan_tag(schedule, plan)
+    return f"{stands}-{drawn_by}"
 
 
 def _kept(request: AnyRequest, reply: Reply[T], tag: str) -> Reply[T]:

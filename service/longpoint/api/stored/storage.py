@@ -57,6 +57,7 @@ def stored(
     links: Mapping[str, object] | None = None,
     reads_csv: ReadsCsv | None = None,
     needs_match: bool = True,
+    creates: bool = False,
 ) -> RouteOptions:
     """Keyword arguments for the route decorator of an operation on what is stored; see `operation`."""
     return operation(
@@ -73,6 +74,7 @@ def stored(
         stored=True,
         reads_csv=reads_csv,
         needs_match=needs_match,
+        creates=creates,
     )
 
 

@@ -23,7 +23,6 @@ from longpoint.api.stored.openings import refuse_more
 from longpoint.api.stored.revisions import find_revision
 from longpoint.api.stored.storage import ScheduleId, Why, find_schedule, store_of, stored
 from longpoint.schedules import history, items
-from longpoint.schedules.answers import Imported
 from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import (
     KeptHouse,
@@ -33,6 +32,7 @@ from longpoint.schedules.kept import (
     read_length,
     read_opening,
 )
+from longpoint.schedules.made import Imported
 from longpoint.schedules.rows import OpeningRow
 from longpoint.schedules.sent import Existing, Openings
 from longpoint.schedules.values import Change, Kind
@@ -123,7 +123,7 @@ async def export_schedule(
         row = await find_revision(connection, schedule, revision or schedule.revision)
         tag = state_tag(row.number, row.digest)
         check_news(request, tag)
-        kinds = [Kind.SCHEDULE, Kind.OPENING, Kind.OFFCUT]
+        kinds = [Kind.SCHEDULE, Kind.OPENING, Kind.LENGTH]
         state = await history.state_at(connection, schedule.id, row.number, kinds)
     documents: dict[str, list[str]] = {kind: [] for kind in kinds}
     for version in state:
@@ -133,8 +133,8 @@ async def export_schedule(
     headers = {"etag": etag(request, tag)}
     if getattr(request, "wanted", "") == CSV:
         return File(write_csv(openings).encode(), f"{CSV}; charset=utf-8; header=present", headers)
-    rack = [read_length(text, house.unit) for text in documents[Kind.OFFCUT]]
-    return Reply(NewSchedule.of(house, openings, rack), status_code=200, headers=headers)
+    lengths = [read_length(text, house.unit) for text in documents[Kind.LENGTH]]
+    return Reply(NewSchedule.of(house, openings, lengths), status_code=200, headers=headers)
 
 
 def _check(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+from collections.abc import Sequence
 from typing import Annotated
 
 from litestar import delete, get, post
@@ -16,13 +17,14 @@ from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.changing import Held, changing, changing_once
-from longpoint.api.stored.cut_list import load_house, worked_out
 from longpoint.api.stored.groups import find_place
-from longpoint.api.stored.offcuts import refuse_full_rack
+from longpoint.api.stored.held_lots import HeldLots
+from longpoint.api.stored.held_plan import held_plan
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_cursor
+from longpoint.api.stored.plan_making import KeptPlan
+from longpoint.api.stored.planned import marks_of, read_planned
 from longpoint.api.stored.record_work import Recorder
-from longpoint.api.stored.schedule_changes import rack_changes
-from longpoint.api.stored.sticks_cut import sticks_as_work
+from longpoint.api.stored.sticks_cut import refuse_claimed, sticks_cut
 from longpoint.api.stored.storage import (
     CHANGES,
     ScheduleId,
@@ -33,15 +35,18 @@ from longpoint.api.stored.storage import (
     store_of,
     stored,
 )
+from longpoint.api.stored.stored_house import left_of, load_house
 from longpoint.lengths import length_writer
-from longpoint.schedules import items
-from longpoint.schedules.answers import Made, StoredPiece, WorkMade
-from longpoint.schedules.kept import read_house
+from longpoint.schedules import claims, items, plans
+from longpoint.schedules.answers import StoredPiece
+from longpoint.schedules.kept import read_house, read_stick
+from longpoint.schedules.lots import MOST_LOTS, named_lots
+from longpoint.schedules.made import Made, WorkMade
 from longpoint.schedules.rows import PieceRow
 from longpoint.schedules.sent import CutSticks, Work
-from longpoint.schedules.states import PieceState
-from longpoint.schedules.values import Change, Kind
-from longpoint.values import Faults, Refusal
+from longpoint.schedules.states import Done, PieceState
+from longpoint.schedules.values import Change, Kind, Stamp
+from longpoint.values import Faults, Refusal, nearest
 
 _TAG = "Work"
 PieceId = Annotated[str, PathParameter(max_length=64, description="The id of a piece.")]
@@ -76,34 +81,31 @@ async def record_work(
     "/v1/schedules/{schedule_id:str}/cut-sticks",
     **stored(
         "cut_sticks",
-        summary="Record sticks cut as the cut list has them",
+        summary="Record sticks cut as they were planned",
         tag=_TAG,
         access="write",
         status=201,
         examples=STICKS,
-        problems=CHANGES,
+        problems=(403, 409, 412),
         links=WORK_LINKS,
     ),
 )
 async def cut_sticks(
     request: AnyRequest, schedule_id: ScheduleId, data: JSONBody[CutSticks], why: Why = ""
 ) -> Reply[WorkMade]:
-    """Every piece on the sticks is cut, remnants go off the rack, and offcuts long enough to keep go on it.
+    """Every piece on the sticks is cut, lengths on hand are used up, and offcuts long enough to keep are on hand.
 
-    If-Match names the schedule's state that the cut list was worked out from, since another has other sticks.
+    A stick is taken by its name, from whatever sheet that was read, as long as the plan that stands has it; recorded
+    again, it changes nothing. The plan stands as it was, with its other sticks under their names. One that somebody
+    else has claimed is refused; a claim that is over keeps nobody off, and `notes` says that it is.
     """
-
-    # Worked out before anybody is kept waiting; a house that cannot be is told of below, unless this is a retry.
+    # Planned before anybody is kept waiting; what cannot be is reported below, unless this is a retry.
     with contextlib.suppress(Refusal):
-        async with store_of(request).reading() as connection:
-            house = await load_house(connection, await find_schedule(connection, request, schedule_id))
-        await worked_out(house)
+        await read_planned(request, schedule_id, lambda *_: None)
 
     async def work(held: Held) -> Reply[WorkMade]:
-        held.check_current()
-        house = await load_house(held.connection, held.schedule)
-        done = await worked_out(house)
-        return await _record(held, sticks_as_work(data, house, done), "cut sticks")
+        held.check_match()
+        return await _record_sticks(held, data, await held_plan(held))
 
     return await changing_once(request, data, schedule_id, work, why)
 
@@ -188,32 +190,81 @@ async def _find(connection: AsyncConnection, schedule_id: str, id: str) -> Piece
     return row
 
 
+async def _record_sticks(held: Held, data: CutSticks, plan: KeptPlan) -> Reply[WorkMade]:
+    house = await load_house(held.connection, held.schedule)
+    left = await left_of(house)
+    rows = await plans.sticks(held.connection, held.schedule.id, data.sticks)
+    elsewhere = {name: read_stick(row.document) for name, row in rows.items() if name not in plan.sticks}
+    done = sticks_cut(data, house.sited, plan, left, elsewhere, marks_of(house))
+    notes = refuse_claimed(data, rows, left.cut)
+    recorder = Recorder(held, faults := Faults())
+    for index, (piece, stick) in enumerate(done.pieces):
+        await recorder.record(piece, ("pieces", index), stick)
+    faults.raise_any()
+    lots = await HeldLots.of(held)
+    for lot in done.used:
+        lots.use(lot)
+    offcuts = named_lots(done.offcuts[: MOST_LOTS - len(lots.names)], lots.names)
+    for one in offcuts:
+        lots.put(one)
+    for row in rows.values():
+        await claims.release(held.connection, row)
+    await plans.mark_used(held.connection, plan.row)
+    added = tuple(one.named for one in offcuts)
+    return await _written(held, recorder, "cut sticks", lots.changes, added, notes, as_planned=True)
+
+
 async def _record(held: Held, data: Work, action: str) -> Reply[WorkMade]:
-    connection, schedule_id = held.connection, held.schedule.id
     faults = Faults()
     recorder = Recorder(held, faults)
     for index, piece in enumerate(data.pieces):
         await recorder.record(piece, ("pieces", index))
-    gone: list[Change] = []
-    for index, id in enumerate(data.used_offcuts):
-        row = await items.find_offcut(connection, schedule_id, id)
-        if row is None or id in data.used_offcuts[:index]:
-            faults.add(("used_offcuts", index), "unknown-offcut", f"There is no offcut {id} on the rack.")
-        else:
-            gone.append(Change(Kind.OFFCUT, id, None))
-    if not data.pieces and not data.offcuts and not data.used_offcuts:
-        faults.add((), "empty", "Nothing is recorded: list pieces, offcuts put on the rack, or offcuts used.")
+    lots = await HeldLots.of(held)
+    for index, lot in enumerate(data.used_lengths):
+        if not lots.use(lot):
+            detail = (
+                f"Of the lot {lot!r} none is left on hand."
+                if lots.find(lot)
+                else f"No lot is called {lot!r}."
+            )
+            faults.add(("used_lengths", index), "no-such-length", detail + nearest(lot, lots.names))
+    if not data.pieces and not data.lengths and not data.used_lengths:
+        faults.add(
+            (), "empty", "Nothing is recorded: list pieces, lengths that are new on hand, or lengths used up."
+        )
+    added = lots.add(data.lengths, ("lengths",), faults) if data.lengths else ()
     faults.raise_any()
-    added = rack_changes(data.offcuts)
-    await refuse_full_rack(connection, schedule_id, data.offcuts, data.used_offcuts)
-    made = await held.write(action, *recorder.changes, *gone, *added)
+    # What is only put up leaves what is planned as it was.
+    put_up = lots.as_planned and all(one.state is Done.FITTED for one in data.pieces)
+    as_planned = put_up and not recorder.new
+    return await _written(held, recorder, action, lots.changes, added, as_planned=as_planned)
+
+
+async def _written(
+    held: Held,
+    recorder: Recorder,
+    action: str,
+    more: Sequence[Change],
+    added: tuple[str, ...],
+    notes: tuple[str, ...] = (),
+    *,
+    as_planned: bool,
+) -> Reply[WorkMade]:
+    """What was recorded, kept in one revision; in none where all of it was recorded before."""
+    changes = [*recorder.changes, *more]
+    stamp = Stamp(held.schedule.revision, held.schedule.digest)
+    made = await held.write(action, *changes, as_planned=as_planned) if changes else stamp
     pieces = [
         StoredPiece.of(change.id, made.number, change.document)
         for change in recorder.changes
         if change.document is not None
     ]
+    for id in recorder.unchanged:
+        row = await items.find_piece(held.connection, held.schedule.id, id)
+        if row is not None:
+            pieces.append(StoredPiece.of_row(row))
     return Reply(
-        WorkMade(made.number, tuple(pieces), tuple(change.id for change in added)),
+        WorkMade(made.number, tuple(pieces), added, notes),
         length_writer(held.house.rounding),
         status_code=201,
         headers=held.headers(made),

@@ -138,5 +138,5 @@ def _number(canvas: Canvas, number: int, corner: Point, opposite: Point, away: P
 
 def numbered(built: Built, kind: PartKind, side: str = "") -> tuple[int, Part] | None:
     """The first part of a kind, on a side where one is named, with its number."""
-    found = ((n, p) for n, p in enumerate(built.parts, 1) if p.kind is kind and side in ("", p.side))
+    found = ((n, p) for n, p in built.numbered if p.kind is kind and side in ("", p.side))
     return next(found, None)

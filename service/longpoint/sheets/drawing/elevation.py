@@ -79,10 +79,10 @@ def elevation(
     for one in shown:
         _number(canvas, one, middle)
     if legend:
-        list_pieces(canvas, list(enumerate(built.parts, 1)), wording)
+        list_pieces(canvas, list(built.numbered), wording)
     mark = built.opening.mark
     pieces = "; ".join(
-        f"{number} {part.title}, {wording.figure(part.overall)}" for number, part in enumerate(built.parts, 1)
+        f"{number} {part.title}, {wording.figure(part.overall)}" for number, part in built.numbered
     )
     return canvas.svg(f"Elevation of {mark}", f"Seen from the room, to scale. {pieces}.", styling)
 

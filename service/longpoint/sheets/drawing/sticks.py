@@ -82,7 +82,7 @@ def sticks_drawing(
 
 def _described(heading: str, row: StickRow, wording: Wording) -> str:
     pieces = ", ".join(f"{piece.label} {wording.figure(piece.length)}" for piece in row.pieces)
-    name = f"{heading} {row.name.lower()}" if heading else row.name
+    name = f"{heading}, {row.name}" if heading else row.name
     left = f", {wording.figure(row.offcut)} left over" if row.offcut else ""
     return f"{name}, {wording.stick(row.length)}: {pieces}{left}"
 

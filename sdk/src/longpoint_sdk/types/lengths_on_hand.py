@@ -1,0 +1,72 @@
+"""Types of the document's part "lengths_on_hand". Generated; do not edit."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import TYPE_CHECKING, Any, Literal
+
+from longpoint_sdk.types._base import LengthText, Result, request_from
+from longpoint_sdk.types.common import LengthOnHand
+from longpoint_sdk.types.stock import Defect
+
+if TYPE_CHECKING:
+    LengthState = Literal["delivered", "on_hand", "ordered", "used_up"]
+    """What can be said of a lot of lengths: some are still to come, some came, some are there, or none is left.
+    """
+else:
+    LengthState = str
+
+
+class StoredLength(Result, frozen=True, kw_only=True):
+    """A lot of lengths on hand, as it was sent.
+
+    Attributes:
+        length: From end to end.
+        profile: The profile's name, as trim specs and stock have it. A name on one line, not starting with a
+            space.
+        id: Its id.
+        revision: The schedule's revision that last changed it.
+        available: How many are left to plan with: what was ordered or, where more came, delivered, less those
+            used up.
+        states: Of what can be said of it: ordered while some are to come, delivered when some came, on_hand
+            while some of those are left, used_up when none is left to plan with.
+        notes: What is odd of it: more came than were ordered.
+        exact: Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch.
+        defects: Stretches no piece may touch.
+        delivered: How many came or were found, all told. When left out, none of those that were ordered and,
+            where nothing is said of an order, one.
+        lot: What it is called, once in a schedule; the service names it where this is left out.
+        note: Where it came from, or stands. Free text; may have several lines.
+        ordered: How many were ordered, all told; none when left out.
+        paid: What was paid for each; `price` is what using one is taken to cost when sticks are planned. An
+            amount of money as decimal text, at most two places.
+        price: What using it is taken to cost. An amount of money as decimal text, at most two places.
+        stick: The stick that it is left over from, where it is an offcut of one.
+        used_up: How many of them are gone, all told: cut, spoiled or given away.
+    """
+
+    length: LengthText
+    profile: str
+    id: str
+    revision: int
+    available: int
+    states: list[LengthState | str]
+    notes: list[str]
+    exact: dict[str, str]
+    defects: list[Defect] = []
+    delivered: int | None = None
+    lot: str | None = None
+    note: str = ""
+    ordered: int | None = None
+    paid: Decimal = Decimal("0.00")
+    price: Decimal = Decimal("0.00")
+    stick: str | None = None
+    used_up: int = 0
+
+    def changed(self, **fields: Any) -> LengthOnHand:
+        """The request that changes it: all as it was read, with other values for these fields.
+
+        Raises:
+            TypeError: for a field that LengthOnHand does not have.
+        """
+        return request_from(LengthOnHand, self, fields)

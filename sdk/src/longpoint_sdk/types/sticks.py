@@ -1,0 +1,83 @@
+"""Types of the document's part "sticks". Generated; do not edit."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from longpoint_sdk.types._base import Result
+from longpoint_sdk.types.basics import MarkedLength
+
+
+class PlacedPiece(Result, frozen=True, kw_only=True):
+    """A piece's place on a stick.
+
+    Attributes:
+        opening: The mark of the piece's opening.
+        part: The piece's key there.
+        instance: Which of several alike, counted from 1.
+        start: From the stick's left end to the piece's left-most point.
+        length: What it takes of the stick.
+        turned: Whether it lies turned over.
+        reversed: Whether it lies end for end.
+        shares_cut: Whether it shares its left cut with the piece before.
+    """
+
+    opening: str
+    part: str
+    instance: int
+    start: MarkedLength
+    length: MarkedLength
+    turned: bool
+    reversed: bool
+    shares_cut: bool
+
+
+class CutStick(Result, frozen=True, kw_only=True):
+    """One stick as it is cut.
+
+    Attributes:
+        name: What sheets call it: a name stands for this one layout of one stick.
+        length: From end to end.
+        remnant: Whether it is a remnant on hand and not one to buy.
+        price: What it costs. An amount of money as decimal text with two places.
+        pieces: From its left end to its right.
+        offcut: What remains.
+        kept: Whether that goes back on the rack.
+    """
+
+    name: str
+    length: MarkedLength
+    remnant: bool
+    price: Decimal
+    pieces: list[PlacedPiece]
+    offcut: MarkedLength
+    kept: bool
+
+
+class ProfilePlan(Result, frozen=True, kw_only=True):
+    """One profile's sticks.
+
+    Attributes:
+        profile: Its name.
+        sticks: Each stick by itself, as they come to the saw.
+        cost: Of them all. An amount of money as decimal text with two places.
+        bound: No plan costs less than this. An amount of money as decimal text with two places.
+        gap: How far `cost` may be from the cheapest, as a share of it; 0 is proven.
+        proven: Whether none is cheaper than this one.
+        method: What found it: first_fit, columns or branching.
+        stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock
+            ran out first, or there was not the memory for it.
+        seconds: How long the search took.
+        split_openings: Openings that were to come from one stick each and that no stick can hold.
+    """
+
+    profile: str
+    sticks: list[CutStick]
+    cost: Decimal
+    bound: Decimal
+    gap: float
+    proven: bool
+    method: str
+    stopped: str
+    seconds: float
+    split_openings: list[str]

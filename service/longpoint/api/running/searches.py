@@ -1,0 +1,115 @@
+"""Searches for cheaper sticks that go on while their caller is answered: the same one is under way only once."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections.abc import AsyncIterator, Awaitable, Callable, Hashable
+from typing import Generic, TypeVar
+
+from longpoint.api.http.problems import Problem
+from longpoint.api.running.planning_pool import PlanningPool, Tell
+from longpoint.shop.planning import Planning
+from longpoint.stock import Progress
+from longpoint.values import Refusal
+
+_log = logging.getLogger("longpoint.planning")
+T = TypeVar("T")
+Told = tuple[str, Progress]
+"""A step of a search: the profile it is of, and how far it has come."""
+TellStep = Callable[[Told], None]
+
+
+async def search(planning: Planning, pool: PlanningPool, seconds: float, tell: TellStep) -> None:
+    """Better a house's plans, where any can be bettered.
+
+    Raises:
+        Refusal: when no plan gives every piece.
+        PlanningBusy: when too many requests wait already.
+    """
+    open = planning.open
+    if not open:
+        return
+    tasks = tuple((planning.jobs[index], planning.standing[index]) for index in open)
+
+    def step(at: int, progress: Progress) -> None:
+        tell((planning.jobs[open[at]].profile, progress))
+
+    tell_of: Tell = step
+    found = await pool.plan(tasks, seconds, tell_of)
+    planning.take(dict(zip(open, found, strict=True)))
+
+
+class Search(Generic[T]):
+    """One search under way.
+
+    Attributes:
+        done: Its end, as `result` awaits it.
+        wanted: Whether somebody waits for it.
+    """
+
+    def __init__(self, work: Callable[[TellStep], Awaitable[T]]) -> None:
+        self._listening: list[asyncio.Queue[Told | None]] = []
+        self.wanted = False
+        self.done: asyncio.Future[T] = asyncio.ensure_future(work(self._tell))
+        self.done.add_done_callback(lambda _: self._end())
+
+    async def result(self) -> T:
+        """What it found, once it ends; it goes on when whoever waits goes away."""
+        self.wanted = True
+        return await asyncio.shield(self.done)
+
+    async def steps(self) -> AsyncIterator[Told]:
+        """Each step from now on, until the search ends."""
+        told: asyncio.Queue[Told | None] = asyncio.Queue()
+        if self.done.done():
+            return
+        self._listening.append(told)
+        while (step := await told.get()) is not None:
+            yield step
+
+    def _tell(self, step: Told) -> None:
+        for one in self._listening:
+            one.put_nowait(step)
+
+    def _end(self) -> None:
+        for one in self._listening:
+            one.put_nowait(None)
+
+
+class Searches(Generic[T]):
+    """The searches of this process."""
+
+    def __init__(self) -> None:
+        self._under_way: dict[tuple[str, Hashable], Search[T]] = {}
+
+    def begin(self, of: str, key: Hashable, work: Callable[[TellStep], Awaitable[T]]) -> Search[T]:
+        """The search that goes by this key: the one under way, else a new one.
+
+        Args:
+            of: What it is a search for. Others for the same that nobody waits for are ended: what they seek is past.
+            key: What it starts from.
+            work: What it does.
+        """
+        own = of, key
+        found = self._under_way.get(own)
+        if found is None:
+            for (other, _), search in self._under_way.items():
+                if other == of and not search.wanted:
+                    search.done.cancel()
+            found = self._under_way[own] = Search(work)
+            found.done.add_done_callback(lambda done: self._ended(own, done))
+        return found
+
+    async def close(self) -> None:
+        """End what is under way."""
+        under_way = [one.done for one in self._under_way.values()]
+        for one in under_way:
+            one.cancel()
+        await asyncio.gather(*under_way, return_exceptions=True)
+
+    def _ended(self, key: tuple[str, Hashable], done: asyncio.Future[T]) -> None:
+        self._under_way.pop(key, None)
+        failure = None if done.cancelled() else done.exception()
+        if failure is not None and not isinstance(failure, (Problem, Refusal)):
+            _log.error("a search failed", exc_info=failure)

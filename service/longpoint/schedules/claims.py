@@ -1,0 +1,80 @@
+"""Claims of sticks: who is about to cut one, and until when. They are no part of the history."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import msgspec
+from msgspec import Meta
+from sqlalchemy import update
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from longpoint.schedules.basics import moment
+from longpoint.schedules.models import Stick
+from longpoint.schedules.rows import StickRow
+from longpoint.values import Given, Name
+
+MOST_SECONDS = 86_400
+
+
+class Claim(Given, frozen=True, kw_only=True):
+    """That somebody is about to cut a stick.
+
+    Attributes:
+        by: Who, or at which saw.
+        seconds: For how long; nobody else can cut the stick until then.
+    """
+
+    by: Name
+    seconds: Annotated[int, Meta(ge=1, le=MOST_SECONDS)] = 1800
+
+
+class Claimed(msgspec.Struct, frozen=True):
+    """A claim that is kept.
+
+    Attributes:
+        by: Whose.
+        until: When it is over.
+    """
+
+    by: str
+    until: str
+
+    @property
+    def over(self) -> bool:
+        """Whether its time is over."""
+        return self.until <= moment()
+
+    def holds_off(self, by: str | None) -> bool:
+        """Whether it keeps somebody, or one who does not say who it is, from cutting the stick."""
+        return self.by != by and not self.over
+
+    def note(self, name: str, by: str | None) -> str | None:
+        """What is said to somebody who cuts or claims the stick when the time is over."""
+        if not self.over:
+            return None
+        whose = "Your claim of it" if self.by == by else f"{self.by!r} had claimed it; that claim"
+        return f"{name}: {whose} was over at {self.until}."
+
+
+def claim_of(row: StickRow) -> Claimed | None:
+    """The claim of a stick; None where nobody ever claimed it, or it was released."""
+    if row.claimed_by is None or row.claimed_until is None:
+        return None
+    return Claimed(row.claimed_by, row.claimed_until)
+
+
+async def claim(connection: AsyncConnection, row: StickRow, asked: Claim) -> StickRow:
+    """Keep a claim of a stick of a schedule that is held."""
+    return await _keep(connection, row, asked.by, moment(asked.seconds))
+
+
+async def release(connection: AsyncConnection, row: StickRow) -> StickRow:
+    """Let a stick go."""
+    return row if claim_of(row) is None else await _keep(connection, row, None, None)
+
+
+async def _keep(connection: AsyncConnection, row: StickRow, by: str | None, until: str | None) -> StickRow:
+    own = update(Stick).where(Stick.schedule_id == row.schedule_id, Stick.name == row.name)
+    await connection.execute(own.values(claimed_by=by, claimed_until=until))
+    return row._replace(claimed_by=by, claimed_until=until)

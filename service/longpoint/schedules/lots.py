@@ -1,0 +1,267 @@
+"""Lengths on hand, by lot: ordered, delivered, used up. A lot is of one profile, one length and one price."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import count
+from typing import Annotated, ClassVar
+
+import msgspec
+from msgspec import Meta
+from msgspec.structs import replace
+
+from longpoint.lengths import Fraction, spoken
+from longpoint.schedules.states import LengthState
+from longpoint.shop.house import MOST_REMNANTS, AnyHouse
+from longpoint.shop.paid import PaidLot
+from longpoint.shop.stick_names import StickName
+from longpoint.shop.yard import OnHand, Remnant
+from longpoint.values import Faults, Name, Path, Price, Text, fields_of, nearest
+
+MOST_LENGTHS = 200
+"""Lots of one profile, of which some is left: as many as a cut list takes."""
+MOST_LOTS = 5000
+"""Lots of a schedule, those used up too."""
+Quantity = Annotated[int, Meta(ge=0, le=1000)]
+
+
+class LengthOnHand(OnHand, frozen=True, kw_only=True):
+    """A lot of lengths on hand, or on their way: of one profile, one length and one price.
+
+    Attributes:
+        lot: What it is called, once in a schedule; the service names it where this is left out.
+        profile: The profile's name, as trim specs and stock have it.
+        ordered: How many were ordered, all told; none when left out.
+        delivered: How many came or were found, all told. When left out, none of those that were ordered and, where
+            nothing is said of an order, one.
+        used_up: How many of them are gone, all told: cut, spoiled or given away.
+        paid: What was paid for each; `price` is what using one is taken to cost when sticks are planned.
+        stick: The stick that it is left over from, where it is an offcut of one.
+        note: Where it came from, or stands.
+    """
+
+    unit_is_stored: ClassVar[bool] = True
+
+    lot: Name | None = None
+    profile: Name
+    ordered: Quantity | None = None
+    delivered: Quantity | None = None
+    used_up: Quantity = 0
+    paid: Price = Price(0)
+    stick: StickName | None = None
+    note: Text = ""
+
+    @property
+    def came(self) -> int:
+        """How many came."""
+        if self.delivered is None:
+            return 1 if self.ordered is None else 0
+        return self.delivered
+
+    @property
+    def counted(self) -> int:
+        """How many can be counted on, all told: what was ordered comes."""
+        return max(self.ordered or 0, self.came)
+
+    @property
+    def available(self) -> int:
+        """How many are left to plan with."""
+        return max(0, self.counted - self.used_up)
+
+    @property
+    def bought(self) -> bool:
+        """Whether these are whole sticks that were paid for."""
+        return self.stick is None and self.paid > 0
+
+    @property
+    def states(self) -> tuple[LengthState, ...]:
+        """What can be said of it."""
+        said = {
+            LengthState.ORDERED: (self.ordered or 0) > self.came,
+            LengthState.DELIVERED: self.came > 0,
+            LengthState.ON_HAND: self.came > self.used_up,
+            LengthState.USED_UP: not self.available,
+        }
+        return tuple(state for state, so in said.items() if so)
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """What is odd of it."""
+        if self.ordered and self.came > self.ordered:
+            return (f"{self.came} came of {self.ordered} that were ordered.",)
+        return ()
+
+    @property
+    def remnant(self) -> Remnant:
+        """What is left of it as a cut list takes it."""
+        return Remnant(**fields_of(OnHand, self), count=self.available)
+
+    @property
+    def paid_lot(self) -> PaidLot:
+        """It as what was paid is reckoned."""
+        return PaidLot(self.named, self.profile, self.length, int(self.paid), self.counted, self.available)
+
+    @property
+    def named(self) -> str:
+        """Its name."""
+        assert self.lot is not None
+        return self.lot
+
+    def called(self, lot: str) -> LengthOnHand:
+        """It under a name, its quantities said."""
+        return replace(self, lot=lot, ordered=self.ordered or 0, delivered=self.came)
+
+    def less(self, number: int) -> LengthOnHand:
+        """It with some more used up."""
+        return replace(self, used_up=self.used_up + number)
+
+    def tell(self, faults: Faults, at: Path = ()) -> None:
+        """Note a name that no address can hold, and more used up than there were."""
+        if self.lot in (".", ".."):
+            faults.add(
+                (*at, "lot"),
+                "lot-is-a-path",
+                f"{self.lot!r} cannot be part of an address: give it another name.",
+            )
+        if self.used_up > self.counted:
+            faults.add(
+                (*at, "used_up"),
+                "more-than-there-were",
+                f"{self.used_up} cannot be used up of {self.counted}: say how many were delivered in all, too.",
+            )
+
+
+def planned_alike(one: LengthOnHand, other: LengthOnHand) -> bool:
+    """Whether sticks are planned from both the same."""
+    return (one.lot, one.profile, one.available, fields_of(OnHand, one)) == (
+        other.lot,
+        other.profile,
+        other.available,
+        fields_of(OnHand, other),
+    )
+
+
+def free_name(wanted: str, taken: Iterable[str]) -> str:
+    """A name for a lot, with a number behind it where another has it."""
+    there = set(taken)
+    return next(name for name in _names(wanted) if name not in there)
+
+
+def _names(wanted: str) -> Iterator[str]:
+    yield wanted
+    for number in count(2):
+        yield f"{wanted} {number}"
+
+
+def named_lots(lengths: Iterable[LengthOnHand], taken: Iterable[str] = ()) -> tuple[LengthOnHand, ...]:
+    """Lots, those without a name given one."""
+    lots = list(lengths)
+    there = {*taken, *(one.lot for one in lots if one.lot is not None)}
+    found = []
+    for one in lots:
+        name = one.lot
+        if name is None:
+            name = free_name("length" if one.stick is None else f"{one.stick} offcut", there)
+            there.add(name)
+        found.append(one.called(name))
+    return tuple(found)
+
+
+def profiles_of(house: AnyHouse) -> tuple[str, ...]:
+    """Every profile that the stock or a trim spec of a house names."""
+    found = dict.fromkeys(one.profile for one in house.stock)
+    for trim in house.trim_specs.values():
+        found |= dict.fromkeys(_profiles(trim))
+    return tuple(found)
+
+
+def _profiles(value: object) -> Iterator[str]:
+    if not isinstance(value, msgspec.Struct):
+        return
+    for name in value.__struct_fields__:
+        inner = getattr(value, name)
+        if name == "profile":
+            yield inner
+        else:
+            yield from _profiles(inner)
+
+
+def tell_of_lots(
+    house: AnyHouse,
+    lots: Sequence[tuple[Path, LengthOnHand]],
+    others: Sequence[LengthOnHand],
+    faults: Faults,
+) -> None:
+    """Note lots that cannot be: of no profile of the house, or longer than any stick they can be of.
+
+    Args:
+        house: What is said of it as a whole.
+        lots: Each with where it was sent.
+        others: What else there is on hand; of it comes what was bought.
+        faults: Where faults are noted.
+    """
+    known = profiles_of(house)
+    there = [*others, *(one for _, one in lots)]
+    for at, one in lots:
+        one.tell(faults, at)
+        if one.profile not in known:
+            named = ", ".join(map(repr, known))[:200]
+            detail = (
+                f"No trim spec and no stock of this house names {one.profile!r}; they name {named or 'none'}."
+            )
+            faults.add((*at, "profile"), "unknown-profile", detail + nearest(one.profile, known))
+        elif not one.bought:
+            _tell_of_length(house, one, there, faults, at)
+
+
+def _tell_of_length(
+    house: AnyHouse, one: LengthOnHand, there: Sequence[LengthOnHand], faults: Faults, at: Path
+) -> None:
+    sold = [stick.length for stock in house.stock if stock.profile == one.profile for stick in stock.sticks]
+    bought = [other.length for other in there if other.bought and other.profile == one.profile]
+    longest: Fraction | None = max((*sold, *bought), default=None)
+    if longest is not None and one.length > longest:
+        faults.add(
+            (*at, "length"),
+            "longer-than-any",
+            f"The longest {one.profile!r} that is sold or was bought is {spoken(+longest)}: measure it again, or add "
+            "that length to the stock of the house, or say what was `paid` for it.",
+        )
+
+
+def tell_of_too_many(lots: Sequence[LengthOnHand], faults: Faults, at: Path = ()) -> None:
+    """Note more lots, or lengths in them, than are planned with or kept."""
+    if len(lots) > MOST_LOTS:
+        faults.add(
+            at, "too-many", f"A schedule holds at most {MOST_LOTS} lots: remove some that are used up."
+        )
+    left = [one for one in lots if one.available]
+    for profile, number in Counter(one.profile for one in left).items():
+        if number > MOST_LENGTHS:
+            faults.add(
+                at,
+                "too-many-lengths",
+                f"At most {MOST_LENGTHS} lots of {profile!r} are planned with: say what is used up first.",
+            )
+    if sum(one.available for one in left) > MOST_REMNANTS:
+        faults.add(
+            at,
+            "too-many-lengths",
+            f"At most {MOST_REMNANTS} lengths on hand are planned with: say what is used up first.",
+        )
+
+
+def tell_of_names(lots: Sequence[tuple[Path, LengthOnHand]], faults: Faults) -> None:
+    """Note lots called alike."""
+    seen: set[str] = set()
+    for at, one in lots:
+        if one.lot is not None and one.lot in seen:
+            faults.add((*at, "lot"), "duplicate-lot", lot_called(one.lot))
+        elif one.lot is not None:
+            seen.add(one.lot)
+
+
+def lot_called(lot: str) -> str:
+    """What is told of a lot's name that another has."""
+    return f"Another lot is called {lot!r}: give each its own name, or change that one with PUT."

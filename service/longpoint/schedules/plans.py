@@ -1,0 +1,153 @@
+"""Plans of a schedule's sticks: kept, found, listed; the names of their sticks and the numbers of pieces."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+import msgspec
+from sqlalchemy import delete, insert, select, update
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from longpoint.schedules.basics import moment
+from longpoint.schedules.models import PieceNumber, Plan, Schedule, Stick
+from longpoint.schedules.rows import PlanRow, ScheduleRow, StickRow
+
+MOST_KEPT = 50
+"""Plans of a schedule from which nothing was printed or cut: the oldest go when there are more."""
+_AT_ONCE = 400
+_encode = msgspec.json.Encoder().encode
+read_names = msgspec.json.Decoder(dict[str, int]).decode
+
+
+async def newest(connection: AsyncConnection, schedule: ScheduleRow, planner: int) -> PlanRow | None:
+    """The plan that stands: the newest that was made from what the schedule is now; None when there is none yet."""
+    query = select(Plan).where(
+        Plan.schedule_id == schedule.id, Plan.basis == schedule.basis, Plan.planner == planner
+    )
+    row = (await connection.execute(query.order_by(Plan.number.desc()).limit(1))).one_or_none()
+    return None if row is None else PlanRow.of(row)
+
+
+async def latest(connection: AsyncConnection, schedule_id: str) -> PlanRow | None:
+    """The plan that was made last, whatever it was made from."""
+    query = select(Plan).where(Plan.schedule_id == schedule_id).order_by(Plan.number.desc()).limit(1)
+    row = (await connection.execute(query)).one_or_none()
+    return None if row is None else PlanRow.of(row)
+
+
+async def find(connection: AsyncConnection, schedule_id: str, number: int) -> PlanRow | None:
+    """A plan by its number."""
+    query = select(Plan).where(Plan.schedule_id == schedule_id, Plan.number == number)
+    row = (await connection.execute(query)).one_or_none()
+    return None if row is None else PlanRow.of(row)
+
+
+async def list_plans(
+    connection: AsyncConnection, schedule_id: str, before: int | None, limit: int
+) -> list[PlanRow]:
+    """Plans, the newest first."""
+    query = select(Plan).where(Plan.schedule_id == schedule_id)
+    if before is not None:
+        query = query.where(Plan.number < before)
+    found = await connection.execute(query.order_by(Plan.number.desc()).limit(limit))
+    return [PlanRow.of(row) for row in found]
+
+
+async def sticks(connection: AsyncConnection, schedule_id: str, names: Sequence[str]) -> dict[str, StickRow]:
+    """Sticks by name; names that nothing ever had are left out."""
+    found: dict[str, StickRow] = {}
+    for start in range(0, len(names), _AT_ONCE):
+        query = select(Stick).where(
+            Stick.schedule_id == schedule_id, Stick.name.in_(names[start : start + _AT_ONCE])
+        )
+        found.update({row.name: StickRow.of(row) for row in await connection.execute(query)})
+    return found
+
+
+async def keep(
+    connection: AsyncConnection,
+    schedule: ScheduleRow,
+    planner: int,
+    budget: int,
+    document: str,
+    layouts: Mapping[str, str],
+    names: Mapping[str, int],
+) -> PlanRow:
+    """Keep a plan of a schedule that is held, under the next number.
+
+    Args:
+        connection: A writing transaction that holds the schedule.
+        schedule: As it stands.
+        planner: The version of what planned it.
+        budget: Thousandths of a second that were allowed for the search.
+        document: What the plan comes to.
+        layouts: The document of each stick that no plan had before, or that comes from elsewhere by now, by its name.
+        names: By letter, the highest number given to a stick.
+    """
+    number = schedule.last_plan + 1
+    row = PlanRow(schedule.id, number, schedule.basis, planner, moment(), None, budget, document)
+    await connection.execute(insert(Plan), [row._asdict()])
+    had = await sticks(connection, schedule.id, list(layouts))
+    for name in had:
+        own = update(Stick).where(Stick.schedule_id == schedule.id, Stick.name == name)
+        await connection.execute(own.values(document=layouts[name]))
+    new = [
+        StickRow(schedule.id, name, number, layout, None, None)._asdict()
+        for name, layout in layouts.items()
+        if name not in had
+    ]
+    if new:
+        await connection.execute(insert(Stick), new)
+    values = {"last_plan": number, "last_names": _encode(names).decode()}
+    await connection.execute(update(Schedule).where(Schedule.id == schedule.id).values(**values))
+    return row
+
+
+async def search_further(connection: AsyncConnection, plan: PlanRow, budget: int, document: str) -> PlanRow:
+    """A plan of which no more than the bound, and why it stopped, became another."""
+    own = update(Plan).where(Plan.schedule_id == plan.schedule_id, Plan.number == plan.number)
+    await connection.execute(own.values(budget=budget, document=document))
+    return plan._replace(budget=budget, document=document)
+
+
+async def mark_used(connection: AsyncConnection, plan: PlanRow) -> None:
+    """Note that something was printed or cut from a plan, so that it stays."""
+    own = update(Plan).where(Plan.schedule_id == plan.schedule_id, Plan.number == plan.number)
+    await connection.execute(own.where(Plan.used_at.is_(None)).values(used_at=moment()))
+
+
+async def let_go(connection: AsyncConnection, schedule_id: str) -> None:
+    """Let go of old plans that nothing was printed or cut from; the names of their sticks stay taken.
+
+    Args:
+        connection: A writing transaction that holds the schedule.
+        schedule_id: Whose plans.
+    """
+    unused = select(Plan.number).where(Plan.schedule_id == schedule_id, Plan.used_at.is_(None))
+    oldest = unused.order_by(Plan.number.desc()).offset(MOST_KEPT).limit(1)
+    number = (await connection.execute(oldest)).scalar_one_or_none()
+    if number is not None:
+        old = delete(Plan).where(Plan.schedule_id == schedule_id, Plan.used_at.is_(None))
+        await connection.execute(old.where(Plan.number <= number))
+
+
+async def piece_numbers(connection: AsyncConnection, schedule_id: str) -> dict[str, dict[str, int]]:
+    """The numbers that were given to pieces: for each opening's id, by part."""
+    query = select(PieceNumber.opening_id, PieceNumber.part, PieceNumber.number)
+    numbers: dict[str, dict[str, int]] = {}
+    for row in await connection.execute(query.where(PieceNumber.schedule_id == schedule_id)):
+        numbers.setdefault(row.opening_id, {})[row.part] = row.number
+    return numbers
+
+
+async def add_piece_numbers(
+    connection: AsyncConnection, schedule_id: str, numbers: Mapping[str, Mapping[str, int]]
+) -> None:
+    """Keep numbers of pieces that had none."""
+    rows = [
+        {"schedule_id": schedule_id, "opening_id": id, "part": part, "number": number}
+        for id, given in numbers.items()
+        for part, number in given.items()
+    ]
+    for start in range(0, len(rows), 2000):
+        await connection.execute(insert(PieceNumber), rows[start : start + 2000])

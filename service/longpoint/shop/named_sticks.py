@@ -1,0 +1,224 @@
+"""Sticks with names that last: a name stands for one layout of one stick, whatever is planned later.
+
+A kept plan is its sticks by name. The cut list that answers and sheets are made from is put together from those that
+are not cut yet, so that what is printed today says the same as what was printed before.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from msgspec.structs import replace
+
+from longpoint.geometry import PieceKey
+from longpoint.lengths import Fraction
+from longpoint.shop.build import HouseKey
+from longpoint.shop.house import House
+from longpoint.shop.remaining import Slot
+from longpoint.shop.stick_names import StickNames
+from longpoint.stock import Layout, Placed, Plan
+from longpoint.values import Value
+
+
+class StickPiece(Value, frozen=True):
+    """A piece's place on a stick.
+
+    Attributes:
+        opening_id: What it is cut for: an opening, or a group for what its openings share.
+        part: Which part of it.
+        instance: Which of several alike.
+        start: From the stick's left end to the piece's left-most point.
+        length: Along the stick.
+        left: How far the miter runs at the end that lies left.
+        right: How far the miter runs at the end that lies right.
+        reversed: Whether it lies end for end.
+        turned: Whether it lies turned over.
+        shares_cut: Whether it shares its left cut with the piece before.
+        eats: What the cut to its right takes.
+    """
+
+    opening_id: str
+    part: PieceKey
+    instance: int
+    start: Fraction
+    length: Fraction
+    left: Fraction
+    right: Fraction
+    reversed: bool
+    turned: bool
+    shares_cut: bool
+    eats: Fraction
+
+    @property
+    def slot(self) -> Slot:
+        """The piece's place in the house."""
+        return self.opening_id, self.part, self.instance
+
+    @property
+    def placed(self) -> Placed:
+        """Its place on the stick, as the stock room has it."""
+        return Placed(**{name: getattr(self, name) for name in Placed.__dataclass_fields__})
+
+
+class NamedStick(Value, frozen=True):
+    """One stick as it is to be cut.
+
+    Attributes:
+        profile: What it is.
+        length: From end to end.
+        price: What it costs, in cents.
+        on_hand: The lot of lengths on hand that it comes from; None for one to buy.
+        pieces: From its left end to its right.
+        offcut: What remains.
+        kept: Whether that is long enough to keep.
+    """
+
+    profile: str
+    length: Fraction
+    price: int
+    on_hand: str | None
+    pieces: tuple[StickPiece, ...]
+    offcut: Fraction
+    kept: bool
+
+
+class PlannedProfile(Value, frozen=True):
+    """The sticks of one profile, and how good they are.
+
+    Attributes:
+        profile: Whose sticks.
+        sticks: Their names, in the order they come to the saw.
+        cost: What they cost, in cents.
+        bound: No plan costs less.
+        method: What found it.
+        stopped: Why the search ended: proven, effort, clock or memory.
+        seconds: How long it took.
+        split_openings: Openings that were to come from one stick each and that no stick can hold.
+    """
+
+    profile: str
+    sticks: tuple[str, ...]
+    cost: int
+    bound: int
+    method: str
+    stopped: str
+    seconds: float
+    split_openings: tuple[str, ...]
+
+
+class Sited(Value, frozen=True):
+    """A house, and what its openings and lengths on hand are kept under.
+
+    Attributes:
+        house: As it is described.
+        ids: Of each opening, then of each group that has pieces of its own.
+        on_hand: For each profile, the lot of each of its lengths on hand, as its stock has them.
+    """
+
+    house: House
+    ids: tuple[str, ...]
+    on_hand: Mapping[str, tuple[str, ...]]
+
+    @property
+    def places(self) -> dict[str, int]:
+        """Where each opening or group of these ids stands in the house."""
+        return {id: index for index, id in enumerate(self.ids)}
+
+    def lot_of(self, profile: str, key: str) -> str:
+        """The lot of the length on hand that the stock room knows by a key."""
+        stock = next(one for one in self.house.stock if one.profile == profile)
+        return self.on_hand[profile][stock.remnant_at(key)]
+
+
+def name_sticks(
+    sited: Sited,
+    plan: Plan,
+    kept: Mapping[str, NamedStick],
+    waiting: dict[HouseKey, list[int]],
+    names: StickNames,
+) -> tuple[PlannedProfile, dict[str, NamedStick]]:
+    """A plan's sticks by name, and those of them that are new or come from elsewhere than before.
+
+    Args:
+        sited: What was planned.
+        plan: Of one profile.
+        kept: The first sticks in it, which stay as they were laid out.
+        waiting: Which of the pieces alike no stick has yet; what the new sticks take goes out of it.
+        names: What gives the new ones theirs.
+    """
+    rows = [(layout, keys) for layout in plan.layouts for keys in layout.keys]
+    new = {
+        names.next(plan.profile): _named(sited, plan.profile, layout, keys, waiting)
+        for layout, keys in rows[len(kept) :]
+    }
+    moved: dict[str, NamedStick] = {}
+    for (name, stick), (layout, _) in zip(kept.items(), rows, strict=False):
+        now = replace(stick, **_taken(sited, plan.profile, layout))
+        if now != stick:
+            moved[name] = now
+    of_profile = PlannedProfile(
+        profile=plan.profile,
+        sticks=(*kept, *new),
+        cost=plan.cost_cents,
+        bound=plan.bound_cents,
+        method=plan.method,
+        stopped=plan.stopped,
+        seconds=round(plan.seconds, 3),
+        split_openings=tuple(plan.split_openings),
+    )
+    return of_profile, moved | new
+
+
+def _named(
+    sited: Sited,
+    profile: str,
+    layout: Layout,
+    keys: Sequence[HouseKey],
+    waiting: dict[HouseKey, list[int]],
+) -> NamedStick:
+    return NamedStick(
+        profile=profile,
+        length=+layout.length,
+        **_taken(sited, profile, layout),
+        pieces=tuple(
+            StickPiece(
+                opening_id=sited.ids[key.opening],
+                part=key.piece,
+                instance=waiting[key].pop(0),
+                start=+placed.start,
+                length=+placed.length,
+                left=+placed.left,
+                right=+placed.right,
+                reversed=placed.reversed,
+                turned=placed.turned,
+                shares_cut=placed.shares_cut,
+                eats=+placed.eats,
+            )
+            for placed, key in zip(layout.placed, keys, strict=True)
+        ),
+    )
+
+
+def _taken(sited: Sited, profile: str, layout: Layout) -> dict[str, Any]:
+    """Where a stick comes from, and whether what is left of it is kept: what may change without its layout."""
+    return {
+        "price": layout.price_cents,
+        "on_hand": sited.lot_of(profile, layout.stick) if layout.remnant else None,
+        "offcut": +layout.offcut,
+        "kept": layout.kept,
+    }
+
+
+def laid_out(key: str, stick: NamedStick, keys: tuple[tuple[HouseKey, ...], ...]) -> Layout:
+    """A stick as the stock room has it, from what it knows by a key."""
+    return Layout(
+        stick=key,
+        remnant=stick.on_hand is not None,
+        length=stick.length,
+        price_cents=stick.price,
+        placed=tuple(piece.placed for piece in stick.pieces),
+        keys=keys,
+        offcut=stick.offcut,
+        kept=stick.kept,
+    )

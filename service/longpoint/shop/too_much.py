@@ -1,0 +1,34 @@
+"""How much of a house is worked out together."""
+
+from __future__ import annotations
+
+from longpoint.geometry import Built, Fault
+
+MOST_PIECES = 50_000
+"""Pieces worked out together, each of those alike counted: 5,000 openings of ten pieces."""
+MOST_NAMING = 4_000_000
+"""Bytes of the names that their answers repeat for each piece, of its opening and its profile: 80 a piece."""
+
+
+def naming(built: Built) -> int:
+    """Bytes of the names that are repeated for the pieces of an opening."""
+    mark = len(built.opening.mark.encode())
+    return sum(mark + len(part.profile.encode()) for part in built.parts)
+
+
+def too_long_names(index: int) -> Fault:
+    return Fault.at(
+        ("openings", index, "mark"),
+        "too-much-naming",
+        f"The marks and profiles of so many pieces, each piece with its own, come to more than {MOST_NAMING} bytes: "
+        "shorten the names, or take the house in parts.",
+    )
+
+
+def too_many(index: int, pieces: int) -> Fault:
+    return Fault.at(
+        ("openings", index, "count"),
+        "too-many-pieces",
+        f"With this opening there are {pieces} pieces, and at most {MOST_PIECES} are worked out together: take the "
+        "house in parts.",
+    )
