@@ -49,11 +49,13 @@ async def cut(service: httpx.AsyncClient, where: str, *names: str) -> httpx.Resp
 
 async def test_a_kept_house_is_planned_as_well_as_one_that_is_sent(sqlite_service: httpx.AsyncClient) -> None:
     for seed in range(6):
-        openings = windows(2 + 2 * seed, seed)
+        openings = windows(2 + seed, seed)
         where = (await made(sqlite_service, openings=openings)).headers["location"]
-        kept = await planned(sqlite_service, where)
+        # Far more than these take: what the clock ends on a busy machine may be one plan or another.
+        kept = await planned(sqlite_service, where, planning_seconds=20)
         body = (await sqlite_service.get(f"{where}/export", headers={"accept": "application/json"})).json()
         wanted = {name: body[name] for name in ("openings", "trim_specs", "stock", "unit")}
+        wanted["planning_seconds"] = 20
         sent = (await sqlite_service.post("/v1/cut-list", json=wanted, timeout=60)).json()
         assert (kept["cost"], kept["proven"]) == (sent["cost"], sent["proven"])
         bounds = {one["profile"]: one["bound"] for one in sent["plans"]}
