@@ -41,7 +41,7 @@ def with_later(cut_list: CutList, later: Instances) -> CutList:
         try:
             plans.append(plan(_after(job, used.get(job.profile)), Budget(seconds=0)))
         except StockError:
-            continue  # it has no cost yet, and says so as a profile without stock does
+            continue  # no stock gives these pieces: they have no cost yet
     return cut_list.with_later(tuple(plans))
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 
 import msgspec
 from msgspec.structs import replace
@@ -27,12 +28,13 @@ from longpoint.api.stored.recent import Recent
 from longpoint.api.stored.storage import caller_of, find_schedule, store_of
 from longpoint.api.stored.stored_house import Left, StoredHouse, left_of, load_house
 from longpoint.schedules import plans
-from longpoint.schedules.kept import read_house, read_length, read_stick
+from longpoint.schedules.kept import read_length, read_stick
 from longpoint.schedules.rows import PlanRow, ScheduleRow
 from longpoint.shop.build import CutList
 from longpoint.shop.paid_sticks import paid_for
 from longpoint.shop.too_much import MOST_PIECES
 from longpoint.stock import VERSION
+from longpoint.values import Refusal
 
 _TRIES = 3
 
@@ -88,6 +90,16 @@ async def read_planned(
     raise Overloaded("The schedule was changed again and again.", headers={"retry-after": "1"})
 
 
+async def plan_first(request: AnyRequest, schedule_id: str) -> None:
+    """Make sure that there is a plan before anybody is kept waiting; what cannot be planned is reported later."""
+    async with store_of(request).reading() as connection:
+        schedule = await find_schedule(connection, request, schedule_id)
+        row = await plans.newest(connection, schedule, VERSION)
+    if row is None:
+        with suppress(Refusal):
+            await maker_of(request, schedule.id).make(0)
+
+
 def searching(request: AnyRequest, schedule: ScheduleRow, plan: PlanRow) -> bool:
     """Whether a search for a cheaper plan goes on: one that was not searched for is from now on."""
     if is_searched(plan, SECONDS):
@@ -109,7 +121,7 @@ async def work_out(request: AnyRequest, house: StoredHouse, plan: KeptPlan) -> P
 
 async def with_paid(request: AnyRequest, done: PlannedHouse) -> PlannedHouse:
     """The same with what was paid for sticks so far."""
-    plan, unit = done.plan, read_house(done.house.schedule.document).unit
+    plan, unit = done.plan, done.house.sited.house.unit
     earlier = [name for name in done.left.cut if name not in plan.sticks]
     async with store_of(request).reading() as connection:
         found = await plans.sticks(connection, done.house.schedule.id, earlier)
@@ -126,7 +138,8 @@ async def with_paid(request: AnyRequest, done: PlannedHouse) -> PlannedHouse:
 
 def begin_search(request: AnyRequest, schedule: ScheduleRow, seconds: float) -> Search[PlanRow]:
     """A search for a plan of what the schedule is now, which goes on whoever waits for it."""
-    maker, searches = maker_of(request, schedule.id), searches_of(request)
+    maker = maker_of(request, schedule.id)
+    searches: Searches[PlanRow] = request.app.state.searches
     key = schedule.basis, thousandths(seconds)
     return searches.begin(schedule.id, key, lambda tell: maker.make(seconds, tell))
 
@@ -135,12 +148,6 @@ def maker_of(request: AnyRequest, id: str) -> Maker:
     """What makes the plans of a schedule."""
     pool: PlanningPool = request.app.state.planning
     return Maker(store_of(request), pool, caller_of(request).account_id, id)
-
-
-def searches_of(request: AnyRequest) -> Searches[PlanRow]:
-    """The searches of this process."""
-    searches: Searches[PlanRow] = request.app.state.searches
-    return searches
 
 
 async def mark_used(request: AnyRequest, plan: KeptPlan) -> None:

@@ -24,7 +24,7 @@ from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, st
 from longpoint.api.stored.stored_house import left_of, load_house
 from longpoint.lengths import length_writer
 from longpoint.schedules import plans
-from longpoint.schedules.kept import read_house, read_plan
+from longpoint.schedules.kept import read_plan
 from longpoint.schedules.plan_answers import PlanLine, PlannedSticks, StoredPlan, StoredStick
 from longpoint.schedules.rows import PlanRow
 from longpoint.schedules.sent import PlanAsked
@@ -142,7 +142,7 @@ async def plan_reply(request: AnyRequest, schedule_id: str, row: PlanRow, status
     )
     return Reply(
         answered,
-        length_writer(read_house(schedule.document).rounding),
+        length_writer(house.sited.house.rounding),
         status_code=status,
         headers={
             "etag": etag(request, plan_tag(schedule, row)),

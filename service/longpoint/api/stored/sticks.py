@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import contextlib
 from typing import Annotated
 
 from litestar import delete, get, put
@@ -19,7 +18,7 @@ from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.changing import changing
 from longpoint.api.stored.held_plan import held_plan
 from longpoint.api.stored.plan_making import KeptPlan
-from longpoint.api.stored.planned import marks_of, plan_tag, read_planned
+from longpoint.api.stored.planned import marks_of, plan_first, plan_tag, read_planned
 from longpoint.api.stored.sticks_cut import never_had, otherwise_by_now
 from longpoint.api.stored.storage import ScheduleId, by_name, clean, store_of, stored
 from longpoint.api.stored.stored_house import StoredHouse, cut_sticks_of, load_house
@@ -30,7 +29,7 @@ from longpoint.schedules.claims import Claim, claim_of
 from longpoint.schedules.kept import read_stick
 from longpoint.schedules.plan_answers import StickDetail
 from longpoint.schedules.rows import StickRow
-from longpoint.values import Fault, Refusal
+from longpoint.values import Fault
 
 _TAG = "Plans"
 StickCalled = Annotated[str, PathParameter(max_length=12, description="The name of a stick: C7.")]
@@ -70,8 +69,7 @@ async def claim_stick(
 
     Claimed again by the same name it holds from now on. One that is over can be taken over; `notes` says whose it was.
     """
-    with contextlib.suppress(Refusal):
-        await read_planned(request, schedule_id, lambda *_: None)
+    await plan_first(request, schedule_id)
     async with changing(request, schedule_id) as held:
         plan = await held_plan(held)
         row = await _find(held.connection, held.schedule.id, name)
@@ -111,8 +109,7 @@ async def release_stick(
     ] = None,
 ) -> Reply[StickDetail]:
     """Nobody has it claimed from now on; where nobody had, nothing changes."""
-    with contextlib.suppress(Refusal):
-        await read_planned(request, schedule_id, lambda *_: None)
+    await plan_first(request, schedule_id)
     async with changing(request, schedule_id) as held:
         plan = await held_plan(held)
         row = await _find(held.connection, held.schedule.id, name)

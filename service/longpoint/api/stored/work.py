@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import contextlib
 from collections.abc import Sequence
 from typing import Annotated
 
@@ -22,7 +21,7 @@ from longpoint.api.stored.held_lots import HeldLots
 from longpoint.api.stored.held_plan import held_plan
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_cursor
 from longpoint.api.stored.plan_making import KeptPlan
-from longpoint.api.stored.planned import marks_of, read_planned
+from longpoint.api.stored.planned import marks_of, plan_first
 from longpoint.api.stored.record_work import Recorder
 from longpoint.api.stored.sticks_cut import refuse_claimed, sticks_cut
 from longpoint.api.stored.storage import (
@@ -46,7 +45,7 @@ from longpoint.schedules.rows import PieceRow
 from longpoint.schedules.sent import CutSticks, Work
 from longpoint.schedules.states import Done, PieceState
 from longpoint.schedules.values import Change, Kind, Stamp
-from longpoint.values import Faults, Refusal, nearest
+from longpoint.values import Faults, nearest
 
 _TAG = "Work"
 PieceId = Annotated[str, PathParameter(max_length=64, description="The id of a piece.")]
@@ -99,9 +98,7 @@ async def cut_sticks(
     again, it changes nothing. The plan stands as it was, with its other sticks under their names. One that somebody
     else has claimed is refused; a claim that is over keeps nobody off, and `notes` says that it is.
     """
-    # Planned before anybody is kept waiting; what cannot be is reported below, unless this is a retry.
-    with contextlib.suppress(Refusal):
-        await read_planned(request, schedule_id, lambda *_: None)
+    await plan_first(request, schedule_id)
 
     async def work(held: Held) -> Reply[WorkMade]:
         held.check_match()
