@@ -384,6 +384,8 @@ export interface CutListAnswer {
   held: string[];
   /** What their sticks are taken to cost, planned first-fit after the others and from what those leave. An amount of money as decimal text with two places. */
   cost_later: string;
+  /** Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of them. */
+  later_unpriced: string[];
   /** Of every amount. */
   currency: string;
   /** Whether no plan of any profile can be cheaper; false while a profile is unstocked. */
@@ -2440,7 +2442,7 @@ export type Unit = "cm" | "ft" | "in" | "m" | "mm";
 
 /** A profile, a material or a task that no price was given for: it costs nothing here. */
 export interface Unpriced {
-  /** Stock for a profile that no stock was given for, consumable for a material, labour for a task. */
+  /** Stock for a profile that no stock was given for, or whose stock does not give what is held back; consumable for a material, labour for a task. */
   category: string;
   /** The profile, the material's code or the task. */
   name: string;

@@ -2,6 +2,7 @@
 
 import asyncio
 import json
+import re
 from typing import Any
 
 import httpx
@@ -101,7 +102,20 @@ async def test_stock_that_cannot_give_every_piece_is_refused(client):
     body["stock"][0]["sticks"] = [{"length": "16 ft", "price": "15.36", "available": 2}]
     answer = await client.post("/v1/cut-list", json=body)
     assert answer.status_code == 422
-    assert {fault["code"] for fault in answer.json()["errors"]} == {"not-enough-stock"}
+    (fault,) = answer.json()["errors"]
+    assert fault["code"] == "not-enough-stock"
+    assert "falls 56.112 in short of" in fault["detail"]
+
+
+async def test_the_piece_that_finds_no_place_is_named_as_its_opening_has_it(client):
+    body = request_for(1)
+    body["openings"][0] |= {"mark": "W1"}
+    body["openings"][0]["readings"] |= {"jamb_width": "36 in", "leg_height": "40 in"}
+    body["stock"][0]["sticks"] = [{"length": "85 in", "price": "15.36", "available": 2}]
+    answer = await client.post("/v1/cut-list", json=body)
+    assert answer.status_code == 422, answer.text
+    (fault,) = answer.json()["errors"]
+    assert re.search(r"leaves out 1 of casing_\w+/\w+ of W1, 4\d [\d/]+ in long\.", fault["detail"]), fault
 
 
 async def test_a_full_queue_says_when_to_come_again():

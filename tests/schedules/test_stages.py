@@ -3,6 +3,7 @@
 from random import Random
 
 import httpx
+import pytest
 
 from stored import STOCK, house, made, opening
 from working import cut_list
@@ -43,6 +44,36 @@ async def test_nothing_is_cut_for_what_is_held_or_estimated(service: httpx.Async
     saw = await service.get(f"{where}/sheets/saw-sheet", params={"format": "html"})
     assert "U1" in saw.text
     assert "D1" not in saw.text
+
+
+@pytest.mark.parametrize(
+    "short",
+    [
+        pytest.param([{"length": "8 ft", "price": "9.60"}], id="a head longer than every stick"),
+        pytest.param([{"length": "14 ft", "price": "16.10", "available": 1}], id="too few sticks"),
+    ],
+)
+async def test_what_the_stock_cannot_give_later_is_not_taken_for_nothing(
+    service: httpx.AsyncClient, short: list[dict]
+) -> None:
+    openings = [opening("U1"), opening("D1", "98 1/2", held=True)]
+    stock = [{"profile": "casing", "sticks": short}, *STOCK[1:]]
+    stock[1] = {"profile": "stool stock", "sticks": [{"length": "14 ft", "price": "37.80"}]}
+    stock[2] = {"profile": "apron", "sticks": [{"length": "14 ft", "price": "14.70"}]}
+    where = (await made(service, openings=openings, stock=stock)).headers["location"]
+    kept = (await service.get(f"{where}/cut-list", params={"include": "cost"})).json()["cut_list"]
+    assert kept["later_unpriced"] == ["casing"]
+    assert any("released" in note and "'casing'" in note for note in kept["notes"])
+    assert {"category": "stock", "name": "casing"} in kept["cost_sheet"]["unpriced"]
+    sheet = await service.get(f"{where}/sheets/cost-sheet", params={"format": "html"})
+    assert "not in the sum: casing." in sheet.text
+    body = house(openings=openings, stock=stock, include=["cost"])
+    del body["name"]
+    sent = (await service.post("/v1/cut-list", json=body)).json()
+    assert sent["later_unpriced"] == ["casing"]
+    refused = await service.post(f"{where}/release", json={"openings": ["D1"]})
+    now = await service.get(f"{where}/cut-list")
+    assert (refused.status_code, now.status_code) == (200, 422), now.text
 
 
 async def test_rooms_are_released_and_held_again(service: httpx.AsyncClient) -> None:

@@ -91,7 +91,7 @@ def test_too_little_stock_says_by_how_much() -> None:
         plan(job)
     (fault,) = caught.value.faults
     assert (fault.field, fault.code) == (("sticks",), "not_enough_stock")
-    assert "falls 193/4 in short" in fault.detail  # 3 × 48 1/8 against 97 - 1 + 1/8
+    assert "falls 48 1/4 in short" in fault.detail  # 3 × 48 1/8 against 97 - 1 + 1/8
 
 
 def test_stock_long_enough_that_cannot_be_cut_so_names_the_pieces() -> None:
@@ -100,7 +100,7 @@ def test_stock_long_enough_that_cannot_be_cut_so_names_the_pieces() -> None:
         plan(job)
     (fault,) = caught.value.faults
     assert fault.code == "not_enough_stock"
-    assert "1 of 'leg', 48 in long" in fault.detail
+    assert "1 of leg, 48 in long" in fault.detail
 
 
 def test_a_plan_is_found_where_first_fit_runs_out_of_the_long_sticks() -> None:

@@ -35,7 +35,7 @@ CATEGORIES = {
     "consumable": "Materials",
     "labour": "Labour",
 }
-UNSTOCKED = "No stock was given for these, so their sticks cost nothing here: {}."
+UNSTOCKED = "No stock gives these, so their sticks are not in the sum: {}."
 UNPRICED = "No price or wage was given for these, so they cost nothing here: {}."
 
 

@@ -21,6 +21,10 @@ UNPROVEN = (
 UNSTOCKED = (
     "No stock was given for {}: its pieces are computed; its sticks, and their cost, are missing here."
 )
+LATER_MISSING = (
+    "The stock of {} does not give the pieces that are held back or estimated: their sticks are missing from "
+    "`cost_later`. Add a longer stick, or more of them, before they are released."
+)
 UNUSED = "Nothing is cut from the stock of {}.{}"
 
 
@@ -63,6 +67,7 @@ class CutListAnswer(Value, frozen=True):
         cost: What the sticks cost; of profiles in `unstocked` it holds nothing.
         held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet.
         cost_later: What their sticks are taken to cost, planned first-fit after the others and from what those leave.
+        later_unpriced: Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of them.
         currency: Of every amount.
         proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.
         unstocked: Profiles that pieces need and no stock was given for.
@@ -82,6 +87,7 @@ class CutListAnswer(Value, frozen=True):
     cost: Cents
     held: tuple[str, ...]
     cost_later: Cents
+    later_unpriced: tuple[str, ...]
     currency: str
     proven: bool
     unstocked: tuple[str, ...]
@@ -100,6 +106,7 @@ def cut_list_answer(cut_list: CutList, work: ShopWork) -> CutListAnswer:
     plans, house = cut_list.plans, cut_list.house
     unstocked, unused = cut_list.unstocked, cut_list.unused_stock
     notes = [UNSTOCKED.format(repr(profile)) for profile in unstocked]
+    notes += [LATER_MISSING.format(repr(profile)) for profile in cut_list.later_missing]
     notes += [UNUSED.format(repr(profile), nearest(profile, unstocked)) for profile in unused]
     if any(not plan.proven for plan in plans):
         notes.append(UNPROVEN)
@@ -115,6 +122,7 @@ def cut_list_answer(cut_list: CutList, work: ShopWork) -> CutListAnswer:
         cost=Cents(sum(plan.cost_cents for plan in plans)),
         held=cut_list.held,
         cost_later=Cents(sum(plan.cost_cents for plan in cut_list.later)),
+        later_unpriced=cut_list.later_missing,
         currency=house.currency,
         proven=not unstocked and all(plan.proven for plan in plans),
         unstocked=unstocked,

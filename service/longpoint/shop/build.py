@@ -43,6 +43,10 @@ class HouseKey(NamedTuple):
     opening: int
     piece: PieceKey
 
+    def __str__(self) -> str:
+        """How the piece is named in a sentence that says whose it is."""
+        return str(self.piece)
+
 
 class BuiltOpening(Value, frozen=True):
     """Openings that are alike, worked out.
@@ -67,6 +71,7 @@ class CutList(Value, frozen=True):
         kept_names: by profile, the names of its plan's sticks where they are kept; None for sticks named here alone.
         plan_number: of the plan, where it is kept.
         later: first plans of what is held back or estimated, after the others and from what those leave over.
+        later_missing: profiles whose stock gives no plan of it: a piece is too long, or there are too few sticks.
         paid: by profile, what was paid for sticks before; None where nothing is kept of that.
     """
 
@@ -77,11 +82,12 @@ class CutList(Value, frozen=True):
     kept_names: Mapping[str, tuple[str, ...]] | None = None
     plan_number: int | None = None
     later: tuple[Plan, ...] = ()
+    later_missing: tuple[str, ...] = ()
     paid: Mapping[str, Paid] | None = None
 
-    def with_later(self, plans: tuple[Plan, ...]) -> CutList:
-        """It with plans of what is held back or estimated."""
-        return replace(self, later=plans)
+    def with_later(self, plans: tuple[Plan, ...], missing: tuple[str, ...]) -> CutList:
+        """It with plans of what is held back or estimated, and the profiles that there are none of."""
+        return replace(self, later=plans, later_missing=missing)
 
     @property
     def held(self) -> tuple[str, ...]:

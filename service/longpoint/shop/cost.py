@@ -58,6 +58,7 @@ def cost_sheet(
                 for profile in cut_list.unstocked
                 if profile not in (cut_list.paid or {})
             ),
+            *(Unpriced("stock", profile) for profile in cut_list.later_missing),
             *(Unpriced("consumable", line.code) for line, cents in consumables if cents is None),
             *(Unpriced("labour", work.task) for work, hour in labour if hour is None),
         ),

@@ -36,13 +36,13 @@ def with_later(cut_list: CutList, later: Instances) -> CutList:
     if not any(later.values()):
         return cut_list
     used = {one.profile: one for one in cut_list.plans}
-    plans = []
+    plans, missing = [], []
     for job in cutting_jobs(cut_list.house, cut_list.openings, later):
         try:
             plans.append(plan(_after(job, used.get(job.profile)), Budget(seconds=0)))
         except StockError:
-            continue  # no stock gives these pieces: they have no cost yet
-    return cut_list.with_later(tuple(plans))
+            missing.append(job.profile)
+    return cut_list.with_later(tuple(plans), tuple(missing))
 
 
 def looking_ahead(job: Job, whole: Job) -> Iterator[Standing]:

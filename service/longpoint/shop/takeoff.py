@@ -239,7 +239,8 @@ class Unpriced(Value, frozen=True):
     """A profile, a material or a task that no price was given for: it costs nothing here.
 
     Attributes:
-        category: stock for a profile that no stock was given for, consumable for a material, labour for a task.
+        category: stock for a profile that no stock was given for, or whose stock does not give what is held back;
+            consumable for a material, labour for a task.
         name: The profile, the material's code or the task.
     """
 

@@ -4,6 +4,8 @@ from collections.abc import Callable, Sequence
 from fractions import Fraction
 from time import monotonic
 
+from longpoint.lengths import spoken
+
 from .best import Best
 from .bound import material_bound, material_short
 from .check import check
@@ -11,7 +13,7 @@ from .effort import Effort
 from .faults import StockError, StockFault
 from .firstfit import Cut, first_fit
 from .layouts import lay_out
-from .model import Budget, Job, Plan, Progress
+from .model import Budget, Job, Piece, Plan, Progress
 from .problem import Problem
 from .scaling import scale
 from .tidy import tidy
@@ -92,7 +94,7 @@ def scaled(job: Job, budget: Budget) -> Problem:
     problem = scale(job)
     short = material_short(problem) * problem.unit if problem.items else 0
     if short > 0:
-        text = f"All the stock there is falls {short} in short of the pieces and kerfs."
+        text = f"All the stock there is falls {spoken(short)} short of the pieces and kerfs."
         raise _refused("not_enough_stock", text)
     return problem
 
@@ -103,9 +105,9 @@ def unmet(job: Job, problem: Problem, left_over: Sequence[int], sure: bool) -> S
     for item, left in zip(problem.items, left_over, strict=True):
         if left:
             lines = {line for part in item.forms[0].parts for line, _ in problem.kinds[part.kind].lines}
-            names = item.openings or tuple(job.pieces[line].key for line in sorted(lines))
+            names = item.openings or tuple(_named(job.pieces[line]) for line in sorted(lines))
             length: Fraction = min(form.length for form in item.forms) * problem.unit
-            lacking.append(f"{left} of {', '.join(map(repr, names[:NAMED]))}, {length} in long")
+            lacking.append(f"{left} of {', '.join(map(str, names[:NAMED]))}, {spoken(length)} long")
     most = "" if len(lacking) <= NAMED else f" and {len(lacking) - NAMED} more lengths"
     missing = "; ".join(lacking[:NAMED]) + most
     if sure:
@@ -113,6 +115,10 @@ def unmet(job: Job, problem: Problem, left_over: Sequence[int], sure: bool) -> S
         return _refused("not_enough_stock", text)
     text = f"No plan was found that gives every piece. The fullest found leaves out {missing}."
     return _refused("no_plan_found", text)
+
+
+def _named(piece: Piece) -> str:
+    return f"{piece.key} of {piece.opening}" if piece.opening else str(piece.key)
 
 
 def _refused(code: str, text: str) -> StockError:

@@ -201,6 +201,8 @@ class CutListAnswer(Result, frozen=True, kw_only=True):
             them yet.
         cost_later: What their sticks are taken to cost, planned first-fit after the others and from what
             those leave. An amount of money as decimal text with two places.
+        later_unpriced: Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of
+            them.
         currency: Of every amount.
         proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.
         unstocked: Profiles that pieces need and no stock was given for.
@@ -220,6 +222,7 @@ class CutListAnswer(Result, frozen=True, kw_only=True):
     cost: Decimal
     held: list[str]
     cost_later: Decimal
+    later_unpriced: list[str]
     currency: str
     proven: bool
     unstocked: list[str]
