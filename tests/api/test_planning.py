@@ -107,15 +107,30 @@ async def test_stock_that_cannot_give_every_piece_is_refused(client):
     assert "falls 56.112 in short of" in fault["detail"]
 
 
-async def test_the_piece_that_finds_no_place_is_named_as_its_opening_has_it(client):
+def too_short() -> dict[str, Any]:
+    """Sticks whose length together is enough, and of which none holds what a leg leaves."""
     body = request_for(1)
     body["openings"][0] |= {"mark": "W1"}
     body["openings"][0]["readings"] |= {"jamb_width": "36 in", "leg_height": "40 in"}
     body["stock"][0]["sticks"] = [{"length": "85 in", "price": "15.36", "available": 2}]
-    answer = await client.post("/v1/cut-list", json=body)
-    assert answer.status_code == 422, answer.text
+    return body
+
+
+async def test_the_piece_that_finds_no_place_is_named_as_its_opening_has_it(client):
+    answer = await client.post("/v1/cut-list", json=too_short())
+    assert answer.status_code == 422
     (fault,) = answer.json()["errors"]
+    assert "cannot give every piece, proven." in fault["detail"]
     assert re.search(r"leaves out 1 of casing_\w+/\w+ of W1, 4\d [\d/]+ in long\.", fault["detail"]), fault
+
+
+async def test_what_only_the_search_can_refuse_is_the_last_event(client):
+    refused = await client.post("/v1/cut-list", json=too_short())
+    answer = await ask(client, too_short(), "text/event-stream")
+    *steps, (last, problem) = events(answer.text)
+    assert {name for name, _ in steps} <= {"progress"}
+    assert last == "problem"
+    assert (problem["status"], problem["errors"]) == (422, refused.json()["errors"])
 
 
 async def test_a_full_queue_says_when_to_come_again():

@@ -139,6 +139,16 @@ def test_the_mulls_of_joined_units_are_sawn_out_where_they_stand() -> None:
         assert [(one.at, one.length) for one in shared.parts[0].cutouts] == places
 
 
+def test_a_mull_between_unequal_depths_is_sawn_out_to_each() -> None:
+    trim = replace(TRIM, mull_casing=Casing(width=F(3), thickness=F(5, 8), profile="mull"))
+    readings = replace(mulled(window(60, "R").readings, (Mull(F(28), F(4)),)), right_depth=F("3.5"))
+    unit = replace(window(60, "R"), trim=trim, readings=readings)
+    shared = build_group((replace(PAIR[0], trim=trim), unit), Group(mark="g", gaps=(F(12),))).shared
+    assert shared is not None
+    mull = shared.parts[0].cutouts[1]
+    assert (mull.length, mull.depth, mull.end_depth) == (F(4), F("3.125"), F("3.5"))
+
+
 def test_a_stool_longer_than_its_stock_is_scarfed_over_the_gap() -> None:
     found = build_group(PAIR, Group(mark="pair", gaps=(F(12),), stock_length=F(72)))
     assert found.shared is not None

@@ -86,6 +86,10 @@ async def test_an_offcut_is_found_and_named(service: httpx.AsyncClient) -> None:
     assert [one["lot"] for one in only] == ["length 2"]
     taken = await service.post(f"{where}/lengths", json={**body, "lot": "length 2"})
     assert [(one["pointer"], one["code"]) for one in taken.json()["errors"]] == [("/lot", "duplicate-lot")]
+    twice = {"lengths": [{**body, "lot": "bench"}, {**body, "lot": "bench"}]}
+    for path, sent in ((f"{where}/work", {"pieces": [], **twice}), ("/v1/schedules", house(**twice))):
+        refused = (await service.post(path, json=sent)).json()["errors"]
+        assert [(one["pointer"], one["code"]) for one in refused] == [("/lengths/1/lot", "duplicate-lot")]
     assert (await service.delete(added.headers["location"])).status_code == 428
     gone = await service.delete(added.headers["location"], headers={"if-match": added.headers["etag"]})
     assert gone.status_code == 200

@@ -4,7 +4,7 @@ import httpx
 import pytest
 
 from longpoint.api.stored import openings
-from stored import made, opening
+from stored import house, made, opening
 
 ON_HAND = [{"profile": "casing", "length": "41 1/2"}] * 199
 
@@ -26,6 +26,10 @@ async def test_the_last_opening_that_goes_in_is_kept_and_the_next_refused(
 async def test_the_last_lot_that_is_planned_with_is_kept_and_the_next_refused(
     sqlite_service: httpx.AsyncClient,
 ) -> None:
+    more = await sqlite_service.post("/v1/schedules", json=house(lengths=[*ON_HAND, *ON_HAND[:2]]))
+    assert [(one["pointer"], one["code"]) for one in more.json()["errors"]] == [
+        ("/lengths", "too-many-lengths")
+    ]
     where = (await made(sqlite_service, lengths=ON_HAND)).headers["location"]
     casing, apron = ({"profile": name, "length": "40"} for name in ("casing", "apron"))
     last = await sqlite_service.post(f"{where}/lengths", json=casing)

@@ -44,6 +44,7 @@ class Cutter(threading.Thread):
         self.plans: set[int] = set()
         self.where = ""
         self.asked_again = 0
+        self.cut_off = 0  # writes that a kill left without an answer
         self.busy: Counter[str] = Counter()
         self.wrong: list[str] = []
         self._url, self._over, self._keys = url, over, 0
@@ -132,11 +133,15 @@ class Cutter(threading.Thread):
         if method == "post" and not address.endswith("/plans"):
             own["idempotency-key"] = f"c{self.number}-{self._keys}"
         while True:
-            with contextlib.suppress(httpx.TransportError):
+            try:
                 answer = client.request(method, address, json=body, headers=own)
                 if answer.status_code != 503:
                     return answer
                 self.busy[answer.json()["detail"]] += 1
+            except httpx.ConnectError:
+                pass
+            except httpx.TransportError:
+                self.cut_off += method != "get"
             self.asked_again += 1
             time.sleep(0.05)
 
@@ -153,7 +158,7 @@ def soak(address: str, kills: int, cutters: int, port: int, seed: int) -> dict[s
         for client in clients:
             client.start()
         for _ in range(kills):
-            time.sleep(chance.uniform(0.05, 0.9))
+            time.sleep(chance.uniform(0.05, 1.8))
             server.kill()
             server.start()
         over.set()
@@ -168,6 +173,7 @@ def soak(address: str, kills: int, cutters: int, port: int, seed: int) -> dict[s
         "kills": kills,
         "houses": houses,
         "pieces": cut,
+        "writes_cut_off": sum(client.cut_off for client in clients),
         "asked_again": sum(client.asked_again for client in clients),
         "busy": dict(sum((client.busy for client in clients), Counter())),
         "wrong": wrong + found,

@@ -66,6 +66,8 @@ def walked(node: ast.AST) -> Iterator[ast.AST]:
             ast.JoinedStr() | ast.Assert() | ast.Import() | ast.ImportFrom() | ast.Expr(value=ast.Constant())
         ):
             return
+        case ast.Call(func=ast.Name(id="TypeVar")):
+            return
         case ast.keyword(arg="description" | "examples" | "detail" | "summary"):
             return
         case ast.AnnAssign(annotation=annotation) | ast.arg(annotation=annotation):

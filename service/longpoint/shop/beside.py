@@ -14,7 +14,7 @@ from longpoint.geometry import PartKind
 from longpoint.lengths import Fraction
 from longpoint.shop.build import HouseKey
 from longpoint.shop.house import House
-from longpoint.shop.sticks import Defects, Piece, sections
+from longpoint.shop.sticks import Defects, Piece
 from longpoint.stock import Layout, Placed, Plan
 
 OWNER = {
@@ -55,11 +55,13 @@ def lacking(keys: Iterable[HouseKey], returns: Returns) -> Counter[HouseKey]:
     return found
 
 
+Row = tuple[HouseKey, Placed]
+
+
 class _Stick:
     """A stick whose returns may change.
 
     Attributes:
-        layout: as it was planned.
         rows: its pieces, each with its place.
         room: how much its pieces may take; None where it has a defect or shared cuts, and nothing may move.
     """
@@ -67,11 +69,12 @@ class _Stick:
     def __init__(
         self, layout: Layout, keys: tuple[HouseKey, ...], room: Fraction | None, keep: Fraction
     ) -> None:
-        self.layout = layout
-        self.rows: list[tuple[HouseKey, Placed]] = list(zip(keys, layout.placed, strict=True))
+        self.rows: list[Row] = list(zip(keys, layout.placed, strict=True))
         self.room = room
+        self._planned = layout
         self._begin = layout.placed[0].start
         self._keep = keep
+        self._moved = False
 
     @property
     def keys(self) -> list[HouseKey]:
@@ -81,19 +84,39 @@ class _Stick:
         at = self.keys.index(key)
         self.rows[at] = other, self.rows[at][1]
 
-    def with_rows(self, rows: Sequence[tuple[HouseKey, Placed]]) -> Layout | None:
-        """Its layout with these pieces; None where they do not fit, or another length would go back on the rack."""
+    def fits(self, rows: Sequence[Row]) -> bool:
+        """Whether it has room for these pieces, and what goes back on the rack of it does so still."""
         if self.room is None or not rows:
-            return None
+            return False
+        taken = sum((one.length + one.eats for _, one in rows), Fraction(0))
+        _, last = rows[-1]
+        return taken - last.eats <= self.room and self._kept(self._offcut(taken)) == self._planned.kept
+
+    def put(self, rows: Sequence[Row]) -> None:
+        """Lay these pieces on it, which fit."""
+        self.rows, self._moved = list(rows), True
+
+    @property
+    def layout(self) -> Layout:
+        """How it is cut, for one stick."""
+        if not self._moved:
+            return dataclasses.replace(self._planned, keys=(tuple(self.keys),))
         free, placed = self._begin, []
-        for _, one in rows:
-            placed.append(dataclasses.replace(one, start=free))
+        for _, one in self.rows:
+            placed.append(one.at(free))
             free += one.length + one.eats
-        offcut = max(Fraction(0), self.layout.length - free)
-        kept = offcut > 0 and offcut >= self._keep
-        if placed[-1].end - self._begin > self.room or kept != self.layout.kept:
-            return None
-        return dataclasses.replace(self.layout, placed=tuple(placed), offcut=offcut)
+        return dataclasses.replace(
+            self._planned,
+            placed=tuple(placed),
+            keys=(tuple(self.keys),),
+            offcut=self._offcut(free - self._begin),
+        )
+
+    def _offcut(self, taken: Fraction) -> Fraction:
+        return max(Fraction(0), self._planned.length - self._begin - taken)
+
+    def _kept(self, offcut: Fraction) -> bool:
+        return offcut > 0 and offcut >= self._keep
 
 
 class Beside:
@@ -122,11 +145,8 @@ class Beside:
         return dataclasses.replace(plan, layouts=tuple(_alike(sticks)))
 
     def _stick(self, profile: str, layout: Layout, keys: tuple[HouseKey, ...]) -> _Stick:
-        defects = self._defects.get((profile, layout.stick), ())
-        room = None
-        if not defects and not any(placed.shares_cut for placed in layout.placed):
-            (section,) = sections(self._house, layout, tuple(self._pieces[key] for key in keys), ())
-            room = section.room
+        as_planned = (profile, layout.stick) in self._defects or any(one.shares_cut for one in layout.placed)
+        room = None if as_planned else layout.length - self._house.end_trim - layout.placed[0].start
         return _Stick(layout, keys, room, self._house.keep_length)
 
     def _bring(self, key: HouseKey, source: _Stick, to: _Stick, astray: dict[HouseKey, list[_Stick]]) -> bool:
@@ -140,11 +160,10 @@ class Beside:
                 return True
         at = source.keys.index(key)
         less, more = [*source.rows[:at], *source.rows[at + 1 :]], [source.rows[at], *to.rows]
-        given, taken = source.with_rows(less), to.with_rows(more)
-        if given is None or taken is None:
+        if not (source.fits(less) and to.fits(more)):
             return False
-        source.rows, source.layout = list(zip([k for k, _ in less], given.placed, strict=True)), given
-        to.rows, to.layout = list(zip([k for k, _ in more], taken.placed, strict=True)), taken
+        source.put(less)
+        to.put(more)
         return True
 
     def _shape(self, key: HouseKey) -> tuple[object, ...]:
@@ -157,12 +176,9 @@ def _alike(sticks: Sequence[_Stick]) -> Iterable[Layout]:
     """Layouts in the order of the sticks; those next to each other that are cut alike are one."""
     found: list[Layout] = []
     for stick in sticks:
-        keys = tuple(stick.keys)
-        before = found[-1] if found else None
-        if before is not None and dataclasses.replace(before, keys=()) == dataclasses.replace(
-            stick.layout, keys=()
-        ):
-            found[-1] = dataclasses.replace(before, keys=(*before.keys, keys))
+        layout = stick.layout
+        if found and dataclasses.replace(layout, keys=found[-1].keys) == found[-1]:
+            found[-1] = dataclasses.replace(layout, keys=(*found[-1].keys, *layout.keys))
         else:
-            found.append(dataclasses.replace(stick.layout, keys=(keys,)))
+            found.append(layout)
     return found

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Mapping, Sequence
+from itertools import accumulate
 
 from longpoint.geometry import PartKind
 from longpoint.lengths import Fraction
@@ -26,6 +27,8 @@ Unit = list[int]
 """Blanks that are cut one after the other, by their places."""
 Kind = tuple[object, ...]
 """What units have in common that the saw takes alike."""
+Places = tuple[int, ...]
+"""Pieces of a stick by the places they were planned at."""
 
 
 class Layer:
@@ -42,6 +45,7 @@ class Layer:
             for index, one in enumerate(openings)
             for part in one.built.parts
         }
+        self._cut: dict[HouseKey, Kind] = {}
         self._defects = defects_of(house)
         self._beside = Beside(house, self._pieces, self._defects)
 
@@ -49,42 +53,52 @@ class Layer:
         """The plan with each stick's pieces in that order, returns with their owners as far as that costs nothing."""
         layouts: list[Layout] = []
         for layout in self._beside.brought(plan).layouts:
-            alike: dict[tuple[Placed, ...], list[tuple[HouseKey, ...]]] = {}
+            # Sticks cut alike, of pieces that belong together alike, are laid alike: most sticks of a large house are.
+            known: dict[tuple[object, ...], tuple[int, Places]] = {}
+            alike: dict[tuple[int, Places], list[tuple[HouseKey, ...]]] = {}
             for keys in layout.keys:
-                placed, named = self._stick(plan.profile, layout, keys)
-                alike.setdefault(placed, []).append(named)
+                like = self._like(keys)
+                if like not in known:
+                    known[like] = self._places(plan.profile, layout, keys)
+                _, places = order = known[like]
+                alike.setdefault(order, []).append(tuple(keys[at] for at in places))
             layouts += [
-                dataclasses.replace(layout, placed=placed, keys=tuple(keys)) for placed, keys in alike.items()
+                dataclasses.replace(layout, placed=_moved(layout, first, places), keys=tuple(named))
+                for (first, places), named in alike.items()
             ]
         return dataclasses.replace(plan, layouts=tuple(layouts))
 
-    def _stick(
-        self, profile: str, layout: Layout, keys: tuple[HouseKey, ...]
-    ) -> tuple[tuple[Placed, ...], tuple[HouseKey, ...]]:
+    def _like(self, keys: tuple[HouseKey, ...]) -> tuple[object, ...]:
+        """What decides how the pieces of a layout are laid: what each is, and which are of one opening."""
+        openings: dict[int, int] = {}
+        return tuple((self._cut_as(key), openings.setdefault(key.opening, len(openings))) for key in keys)
+
+    def _cut_as(self, key: HouseKey) -> Kind:
+        """What of a piece is not known from its place on a stick."""
+        kind = self._cut.get(key)
+        if kind is None:
+            piece = self._pieces[key]
+            ends = ((end.cut, end.mitre, end.swing, end.bevel, end.tilt) for end in piece.part.ends)
+            kind = self._cut[key] = (piece.part.kind, piece.rip, piece.taper, *ends)
+        return kind
+
+    def _places(self, profile: str, layout: Layout, keys: tuple[HouseKey, ...]) -> tuple[int, Places]:
+        """The pieces of a stick in the order to cut them, and from which on that may be another than was planned."""
         own = self._defects.get((profile, layout.stick), ())
         found = sections(self._house, layout, tuple(self._pieces[key] for key in keys), own)
-        last = found[-1]
+        last, as_planned = found[-1], tuple(range(len(keys)))
         if len(last.blanks) == 1:
-            return layout.placed, keys
+            return len(keys), as_planned
         stick = WorkStick(
             profile, "laid", layout.length, None, self._house.kerf, self._square_first[profile], found
         )
-        first = len(layout.placed) - sum(len(blank.pieces) for blank in last.blanks)
+        first = len(keys) - sum(len(blank.pieces) for blank in last.blanks)
         order = self._order(stick, last, keys[first:])
         if not last.fits(last.blanks[order[-1]]):
-            return layout.placed, keys
-        starts = [first]
-        for blank in last.blanks:
-            starts.append(starts[-1] + len(blank.pieces))
-        placed, named = list(layout.placed[:first]), list(keys[:first])
-        free = last.begin
-        for at in order:
-            blank = last.blanks[at]
-            moved = free - blank.placed[0].start
-            placed += [dataclasses.replace(one, start=one.start + moved) for one in blank.placed]
-            named += keys[starts[at] : starts[at + 1]]
-            free += blank.length + blank.eats
-        return tuple(placed), tuple(named)
+            return len(keys), as_planned
+        starts = list(accumulate((len(blank.pieces) for blank in last.blanks), initial=first))
+        ordered = (place for at in order for place in as_planned[starts[at] : starts[at + 1]])
+        return first, (*as_planned[:first], *ordered)
 
     def _order(self, stick: WorkStick, section: Section, keys: Sequence[HouseKey]) -> list[int]:
         """The blanks' places in the order to cut them."""
@@ -160,3 +174,18 @@ class Layer:
         for at in unit:
             steps += self._bench.along(stick, section, section.blanks[at], after)
         return self._clock.at_the_saw(steps, now), after, steps[-1].setting
+
+
+def _moved(layout: Layout, first: int, places: Places) -> tuple[Placed, ...]:
+    """The pieces of a layout in another order from there on, each after the cut of the one before it."""
+    moved = list(layout.placed[:first])
+    for at in places[first:]:
+        one = layout.placed[at]
+        if len(moved) == first:
+            start = layout.placed[first].start
+        elif one.shares_cut:
+            start = moved[-1].start + one.start - layout.placed[at - 1].start
+        else:
+            start = moved[-1].end + moved[-1].eats
+        moved.append(one.at(start))
+    return tuple(moved)

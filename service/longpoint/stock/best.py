@@ -1,7 +1,8 @@
 """The best plan so far and the bound on all plans: what every part of the search reads and betters."""
 
 from collections.abc import Callable, Sequence
-from fractions import Fraction
+
+from longpoint.lengths import Fraction
 
 from .bound import round_up
 from .firstfit import Cut, cost, rank

@@ -1,8 +1,9 @@
 """A lower bound from the stuff alone: every piece takes its length and a cut from some stick."""
 
-from fractions import Fraction
 from functools import reduce
 from math import gcd
+
+from longpoint.lengths import Fraction
 
 from .problem import Problem, Stock
 

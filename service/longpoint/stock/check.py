@@ -1,10 +1,9 @@
 """Refuse a job that makes no sense, naming every fault at once."""
 
 from collections.abc import Iterator
-from fractions import Fraction
 from math import lcm
 
-from longpoint.lengths import spoken
+from longpoint.lengths import Fraction, spoken
 
 from .faults import StockError, StockFault
 from .model import Budget, Defect, Job, Piece, Remnant, StickKind

@@ -1,7 +1,8 @@
 """What a cut eats along the stick: the blade's kerf, seen at the angle of the cut."""
 
-from fractions import Fraction
 from math import ceil, cos, radians
+
+from longpoint.lengths import Fraction
 
 __all__ = ["MARK", "eaten"]
 

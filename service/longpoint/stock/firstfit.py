@@ -2,8 +2,9 @@
 
 from bisect import bisect_left
 from collections.abc import Sequence
-from fractions import Fraction
 from itertools import accumulate
+
+from longpoint.lengths import Fraction
 
 from .problem import Form, Item, Pattern, Problem, Stock
 

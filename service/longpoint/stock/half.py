@@ -1,8 +1,9 @@
 """A job in which every mitred end shares its cut: no row of pieces is longer than it is there."""
 
 from dataclasses import replace
-from fractions import Fraction
 from math import floor
+
+from longpoint.lengths import Fraction
 
 from .problem import Form, Item, Problem
 

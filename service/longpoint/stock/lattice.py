@@ -9,13 +9,14 @@ who takes a row that fits in steps must see whether it fits truly.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 from functools import reduce
 from itertools import accumulate, product
 from math import gcd
 
 import numpy as np
 from numpy.typing import NDArray
+
+from longpoint.lengths import Fraction
 
 from .problem import Problem
 

@@ -2,8 +2,9 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from fractions import Fraction
 from itertools import islice
+
+from longpoint.lengths import Fraction
 
 from .firstfit import Cut
 from .model import Job, Layout, Placed

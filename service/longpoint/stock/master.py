@@ -5,10 +5,11 @@ The whole-number bounds that follow from its duals are worked in exact integers,
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from fractions import Fraction
 
 import numpy as np
 from numpy.typing import NDArray
+
+from longpoint.lengths import Fraction
 
 from .bound import round_up
 from .columns import Column, Columns

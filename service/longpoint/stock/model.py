@@ -19,8 +19,9 @@ Mitered pieces take their long-point length, and an angled cut eats more along t
 """
 
 from dataclasses import dataclass, field
-from fractions import Fraction
 from typing import Any
+
+from longpoint.lengths import Fraction
 
 __all__ = [
     "VERSION",
@@ -40,6 +41,8 @@ VERSION = 1
 """Of the planner: counts up with each change by which the same job may get another plan."""
 
 ZERO = Fraction(0)
+KERF = Fraction(1, 8)
+END_TRIM = Fraction(1, 2)
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,8 +140,8 @@ class Job:
     pieces: tuple[Piece, ...]
     sticks: tuple[StickKind, ...]
     remnants: tuple[Remnant, ...] = ()
-    kerf: Fraction = Fraction(1, 8)
-    end_trim: Fraction = Fraction(1, 2)
+    kerf: Fraction = KERF
+    end_trim: Fraction = END_TRIM
     keep_length: Fraction | None = None
     turnable: bool = False
     together: bool = False
@@ -206,6 +209,12 @@ class Placed:
     def end(self) -> Fraction:
         """Inches from the stick's left end to the piece's right-most point."""
         return self.start + self.length
+
+    def at(self, start: Fraction) -> "Placed":
+        """The piece with its left-most point there."""
+        return Placed(
+            start, self.length, self.left, self.right, self.reversed, self.turned, self.shares_cut, self.eats
+        )
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,10 +1,9 @@
 """Plan a job: check it, scale it, first-fit it, better it within the budget, and name every piece."""
 
 from collections.abc import Callable, Sequence
-from fractions import Fraction
 from time import monotonic
 
-from longpoint.lengths import spoken
+from longpoint.lengths import Fraction, spoken
 
 from .best import Best
 from .bound import material_bound, material_short

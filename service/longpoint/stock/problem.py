@@ -1,7 +1,8 @@
 """The job as whole numbers: equal pieces gathered, equal stock gathered, every length in one small unit."""
 
 from dataclasses import dataclass
-from fractions import Fraction
+
+from longpoint.lengths import Fraction
 
 __all__ = ["Counts", "Form", "Item", "Kind", "Part", "Pattern", "Problem", "Span", "Stock"]
 

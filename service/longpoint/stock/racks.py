@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from fractions import Fraction
+
+from longpoint.lengths import Fraction
 
 from .firstfit import Cut
 from .problem import Pattern, Problem, Stock

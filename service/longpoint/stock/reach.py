@@ -1,7 +1,8 @@
 """What every way of searching does: raise the bound, dive at so many sticks, settle what a tally can give."""
 
 from collections.abc import Iterable
-from fractions import Fraction
+
+from longpoint.lengths import Fraction
 
 from .best import Best
 from .bound import round_up

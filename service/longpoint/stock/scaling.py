@@ -3,9 +3,10 @@
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
-from fractions import Fraction
 from functools import reduce
 from math import gcd, lcm
+
+from longpoint.lengths import Fraction
 
 from .cuts import MARK
 from .forms import Blocks, piece_forms

@@ -8,9 +8,10 @@ bound holds. All that differs between stand-ins is which forms they have.
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 
 import numpy as np
+
+from longpoint.lengths import Fraction
 
 from .columns import Column, counted
 from .firstfit import Cut

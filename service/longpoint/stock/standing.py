@@ -3,8 +3,9 @@
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from itertools import groupby
+
+from longpoint.lengths import Fraction
 
 from .model import Job, Layout, Piece, Placed, Remnant, StickKind
 from .problem import Counts, Problem

@@ -5,11 +5,12 @@ duals of the linear program make cuts that rule out most tallies at once, in exa
 """
 
 from collections.abc import Sequence
-from fractions import Fraction
 from math import ceil, floor
 
 import numpy as np
 from numpy.typing import NDArray
+
+from longpoint.lengths import Fraction
 
 from .effort import Effort
 from .problem import Problem

@@ -14,12 +14,13 @@ from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
 from longpoint.api.stored.parts import OpeningsAsked, RoomsAsked, chosen_of, work_on
+from longpoint.api.stored.plan_making import SECONDS, is_searched
 from longpoint.api.stored.planned import (
     PlannedHouse,
     marks_of,
     plan_tag,
     read_planned,
-    searching,
+    search_on,
     with_paid,
     work_out,
 )
@@ -76,7 +77,7 @@ async def compute_schedule_cut_list(
         tag = plan_tag(schedule, plan)
         return (
             tag,
-            searching(request, schedule, plan),
+            is_searched(plan, SECONDS),
             sections,
             tuple(room or ()),
             tuple(opening or ()),
@@ -84,6 +85,7 @@ async def compute_schedule_cut_list(
         )
 
     def reply(out: bytes, schedule: ScheduleRow, plan: PlanRow) -> Encoded:
+        search_on(request, schedule, plan)
         return Encoded(out, wanted, {"etag": etag(request, plan_tag(schedule, plan))})
 
     def look(schedule: ScheduleRow, plan: PlanRow) -> None:
@@ -96,7 +98,7 @@ async def compute_schedule_cut_list(
         house, plan = await read_planned(request, schedule_id, look)
     except _Known as found:
         return found.reply
-    done = await work_out(request, house, plan)
+    done = await work_out(house, plan)
     if Section.COST in sections:
         done = await with_paid(request, done)
     marks = chosen_of(done.cut_list, room, opening)

@@ -8,7 +8,6 @@ from longpoint.api.stored.plan_making import (
     KeptPlan,
     Making,
     latest_plan,
-    load_plan,
     plan_again,
     standing_plan,
 )
@@ -28,5 +27,6 @@ async def held_plan(held: Held) -> KeptPlan:
     left = await left_of(house)
     before = await latest_plan(held.connection, held.schedule)
     planning = await apart(lambda: plan_again(house, left, before, searched=False))
-    row = await Making(house, left, planning, 0).keep(held.connection, held.schedule, None, before)
-    return await load_plan(held.connection, row)
+    making = Making(house, left, planning, 0)
+    ready = await apart(lambda: making.ready(held.schedule, None, before))
+    return await ready.keep(held.connection, held.schedule, 0)

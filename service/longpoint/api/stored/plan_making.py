@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import NamedTuple
 
 import msgspec
 from sqlalchemy.ext.asyncio import AsyncConnection
@@ -71,6 +72,20 @@ class Maker:
             PlanningBusy: when too many searches wait already.
             Overloaded: when the schedule was changed again and again meanwhile.
         """
+        made = await self._make(seconds, tell)
+        return made if isinstance(made, PlanRow) else made[1].row
+
+    async def first(self) -> tuple[StoredHouse, KeptPlan] | None:
+        """The first plan that is found, and the house it is of; None where another caller has made one meanwhile.
+
+        Raises:
+            NotFound, Refusal, Overloaded: as `make` does.
+        """
+        made = await self._make(0, lambda _: None)
+        return None if isinstance(made, PlanRow) else made
+
+    async def _make(self, seconds: float, tell: TellStep) -> PlanRow | tuple[StoredHouse, KeptPlan]:
+        """The plan that stands already, or a new one and its house."""
         for _ in range(_TRIES):
             async with self._store.reading() as connection:
                 schedule = await self._find(connection, hold=False)
@@ -83,11 +98,12 @@ class Maker:
             planning = await apart(lambda: plan_again(house, left, before, seconds > 0))  # noqa: B023
             if seconds:
                 await search(planning, self._pool, seconds, tell)
+            making = Making(house, left, planning, thousandths(seconds))
+            ready = await apart(lambda: making.ready(schedule, stands, before))  # noqa: B023
             async with self._store.writing() as connection:
                 now = await self._find(connection, hold=True)
                 if (now.digest, now.last_plan) == (schedule.digest, schedule.last_plan):
-                    made = Making(house, left, planning, thousandths(seconds))
-                    return await made.keep(connection, now, stands, before)
+                    return house, await ready.keep(connection, now, making.budget)
         raise Overloaded(
             "The schedule was changed again and again while it was planned.", headers={"retry-after": "1"}
         )
@@ -99,6 +115,37 @@ class Maker:
         return row
 
 
+class Further(NamedTuple):
+    """What is known now of a plan that stands: that plan, and what it comes to."""
+
+    plan: KeptPlan
+    document: str
+
+    async def keep(self, connection: AsyncConnection, schedule: ScheduleRow, budget: int) -> KeptPlan:  # noqa: ARG002
+        """Keep it."""
+        row = await plans.search_further(connection, self.plan.row, budget, self.document)
+        return KeptPlan(row, read_plan(self.document), self.plan.sticks)
+
+
+class New(NamedTuple):
+    """A plan that is to be kept: what it comes to, all its sticks, those that are new in writing, the last of their
+    names, and the numbers of pieces that had none."""
+
+    profiles: tuple[PlannedProfile, ...]
+    sticks: dict[str, NamedStick]
+    written: dict[str, str]
+    names: Mapping[str, int]
+    numbers: dict[str, dict[str, int]]
+
+    async def keep(self, connection: AsyncConnection, schedule: ScheduleRow, budget: int) -> KeptPlan:
+        """Keep it under the next number."""
+        document = written(self.profiles)
+        row = await plans.keep(connection, schedule, VERSION, budget, document, self.written, self.names)
+        await plans.add_piece_numbers(connection, schedule.id, self.numbers)
+        await plans.let_go(connection, schedule.id)
+        return KeptPlan(row, self.profiles, self.sticks)
+
+
 class Making(msgspec.Struct, frozen=True):
     """A plan that was worked out, about to be kept."""
 
@@ -107,34 +154,22 @@ class Making(msgspec.Struct, frozen=True):
     planning: Planning
     budget: int
 
-    async def keep(
-        self,
-        connection: AsyncConnection,
-        schedule: ScheduleRow,
-        stands: KeptPlan | None,
-        before: KeptPlan | None,
-    ) -> PlanRow:
-        """Keep what is better than what stands; where nothing is, only what is known of that."""
+    def ready(self, schedule: ScheduleRow, stands: KeptPlan | None, before: KeptPlan | None) -> Further | New:
+        """What is better than what stands, in writing; where nothing is, what is known of that."""
         if stands is not None:
             further = self._searched_further(stands)
             if further is not None:
-                document = written(further)
-                return await plans.search_further(connection, stands.row, self.budget, document)
+                return Further(stands, written(further))
         names = StickNames(plans.read_names(schedule.last_names))
-        profiles, sticks = self._named(names, before.sticks if before else {})
-        row = await plans.keep(
-            connection,
-            schedule,
-            VERSION,
-            self.budget,
-            written(profiles),
-            {name: written(stick) for name, stick in sticks.items()},
+        had = before.sticks if before else {}
+        profiles, new = self._named(names, had)
+        return New(
+            profiles,
+            {name: new.get(name) or had[name] for one in profiles for name in one.sticks},
+            {name: written(stick) for name, stick in new.items()},
             names.last,
+            not_given_yet(self.left.openings, self.house.sited.ids, self.house.numbers),
         )
-        new_numbers = not_given_yet(self.left.openings, self.house.sited.ids, self.house.numbers)
-        await plans.add_piece_numbers(connection, schedule.id, new_numbers)
-        await plans.let_go(connection, schedule.id)
-        return row
 
     def _searched_further(self, stands: KeptPlan) -> tuple[PlannedProfile, ...] | None:
         """What stands, with the bounds that are known now; None when some sticks of it can be had cheaper."""

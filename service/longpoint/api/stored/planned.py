@@ -47,7 +47,7 @@ class PlannedHouse(msgspec.Struct, frozen=True):
         left: What is left to do of it.
         plan: That stands.
         cut_list: Of what is left to cut, from that plan.
-        searching: Whether a search for a cheaper plan is under way.
+        searching: Whether a cheaper plan is searched for from now on.
     """
 
     house: StoredHouse
@@ -86,7 +86,9 @@ async def read_planned(
             if row is not None:
                 look(schedule, row)
                 return await load_house(connection, schedule), await load_plan(connection, row)
-        await maker_of(request, schedule.id).make(0)
+        made = await maker_of(request, schedule.id).first()
+        if made is not None:
+            return made
     raise Overloaded("The schedule was changed again and again.", headers={"retry-after": "1"})
 
 
@@ -100,15 +102,13 @@ async def plan_first(request: AnyRequest, schedule_id: str) -> None:
             await maker_of(request, schedule.id).make(0)
 
 
-def searching(request: AnyRequest, schedule: ScheduleRow, plan: PlanRow) -> bool:
-    """Whether a search for a cheaper plan goes on: one that was not searched for is from now on."""
-    if is_searched(plan, SECONDS):
-        return False
-    begin_search(request, schedule, SECONDS)
-    return True
+def search_on(request: AnyRequest, schedule: ScheduleRow, plan: PlanRow) -> None:
+    """Search for a cheaper plan where that was not done; called once the answer is made, which it would hold up."""
+    if not is_searched(plan, SECONDS):
+        begin_search(request, schedule, SECONDS)
 
 
-async def work_out(request: AnyRequest, house: StoredHouse, plan: KeptPlan) -> PlannedHouse:
+async def work_out(house: StoredHouse, plan: KeptPlan) -> PlannedHouse:
     """What a stored house and its plan come to."""
     left = await left_of(house)
     key = house.schedule.digest, plan.row.number, plan.row.budget
@@ -116,7 +116,7 @@ async def work_out(request: AnyRequest, house: StoredHouse, plan: KeptPlan) -> P
     if cut_list is None:
         cut_list = await apart(lambda: planned(house, left, plan))
         _lately.put(key, cut_list, cut_list.pieces)
-    return PlannedHouse(house, left, plan, cut_list, searching(request, house.schedule, plan.row))
+    return PlannedHouse(house, left, plan, cut_list, searching=not is_searched(plan.row, SECONDS))
 
 
 async def with_paid(request: AnyRequest, done: PlannedHouse) -> PlannedHouse:

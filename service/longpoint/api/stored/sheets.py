@@ -32,7 +32,7 @@ from longpoint.api.stored.built import built_with_group
 from longpoint.api.stored.groups import find_place, group_of, members, sharing
 from longpoint.api.stored.openings import OpeningName, find_opening
 from longpoint.api.stored.parts import OpeningsAsked, RoomsAsked, chosen_of, work_on
-from longpoint.api.stored.planned import mark_used, plan_tag, read_planned, with_paid, work_out
+from longpoint.api.stored.planned import mark_used, plan_tag, read_planned, search_on, with_paid, work_out
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
 from longpoint.schedules import plans
 from longpoint.schedules.kept import KeptHouse, read_house, read_opening
@@ -115,7 +115,7 @@ async def get_schedule_sheet(
     house, plan = await read_planned(
         request, schedule_id, lambda *stands: check_news(request, _tag(*stands, sheet, asked, skip), KEPT)
     )
-    done = await work_out(request, house, plan)
+    done = await work_out(house, plan)
     check_printed(done.cut_list, sheet, wanted)
     if Section.COST in RECIPES[sheet].needs:
         done = await with_paid(request, done)
@@ -129,8 +129,9 @@ async def get_schedule_sheet(
         job = Job(cut_list, found, look.title, look.paper, look.feet)
         return sheet_reply(made(job, sheet, skip), job.wording, wanted, look.table)
 
-    tag = _tag(house.schedule, plan.row, sheet, asked, skip)
-    return _kept(request, await apart(make), tag)
+    reply = await apart(make)
+    search_on(request, house.schedule, plan.row)
+    return _kept(request, reply, _tag(house.schedule, plan.row, sheet, asked, skip))
 
 
 @get(
@@ -150,13 +151,14 @@ async def get_sticks_drawing(
     house, plan = await read_planned(
         request, schedule_id, lambda *stands: check_news(request, _tag(*stands, "sticks", feet), KEPT)
     )
-    cut_list = (await work_out(request, house, plan)).cut_list
+    cut_list = (await work_out(house, plan)).cut_list
     marks = chosen_of(cut_list, room, opening)
     if marks is not None:
         cut_list = narrowed(cut_list, marks)
     check_printed(cut_list, Sheet.CUT_LIST, SVG)
     svg = await apart(lambda: house_sticks(cut_list, Wording(cut_list.house.rounding, feet)))
     await mark_used(request, plan)
+    search_on(request, house.schedule, plan.row)
     tag = _tag(house.schedule, plan.row, "sticks", feet)
     return _kept(request, file(svg.encode(), SVG, house.schedule.name, "sticks"), tag)
 
