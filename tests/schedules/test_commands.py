@@ -20,7 +20,7 @@ def command(*arguments: str) -> int:
 
 
 def fill(address: str) -> str:
-    """Put a schedule with some history into a database; gives its id."""
+    """Put a schedule with some history, plans, a cut stick, a claim and a lot into a database; gives its address."""
 
     async def run() -> str:
         async with serving(address) as service:
@@ -31,6 +31,14 @@ def fill(address: str) -> str:
             await service.post(f"{where}/openings", json=opening("K3"), headers={"idempotency-key": "one"})
             two = await service.get(f"{where}/openings/K2")
             await service.delete(f"{where}/openings/K2", headers={"if-match": two.headers["etag"]})
+            lot = {"lot": "yard 1", "profile": "casing", "length": "14 ft", "ordered": 2, "paid": "15.90"}
+            assert (await service.post(f"{where}/lengths", json=lot)).status_code == 201
+            first, second, *_ = (await service.post(f"{where}/plans", json={})).json()["sticks"]
+            cut = await service.post(f"{where}/cut-sticks", json={"sticks": [first["name"]]})
+            assert cut.status_code == 201, cut.text
+            claimed = {"by": "yard saw", "seconds": 86_000}
+            kept = await service.put(f"{where}/sticks/{second['name']}/claim", json=claimed)
+            assert kept.status_code == 200, kept.text
         return where
 
     return asyncio.run(run())
@@ -96,6 +104,11 @@ def test_check_finds_nothing_wrong_with_what_the_service_wrote(
         ("UPDATE schedule SET next_position = 1", "next place is taken"),
         ("UPDATE schedule SET name = name, document = '{}'", "not that of its history"),
         ("UPDATE retry SET status = 0", "claimed without an answer"),
+        ("UPDATE schedule SET last_plan = 0", "has a number that was not given out"),
+        ("UPDATE schedule SET last_names = '{}'", "has a name that was not given out"),
+        ("DELETE FROM stick WHERE claimed_by IS NOT NULL", "that is not there"),
+        ("UPDATE stick SET claimed_until = NULL", "half a claim"),
+        ("UPDATE length SET document = replace(document, '15.90', '1.59')", "is not what its history says"),
     ],
 )
 def test_check_tells_what_was_done_behind_its_back(
@@ -113,7 +126,10 @@ def test_a_backup_is_restored_into_either_kind_of_database(
     from databases import fresh_postgres
 
     where = fill(database)
-    before = see(database, f"{where}/openings").json()
+    there = [f"{where}/{what}" for what in ("openings", "plans", "plans/1", "work", "lengths")]
+    there += [f"{where}/sticks/{one['name']}" for one in see(database, there[2]).json()["sticks"]]
+    before = [see(database, address).json() for address in there]
+    assert any(one.get("claimed_by") for one in before)
     backup = tmp_path / "backup.gz"
     assert command("backup", "--database", database, str(backup)) == 0
     assert command("backup", "--database", database, str(backup)) == 2
@@ -122,7 +138,7 @@ def test_a_backup_is_restored_into_either_kind_of_database(
         assert command("migrate", "--database", other) == 0
         assert command("restore", "--database", other, str(backup)) == 0
         assert command("check", "--database", other) == 0
-        assert see(other, f"{where}/openings").json() == before
+        assert [see(other, address).json() for address in there] == before
         assert command("restore", "--database", other, str(backup)) == 2
         assert "is not empty" in capsys.readouterr().err
     assert list(tmp_path.glob("*.part")) == []

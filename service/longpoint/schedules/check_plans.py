@@ -10,17 +10,23 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.schedules.kept import read_piece, read_plan, read_stick
 from longpoint.schedules.models import Piece, Plan, Stick
 from longpoint.schedules.plans import read_names
-from longpoint.schedules.rows import ScheduleRow
+from longpoint.schedules.rows import ScheduleRow, StickRow
 from longpoint.shop.named_sticks import NamedStick
 
 
 async def check_plans(connection: AsyncConnection, schedule: ScheduleRow) -> list[str]:
     """Everything that is wrong with a schedule's plans and with what was cut from them, a line for each."""
-    rows = await connection.execute(
-        select(Stick.name, Stick.plan, Stick.document).where(Stick.schedule_id == schedule.id)
-    )
-    sticks = {name: (plan, read_stick(document)) for name, plan, document in rows}
+    rows = [
+        StickRow.of(row)
+        for row in await connection.execute(select(Stick).where(Stick.schedule_id == schedule.id))
+    ]
+    sticks = {row.name: (row.plan, read_stick(row.document)) for row in rows}
     wrong = list(_names(schedule, sticks))
+    wrong += [
+        f"the stick {row.name} is claimed by {row.claimed_by!r} until {row.claimed_until!r}: half a claim"
+        for row in rows
+        if (row.claimed_by is None) != (row.claimed_until is None)
+    ]
     plans = await connection.execute(
         select(Plan.number, Plan.document).where(Plan.schedule_id == schedule.id)
     )
