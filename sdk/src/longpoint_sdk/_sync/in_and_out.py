@@ -52,8 +52,10 @@ class InAndOut(BaseClient):
     ) -> Any:
         """Export a schedule.
 
-        The whole house as it was sent: a body that starts a schedule just like it. As CSV, its openings
-        alone.
+        The whole house as it stands, with its lengths on hand: a body that starts a schedule just like it.
+
+        Plans, cut sticks and claims are not in it: the new schedule is planned for itself, under stick names
+        of its own. A backup of the database has them. As CSV, the openings alone.
 
         Args:
             schedule_id: The id of a schedule.

@@ -117,7 +117,11 @@ async def export_schedule(
         QueryParameter(ge=1, le=2_000_000_000, description="As of this revision; the latest when left out."),
     ] = None,
 ) -> Reply[NewSchedule]:
-    """The whole house as it was sent: a body that starts a schedule just like it. As CSV, its openings alone."""
+    """The whole house as it stands, with its lengths on hand: a body that starts a schedule just like it.
+
+    Plans, cut sticks and claims are not in it: the new schedule is planned for itself, under stick names of its own. A
+    backup of the database has them. As CSV, the openings alone.
+    """
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
         row = await find_revision(connection, schedule, revision or schedule.revision)
