@@ -53,10 +53,10 @@ class PieceKey(Wired):
         self.text = f"{kind}/{side}" if side else str(kind)
 
     def __eq__(self, other: object) -> bool:
-        return isinstance(other, PieceKey) and (self.kind, self.side) == (other.kind, other.side)
+        return isinstance(other, PieceKey) and self.text == other.text
 
     def __hash__(self) -> int:
-        return hash((self.kind, self.side))
+        return hash(self.text)
 
     def __lt__(self, other: PieceKey) -> bool:
         return str(self) < str(other)

@@ -138,6 +138,15 @@ class CutList(Value, frozen=True):
         return range(1, count + 1) if self.left is None else self.left.get(key, ())
 
 
+def every_instance(openings: Sequence[BuiltOpening]) -> dict[HouseKey, tuple[int, ...]]:
+    """By piece key, which of the pieces alike there are: all of them."""
+    return {
+        HouseKey(index, part.key): tuple(range(1, one.count + 1))
+        for index, one in enumerate(openings)
+        for part in one.built.parts
+    }
+
+
 def build_openings(house: House) -> tuple[BuiltOpening, ...]:
     """Every opening's parts, then what each group shares, as an opening of the group's mark.
 

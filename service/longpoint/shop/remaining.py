@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from longpoint.geometry import Part, PieceKey
 from longpoint.lengths import Rounding
-from longpoint.shop.build import BuiltOpening, HouseKey
+from longpoint.shop.build import BuiltOpening, HouseKey, every_instance
 from longpoint.shop.recut import can_be_recut
 from longpoint.shop.shape import PieceShape, alike, shape_of
 from longpoint.values import Value
@@ -84,6 +84,10 @@ def remaining(
         pieces: What was cut and is not spoiled, at most one for each slot.
         spoiled: Slots whose piece was spoiled.
     """
+    pieces, spoiled = list(pieces), set(spoiled)
+    if not pieces and not spoiled:
+        # Nothing was begun, as for most houses when they are planned: no shape need be known.
+        return Remaining((), (), every_instance(openings), ())
     needs = {need.slot: need for need in _needs(openings, ids, rounding)}
     right, misfits = [], []
     met: set[Slot] = set()
@@ -97,7 +101,7 @@ def remaining(
     taken = _recut([need for slot, need in needs.items() if slot not in met], misfits)
     wrong = tuple(Wrong(piece, needs.get(piece.slot), taken.get(piece.id)) for piece in misfits)
     met |= {need.slot for need in taken.values()}
-    had = {piece.slot for piece in misfits} | set(spoiled)
+    had = {piece.slot for piece in misfits} | spoiled
     return Remaining(
         tuple(right),
         wrong,

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import count
 
-from longpoint.shop.build import BuiltOpening, CutList, HouseKey, cutting_jobs
+from longpoint.shop.build import BuiltOpening, CutList, HouseKey, cutting_jobs, every_instance
 from longpoint.stock import Budget, Job, Placed, Plan, Remnant, Standing, StockError, plan
 
 AHEAD = "ahead "
@@ -25,7 +25,7 @@ def split(openings: Sequence[BuiltOpening], left: Instances | None) -> tuple[Ins
     """
     if all(one.to_cut for one in openings):
         return left, {}
-    every = _all(openings) if left is None else left
+    every = every_instance(openings) if left is None else left
     now = {key: found if openings[key.opening].to_cut else () for key, found in every.items()}
     later = {key: () if openings[key.opening].to_cut else found for key, found in every.items()}
     return now, later
@@ -93,11 +93,3 @@ def _after(job: Job, before: Plan | None) -> Job:
         for _ in range(quantity)
     ]
     return replace(job, remnants=(*free, *kept))
-
-
-def _all(openings: Sequence[BuiltOpening]) -> Instances:
-    return {
-        HouseKey(index, part.key): tuple(range(1, one.count + 1))
-        for index, one in enumerate(openings)
-        for part in one.built.parts
-    }
