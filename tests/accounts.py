@@ -13,7 +13,7 @@ from longpoint.schedules.migrate import migrate
 from longpoint.schedules.store import Store
 from stored import made, opening
 
-LEG = {"opening": "K1", "part": "casing_leg/left", "state": "cut"}
+LEG = {"opening": "K1", "piece": "side_casing/left", "state": "cut"}
 FOUND = {"profile": "casing", "length": "60 in"}
 
 

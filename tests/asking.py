@@ -39,7 +39,7 @@ class Service:
         return self._loop.run_until_complete(self._client.get(path))
 
     def opening(self, body: dict[str, Any]) -> dict[str, Any]:
-        """All parts of one opening, which must be answered."""
+        """All pieces of one opening, which must be answered."""
         response = self.post("/v1/opening", body)
         assert response.status_code == 200, response.text
         answer: dict[str, Any] = response.json()

@@ -85,7 +85,7 @@ async def _furnish(owner: httpx.AsyncClient) -> dict[str, str]:
     assert made.status_code == 201, made.text
     where = made.headers["location"]
     (opening,) = (await owner.get(f"{where}/openings")).json()["items"]
-    work = {"pieces": [{"opening": opening["mark"], "part": "stool", "state": "cut"}]}
+    work = {"pieces": [{"opening": opening["mark"], "piece": "stool", "state": "cut"}]}
     done = await owner.post(f"{where}/work", json=work)
     assert done.status_code == 201, done.text
     assert (await owner.get(f"{where}/cut-list")).status_code == 200  # plans its sticks
@@ -97,5 +97,5 @@ async def _furnish(owner: httpx.AsyncClient) -> dict[str, str]:
         "lot": length["lot"],
         "name": "C1",
         "number": "1",
-        "sheet": "yard-list",
+        "sheet": "material-list",
     }

@@ -54,7 +54,7 @@ class Sent(NamedTuple):
     @property
     def asked_at(self) -> tuple[Step, ...]:
         """Where its record stands in a cut list's request, which has what is on hand among its stock."""
-        return ("stock", 0, "remnants", 0) if self.at[0] == "lengths" else self.at
+        return ("stock", 0, "lengths_on_hand", 0) if self.at[0] == "lengths" else self.at
 
     @property
     def place(self) -> tuple[Step, ...]:
@@ -75,11 +75,11 @@ SENT = {
 WORK = Sent("saw", ("pieces", 0), "the one at the window", "the one in the yard")
 """A field of recorded work, in the body that records it."""
 ANSWERED = {
-    "answered_part": ("slack", ("openings", 0, "parts", 0)),
+    "answered_piece": ("slack", ("openings", 0, "pieces", 0)),
     "answered_opening": ("sashes", ("openings", 0)),
     "answered_finding": ("spare", ("openings", 0, "findings", 0)),
 }
-VALUES = {"answered_part": "5/8", "answered_opening": 2, "answered_finding": None}
+VALUES = {"answered_piece": "5/8", "answered_opening": 2, "answered_finding": None}
 """What stands in an answered field: its default."""
 
 Missed = dict[str, dict[str, list[str]]]
@@ -128,7 +128,7 @@ def whole_house(when: str) -> dict[str, Any]:
 def as_asked(body: dict[str, Any]) -> dict[str, Any]:
     """The same house as a cut list's request."""
     asked = {name: copy.deepcopy(said) for name, said in body.items() if name not in ("name", "lengths")}
-    asked["stock"][0]["remnants"] = [
+    asked["stock"][0]["lengths_on_hand"] = [
         {name: said for name, said in one.items() if name != "profile"} for one in body["lengths"]
     ]
     return {**asked, "planning_seconds": 0}
@@ -257,7 +257,7 @@ def look_inside(search: Search) -> None:
             search.look(kind, "worked_out", "opening", value_at(one, (*at, sent.field)), sent.after)
     # However the geometry comes by a length, it goes out as the others do.
     built = build_opening(worked_out.opening(0))
-    for kind, record in (("answered_part", built.parts[0]), ("answered_finding", built.findings[0])):
+    for kind, record in (("answered_piece", built.pieces[0]), ("answered_finding", built.findings[0])):
         field = ANSWERED[kind][0]
         marked = json.loads(write(msgspec.structs.replace(record, **{field: 2**0.5})))
         search.look(kind, "answered", "irrational", value_at(marked, (field, "real")), 1.414213562)
@@ -395,14 +395,14 @@ async def look_in_work(search: Search, client: Any) -> None:
     where = await made(client, house(openings=[opening("W1")]))
 
     def work(state: str, said: Any) -> dict[str, Any]:
-        piece = {"opening": "W1", "part": "casing_leg/left", "state": state, WORK.field: said}
+        piece = {"opening": "W1", "piece": "side_casing/left", "state": state, WORK.field: said}
         return {"pieces": [piece]}
 
     wrong = await client.post(f"{where}/work", json=work("cut", []))
     pointers = [one["pointer"] for one in wrong.json()["errors"]]
     search.look("work", "refused", "pieces", pointers, [f"/pieces/0/{WORK.field}"])
     cut = await client.post(f"{where}/work", json=work("cut", WORK.before))
-    packed = msgspec.msgpack.encode(work("fitted", WORK.after))
+    packed = msgspec.msgpack.encode(work("installed", WORK.after))
     fitted = await client.post(f"{where}/work", content=packed, headers=PACKED)
     search.look("work", "request", "JSON", cut.status_code, 201)
     search.look("work", "request", "MessagePack", fitted.status_code, 201)

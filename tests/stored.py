@@ -34,7 +34,7 @@ def house(**changed: Any) -> dict[str, Any]:
 
 def opening(mark: str, width: str = "30 5/8", height: str = "46 1/4", **changed: Any) -> dict[str, Any]:
     """An opening as it is sent."""
-    readings = {"jamb_width": width, "leg_height": height, "jamb_depth": "3 1/8"}
+    readings = {"jamb_width": width, "jamb_height": height, "jamb_depth": "3 1/8"}
     return copy.deepcopy({"mark": mark, "trim": "painted", "readings": readings, **changed})
 
 

@@ -29,9 +29,9 @@ async def measure(service: httpx.AsyncClient, where: str, mark: str, *readings: 
 
 
 def planned(cuts: dict[str, Any]) -> list[tuple[str, str, int]]:
-    """Every piece the sticks hold, by opening, part and instance."""
+    """Every piece the sticks hold, by opening, piece and instance."""
     return sorted(
-        (piece["opening"], piece["part"], piece["instance"])
+        (piece["opening"], piece["piece"], piece["instance"])
         for plan in cuts["cut_list"]["plans"]
         for stick in plan["sticks"]
         for piece in stick["pieces"]

@@ -9,10 +9,10 @@ from typing import Any
 
 NAME = "The demo house"
 SHEETS = {
-    "yard-list": "what to buy",
-    "saw-sheet": "every cut, in order",
-    "fitting-sheet": "a page for each opening",
-    "piece-labels": "a label for each piece",
+    "material-list": "what to buy",
+    "stick-sheet": "every cut, in order",
+    "opening-sheet": "a page for each opening",
+    "labels": "a label for each piece",
     "cost-sheet": "money and hours",
     "measure-sheet": "the readings, to check",
     "cut-list": "sticks and pieces",
@@ -31,12 +31,12 @@ def keep_house(ask: Ask, house: dict[str, Any]) -> str:
 
 
 def schedule_of(house: dict[str, Any]) -> dict[str, Any]:
-    """A cut-list request as a schedule: its remnants are lots of lengths on hand."""
+    """A cut-list request as a schedule: its lengths on hand are lots of lengths on hand."""
     body = {**copy.deepcopy(house), "name": NAME, "lengths": []}
     for stock in body["stock"]:
-        for remnant in stock.pop("remnants", []):
-            delivered = remnant.pop("count", 1)
-            body["lengths"].append({"profile": stock["profile"], "delivered": delivered, **remnant})
+        for on_hand in stock.pop("lengths_on_hand", []):
+            delivered = on_hand.pop("count", 1)
+            body["lengths"].append({"profile": stock["profile"], "delivered": delivered, **on_hand})
     return body
 
 

@@ -109,32 +109,32 @@ def print_cut_list(answer: dict[str, Any]) -> None:
 def print_opening(one: dict[str, Any]) -> None:
     times = f"   {one['count']} alike" if one["count"] > 1 else ""
     print(f"  {one['mark']}{times}")
-    for part in one["parts"]:
-        ends = "  |  ".join(end_text(end) for end in part["ends"])
-        print(f"    {part['quantity']} {name(part):<22} {size(part):<46} {ends}")
+    for piece in one["pieces"]:
+        ends = "  |  ".join(end_text(end) for end in piece["ends"])
+        print(f"    {piece['quantity']} {name(piece):<22} {size(piece):<46} {ends}")
     for note in one["notes"]:
         print(f"    - {note}")
 
 
-def name(part: dict[str, Any]) -> str:
-    kind, side = part["kind"].replace("_", " "), part["side"]
+def name(piece: dict[str, Any]) -> str:
+    kind, side = piece["kind"].replace("_", " "), piece["side"]
     if side in ("left", "right"):
         return f"{side} {kind}"
     return kind if side in ("", "head") or kind.endswith(side) else f"{kind} {side}"
 
 
-def size(part: dict[str, Any]) -> str:
-    short, long = part["short_point"]["text"], part["long_point"]["text"]
+def size(piece: dict[str, Any]) -> str:
+    short, long = piece["short_point"]["text"], piece["long_point"]["text"]
     text = long if short == long else f"short {short}, long {long}"
-    return f"{text}, rip {part['rip_width']['text']}" if part["rip_width"] else text
+    return f"{text}, rip {piece['rip_width']['text']}" if piece["rip_width"] else text
 
 
 def end_text(end: dict[str, Any]) -> str:
     text = f"{end['on_saw']}: {end['at']} {end['cut']}"
-    if end["swing"]:
-        text += f", table {end['swing']} {end['mitre_degrees']:.1f}°"
-    if end["tilt"]:
-        text += f", blade {end['tilt']} {end['bevel_degrees']:.1f}°"
+    if end["miter_direction"]:
+        text += f", table {end['miter_direction']} {end['miter_degrees']:.1f}°"
+    if end["bevel_direction"]:
+        text += f", blade {end['bevel_direction']} {end['bevel_degrees']:.1f}°"
     if end["notch"]:
         text += f", notch {end['notch']['depth']['text']} deep, {end['notch']['length']['text']} long"
     return text
@@ -145,10 +145,10 @@ def print_plan(plan: dict[str, Any], currency: str) -> None:
     print(f"  {plan['profile']}: {plan['cost']} {currency}, {proof}")
     for stick in plan["sticks"]:
         pieces = ", ".join(
-            f"{piece['opening']} {piece['part'].replace('_', ' ').replace('/', ' ')} {piece['length']['text']}"
+            f"{piece['opening']} {piece['piece'].replace('_', ' ').replace('/', ' ')} {piece['length']['text']}"
             for piece in stick["pieces"]
         )
-        kind = "remnant" if stick["remnant"] else "stick"
+        kind = "on_hand" if stick["on_hand"] else "stick"
         kept = " (keep)" if stick["kept"] else ""
         print(
             f"    {kind} {stick['name']}, {stick['length']['text']}: {pieces}; left {stick['offcut']['text']}{kept}"

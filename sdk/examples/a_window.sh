@@ -32,8 +32,8 @@ ask /v1/cut-list --data '{
   "unit": "in",
   "trim_specs": {"painted": {"casing": {"width": "2 1/2", "thickness": "5/8"}, "reveal": "3/16"}},
   "openings": [{
-    "mark": "P1", "room": "Pantry", "trim": "painted", "foot_style": "picture_frame",
-    "readings": {"jamb_width": "24", "leg_height": "24"}
+    "mark": "P1", "room": "Pantry", "trim": "painted", "bottom": "casing",
+    "readings": {"jamb_width": "24", "jamb_height": "24"}
   }],
   "stock": [{"profile": "casing", "sticks": [{"length": "8 ft", "price": "9.20"}]}]
 }'

@@ -9,20 +9,20 @@ HERE = Path(__file__).parent
 
 
 def shown(place: types.PieceNeeded) -> str:
-    return f"{place.opening} {place.part} {place.length}"
+    return f"{place.opening} {place.piece} {place.length}"
 
 
 with Client() as client:
-    window = {"jamb_width": "30 5/8 in", "leg_height": "46 1/4 in", "jamb_depth": "3 1/8 in"}
+    window = {"jamb_width": "30 5/8 in", "jamb_height": "46 1/4 in", "jamb_depth": "3 1/8 in"}
     openings = [{"mark": mark, "trim": "painted", "readings": window} for mark in ("K1", "K2")]
     house = json.loads((HERE / "house.json").read_text())
     id = client.create_schedule({**house, "name": "Plover Cottage", "openings": openings}).value.id
 
     plan = client.compute_schedule_cut_list(id).value.cut_list
     cut = [
-        types.PieceDone(opening=one.mark, part=part.key, state="cut")
+        types.PieceDone(opening=one.mark, piece=piece.key, state="cut")
         for one in plan.openings
-        for part in one.parts
+        for piece in one.pieces
     ]
     client.record_work(id, types.Work(pieces=cut), why="all of it cut")
 
@@ -33,7 +33,7 @@ with Client() as client:
     left = client.compute_schedule_cut_list(id).value
     print(f"{left.right} of {left.needed} pieces are as they should be")
     for wrong in left.wrong:
-        was = f"{wrong.piece.opening} {wrong.piece.part} {wrong.piece.length}"
+        was = f"{wrong.piece.opening} {wrong.piece.piece} {wrong.piece.length}"
         print(
             f"wrong: {was}; "
             + (f"cut again into {shown(wrong.recut_into)}" if wrong.recut_into else "no use left")

@@ -22,7 +22,7 @@ _SUBJECTS = {
     "trim": "Trim",
     "readings": "Readings",
     "shop": "Shop",
-    "parts": "Part",
+    "pieces": "Piece",
     "saw_order": "SawOrder",
     "materials": "Materials",
     "hours": "Hours",

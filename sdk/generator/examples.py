@@ -12,8 +12,8 @@ Path("{name}.pdf").write_bytes(pdf)"""
 EXAMPLES: dict[str, str] = {
     "compute_cut_list": """\
 trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-readings = types.Readings(jamb_width="24 in", leg_height="46 1/4 in")
-window = types.HouseOpening(mark="P1", trim="plain", foot_style="picture_frame", readings=readings)
+readings = types.Readings(jamb_width="24 in", jamb_height="46 1/4 in")
+window = types.HouseOpening(mark="P1", trim="plain", bottom="casing", readings=readings)
 yard = types.Stock(profile="casing", sticks=[types.Stick(length="8 ft", price="9.20")])
 house = types.CutListRequest(openings=[window], trim_specs={"plain": trim}, stock=[yard])
 cut_list = client.compute_cut_list(house)
@@ -22,10 +22,10 @@ pdf = client.compute_cut_list(house, accept="application/pdf")
 cut_list = client.follow(calls.compute_cut_list(house), print)""",
     "compute_opening": """\
 trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-readings = types.Readings(jamb_width="24 in", leg_height="46 1/4 in")
-window = types.OpeningRequest(mark="P1", trim=trim, foot_style="picture_frame", readings=readings)
+readings = types.Readings(jamb_width="24 in", jamb_height="46 1/4 in")
+window = types.OpeningRequest(mark="P1", trim=trim, bottom="casing", readings=readings)
 worked_out = client.compute_opening(window)
-for part in worked_out.parts:
+for piece in worked_out.pieces:
     print(part.quantity, part.key, part.overall)
 svg = client.compute_opening(window, accept="image/svg+xml", drawing="elevation")""",
     "read_lengths": """\
@@ -85,24 +85,24 @@ came = types.LengthOnHand(profile="casing", length="14 ft", ordered=10, delivere
 lot = client.put_length(schedule_id, "yard 1", came)
 print(lot.value.available, lot.value.notes)""",
     "record_work": """\
-head = types.PieceDone(opening="K1", part="casing_head/head", state="cut")
+head = types.PieceDone(opening="K1", part="head_casing", state="cut")
 made = client.record_work(schedule_id, types.Work(pieces=[head]))""",
     "get_schedule_sheet": """\
-sheet = client.get_schedule_sheet(schedule_id, "saw-sheet", accept="application/pdf")
-Path("saw-sheet.pdf").write_bytes(sheet.value)""",
+sheet = client.get_schedule_sheet(schedule_id, "stick-sheet", accept="application/pdf")
+Path("stick-sheet.pdf").write_bytes(sheet.value)""",
     "get_opening_drawing": """\
-drawing = client.get_opening_drawing(schedule_id, "K1", drawing="piece", piece="casing_head/head")
+drawing = client.get_opening_drawing(schedule_id, "K1", drawing="piece", piece="head_casing")
 Path("head.svg").write_bytes(drawing.value)""",
     "restore_revision": """\
 house = client.get_schedule(schedule_id)
 client.restore_revision(schedule_id, {"revision": 1}, if_match=house)""",
-    "make_piece_labels": """\
+    "make_labels": """\
 # `labels` is a types.LabelsRequest: a house and, where the paper is not a common one, its grid.
-pdf = client.make_piece_labels(labels, accept="application/pdf")
+pdf = client.make_labels(labels, accept="application/pdf")
 Path("labels.pdf").write_bytes(pdf)""",
     **{
         f"make_{name.replace('-', '_')}": _SHEET.format(operation=f"make_{name.replace('-', '_')}", name=name)
-        for name in ("cost-sheet", "fitting-sheet", "measure-sheet", "saw-sheet", "yard-list")
+        for name in ("cost-sheet", "opening-sheet", "measure-sheet", "stick-sheet", "material-list")
     },
 }
 """By operation, for the sync client. `client` is one; nothing answered is used in the line that asks for it."""

@@ -21,7 +21,7 @@ async function compute<Id extends Computed>(
 }
 
 export async function stoolLength(base: string): Promise<string> {
-  const parts: PiecesAnswer = await compute<"compute_stool">(base, "/v1/stool", {
+  const pieces: PiecesAnswer = await compute<"compute_stool">(base, "/v1/stool", {
     jamb_width: "34 1/2 in",
     jamb_depth: "2 3/4 in",
     reveal: "1/4 in",
@@ -30,7 +30,7 @@ export async function stoolLength(base: string): Promise<string> {
     nosing: "1 in",
     apron_thickness: "3/4 in",
   });
-  const stool = parts.parts[0];
+  const stool = pieces.pieces[0];
   const exact: string | null | undefined = stool?.overall.exact;
   return `${stool?.overall.text} (exactly ${exact ?? "irrational"})`;
 }

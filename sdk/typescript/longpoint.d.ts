@@ -29,14 +29,14 @@ export interface Apron {
   thickness: LengthText;
   /** Of angled ends, cut back below the stool. Degrees off a square cut. */
   end_angle?: number;
-  /** Mitred returns, square cuts, or cut back at an angle. */
+  /** Mitered returns, square cuts, or cut back at an angle. */
   ends?: ApronEnds;
   /** Its name at the yard. A name on one line, not starting with a space. */
   profile?: string;
 }
 
 /** An apron's end: returned to the wall, cut square, or cut back at an angle below the stool. */
-export type ApronEnds = "angled" | "mitred_return" | "square";
+export type ApronEnds = "angled" | "mitered_return" | "square";
 
 /** An apron's readings and choices: it ends flush with the casing's outside edges. */
 export interface ApronRequest {
@@ -50,7 +50,7 @@ export interface ApronRequest {
   casing_width: LengthText;
   /** Of angled ends, cut back below the stool. Degrees off a square cut. */
   end_angle?: number;
-  /** Mitred returns, square cuts, or cut back at an angle. */
+  /** Mitered returns, square cuts, or cut back at an angle. */
   ends?: ApronEnds;
   /** Its name at the yard. A name on one line, not starting with a space. */
   profile?: string;
@@ -62,7 +62,7 @@ export interface ApronRequest {
   width?: LengthText;
 }
 
-/** A band round mitred casing. */
+/** A band round mitered casing. */
 export interface BackBand {
   /** Across its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
@@ -76,6 +76,9 @@ export interface BackBand {
 
 /** What became of an opening. */
 export type Became = "changed" | "gone" | "group_changed" | "new" | "trim_changed";
+
+/** What the trim stands on. */
+export type Bottom = "casing" | "floor" | "plinth" | "stool";
 
 /** Packages of one size. */
 export interface Bought {
@@ -91,8 +94,8 @@ export interface Bought {
   cost: string | null;
 }
 
-/** How the boards of a jamb extension meet: head over the legs, or mitred. */
-export type BoxCorners = "butted" | "mitred";
+/** How the boards of a jamb extension meet: head over the legs, or mitered. */
+export type BoxCorners = "butted" | "mitered";
 
 /** A line for the yard. */
 export interface BuyLine {
@@ -118,7 +121,7 @@ export interface Casing {
   profile?: string;
 }
 
-/** Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`. */
+/** Casing's readings and choices, for plumb sides. Give `jamb_height`, or `left_jamb_height` and `right_jamb_height`. */
 export interface CasingRequest {
   /** Jamb to jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_width: LengthText;
@@ -126,18 +129,18 @@ export interface CasingRequest {
   reveal: LengthText;
   /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_width: LengthText;
+  /** What the casing stands on. */
+  bottom?: Bottom;
   /** At the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_thickness?: LengthText;
   /** Left under a door's legs. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   floor_clearance?: LengthText;
-  /** What the casing stands on. */
-  foot_style?: Foot;
-  /** Mitred or butted. */
+  /** Mitered or butted. */
   head_style?: HeadStyle;
-  /** The same along the left jamb. */
-  left_height?: LengthText | null;
   /** Stool top, sill jamb or floor to the underside of the head jamb. */
-  leg_height?: LengthText | null;
+  jamb_height?: LengthText | null;
+  /** The same along the left jamb. */
+  left_jamb_height?: LengthText | null;
   /** How far a butted head runs past the legs' outside edges. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   overhang?: LengthText;
   /** Of plinth blocks under a door's legs, from the floor up. */
@@ -145,7 +148,7 @@ export interface CasingRequest {
   /** The casing's name at the yard. A name on one line, not starting with a space. */
   profile?: string;
   /** The same along the right jamb. */
-  right_height?: LengthText | null;
+  right_jamb_height?: LengthText | null;
   /** How lengths of the answer are rounded. */
   rounding?: Rounding;
   /** The unit of lengths that are written without one; without it each must carry its own. */
@@ -160,7 +163,7 @@ export interface Caution {
   text: string;
   /** What it leans on. */
   source: string;
-  /** Marks of the openings it was raised for; empty for the whole job. */
+  /** Marks of the openings it was raised for; empty for the whole house. */
   applies_to: string[];
   /** The pieces it was raised for, where it bears on single cuts. */
   pieces: PieceName[];
@@ -226,17 +229,17 @@ export interface Clearances {
   /** From the left jamb's inside face to a wall, a cabinet, another thing. */
   left?: LengthText | null;
   /** From the left jamb's inside face to the next opening's jamb face. */
-  left_neighbour?: LengthText | null;
+  left_neighbor?: LengthText | null;
   /** From the right jamb's inside face. */
   right?: LengthText | null;
   /** From the right jamb's inside face to the next opening's jamb face. */
-  right_neighbour?: LengthText | null;
+  right_neighbor?: LengthText | null;
 }
 
 /** A compound cut. */
 export interface CompoundCut {
   /** The saw's table off a square cut. */
-  mitre_degrees: number;
+  miter_degrees: number;
   /** The blade's tilt from upright. */
   bevel_degrees: number;
 }
@@ -286,7 +289,7 @@ export interface Corners {
   /** Each corner, the base's right-hand one first. */
   corners: CornerReading[];
   /** The casing by these corners, with the saw's reading at each end. */
-  pieces: Part[];
+  pieces: Piece[];
   /** Whether no joint would open by more than the square gap were all corners taken as square. */
   square: boolean;
   /** The diagonal or angle that decided the shape; null for other shapes. */
@@ -305,10 +308,10 @@ export interface CornersRequest {
   casing_width: LengthText;
   /** Jamb left showing beside the casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal: LengthText;
+  /** What the casing stands on. */
+  bottom?: Bottom;
   /** At the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_thickness?: LengthText;
-  /** What the casing stands on. */
-  foot_style?: Foot;
   /** The head's own, where it is not that of the legs. */
   head_casing_width?: LengthText | null;
   /** The casing's name at the yard. A name on one line, not starting with a space. */
@@ -325,11 +328,11 @@ export interface CornersRequest {
 
 /** A line of the whole-house view. */
 export interface CostLine {
-  /** Stock, waste, kept_offcut, consumable or labour. */
+  /** Stock, waste, kept_offcut, consumable or labor. */
   category: string;
   /** The profile, the material's code or the task. */
   name: string;
-  /** Of the whole job. An amount of money as decimal text with two places. */
+  /** Of the whole house. An amount of money as decimal text with two places. */
   amount: string;
   /** Each opening's amount, in the order of `openings`; they add up to `amount`. */
   by_opening: string[];
@@ -339,7 +342,7 @@ export interface CostLine {
 export interface CostSheet {
   /** Of every amount. */
   currency: string;
-  /** The whole job, by category; of what is in `unpriced` it holds nothing. */
+  /** The whole house, by category; of what is in `unpriced` it holds nothing. */
   total: CostTotals;
   /** By what it is spent on. */
   lines: CostLine[];
@@ -362,13 +365,13 @@ export interface CostTotals {
   /** Materials beside the sticks. An amount of money as decimal text with two places. */
   consumable: string;
   /** Hands-on hours at the wages given. An amount of money as decimal text with two places. */
-  labour: string;
+  labor: string;
   /** All of them. An amount of money as decimal text with two places. */
   total: string;
 }
 
-/** An end's cut: square; a mitre, the table turned; a bevel, the blade tilted; compound, both. */
-export type CutKind = "bevel" | "compound" | "mitre" | "square";
+/** An end's cut: square; a miter, the table turned; a bevel, the blade tilted; compound, both. */
+export type CutKind = "bevel" | "compound" | "miter" | "square";
 
 /** A cut list: every opening's pieces, the sticks they come from, what to buy and what is left over. The sections that were not asked for are null. */
 export interface CutListAnswer {
@@ -410,7 +413,7 @@ export interface CutListAnswer {
   cost_sheet: CostSheet | null;
 }
 
-/** A house or a part of one: openings, the trim they name, and the stock to cut from. With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or SVG shows at most 2,500 pieces. */
+/** A house or a part of one: openings, the trim they name, and the stock to cut from. With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000 lengths on hand; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or SVG shows at most 2,500 pieces. */
 export interface CutListRequest {
   /** The trim its openings name. */
   trim_specs: Record<string, Trim>;
@@ -428,7 +431,7 @@ export interface CutListRequest {
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
+  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
@@ -448,8 +451,7 @@ export interface CutStick {
   name: string;
   /** From end to end. */
   length: MarkedLength;
-  /** Whether it is a remnant on hand and not one to buy. */
-  remnant: boolean;
+  on_hand: boolean;
   /** What it costs. An amount of money as decimal text with two places. */
   price: string;
   /** From its left end to its right. */
@@ -470,9 +472,9 @@ export interface CutSticks {
 
 /** What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall. */
 export interface Cutout {
-  /** From the part's left end as it lies on the saw. */
+  /** From the piece's left end as it lies on the saw. */
   at: MarkedLength;
-  /** Along the part. */
+  /** Along the piece. */
   length: MarkedLength;
   /** From the back edge at its left. */
   depth: MarkedLength;
@@ -489,7 +491,7 @@ export interface Defect {
 }
 
 /** What was done with a piece. */
-export type Done = "cut" | "fitted" | "spoiled";
+export type Done = "cut" | "installed" | "spoiled";
 
 /** A door to be hung in a jamb made for it: the jamb's clear width and height follow from the door. The defaults are common practice. */
 export interface Door {
@@ -545,22 +547,20 @@ export interface DoorStop {
   profile?: string;
 }
 
-/** One end of a part as the saw makes it. The part lies face up with its outer edge (the long-point edge of a mitred piece) against the fence. */
+/** One end of a piece as the saw makes it. The piece lies face up with its outer edge (the long-point edge of a mitered piece) against the fence. */
 export interface End {
   /** The end as installed: a leg's foot or head, else the side it meets (left, right, head 2). */
   at: string;
-  /** Which end of the part that is as it lies on the saw. */
+  /** Which end of the piece that is as it lies on the saw. */
   on_saw: Hand | (string & {});
-  /** Square, mitre, bevel or compound. */
+  /** Square, miter, bevel or compound. */
   cut: CutKind | (string & {});
   /** The saw's table off a square cut, never negative. */
-  mitre_degrees: number;
-  /** The side to which the front of the saw's table turns; None for a square table. */
-  swing: Hand | (string & {}) | null;
+  miter_degrees: number;
+  miter_direction: Hand | (string & {}) | null;
   /** The blade's tilt from upright, never negative. */
   bevel_degrees: number;
-  /** The side to which the top of the blade leans; None for an upright blade. */
-  tilt: Hand | (string & {}) | null;
+  bevel_direction: Hand | (string & {}) | null;
   /** "outer" where the long point is on the outer edge, "inner" where it is on the inner edge, "back" or "face" for a bevel, None for a square cut. */
   long_edge: string | null;
   /** The notch at this end, None without one. */
@@ -617,12 +617,9 @@ export interface Finding {
   amount: MarkedLength;
   /** What can be done about it, the least work first. */
   offers: Offer[];
-  /** What is in the way, where a side may have two of a kind: "neighbour" or empty. */
+  /** What is in the way, where a side may have two of a kind: "neighbor" or empty. */
   by: string;
 }
-
-/** What the trim stands on. */
-export type Foot = "floor" | "picture_frame" | "plinth" | "stool";
 
 /** Which revision to go back to. */
 export interface GoBack {
@@ -639,8 +636,8 @@ export interface GroupChange {
   mark: string;
   /** What became of it. */
   became: Became | (string & {});
-  /** Each of its parts. */
-  parts: PartChange[];
+  /** Each of its pieces. */
+  pieces: PieceChange[];
 }
 
 /** A side, as seen from the room or, at the saw, by whoever stands at it. */
@@ -660,8 +657,8 @@ export interface HeadStrip {
   overhang?: LengthText;
 }
 
-/** How casing meets at the head: mitred, head over the legs, or both against a block. */
-export type HeadStyle = "butted" | "corner_blocks" | "mitred";
+/** How casing meets at the head: mitered, head over the legs, or both against a block. */
+export type HeadStyle = "butted" | "corner_blocks" | "mitered";
 
 /** How the service is. */
 export interface Health {
@@ -685,7 +682,7 @@ export interface Hours {
   /** All tasks together. */
   hands_on_hours: number;
   /** Minutes by task. */
-  tasks: Labour[];
+  tasks: Labor[];
   /** All waits together. */
   wait_hours: number;
   /** Each wait, in order. */
@@ -694,7 +691,7 @@ export interface Hours {
   rates: Rate[];
 }
 
-/** A house or a part of one: openings, the trim they name, and what to cut from. With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. */
+/** A house or a part of one: openings, the trim they name, and what to cut from. With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000 lengths on hand; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. */
 export interface House {
   /** The trim its openings name. */
   trim_specs: Record<string, Trim>;
@@ -710,7 +707,7 @@ export interface House {
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
+  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
   /** How lengths are rounded. */
   rounding?: Rounding;
@@ -746,12 +743,12 @@ export interface HouseOpening {
   readings: Readings;
   /** The name of one of the house's trim specs. A name on one line, not starting with a space. */
   trim: string;
+  /** What the trim stands on. */
+  bottom?: Bottom;
   /** How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it. */
   certainty?: Certainty;
   /** How many are alike. */
   count?: number;
-  /** What the trim stands on. */
-  foot_style?: Foot;
   /** Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released. */
   held?: boolean;
   /** Its own, where they are not the trim's. */
@@ -828,7 +825,7 @@ export interface KeptHouse {
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
+  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
   /** How lengths are rounded. */
   rounding?: Rounding;
@@ -884,7 +881,7 @@ export interface LabelsRequest {
   keep_length?: LengthText;
   /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
+  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
@@ -901,7 +898,7 @@ export interface LabelsRequest {
 }
 
 /** Hands-on minutes of one task. */
-export interface Labour {
+export interface Labor {
   /** What is done. */
   task: Task | (string & {});
   /** How much of it, in `unit`. */
@@ -981,6 +978,18 @@ export interface LengthsAnswer {
   lengths: LengthRead[];
 }
 
+/** A piece of stock on hand: used first where that is cheaper. */
+export interface LengthsOnHand {
+  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  length: LengthText;
+  /** How many there are just so. */
+  count?: number;
+  /** Stretches no piece may touch, on each of them. */
+  defects?: Defect[];
+  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
+  price?: string;
+}
+
 /** Lengths to read. */
 export interface LengthsRequest {
   /** Each as it was written down. */
@@ -995,7 +1004,7 @@ export interface LengthsRequest {
 export interface Limits {
   /** Up to here the joint is caulked. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   caulk?: LengthText;
-  /** Up to here the wall is planed back or the casing back-bevelled. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** Up to here the wall is planed back or the casing back-beveled. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   plane?: LengthText;
 }
 
@@ -1005,11 +1014,11 @@ export interface Made {
   revision: number;
 }
 
-/** A layout mark on a part. */
+/** A layout mark on a piece. */
 export interface Mark {
   /** What to mark, in the trade's words. */
   name: string;
-  /** Distance along the part from its left end as it lies on the saw (from that end's farthest point). */
+  /** Distance along the piece from its left end as it lies on the saw (from that end's farthest point). */
   at: MarkedLength;
   /** Distance from the outer edge, None for a mark right across. */
   across: MarkedLength | null;
@@ -1078,7 +1087,7 @@ export interface MaterialsAnswer {
 /** Which mark is taken: nearest (the longer of two equally near), up (never short), down (never long). */
 export type Mode = "down" | "nearest" | "up";
 
-/** A mitred piece in one set of conditions, against how it was when the joint was made. */
+/** A mitered piece in one set of conditions, against how it was when the joint was made. */
 export interface Moved {
   /** The conditions, as they were named. */
   name: string;
@@ -1086,7 +1095,7 @@ export interface Moved {
   moisture_content: number;
   /** Of its width; negative where it shrank. */
   change: string;
-  /** The angle by which the mitre stands open. */
+  /** The angle by which the miter stands open. */
   opens_degrees: number;
   /** Width of that opening at its open end. */
   gap: string;
@@ -1096,7 +1105,7 @@ export interface Moved {
   within_table: boolean;
 }
 
-/** How a mitred piece moves. Coefficients are averages of clear wood: one board may move half as much again. */
+/** How a mitered piece moves. Coefficients are averages of clear wood: one board may move half as much again. */
 export interface Movement {
   /** When the joint was made, percent. */
   installed_moisture_content: number;
@@ -1125,7 +1134,7 @@ export interface MovementRequest {
   /** How the boards were sawn. */
   grain?: Grain;
   /** Its miter, off a square cut. */
-  mitre_degrees?: number;
+  miter_degrees?: number;
   /** The thermometer's. */
   scale?: Scale;
   /** The unit of lengths that are written without one; without it each must carry its own. */
@@ -1148,7 +1157,7 @@ export interface NewSchedule {
   kerf?: LengthText;
   /** What is on hand, or on its way. */
   lengths?: LengthOnHand[];
-  /** The wood, and the air its joints will live through: the answer then tells how far mitres open. */
+  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
   /** In the order they are to be listed. */
   openings?: HouseOpening[];
@@ -1204,8 +1213,8 @@ export interface OpenJoint {
   name: string;
   /** What the wood comes to in them, percent. */
   moisture_content: number;
-  /** Key of the piece on one side of it; null where no joint is mitred. */
-  part: string | null;
+  /** Key of the piece on one side of it; null where no joint is mitered. */
+  piece: string | null;
   /** At the joint's open end. */
   gap: string;
   /** Which end that is, "short point" or "long point"; empty where nothing moved. */
@@ -1223,10 +1232,10 @@ export interface OpeningAnswer {
   /** How many are alike. */
   count: number;
   /** Every piece of its trim; left and right are a mirrored pair, each a piece of its own. */
-  parts: Part[];
+  pieces: Piece[];
   /** The number of each piece, by its key, as sheets print it: `K1-4` is number 4 of K1. Null for an opening by itself, whose pieces are numbered as they come. */
   numbers: Record<string, number> | null;
-  /** The joint gap left by taking its corners as square: nought where they are, or where their own angles were cut. */
+  /** The joint gap left by taking its corners as square: zero where they are, or where their own angles were cut. */
   square_gap: string;
   /** What was assumed. */
   notes: string[];
@@ -1248,8 +1257,8 @@ export interface OpeningChange {
   became: Became | (string & {});
   /** What was said of it differently. */
   readings: FieldChange[];
-  /** Each of its parts. */
-  parts: PartChange[];
+  /** Each of its pieces. */
+  pieces: PieceChange[];
 }
 
 /** What an opening costs, all of its count together. */
@@ -1271,7 +1280,7 @@ export interface OpeningRequest {
   /** What it is trimmed with. */
   trim: Trim;
   /** What the trim stands on. */
-  foot_style?: Foot;
+  bottom?: Bottom;
   /** Its own, where they are not the trim's. */
   horns?: Horns;
   /** The wood, and the air its joints will live through: the answer then says how far its miters open. */
@@ -1312,7 +1321,7 @@ export interface Operation {
   kind: OperationKind | (string & {});
   /** The stock that is cut. */
   profile: string;
-  /** The stick's name; null for a part without stock. */
+  /** The stick's name; null for a piece without stock. */
   stick: string | null;
   /** What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped. */
   pieces: PieceName[];
@@ -1344,7 +1353,7 @@ export interface Operation {
   cautions: string[];
 }
 
-/** What is done, each with one cut. rip_stick: a whole stick is ripped to width. square_end: a stick's free end is cut square. cut_out: a stick is cut through beyond a defect. angled_end: a miter, bevel or compound cut at the end of a piece, to its corner or to a mark. cut_off: a square cut parts a piece from its stick. angled_cut_off: a miter, bevel or compound cut parts a piece from its stick and makes its end. shared_cut: the same, and the cut makes the end of the next piece too, which lies turned over. rip: one piece is ripped to width. notch: a stool's notch is sawn out. */
+/** What is done, each with one cut. rip_stick: a whole stick is ripped to width. square_end: a stick's free end is cut square. cut_out: a stick is cut through beyond a defect. angled_end: a miter, bevel or compound cut at the end of a piece, to its corner or to a mark. cut_off: a square cut cuts a piece off its stick. angled_cut_off: a miter, bevel or compound cut cuts a piece off its stick and makes its end. shared_cut: the same, and the cut makes the end of the next piece too, which lies turned over. rip: one piece is ripped to width. notch: a stool's notch is sawn out. */
 export type OperationKind = "angled_cut_off" | "angled_end" | "cut_off" | "cut_out" | "notch" | "rip" | "rip_stick" | "shared_cut" | "square_end";
 
 /** An order to cut in. stick_by_stick: each stick is finished before the next is picked up. opening_by_opening: each opening's pieces are finished before the next opening's. setting_by_setting: cuts of one setting are made together, whatever stick they are on. */
@@ -1381,14 +1390,14 @@ export interface Package {
 }
 
 /** One piece of trim. */
-export interface Part {
+export interface Piece {
   /** What it is. */
-  kind: PartKind | (string & {});
+  kind: PieceKind | (string & {});
   /** Where it goes at the opening: left, right, head and so on; empty for a piece that has no side. */
   side: string;
   /** The stock it is cut from. */
   profile: string;
-  /** Length along the inner edge (short point to short point on a mitred head). */
+  /** Length along the inner edge (short point to short point on a mitered head). */
   short_point: MarkedLength;
   /** Length along the outer edge. */
   long_point: MarkedLength;
@@ -1418,19 +1427,19 @@ export interface Part {
   title: string;
   /** Its name in its opening, by which it is named elsewhere. */
   key: string;
-  /** The widest a mitre of it can open or bind because `overall` was rounded, were all of the residual to fall on one joint. */
+  /** The widest a miter of it can open or bind because `overall` was rounded, were all of the residual to fall on one joint. */
   joint_error: string;
 }
 
-/** What became of a part; altered is the same length with other ends, width or stock. */
-export type PartBecame = "altered" | "gone" | "longer" | "new" | "shorter" | "unchanged";
+/** What became of a piece; altered is the same length with other ends, width or stock. */
+export type PieceBecame = "altered" | "gone" | "longer" | "new" | "shorter" | "unchanged";
 
-/** What became of one part of an opening. */
-export interface PartChange {
-  /** The part's key. */
-  part: string;
+/** What became of one piece of an opening. */
+export interface PieceChange {
+  /** The piece's key. */
+  piece: string;
   /** Longer and shorter go by what it takes of a stick, exactly. */
-  became: PartBecame | (string & {});
+  became: PieceBecame | (string & {});
   /** What it took of a stick. */
   before: MarkedLength | null;
   /** What it takes. */
@@ -1443,31 +1452,31 @@ export interface PartChange {
   quantity_after: number;
 }
 
-/** What a part is. Legs stand at the sides; a return takes an end back to the wall. */
-export type PartKind = "apron" | "apron_return" | "back_band" | "cap" | "cap_return" | "casing_head" | "casing_leg" | "casing_sill" | "corner_block" | "door_stop" | "fillet" | "fillet_return" | "head_jamb" | "jamb_extension" | "jamb_leg" | "levelling_strip" | "mull_casing" | "plinth_block" | "stool" | "stool_return";
-
 /** What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled. */
 export interface PieceDone {
   /** Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it, `K1-4` or, of several alike, `L1-4.2`. */
-  part: string;
+  piece: string;
   /** What was done. */
   state: Done;
   /** Which of several alike, counted from 1. */
   instance?: number;
   /** Anything worth knowing. Free text; may have several lines. */
   note?: string;
-  /** The opening's mark or id; may be left out where `part` is the piece's number, which has it. */
+  /** The opening's mark or id; may be left out where `piece` is the piece's number, which has it. */
   opening?: string | null;
   /** The id of the piece it was cut again from, where it was. */
   recut_from?: string | null;
 }
 
-/** A piece among all the job's. */
+/** What a piece is. Legs stand at the sides; a return takes an end back to the wall. */
+export type PieceKind = "apron" | "apron_return" | "back_band" | "bottom_casing" | "cap" | "cap_return" | "corner_block" | "door_stop" | "fillet" | "fillet_return" | "head_casing" | "head_jamb" | "jamb_extension" | "jamb_leg" | "mull_casing" | "plinth_block" | "side_casing" | "stool" | "stool_return" | "tapered_shim";
+
+/** A piece among all the house's. */
 export interface PieceName {
   /** The mark of the piece's opening. */
   opening: string;
   /** The piece's key there. */
-  part: string;
+  piece: string;
   /** Which of several alike, counted from 1. */
   instance: number;
 }
@@ -1477,7 +1486,7 @@ export interface PieceNeeded {
   /** The opening's mark. */
   opening: string;
   /** Which part of it. */
-  part: string;
+  piece: string;
   /** Which of several alike. */
   instance: number;
   /** What is needed there. */
@@ -1485,12 +1494,12 @@ export interface PieceNeeded {
 }
 
 /** What became of a piece that was cut; a spare is one whose place has another by now. */
-export type PieceState = "cut" | "fitted" | "spare" | "spoiled";
+export type PieceState = "cut" | "installed" | "spare" | "spoiled";
 
 /** The pieces asked for, and what was assumed. */
 export interface PiecesAnswer {
   /** Each piece. */
-  parts: Part[];
+  pieces: Piece[];
   /** What was assumed. */
   notes: string[];
 }
@@ -1500,7 +1509,7 @@ export interface PlacedPiece {
   /** The mark of the piece's opening. */
   opening: string;
   /** The piece's key there. */
-  part: string;
+  piece: string;
   /** Which of several alike, counted from 1. */
   instance: number;
   /** From the stick's left end to the piece's left-most point. */
@@ -1537,7 +1546,7 @@ export interface PlanLine {
   cost: string;
   /** No plan of them costs less. An amount of money as decimal text with two places. */
   bound: string;
-  /** How far the cost may be above the cheapest: nought is proven. An amount of money as decimal text with two places. */
+  /** How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text with two places. */
   above: string;
   /** Whether no plan can be cheaper. */
   proven: boolean;
@@ -1660,12 +1669,12 @@ export interface Rates {
   filler_wait?: number | null;
   filler_waste?: number | null;
   final_coat_minutes?: number | null;
-  fit_minutes?: number | null;
   glue_film?: number | null;
   glue_waste?: number | null;
   hole_depth?: LengthText | null;
   hole_width?: LengthText | null;
   inner_nail?: 0 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | null;
+  install_minutes?: number | null;
   jamb_penetration?: LengthText | null;
   label_seconds?: number | null;
   mark_seconds?: number | null;
@@ -1702,7 +1711,7 @@ export interface Rates {
   tape_waste?: number | null;
 }
 
-/** What the tape read, from the jamb's inside faces. A plumb-sided opening has `jamb_width` and `leg_height`; where the two sides differ, `left_height` and `right_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal or one corner's angle; further ones check the tape. A curved head has its `rise` and `head_pieces` or `departure`. Any other convex shape has `sides` and `angles`. Joined units have their `lights` and the `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and height by itself. A stool needs `jamb_depth`, or `left_depth` and `right_depth`; where the wall is out of plane, the same depth at each horn's end too. */
+/** What the tape read, from the jamb's inside faces. A plumb-sided opening has `jamb_width` and `jamb_height`; where the two sides differ, `left_jamb_height` and `right_jamb_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal or one corner's angle; further ones check the tape. A curved head has its `rise` and `head_pieces` or `departure`. Any other convex shape has `sides` and `angles`. Joined units have their `joined_widths` and the `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and height by itself. A stool needs `jamb_depth`, or `left_depth` and `right_depth`; where the wall is out of plane, the same depth at each horn's end too. */
 export interface Readings {
   /** The interior angles, the base's right-hand corner first; a triangle needs none. */
   angles?: number[] | null;
@@ -1726,28 +1735,28 @@ export interface Readings {
   head_width?: LengthText | null;
   /** Wall face back to the sash stop where the stool's back edge lands. */
   jamb_depth?: LengthText | null;
+  /** Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a curve, and left out where the curve stands on the base. */
+  jamb_height?: LengthText | null;
   /** Of the jamb's edge, on which reveal and casing must find room. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_thickness?: LengthText;
   /** Jamb to jamb, at the bottom. */
   jamb_width?: LengthText | null;
+  /** Widths of the joined units, left to right, each between jamb faces. */
+  joined_widths?: LengthText[] | null;
   /** The same at the left jamb. */
   left_depth?: LengthText | null;
-  /** The same along the left jamb. */
-  left_height?: LengthText | null;
   /** The depth at the left horn's end. */
   left_horn_depth?: LengthText | null;
-  /** Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a curve, and left out where the curve stands on the base. */
-  leg_height?: LengthText | null;
-  /** Widths of the joined units, left to right, each between jamb faces. */
-  lights?: LengthText[] | null;
+  /** The same along the left jamb. */
+  left_jamb_height?: LengthText | null;
   /** Of the mulls between them, left to right, each between jamb faces. */
   mull_widths?: LengthText[] | null;
   /** The same at the right jamb. */
   right_depth?: LengthText | null;
-  /** The same along the right jamb. */
-  right_height?: LengthText | null;
   /** The depth at the right horn's end. */
   right_horn_depth?: LengthText | null;
+  /** The same along the right jamb. */
+  right_jamb_height?: LengthText | null;
   /** From the springing line up to the top of a curved head. */
   rise?: LengthText | null;
   /** Every side's length, counterclockwise from the base as seen from the room. */
@@ -1772,18 +1781,6 @@ export interface Released {
   estimated: string[];
 }
 
-/** A piece of stock on hand: used first where that is cheaper. */
-export interface Remnant {
-  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  length: LengthText;
-  /** How many there are just so. */
-  count?: number;
-  /** Stretches no piece may touch, on each of them. */
-  defects?: Defect[];
-  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
-  price?: string;
-}
-
 /** Each side's own reveal, where it is not the trim's: the jamb left showing from its inside face to the casing. */
 export interface Reveals {
   /** Under the head casing. */
@@ -1792,7 +1789,7 @@ export interface Reveals {
   left?: LengthText | null;
   /** On the right jamb. */
   right?: LengthText | null;
-  /** Above a picture frame's sill casing. */
+  /** Above a picture frame's bottom casing. */
   sill?: LengthText | null;
 }
 
@@ -1862,7 +1859,7 @@ export interface Saw {
   /** The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out. */
   detents?: number[] | null;
   /** The most that the saw's table turns off a square cut, degrees. */
-  sharpest_mitre?: number;
+  sharpest_miter?: number;
   /** The shortest workpiece held by hand. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   smallest_held?: LengthText;
   /** The shortest pushed through the table saw by hand. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -1917,12 +1914,10 @@ export type Section = "cost" | "hours" | "materials" | "saw_order";
 export interface Setting {
   /** What is set. */
   tool: Tool | (string & {});
-  /** The side to which the front of the saw's table turns; null for a square table. */
-  swing: Hand | (string & {}) | null;
+  miter_direction: Hand | (string & {}) | null;
   /** How far the table is turned off a square cut, to the step of the saw's scale. */
-  mitre_degrees: number;
-  /** The side to which the top of the blade leans; null for an upright blade. */
-  tilt: Hand | (string & {}) | null;
+  miter_degrees: number;
+  bevel_direction: Hand | (string & {}) | null;
   /** How far the blade is tilted from upright, to the step of the saw's scale. */
   bevel_degrees: number;
   /** From the blade to the stop block; null for a cut to a mark or to a corner. */
@@ -1964,7 +1959,7 @@ export interface SheetContents {
   /** At its head. */
   title: string;
   /** Whose house it is. */
-  job: string;
+  house: string;
   /** Which plan its sticks are from and how good that is; empty where it shows none. */
   plan: string;
   /** Every table, in order. */
@@ -1992,7 +1987,7 @@ export interface Shop {
 }
 
 /** What is done under a stool on a sill out of level: shims, or one tapered strip. */
-export type SillAnswer = "shim" | "tapered_strip";
+export type SillAnswer = "shim" | "tapered_shim";
 
 /** A sill out of level. */
 export interface SillLevel {
@@ -2007,7 +2002,7 @@ export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "
 
 /** How one figure was computed. */
 export interface Step {
-  /** The part's field it gives. */
+  /** The piece's field it gives. */
   figure: string;
   /** The rule in words, naming its inputs. */
   rule: string;
@@ -2033,8 +2028,7 @@ export interface StickDetail {
   name: string;
   /** From end to end. */
   length: MarkedLength;
-  /** Whether it is a remnant on hand and not one to buy. */
-  remnant: boolean;
+  on_hand: boolean;
   /** What it costs. An amount of money as decimal text with two places. */
   price: string;
   /** From its left end to its right. */
@@ -2046,7 +2040,7 @@ export interface StickDetail {
   /** What it is. */
   profile: string;
   /** The lot of lengths on hand that it comes from; null for one to buy. */
-  on_hand: string | null;
+  lot: string | null;
   /** Planned to be cut, cut already, or changed: laid out otherwise under other names by now. */
   state: "changed" | "cut" | "planned" | (string & {});
   /** The number of the plan that first had it. */
@@ -2085,13 +2079,12 @@ export interface Stock {
   profile: string;
   /** The lengths the yard sells. */
   sticks: Stick[];
+  lengths_on_hand?: LengthsOnHand[];
   /** Asks that each opening's pieces come side by side from one stick, so that their grain and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
   one_stick_each?: boolean;
-  /** What is on hand already. */
-  remnants?: Remnant[];
-  /** Pieces are cut off square and mitered afterwards: one more cut each, and what parts a piece from its stick eats the kerf alone. Otherwise a miter parts the piece, and eats more than a square cut. */
+  /** Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more than a square cut. */
   square_first?: boolean;
-  /** Flat and square-edged, so that mitred ends may share a cut. */
+  /** Flat and square-edged, so that mitered ends may share a cut. */
   turnable?: boolean;
 }
 
@@ -2103,9 +2096,9 @@ export interface StockForSale {
   sticks: Stick[];
   /** Asks that each opening's pieces come side by side from one stick, so that their grain and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
   one_stick_each?: boolean;
-  /** Pieces are cut off square and mitered afterwards: one more cut each, and what parts a piece from its stick eats the kerf alone. Otherwise a miter parts the piece, and eats more than a square cut. */
+  /** Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more than a square cut. */
   square_first?: boolean;
-  /** Flat and square-edged, so that mitred ends may share a cut. */
+  /** Flat and square-edged, so that mitered ends may share a cut. */
   turnable?: boolean;
 }
 
@@ -2132,7 +2125,7 @@ export interface Stool {
 }
 
 /** A horn's end: cut square, square with its edges eased, or its nosing returned to the wall. */
-export type StoolEnds = "eased" | "mitred_return" | "square";
+export type StoolEnds = "eased" | "mitered_return" | "square";
 
 /** A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ. */
 export interface StoolRequest {
@@ -2228,12 +2221,12 @@ export interface StoredOpening {
   position: number;
   /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
   exact: Record<string, string>;
+  /** What the trim stands on. */
+  bottom: Bottom | (string & {});
   /** How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it. */
   certainty: Certainty | (string & {});
   /** How many are alike. */
   count: number;
-  /** What the trim stands on. */
-  foot_style: Foot | (string & {});
   /** Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released. */
   held: boolean;
   /** Its own, where they are not the trim's. */
@@ -2259,7 +2252,7 @@ export interface StoredOpening {
 /** A piece that was cut. */
 export interface StoredPiece {
   /** Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it, `K1-4` or, of several alike, `L1-4.2`. */
-  part: string;
+  piece: string;
   /** Which of several alike, counted from 1. */
   instance: number;
   /** Anything worth knowing. Free text; may have several lines. */
@@ -2298,7 +2291,7 @@ export interface StoredPlan {
   cost: string;
   /** No plan of them costs less. An amount of money as decimal text with two places. */
   bound: string;
-  /** How far the cost may be above the cheapest: nought is proven. An amount of money as decimal text with two places. */
+  /** How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text with two places. */
   above: string;
   /** Whether no plan can be cheaper. */
   proven: boolean;
@@ -2338,8 +2331,7 @@ export interface StoredStick {
   name: string;
   /** From end to end. */
   length: MarkedLength;
-  /** Whether it is a remnant on hand and not one to buy. */
-  remnant: boolean;
+  on_hand: boolean;
   /** What it costs. An amount of money as decimal text with two places. */
   price: string;
   /** From its left end to its right. */
@@ -2351,13 +2343,13 @@ export interface StoredStick {
   /** What it is. */
   profile: string;
   /** The lot of lengths on hand that it comes from; null for one to buy. */
-  on_hand: string | null;
+  lot: string | null;
   /** Planned to be cut, cut already, or changed: laid out otherwise under other names by now. */
   state: "changed" | "cut" | "planned" | (string & {});
 }
 
 /** The ends of a fillet or a cap over a butted head. */
-export type StripEnds = "mitred_return" | "square";
+export type StripEnds = "mitered_return" | "square";
 
 /** A reading that alone could explain the disagreement. */
 export interface Suspect {
@@ -2385,7 +2377,7 @@ export interface TableContents {
   rows: string[][];
 }
 
-/** Rip widths at a part's two ends as it lies on the saw. */
+/** Rip widths at a piece's two ends as it lies on the saw. */
 export interface Taper {
   /** At its left end. */
   left: MarkedLength;
@@ -2394,10 +2386,10 @@ export interface Taper {
 }
 
 /** What hands-on time goes to. */
-export type Task = "caulk" | "cut" | "fill" | "final_coat" | "fit" | "measure" | "nail" | "paint" | "rip" | "rout" | "set_up";
+export type Task = "caulk" | "cut" | "fill" | "final_coat" | "install" | "measure" | "nail" | "paint" | "rip" | "rout" | "set_up";
 
 /** What a cut is made with. */
-export type Tool = "hand_saw" | "mitre_saw" | "table_saw";
+export type Tool = "hand_saw" | "miter_saw" | "table_saw";
 
 /** The trim chosen for one opening or for many. */
 export interface Trim {
@@ -2407,8 +2399,10 @@ export interface Trim {
   reveal: LengthText;
   /** Null for none. */
   apron?: Apron | null;
-  /** Round mitred casing. */
+  /** Round mitered casing. */
   back_band?: BackBand | null;
+  /** A picture frame's sill's own, where it is not that of the legs. */
+  bottom_casing?: Casing | null;
   /** Over a butted head. */
   cap?: HeadStrip | null;
   /** For a head style of corner blocks. */
@@ -2421,7 +2415,7 @@ export interface Trim {
   floor_clearance?: LengthText;
   /** The head's own, where it is not that of the legs. */
   head_casing?: Casing | null;
-  /** Mitred, butted or with corner blocks. */
+  /** Mitered, butted or with corner blocks. */
   head_style?: HeadStyle;
   /** Over the joints between units. */
   mull_casing?: Casing | null;
@@ -2429,8 +2423,6 @@ export interface Trim {
   overhang?: LengthText;
   /** Blocks under a door's legs. */
   plinth?: Plinth | null;
-  /** A picture frame's sill's own, where it is not that of the legs. */
-  sill_casing?: Casing | null;
   /** Null for none. */
   stool?: Stool | null;
   /** A door's stop, for a door to be hung. */
@@ -2442,7 +2434,7 @@ export type Unit = "cm" | "ft" | "in" | "m" | "mm";
 
 /** A profile, a material or a task that no price was given for: it costs nothing here. */
 export interface Unpriced {
-  /** Stock for a profile that no stock was given for, or whose stock does not give what is held back; consumable for a material, labour for a task. */
+  /** Stock for a profile that no stock was given for, or whose stock does not give what is held back; consumable for a material, labor for a task. */
   category: string;
   /** The profile, the material's code or the task. */
   name: string;
@@ -2456,7 +2448,7 @@ export interface Wages {
   tasks?: Record<string, string>;
 }
 
-/** A drying wait, the whole job's together. */
+/** A drying wait, the whole house's together. */
 export interface Wait {
   /** What has to dry. */
   after: string;
@@ -2479,7 +2471,7 @@ export interface Widths {
   left?: LengthText | null;
   /** The right casing's. */
   right?: LengthText | null;
-  /** A picture frame's sill casing's. */
+  /** A picture frame's bottom casing's. */
   sill?: LengthText | null;
 }
 
@@ -2673,7 +2665,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/openings";
     parameters: { "schedule_id": string };
-    query: { "limit"?: number; "cursor"?: string; "room"?: string; "trim"?: string; "foot_style"?: Foot };
+    query: { "limit"?: number; "cursor"?: string; "room"?: string; "trim"?: string; "bottom"?: Bottom };
     header: { "If-None-Match"?: string };
     response: Page<StoredOpening>;
   };
@@ -2883,10 +2875,18 @@ export interface Operations {
     request: CutListRequest;
     response: SheetContents;
   };
-  /** Make the fitting sheet */
-  make_fitting_sheet: {
+  /** Make the labels */
+  make_labels: {
     method: "POST";
-    path: "/v1/sheets/fitting-sheet";
+    path: "/v1/sheets/labels";
+    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
+    request: LabelsRequest;
+    response: SheetContents;
+  };
+  /** Make the material list */
+  make_material_list: {
+    method: "POST";
+    path: "/v1/sheets/material-list";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
     response: SheetContents;
@@ -2899,26 +2899,18 @@ export interface Operations {
     request: CutListRequest;
     response: SheetContents;
   };
-  /** Make the piece labels */
-  make_piece_labels: {
+  /** Make the opening sheet */
+  make_opening_sheet: {
     method: "POST";
-    path: "/v1/sheets/piece-labels";
-    query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
-    request: LabelsRequest;
-    response: SheetContents;
-  };
-  /** Make the saw sheet */
-  make_saw_sheet: {
-    method: "POST";
-    path: "/v1/sheets/saw-sheet";
+    path: "/v1/sheets/opening-sheet";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
     response: SheetContents;
   };
-  /** Make the yard list */
-  make_yard_list: {
+  /** Make the stick sheet */
+  make_stick_sheet: {
     method: "POST";
-    path: "/v1/sheets/yard-list";
+    path: "/v1/sheets/stick-sheet";
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string };
     request: CutListRequest;
     response: SheetContents;
@@ -2962,7 +2954,7 @@ export interface Operations {
   get_schedule_sheet: {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/sheets/{sheet}";
-    parameters: { "schedule_id": string; "sheet": "cut-list" | "fitting-sheet" | "saw-sheet" | "yard-list" | "cost-sheet" | "measure-sheet" | "piece-labels" };
+    parameters: { "schedule_id": string; "sheet": "cut-list" | "opening-sheet" | "stick-sheet" | "material-list" | "cost-sheet" | "measure-sheet" | "labels" };
     query: { "paper"?: "letter" | "a4"; "title"?: string; "feet"?: boolean; "table"?: string; "format"?: "html" | "pdf" | "csv" | "json"; "skip"?: number; "room"?: Record<string, unknown>; "opening"?: Record<string, unknown> };
     header: { "If-None-Match"?: string };
     response: SheetContents;

@@ -14,7 +14,7 @@ from longpoint.api.http.access_log import AccessLog
 from longpoint.api.http.answer import Answer
 from longpoint.api.http.conditional import NotModified, on_not_modified
 from longpoint.api.http.errors import HANDLERS
-from longpoint.api.http.frame import Frame
+from longpoint.api.http.frame import RequestFrame
 from longpoint.api.http.gate import Gate
 from longpoint.api.http.limits import RateLimit
 from longpoint.api.http.origins import Origins
@@ -75,7 +75,7 @@ def create_app(settings: Settings | None = None) -> Litestar:
     )
     gate = Gate(app.asgi_handler, settings.max_in_progress, settings.max_wait_seconds)
     inner: ASGIApp = Origins(gate, settings.cors_origins) if settings.cors_origins else gate
-    app.asgi_handler = _traced(app, Frame(inner, log, _metered(app, gate, settings)), settings)
+    app.asgi_handler = _traced(app, RequestFrame(inner, log, _metered(app, gate, settings)), settings)
     return app
 
 

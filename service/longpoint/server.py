@@ -144,7 +144,7 @@ class Protocol(HttpToolsProtocol):
         self.transport.close()
 
     def _wait(self) -> None:
-        """Wait for the rest of a head, or of a body that nobody reads any more; a piece of it gives no more time."""
+        """Wait for the rest of a head, or of a body that nobody reads any more; a part of it gives no more time."""
         if self._late is None:
             self._late = self.loop.call_later(self.timeout_keep_alive, self.transport.close)
 

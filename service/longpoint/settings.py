@@ -106,7 +106,7 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
         ),
     ] = 0.0
     planners: Annotated[
-        int, Meta(ge=1, le=64, description="Processes that plan cutting jobs, of each server process.")
+        int, Meta(ge=1, le=64, description="Processes that plan cuttings, of each server process.")
     ] = 1
     planning_queue: Annotated[
         int, Meta(ge=0, le=1000, description="Requests that may wait for a planning process.")

@@ -12,9 +12,9 @@ WINDOW = OPENING["window"].request
 READINGS: dict[str, dict[str, Any]] = {
     "stool": {"jamb_width": "34 1/2", "jamb_depth": "2 3/4", "reveal": "1/4", "casing_width": "3 5/32"},
     "apron": {"jamb_width": "34 1/2", "reveal": "1/4", "casing_width": "3 5/32", "thickness": "3/4"},
-    "casing": {"jamb_width": "34 1/2", "leg_height": "57 3/4", "reveal": "1/4", "casing_width": "3 5/32"},
+    "casing": {"jamb_width": "34 1/2", "jamb_height": "57 3/4", "reveal": "1/4", "casing_width": "3 5/32"},
     "corners": {
-        "readings": {"jamb_width": "34 1/2", "leg_height": "57 3/4"},
+        "readings": {"jamb_width": "34 1/2", "jamb_height": "57 3/4"},
         "reveal": "1/4",
         "casing_width": "3 5/32",
     },
@@ -23,8 +23,8 @@ MORE = {"stool": {"horn": "1", "nosing": "1", "apron_thickness": "3/4"}}
 PIECES = {
     "stool": {"stool": "43 5/16"},
     "apron": {"apron": "41 5/16", "apron_return/left": "3/4", "apron_return/right": "3/4"},
-    "casing": {"casing_leg/right": "61 5/32", "casing_head/head": "41 5/16", "casing_leg/left": "61 5/32"},
-    "corners": {"casing_leg/right": "61 5/32", "casing_head/head": "41 5/16", "casing_leg/left": "61 5/32"},
+    "casing": {"side_casing/right": "61 5/32", "head_casing": "41 5/16", "side_casing/left": "61 5/32"},
+    "corners": {"side_casing/right": "61 5/32", "head_casing": "41 5/16", "side_casing/left": "61 5/32"},
 }
 
 
@@ -39,7 +39,7 @@ async def test_pieces_are_rounded_as_asked(client: httpx.AsyncClient, kind: str)
     body = {**READINGS[kind], **MORE.get(kind, {}), "unit": "in"}
     for to, mode in (("1/32 in", "nearest"), ("1/8 in", "up"), ("1/8 in", "down")):
         answer = await answered(client, kind, {**body, "rounding": {"to": to, "mode": mode}})
-        pieces = {one["key"]: one["overall"] for one in answer.get("parts") or answer["pieces"]}
+        pieces = {one["key"]: one["overall"] for one in answer.get("pieces") or answer["pieces"]}
         assert [*pieces] == [*PIECES[kind]]
         for key, length in PIECES[kind].items():
             if to == "1/32 in":
@@ -52,7 +52,7 @@ async def test_pieces_are_rounded_as_asked(client: httpx.AsyncClient, kind: str)
 
 
 async def test_a_corner_stands_where_the_readings_say_in_their_unit(client: httpx.AsyncClient) -> None:
-    readings = {"jamb_width": "900", "leg_height": "1200"}
+    readings = {"jamb_width": "900", "jamb_height": "1200"}
     body = {"readings": readings, "casing_width": "70", "reveal": "5", "unit": "mm"}
     answer = await answered(client, "corners", {**body, "rounding": {"to": "1 mm"}})
     assert {(one["at"]["x"], one["at"]["y"]) for one in answer["corners"]} == {
@@ -63,22 +63,22 @@ async def test_a_corner_stands_where_the_readings_say_in_their_unit(client: http
     }
 
 
-async def test_movement_is_told_in_the_unit_of_the_request_for_a_mitre_of_45(
+async def test_movement_is_told_in_the_unit_of_the_request_for_a_miter_of_45(
     client: httpx.AsyncClient,
 ) -> None:
     inches = MOVEMENT["oak_over_a_year"].request
     plain = await answered(client, "movement", inches)
-    assert plain == await answered(client, "movement", {**inches, "mitre_degrees": 45.0})
-    assert plain != await answered(client, "movement", {**inches, "mitre_degrees": 46.0})
+    assert plain == await answered(client, "movement", {**inches, "miter_degrees": 45.0})
+    assert plain != await answered(client, "movement", {**inches, "miter_degrees": 46.0})
     assert plain["widest_gap"].endswith(" in")
-    millimetres = {**inches, "width": "88.9", "unit": "mm"}
-    assert (await answered(client, "movement", millimetres))["widest_gap"] == "1.784 mm"
+    millimeters = {**inches, "width": "88.9", "unit": "mm"}
+    assert (await answered(client, "movement", millimeters))["widest_gap"] == "1.784 mm"
 
 
 async def test_an_opening_by_itself_is_in_no_room_and_there_once(client: httpx.AsyncClient) -> None:
     answer = await answered(client, "opening", WINDOW)
     assert (answer["mark"], answer["room"], answer["count"], answer["movement"]) == ("K1", "", 1, None)
-    assert {one["quantity"] for one in answer["parts"]} == {1}
+    assert {one["quantity"] for one in answer["pieces"]} == {1}
     moving = {name: MOVEMENT["oak_over_a_year"].request[name] for name in ("species", "installed", "seasons")}
     answer = await answered(client, "opening", {**WINDOW, "movement": moving})
     assert [one["name"] for one in answer["movement"]] == ["winter", "summer"]
@@ -87,7 +87,7 @@ async def test_an_opening_by_itself_is_in_no_room_and_there_once(client: httpx.A
 async def test_an_opening_is_rounded_as_asked(client: httpx.AsyncClient) -> None:
     for to in ("1/8 in", "1/16 in"):
         answer = await answered(client, "opening", {**WINDOW, "rounding": {"to": to, "mode": "nearest"}})
-        lengths = [one["overall"]["text"] for one in answer["parts"]]
+        lengths = [one["overall"]["text"] for one in answer["pieces"]]
         assert all("/16" not in text for text in lengths) is (to == "1/8 in")
 
 
@@ -95,8 +95,8 @@ async def test_drawings_are_named_by_the_opening_and_what_is_drawn(client: httpx
     for params, name in (
         ({}, "k1-elevation"),
         ({"drawing": "section"}, "k1-section"),
-        ({"drawing": "piece", "piece": "casing_leg/left"}, "k1-casing-leg-left"),
-        ({"drawing": "section", "piece": "casing_leg/left"}, "k1-section"),
+        ({"drawing": "piece", "piece": "side_casing/left"}, "k1-side-casing-left"),
+        ({"drawing": "section", "piece": "side_casing/left"}, "k1-section"),
     ):
         headers = {"accept": "image/svg+xml"}
         answer = await client.post("/v1/opening", json=WINDOW, params=params, headers=headers)

@@ -16,7 +16,7 @@ SOON = 2.0
 
 WINDOW: dict[str, Any] = {
     "mark": "A1",
-    "readings": {"jamb_width": "34 1/2 in", "leg_height": "57 3/4 in", "jamb_depth": "2 3/4 in"},
+    "readings": {"jamb_width": "34 1/2 in", "jamb_height": "57 3/4 in", "jamb_depth": "2 3/4 in"},
     "trim": {
         "casing": {"width": "3 1/4 in", "thickness": "3/4 in"},
         "reveal": "1/4 in",
@@ -25,7 +25,7 @@ WINDOW: dict[str, Any] = {
         "plinth": {"width": "4 in", "height": "6 in", "thickness": "1 in"},
     },
 }
-FRAMED: dict[str, Any] = {"mark": "P1", "foot_style": "picture_frame", "trim": WINDOW["trim"]}
+FRAMED: dict[str, Any] = {"mark": "P1", "bottom": "casing", "trim": WINDOW["trim"]}
 HOUSE: dict[str, Any] = {
     "trim_specs": {"plain": WINDOW["trim"]},
     "openings": [WINDOW | {"trim": "plain"}],
@@ -124,10 +124,10 @@ DOES_NOT_FIT: list[tuple[str, Any, str]] = [
     ("/trim/stool/nosing", "-1/8 in", "negative"),
     ("/trim/stool/stock_width", "4 in", "stock-too-narrow"),
     ("/readings/jamb_depth", "0 in", "zero"),
-    ("/readings/left_height", "57 in", "given-twice"),
-    ("/readings/leg_heigth", "57 in", "unknown-field"),
+    ("/readings/left_jamb_height", "57 in", "given-twice"),
+    ("/readings/jamb_heigth", "57 in", "unknown-field"),
     ("/trim/casing/width", "0 mm", "zero"),
-    ("/foot_style", "stoop", "not-an-option"),
+    ("/bottom", "stoop", "not-an-option"),
     ("/mark", "", "too-short"),
 ]
 
@@ -151,7 +151,7 @@ def test_a_side_with_its_own_reveal_is_pointed_at(service: Service) -> None:
 
 
 def test_a_fault_of_one_reading_for_both_sides_is_told_once(service: Service) -> None:
-    body = with_(WINDOW, "/readings", {"jamb_width": "34 in", "leg_height": "40 in"})
+    body = with_(WINDOW, "/readings", {"jamb_width": "34 in", "jamb_height": "40 in"})
     assert told(refused(service, body)) == [("/readings/jamb_depth", "depth-missing")]
 
 
@@ -179,14 +179,14 @@ SHAPES: list[tuple[str, dict[str, Any], str, str]] = [
     ("25 sides", {"sides": ["5 in"] * 25}, "/sides", "too-many"),
     (
         "angles without sides",
-        {"jamb_width": "9 in", "leg_height": "9 in", "angles": [90]},
+        {"jamb_width": "9 in", "jamb_height": "9 in", "angles": [90]},
         "/angles",
         "sides-missing",
     ),
     ("sides and a width", {"sides": ["9 in"] * 3, "jamb_width": "9 in"}, "/jamb_width", "given-twice"),
-    ("one height", {"jamb_width": "9 in", "left_height": "9 in"}, "/right_height", "missing"),
-    ("no height", {"jamb_width": "9 in"}, "/leg_height", "missing"),
-    ("no width", {"leg_height": "9 in"}, "/jamb_width", "missing"),
+    ("one height", {"jamb_width": "9 in", "left_jamb_height": "9 in"}, "/right_jamb_height", "missing"),
+    ("no height", {"jamb_width": "9 in"}, "/jamb_height", "missing"),
+    ("no width", {"jamb_height": "9 in"}, "/jamb_width", "missing"),
     ("nothing", {}, "/jamb_width", "missing"),
 ]
 
@@ -202,13 +202,13 @@ def test_an_impossible_shape(service: Service, readings: dict[str, Any], pointer
 @pytest.mark.parametrize(
     ("changes", "pointer"),
     [
-        ({"foot_style": "floor", "trim/floor_clearance": "60 in"}, "/readings/leg_height"),
-        ({"foot_style": "floor", "trim/floor_clearance": "58 in"}, "/readings/leg_height"),
-        ({"foot_style": "plinth", "trim/plinth/height": "58 1/16 in"}, "/readings/leg_height"),
+        ({"bottom": "floor", "trim/floor_clearance": "60 in"}, "/readings/jamb_height"),
+        ({"bottom": "floor", "trim/floor_clearance": "58 in"}, "/readings/jamb_height"),
+        ({"bottom": "plinth", "trim/plinth/height": "58 1/16 in"}, "/readings/jamb_height"),
         ({"trim/apron/thickness": "21 in"}, "/readings/jamb_width"),
         (
             {
-                "foot_style": "floor",
+                "bottom": "floor",
                 "trim/floor_clearance": "30 in",
                 "readings": {"sides": ["20 in", "20 in", "20 in", "20 in"], "angles": [90.0] * 4},
             },
@@ -233,10 +233,10 @@ def test_a_piece_longer_than_any_stick_sold(service: Service) -> None:
     assert told(problem) == [("/openings/0", "piece-too-long")] * 2
     details = [error["detail"] for error in problem["errors"]]
     assert details[0].startswith(
-        "Opening 'A1', right casing leg: The piece is 61 1/4 in long and the longest clear stock, trimmed, "
+        "Opening 'A1', right side casing: The piece is 61 1/4 in long and the longest clear stock, trimmed, "
         "is 47 in: 14 1/4 in short."
     )
-    assert details[1].startswith("Opening 'A1', left casing leg: ")
+    assert details[1].startswith("Opening 'A1', left side casing: ")
 
 
 @pytest.mark.parametrize(
@@ -281,15 +281,15 @@ def test_more_openings_than_are_taken_at_once(service: Service) -> None:
 def test_every_fault_of_a_request_is_told_at_once(service: Service) -> None:
     body = {
         "mark": "",
-        "foot_style": "stol",
-        "readings": {"jamb_width": "34", "leg_height": "-3 in", "jamb_dept": "1 in"},
+        "bottom": "stol",
+        "readings": {"jamb_width": "34", "jamb_height": "-3 in", "jamb_dept": "1 in"},
         "trim": {"casing": {"width": "wide", "thickness": 7}, "reveal": "1/0 in"},
     }
     assert {pointer for pointer, _ in told(refused(service, body))} == {
         "/mark",
-        "/foot_style",
+        "/bottom",
         "/readings/jamb_width",
-        "/readings/leg_height",
+        "/readings/jamb_height",
         "/readings/jamb_dept",
         "/trim/casing/width",
         "/trim/casing/thickness",
@@ -307,13 +307,13 @@ def test_faults_of_many_openings_are_told_at_once(service: Service) -> None:
 @pytest.mark.parametrize(
     ("style", "shape"),
     [
-        ("picture_frame", {"jamb_width": "30 in", "leg_height": "40 in"}),
+        ("casing", {"jamb_width": "30 in", "jamb_height": "40 in"}),
         ("floor", {"sides": ["30 in"] * 3}),
-        ("floor", {"jamb_width": "30 in", "leg_height": "40 in", "rise": "10 in", "head_pieces": 5}),
+        ("floor", {"jamb_width": "30 in", "jamb_height": "40 in", "rise": "10 in", "head_pieces": 5}),
     ],
 )
 def test_a_butted_head_needs_one_straight_head(service: Service, style: str, shape: dict[str, Any]) -> None:
-    body = with_(WINDOW | {"foot_style": style, "readings": shape}, "/trim/head_style", "butted")
+    body = with_(WINDOW | {"bottom": style, "readings": shape}, "/trim/head_style", "butted")
     assert [pointer for pointer, _ in told(refused(service, body))] == ["/trim/head_style"]
 
 

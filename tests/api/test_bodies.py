@@ -113,7 +113,7 @@ async def test_an_escaped_backslash_before_u0000_is_no_nul(client):
     assert answer.json()["errors"][0]["code"] != "nul-character"
 
 
-async def test_a_great_many_faults_are_told_in_part(client):
+async def test_a_great_many_faults_are_told_in_piece(client):
     answer = await send(client, json.dumps({"lengths": [1] * 1000}))
     assert len(answer.json()["errors"]) == 500
     assert answer.json()["detail"].startswith("1000 things")

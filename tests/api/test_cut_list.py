@@ -35,11 +35,11 @@ async def answer(client: httpx.AsyncClient, body: dict[str, Any]) -> dict[str, A
 def stick(one: dict[str, Any]) -> tuple[Any, ...]:
     """A stick with its lengths as text."""
     pieces = [
-        (piece["opening"], piece["part"], piece["instance"], piece["start"]["text"], piece["length"]["text"])
+        (piece["opening"], piece["piece"], piece["instance"], piece["start"]["text"], piece["length"]["text"])
         for piece in one["pieces"]
     ]
     return (
-        *(one["name"], one["length"]["text"], one["remnant"], one["price"], pieces),
+        *(one["name"], one["length"]["text"], one["on_hand"], one["price"], pieces),
         *(one["offcut"]["text"], one["kept"]),
     )
 
@@ -69,7 +69,7 @@ async def test_pieces_alike_lie_one_after_the_other_on_a_stick(client: httpx.Asy
     assert found["proven"] is False, "a profile without stock is not proven"
     (one,) = found["openings"]
     assert (one["mark"], one["room"], one["count"], one["movement"]) == ("K1", "Kitchen", 2, None)
-    assert {part["quantity"] for part in one["parts"]} == {2}
+    assert {piece["quantity"] for piece in one["pieces"]} == {2}
 
 
 async def test_what_is_bought_is_listed_by_length_and_what_is_on_hand_is_not(
@@ -78,7 +78,7 @@ async def test_what_is_bought_is_listed_by_length_and_what_is_on_hand_is_not(
     body = house(openings=[opening("K1", count=4)])
     (stock,) = body["stock"]
     stock["sticks"][0]["available"] = 1
-    stock["remnants"] = [{"length": "40", "price": "0.50"}]
+    stock["lengths_on_hand"] = [{"length": "40", "price": "0.50"}]
     body["stock"].append({"profile": "stool stok", "sticks": []})
     found = await answer(client, body)
     (plan,) = found["plans"]
@@ -87,7 +87,7 @@ async def test_what_is_bought_is_listed_by_length_and_what_is_on_hand_is_not(
     assert {one["profile"] for one in found["buy"]} == {"stool stock"}
     assert found["cost"] == plan["cost"] == "33.50"
     assert [one["name"] for one in plan["sticks"]] == ["S1", "S2", "S3"]
-    assert sorted((one["remnant"], one["price"]) for one in plan["sticks"]) == [
+    assert sorted((one["on_hand"], one["price"]) for one in plan["sticks"]) == [
         (False, "12.00"),
         (False, "21.00"),
         (True, "0.50"),

@@ -39,7 +39,7 @@ class Piece(Given, frozen=True, kw_only=True):
     )
     grade: Literal["paint", "stain"] | None = None
     pair: tuple[int, str] | None = None
-    part: "Piece | None" = None
+    piece: "Piece | None" = None
 
 
 def faults_of(type_: Any, value: Any) -> dict[str, str]:
@@ -82,7 +82,7 @@ GOOD = {"name": "Stool", "length": "34 1/2 in"}
         ({"sizes": {"a": 1, "b": 2, "c": 3}}, {"/sizes": "too-many"}),
         ({"pair": [1]}, {"/pair": "too-few"}),
         ({"pair": [1, 2]}, {"/pair/1": "wrong-type"}),
-        ({"part": {"name": "Horn", "length": 3}}, {"/part/length": "wrong-type"}),
+        ({"piece": {"name": "Horn", "length": 3}}, {"/piece/length": "wrong-type"}),
     ],
 )
 def test_each_fault_is_named_at_its_place(changed, expected):
@@ -90,7 +90,7 @@ def test_each_fault_is_named_at_its_place(changed, expected):
 
 
 def test_every_fault_is_told_at_once():
-    value = {"lenght": "1 in", "count": 0, "ends": [{"kind": "cut", "angle": "x"}, None], "part": []}
+    value = {"lenght": "1 in", "count": 0, "ends": [{"kind": "cut", "angle": "x"}, None], "piece": []}
     assert faults_of(Piece, value) == {
         "/lenght": "unknown-field",
         "/count": "out-of-range",
@@ -98,7 +98,7 @@ def test_every_fault_is_told_at_once():
         "/length": "missing",
         "/ends/0/angle": "wrong-type",
         "/ends/1": "wrong-type",
-        "/part": "wrong-type",
+        "/piece": "wrong-type",
     }
 
 

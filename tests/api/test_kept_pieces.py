@@ -4,7 +4,7 @@ from msgspec.structs import replace
 
 from geometry.builders import F, opening
 from longpoint.api.answers.kept import with_kept
-from longpoint.geometry import Part, PlumbSides, build_opening
+from longpoint.geometry import Piece, PlumbSides, build_opening
 from longpoint.geometry.value import KEPT
 from longpoint.lengths import LengthWriter, Rounding
 from longpoint.shop.answer import OpeningAnswer, opening_answer
@@ -22,9 +22,9 @@ def test_what_is_kept_is_what_would_be_encoded_and_never_more_than_its_number() 
     most = 0
     for number in range(KEPT // 2):
         answer = window(F(20) + F(number, 16))
-        for part in answer.parts:
-            (kept,) = with_kept(replace(answer, parts=(part,)), write).parts
-            assert plain.encode(kept) == plain.encode(part)
+        for piece in answer.pieces:
+            (kept,) = with_kept(replace(answer, pieces=(piece,)), write).pieces
+            assert plain.encode(kept) == plain.encode(piece)
             most = max(most, len(write.written))
     assert most == KEPT
 
@@ -33,14 +33,14 @@ def test_a_piece_that_comes_again_is_encoded_once() -> None:
     write = LengthWriter(Rounding())
     answer = window(F(30))
     first, again = with_kept(answer, write), with_kept(answer, write)
-    assert all(one is other for one, other in zip(first.parts, again.parts, strict=True))
+    assert all(one is other for one, other in zip(first.pieces, again.pieces, strict=True))
 
 
 def test_what_is_irrational_is_not_kept() -> None:
     write = LengthWriter(Rounding())
     leaning = opening_answer(BuiltOpening("", 1, build_opening(opening(PlumbSides(F(30), F(48), F(47))))))
     kept = with_kept(leaning, write)
-    own = [part for part in leaning.parts if isinstance(part.overall, float)]
+    own = [piece for piece in leaning.pieces if isinstance(piece.overall, float)]
     assert own
-    assert [part for part in kept.parts if isinstance(part, Part)] == own
-    assert len(write.written) == len(leaning.parts) - len(own)
+    assert [piece for piece in kept.pieces if isinstance(piece, Piece)] == own
+    assert len(write.written) == len(leaning.pieces) - len(own)

@@ -24,9 +24,9 @@ class Pool:
     def refuse_when_full(self, seconds: float) -> None:
         """There is always room."""
 
-    async def plan(self, jobs: Any, seconds: float, tell: Any) -> list[None]:  # noqa: ARG002
+    async def plan(self, cuttings: Any, seconds: float, tell: Any) -> list[None]:  # noqa: ARG002
         await self.search(tell)
-        return [None] * len(jobs)
+        return [None] * len(cuttings)
 
     async def close(self) -> None:
         """Nothing is open."""

@@ -46,7 +46,7 @@ ANSWERS = {
     "apron-collides": {"drop_apron", "rip_apron"},
     "wall-proud": {"caulk", "plane_wall", "lean_casing", "extend_jamb"},
     "jamb-proud": {"caulk", "plane_jamb", "fur_wall"},
-    "sill-out-of-level": {"shim", "tapered_strip"},
+    "sill-out-of-level": {"shim", "tapered_shim"},
     "rough-opening-too-small": {"enlarge_framing"},
     "rough-opening-tight": {"thin_jamb"},
     "rough-opening-loose": {"pack_framing"},
@@ -69,10 +69,10 @@ def inches(least: int, most: int) -> st.SearchStrategy[str]:
 @st.composite
 def crowded(draw: Draw) -> dict[str, Any]:
     """An opening with things in the way, a wall out of plane, a sill out of level, or several of these."""
-    foot = draw(st.sampled_from(("stool", "stool", "floor", "plinth", "picture_frame")))
-    style = draw(st.sampled_from(("mitred", "mitred", "butted", "corner_blocks", "banded")))
-    if foot == "picture_frame" and style == "butted":
-        style = "mitred"
+    foot = draw(st.sampled_from(("stool", "stool", "floor", "plinth", "casing")))
+    style = draw(st.sampled_from(("mitered", "mitered", "butted", "corner_blocks", "banded")))
+    if foot == "casing" and style == "butted":
+        style = "mitered"
     trim: dict[str, Any] = {"casing": CASING, "reveal": "3/16 in"}
     if style == "butted":
         trim |= {"head_style": style, "overhang": draw(st.sampled_from(("0 in", "1/2 in", "2 in")))}
@@ -87,16 +87,16 @@ def crowded(draw: Draw) -> dict[str, Any]:
     if foot == "plinth":
         trim["plinth"] = PLINTH
     if draw(st.booleans()):
-        trim["extension"] = EXTENSION | {"corners": draw(st.sampled_from(("butted", "mitred")))}
+        trim["extension"] = EXTENSION | {"corners": draw(st.sampled_from(("butted", "mitered")))}
     readings: dict[str, Any] = {"jamb_width": draw(inches(20, 50)), "jamb_depth": "3 1/8 in"}
     readings |= draw(
         st.sampled_from(
             (
-                {"leg_height": "46 1/4 in"},
-                {"left_height": "48 in", "right_height": "44 in"},
-                {"head_width": "31 in", "leg_height": "50 in", "bottom_left_angle": 91.0},
+                {"jamb_height": "46 1/4 in"},
+                {"left_jamb_height": "48 in", "right_jamb_height": "44 in"},
+                {"head_width": "31 in", "jamb_height": "50 in", "bottom_left_angle": 91.0},
                 {"sides": ["40 in", "30 in", "50 in", "60 in"], "angles": [90, 126.8699, 53.1301, 90]},
-                {"leg_height": "40 in", "rise": "8 in", "head_pieces": 3},
+                {"jamb_height": "40 in", "rise": "8 in", "head_pieces": 3},
             )
         )
     )
@@ -104,7 +104,7 @@ def crowded(draw: Draw) -> dict[str, Any]:
         readings["jamb_width"] = "30 in"
     if "sides" in readings:
         del readings["jamb_width"]
-    kinds = ("left", "right", "above", "below", "left_neighbour", "right_neighbour")
+    kinds = ("left", "right", "above", "below", "left_neighbor", "right_neighbor")
     clear = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(kinds, inches(0, 7))))
     if draw(st.integers(0, 9)) == 0:
         clear["below"] = "1/2 in"
@@ -117,12 +117,12 @@ def crowded(draw: Draw) -> dict[str, Any]:
     if draw(st.booleans()):
         readings["sill"] = {"low": draw(st.sampled_from(("left", "right"))), "by": "3/16 in"}
     to = draw(st.sampled_from(("1/16 in", "1 mm")))
-    return {"mark": "A1", "foot_style": foot, "readings": readings, "trim": trim, "rounding": {"to": to}}
+    return {"mark": "A1", "bottom": foot, "readings": readings, "trim": trim, "rounding": {"to": to}}
 
 
 def what(finding: dict[str, Any]) -> tuple[str, str, bool]:
     """What tells one finding of an opening from another."""
-    return finding["code"], finding["side"], "neighbour" in finding["detail"]
+    return finding["code"], finding["side"], "neighbor" in finding["detail"]
 
 
 def sent(request: dict[str, Any], *offers: dict[str, Any]) -> dict[str, Any]:
@@ -181,8 +181,8 @@ def test_every_offer_of_an_opening_can_be_sent_back_as_it_came(
 
 def window(foot: str = "stool", **readings: Any) -> dict[str, Any]:
     trim = {"casing": CASING, "reveal": "3/16 in", "stool": STOOL, "apron": APRON, "extension": EXTENSION}
-    size = {"jamb_width": "30 in", "leg_height": "50 in", "jamb_depth": "3 in"}
-    return {"mark": "A1", "foot_style": foot, "readings": size | readings, "trim": trim}
+    size = {"jamb_width": "30 in", "jamb_height": "50 in", "jamb_depth": "3 in"}
+    return {"mark": "A1", "bottom": foot, "readings": size | readings, "trim": trim}
 
 
 def among(foot: str = "stool", **clear: str) -> dict[str, Any]:
@@ -206,12 +206,12 @@ def on_blocks(**clear: str) -> dict[str, Any]:
 
 
 OPENINGS = [
-    on_blocks(left="2 1/2 in", right_neighbour="5 in"),
+    on_blocks(left="2 1/2 in", right_neighbor="5 in"),
     among(left="2 1/2 in"),
-    among(right="3 in", left_neighbour="4 in"),
+    among(right="3 in", left_neighbor="4 in"),
     among("floor", above="2 in"),
     butted("2 in", left="3 in"),
-    among("picture_frame", below="2 in"),
+    among("casing", below="2 in"),
     among(below="1/2 in"),
     among(below="2 1/2 in"),
     window(wall=[{"proud": "1/32 in"}] * 4),
@@ -226,7 +226,7 @@ OPENINGS = [
 
 
 def group(heads: list[str], **opening: Any) -> dict[str, Any]:
-    readings = {"jamb_width": "30 in", "leg_height": "50 in", "jamb_depth": "3 in"}
+    readings = {"jamb_width": "30 in", "jamb_height": "50 in", "jamb_depth": "3 in"}
     openings = [
         {"mark": f"W{number}", "trim": "house", "readings": readings, **opening}
         for number in range(len(heads))
@@ -285,6 +285,6 @@ def test_an_answer_that_wants_more_than_its_field_says_what(service: Service) ->
     extend = next(offer for offer in finding["offers"] if offer["answer"] == "extend_jamb")
     assert (extend["field"], extend["value"]) == (None, None)
     assert "needs the extension's stock" in extend["detail"]
-    (shared, _) = service.post("/v1/opening", among(left_neighbour="4 in")).json()["findings"][0]["offers"]
+    (shared, _) = service.post("/v1/opening", among(left_neighbor="4 in")).json()["findings"][0]["offers"]
     assert shared["field"] is None
-    assert "`lights` and `mull_widths`" in shared["detail"]
+    assert "`joined_widths` and `mull_widths`" in shared["detail"]

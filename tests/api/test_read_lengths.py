@@ -98,8 +98,8 @@ def test_the_written_length_is_the_exact_one_plus_the_residual(value, to, mode):
 
 
 def _ratio(text):
-    whole, _, part = text.rpartition(" ")
-    value = Fraction(part) + (Fraction(whole) if whole else 0)
+    whole, _, piece = text.rpartition(" ")
+    value = Fraction(piece) + (Fraction(whole) if whole else 0)
     return value.as_integer_ratio()
 
 

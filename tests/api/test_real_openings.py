@@ -46,9 +46,9 @@ def test_an_opening_by_itself_has_the_pieces_that_its_cut_list_has(client: TestC
     unit = {"unit": alone["unit"]} if "unit" in alone else {}
     member = {key: value for key, value in alone.items() if key not in ("trim", "unit", "movement")}
     house = {**unit, "openings": [{**member, "trim": "t"}], "trim_specs": {"t": alone["trim"]}, "stock": []}
-    parts = ask(client, "/v1/cut-list", house)["openings"][0]["parts"]
-    assert len(parts) > 3
-    assert answer["parts"] == parts
+    pieces = ask(client, "/v1/cut-list", house)["openings"][0]["pieces"]
+    assert len(pieces) > 3
+    assert answer["pieces"] == pieces
 
 
 def test_an_offer_sent_back_in_its_field_settles_what_was_found(client: TestClient[Any]) -> None:
@@ -63,14 +63,14 @@ def test_an_offer_sent_back_in_its_field_settles_what_was_found(client: TestClie
 
 def test_a_tapered_extension_tells_both_widths(client: TestClient[Any]) -> None:
     answer = ask(client, "/v1/opening", REAL_OPENINGS["extended_jamb"].request)
-    right = next(part for part in answer["parts"] if part["key"] == "jamb_extension/right")
+    right = next(piece for piece in answer["pieces"] if piece["key"] == "jamb_extension/right")
     assert (right["taper"]["left"]["exact"], right["taper"]["right"]["exact"]) == ("14", "12")
     assert answer["findings"] == []
 
 
 def test_a_mulled_units_stool_is_sawn_out_at_its_mull(client: TestClient[Any]) -> None:
     answer = ask(client, "/v1/opening", REAL_OPENINGS["mulled_pair"].request)
-    stool = next(part for part in answer["parts"] if part["kind"] == "stool")
+    stool = next(piece for piece in answer["pieces"] if piece["kind"] == "stool")
     assert [cutout["length"]["text"] for cutout in stool["cutouts"]] == ["3 1/2 in"]
 
 
@@ -89,7 +89,7 @@ def test_a_second_diagonal_checks_the_tape(client: TestClient[Any]) -> None:
     }
 
 
-def test_movement_tells_where_a_mitre_opens(client: TestClient[Any]) -> None:
+def test_movement_tells_where_a_miter_opens(client: TestClient[Any]) -> None:
     winter, summer = ask(client, "/v1/movement", MOVEMENT["oak_over_a_year"].request)["seasons"]
     assert (winter["opens_at"], summer["opens_at"]) == ("short point", "long point")
 
@@ -105,12 +105,12 @@ def test_a_group_shares_its_stool_in_the_cut_list(client: TestClient[Any]) -> No
     answer = ask(client, "/v1/cut-list", body)
     first, second, shared = answer["openings"]
     assert (shared["mark"], shared["room"]) == ("H1+H2", "Hall")
-    assert {part["kind"] for each in (first, second) for part in each["parts"]} == {
-        "casing_leg",
-        "casing_head",
+    assert {piece["kind"] for each in (first, second) for piece in each["pieces"]} == {
+        "side_casing",
+        "head_casing",
     }
     (plan,) = answer["plans"]
-    assert sorted(piece["part"] for stick in plan["sticks"] for piece in stick["pieces"]) == [
+    assert sorted(piece["piece"] for stick in plan["sticks"] for piece in stick["pieces"]) == [
         "stool/1 of 2",
         "stool/2 of 2",
     ]
@@ -131,8 +131,8 @@ def test_group_faults_point_at_the_group_or_its_member(client: TestClient[Any]) 
     group["gaps"], group["stock_length"] = ["12 in"], "2 ft"
     assert pointers(client, "/v1/cut-list", body) == {("/groups/0/solid", "no-joint-in-reach")}
     group.pop("stock_length")
-    body["openings"][1]["foot_style"] = "picture_frame"
-    assert ("/openings/1/foot_style", "stool-missing") in pointers(client, "/v1/cut-list", body)
+    body["openings"][1]["bottom"] = "casing"
+    assert ("/openings/1/bottom", "stool-missing") in pointers(client, "/v1/cut-list", body)
 
 
 def test_what_is_shared_and_fits_no_stick_points_at_the_group(client: TestClient[Any]) -> None:
@@ -146,12 +146,12 @@ def test_what_is_shared_and_fits_no_stick_points_at_the_group(client: TestClient
     ("change", "pointer"),
     [
         ({"door": {"width": "30 in", "height": "80 in"}}, "/readings/jamb_width"),
-        ({"lights": ["10 in", "10 in"], "mull_widths": ["2 in"]}, "/readings/jamb_width"),
-        ({"lights": ["10 in", "10 in"], "jamb_width": None}, "/readings/mull_widths"),
+        ({"joined_widths": ["10 in", "10 in"], "mull_widths": ["2 in"]}, "/readings/jamb_width"),
+        ({"joined_widths": ["10 in", "10 in"], "jamb_width": None}, "/readings/mull_widths"),
         ({"mull_widths": ["2 in"]}, "/readings/mull_widths"),
         ({"wall": [{"proud": "1/8 in", "shy": "1/8 in"}, {}, {}, {}]}, "/readings/wall/0/shy"),
         ({"wall": [{}, {}, {}]}, "/readings/wall"),
-        ({"rise": "8 in", "left_height": "20 in"}, "/readings/left_height"),
+        ({"rise": "8 in", "left_jamb_height": "20 in"}, "/readings/left_jamb_height"),
         ({"head_width": "31 in"}, "/readings/diagonal_from_bottom_left"),
         ({"head_pieces": 4}, "/readings/rise"),
     ],
@@ -161,9 +161,9 @@ def test_readings_that_contradict_each_other_are_told_at_their_field(
 ) -> None:
     body = {
         "mark": "A1",
-        "foot_style": "picture_frame",
+        "bottom": "casing",
         "trim": {"casing": {"width": "2 in", "thickness": "1/2 in"}, "reveal": "1/8 in"},
-        "readings": {"jamb_width": "30 in", "leg_height": "40 in", **change},
+        "readings": {"jamb_width": "30 in", "jamb_height": "40 in", **change},
     }
     assert pointer in {where for where, _ in pointers(client, "/v1/opening", body)}
 
@@ -175,11 +175,11 @@ WOOD = {
 }
 
 
-def test_an_opening_tells_how_far_its_mitres_will_open(client: TestClient[Any]) -> None:
+def test_an_opening_tells_how_far_its_miters_will_open(client: TestClient[Any]) -> None:
     body = {**REAL_OPENINGS["out_of_square"].request, "movement": WOOD}
     winter, summer = ask(client, "/v1/opening", body)["movement"]
     assert (winter["name"], winter["opens_at"], summer["opens_at"]) == ("winter", "short point", "long point")
-    assert winter["part"].startswith("casing_")
+    assert "_casing" in winter["piece"]
     alone = {**WOOD, "width": "2 1/2 in"}
     assert winter["gap"] == ask(client, "/v1/movement", alone)["seasons"][0]["gap"]
 
@@ -187,7 +187,7 @@ def test_an_opening_tells_how_far_its_mitres_will_open(client: TestClient[Any]) 
 def test_a_house_tells_it_opening_by_opening(client: TestClient[Any]) -> None:
     body = {**GROUPED["one_stool_under_two"].request, "movement": WOOD}
     openings = ask(client, "/v1/cut-list", body)["openings"]
-    assert [(each["movement"][0]["part"] or "")[:7] for each in openings] == ["casing_", "casing_", ""]
+    assert ["_casing" in (each["movement"][0]["piece"] or "") for each in openings] == [True, True, False]
     assert openings[2]["movement"][0]["gap"] == "0.0000 in"
     assert (
         ask(client, "/v1/cut-list", GROUPED["one_stool_under_two"].request)["openings"][0]["movement"] is None

@@ -12,7 +12,7 @@ from longpoint.api.document.examples import CUT_LIST, LABELS, OPENING
 from longpoint.sheets import UnsetError
 
 HOUSE = CUT_LIST["two_rooms"].request
-SHEETS = ("fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels")
+SHEETS = ("opening-sheet", "stick-sheet", "material-list", "cost-sheet", "measure-sheet", "labels")
 every_sheet = pytest.mark.parametrize("sheet", SHEETS)
 
 
@@ -44,7 +44,7 @@ async def test_a_sheet_is_a_pdf(client: httpx.AsyncClient, sheet: str) -> None:
 
 @pytest.mark.parametrize("title", ["\N{GRINNING FACE} 中", "\U000666e6", "\ud7ff\ue000", "مرحبا"])
 async def test_a_pdf_bears_characters_no_font_has(client: httpx.AsyncClient, title: str) -> None:
-    answer = await ask(client, "/v1/sheets/piece-labels", "application/pdf", title=title)
+    answer = await ask(client, "/v1/sheets/labels", "application/pdf", title=title)
     assert answer.status_code == 200, answer.text
     assert answer.content.startswith(b"%PDF-")
 
@@ -78,7 +78,7 @@ async def test_csv_of_each_table(client: httpx.AsyncClient) -> None:
     rows = list(csv.DictReader(io.StringIO((await ask(client, "/v1/cut-list", "text/csv")).text)))
     assert len(rows) == 7 + 4
     (head,) = (row for row in rows if row["piece"] == "K1-6")
-    assert head["title"] == "casing head"
+    assert head["title"] == "head casing"
     assert head["long_point"] == "36 in"
     assert head["long_point_in"] == "36"
     buy = await ask(client, "/v1/cut-list", "text/csv", table="buy")
@@ -98,10 +98,10 @@ async def test_an_unknown_table_is_refused_with_those_there_are(client: httpx.As
 
 
 @pytest.mark.parametrize(
-    ("name", "value"), [("paper", "legal"), ("title", "two\nlines"), ("feet", "often"), ("colour", "red")]
+    ("name", "value"), [("paper", "legal"), ("title", "two\nlines"), ("feet", "often"), ("color", "red")]
 )
 async def test_how_a_sheet_looks_is_checked(client: httpx.AsyncClient, name: str, value: str) -> None:
-    answer = await ask(client, "/v1/sheets/yard-list", "text/html", **{name: value})
+    answer = await ask(client, "/v1/sheets/material-list", "text/html", **{name: value})
     assert answer.status_code in (400, 422)
     assert name in answer.text
 
@@ -109,7 +109,7 @@ async def test_how_a_sheet_looks_is_checked(client: httpx.AsyncClient, name: str
 async def test_a_house_at_fault_is_refused_as_everywhere(client: httpx.AsyncClient) -> None:
     body = {**HOUSE, "openings": [{**HOUSE["openings"][0], "trim": "no such"}]}
     for accept in ("text/html", "application/pdf", "application/json"):
-        answer = await ask(client, "/v1/sheets/saw-sheet", accept, body)
+        answer = await ask(client, "/v1/sheets/stick-sheet", accept, body)
         assert answer.status_code == 422
         assert answer.headers["content-type"] == "application/problem+json"
         assert answer.json()["errors"][0]["pointer"] == "/openings/0/trim"
@@ -118,7 +118,7 @@ async def test_a_house_at_fault_is_refused_as_everywhere(client: httpx.AsyncClie
 async def test_labels_that_leave_the_paper_are_refused(client: httpx.AsyncClient) -> None:
     own = LABELS["own_grid"].request
     body = {**own, "grid": {**own["grid"], "across": 4, "down": 20}}
-    answer = await ask(client, "/v1/sheets/piece-labels", "application/pdf", body, paper="a4")
+    answer = await ask(client, "/v1/sheets/labels", "application/pdf", body, paper="a4")
     assert answer.status_code == 422
     assert {error["pointer"] for error in answer.json()["errors"]} == {"/grid"}
     assert len(answer.json()["errors"]) == 2
@@ -140,15 +140,15 @@ async def test_hostile_names_stay_text(client: httpx.AsyncClient) -> None:
 async def test_an_opening_is_drawn(client: httpx.AsyncClient) -> None:
     body = OPENING["window"].request
     plain = (await ask(client, "/v1/opening", "*/*", body)).json()
-    drawings = [("elevation", ""), ("section", ""), *(("piece", part["key"]) for part in plain["parts"])]
-    for drawing, piece in drawings:
-        answer = await ask(client, "/v1/opening", "image/svg+xml", body, drawing=drawing, piece=piece)
+    drawings = [("elevation", ""), ("section", ""), *(("piece", piece["key"]) for piece in plain["pieces"])]
+    for drawing, name in drawings:
+        answer = await ask(client, "/v1/opening", "image/svg+xml", body, drawing=drawing, piece=name)
         assert answer.headers["content-type"] == "image/svg+xml"
         assert answer.headers["content-disposition"].startswith('inline; filename="k1-')
         assert ElementTree.fromstring(answer.text).tag.endswith("svg")
     refused = await ask(client, "/v1/opening", "image/svg+xml", body, drawing="piece", piece="newel")
     assert refused.status_code == 422
-    assert "casing_leg/left" in refused.json()["errors"][0]["detail"]
+    assert "side_casing/left" in refused.json()["errors"][0]["detail"]
 
 
 async def test_a_file_is_named_and_says_what_it_may_do(client: httpx.AsyncClient) -> None:
@@ -171,7 +171,7 @@ async def test_a_sheet_that_cannot_be_set_is_told_with_what_to_ask_for(
         raise UnsetError("it took too long")
 
     monkeypatch.setattr("longpoint.api.answers.sheet.pdf", unset)
-    answer = await ask(client, "/v1/sheets/saw-sheet", "application/pdf")
+    answer = await ask(client, "/v1/sheets/stick-sheet", "application/pdf")
     assert answer.status_code == 422
     assert [(one["code"], one["header"]) for one in answer.json()["errors"]] == [("too-long", "accept")]
     assert "it took too long" in caplog.text
@@ -182,17 +182,17 @@ async def test_the_last_piece_that_a_sheet_shows_is_shown_and_one_more_is_not(
     client: httpx.AsyncClient, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     plain = (await ask(client, "/v1/cut-list", "application/json")).json()
-    pieces = sum(part["quantity"] for one in plain["openings"] for part in one["parts"])
+    pieces = sum(piece["quantity"] for one in plain["openings"] for piece in one["pieces"])
     for most, status in ((pieces, 200), (pieces - 1, 422)):
         monkeypatch.setattr("longpoint.api.answers.sheet.MOST_PRINTED", most)
-        assert (await ask(client, "/v1/sheets/piece-labels", "text/html")).status_code == status
-    assert (await ask(client, "/v1/sheets/piece-labels", "text/csv")).status_code == 200
+        assert (await ask(client, "/v1/sheets/labels", "text/html")).status_code == status
+    assert (await ask(client, "/v1/sheets/labels", "text/csv")).status_code == 200
 
 
 async def test_labels_lie_where_they_are_asked_for(client: httpx.AsyncClient) -> None:
     own = LABELS["own_grid"].request
     pages = {
-        name: (await ask(client, "/v1/sheets/piece-labels", "text/html", {**own, **said}, paper=paper)).text
+        name: (await ask(client, "/v1/sheets/labels", "text/html", {**own, **said}, paper=paper)).text
         for name, said, paper in (
             ("as asked", {}, "letter"),
             ("on A4", {}, "a4"),
@@ -202,7 +202,7 @@ async def test_labels_lie_where_they_are_asked_for(client: httpx.AsyncClient) ->
     }
     assert len(set(pages.values())) == len(pages)
     tall = {**own, "grid": {**own["grid"], "down": 50}}
-    refused = await ask(client, "/v1/sheets/piece-labels", "text/html", tall)
+    refused = await ask(client, "/v1/sheets/labels", "text/html", tall)
     assert {(one["pointer"], one["code"]) for one in refused.json()["errors"]} == {
         ("/grid", "grid-off-paper")
     }
@@ -225,7 +225,7 @@ async def test_a_title_stands_on_every_sheet(client: httpx.AsyncClient) -> None:
 
 
 async def test_the_one_table_of_labels_is_named_where_another_is_asked_for(client: httpx.AsyncClient) -> None:
-    answer = await ask(client, "/v1/sheets/piece-labels", "text/csv", table="buy")
+    answer = await ask(client, "/v1/sheets/labels", "text/csv", table="buy")
     assert answer.status_code == 422
     assert answer.json()["errors"][0]["detail"] == "This sheet has labels."
 
@@ -251,7 +251,7 @@ async def test_a_blank_measure_sheet_can_be_kept(client: httpx.AsyncClient) -> N
 async def test_the_service_answers_while_a_pdf_is_set(client: httpx.AsyncClient) -> None:
     one = HOUSE["openings"][0]
     body = {**HOUSE, "openings": [{**one, "mark": f"K{index}"} for index in range(200)]}
-    setting = asyncio.create_task(ask(client, "/v1/sheets/fitting-sheet", "application/pdf", body))
+    setting = asyncio.create_task(ask(client, "/v1/sheets/opening-sheet", "application/pdf", body))
     answered = 0
     while not setting.done():
         assert (

@@ -14,7 +14,7 @@ SECTIONS = ["saw_order", "materials", "hours", "cost"]
 
 
 def opening(mark, room, width="30 5/8 in", **more):
-    readings = {"jamb_width": width, "leg_height": "46 1/4 in", "jamb_depth": "3 1/8 in"}
+    readings = {"jamb_width": width, "jamb_height": "46 1/4 in", "jamb_depth": "3 1/8 in"}
     return {"mark": mark, "room": room, "trim": "house", "readings": readings, **more}
 
 
@@ -64,16 +64,21 @@ async def test_a_saw_order_names_setups_sticks_pieces_and_mirrored_pairs(client)
     order = found["saw_order"]
     assert order["cuts"] == len(order["operations"]) == sum(each["operations"] for each in order["setups"])
     assert {each["setup"] for each in order["operations"]} == {each["number"] for each in order["setups"]}
-    mitres = [
-        each for each in order["operations"] if each["kind"] == "angled_cut_off" and "leg" in each["title"]
+    miters = [
+        each
+        for each in order["operations"]
+        if each["kind"] == "angled_cut_off" and "side casing" in each["title"]
     ]
     settings = {each["number"]: each["setting"] for each in order["setups"]}
-    left = next(each for each in mitres if each["title"] == "left casing leg")
-    assert left["mirror_of"] == "casing_leg/right"
-    assert settings[left["setup"]] | {"swing": "left", "mitre_degrees": 45.0} == settings[left["setup"]]
+    left = next(each for each in miters if each["title"] == "left side casing")
+    assert left["mirror_of"] == "side_casing/right"
+    assert (
+        settings[left["setup"]] | {"miter_direction": "left", "miter_degrees": 45.0}
+        == settings[left["setup"]]
+    )
     # A stick and a piece of it go by the same numbers and names as in the plans.
     sticks = {
-        (plan["profile"], stick["name"]): {(p["opening"], p["part"], p["instance"]) for p in stick["pieces"]}
+        (plan["profile"], stick["name"]): {(p["opening"], p["piece"], p["instance"]) for p in stick["pieces"]}
         for plan in found["plans"]
         for stick in plan["sticks"]
     }
@@ -117,14 +122,14 @@ async def test_cuts_are_one_number_in_the_saw_order_the_hours_the_cost_sheet_and
         await client.post(
             f"/v1/sheets/{name}", json=body, params={"table": table}, headers={"accept": "text/csv"}
         )
-        for name, table in (("saw-sheet", "cuts"), ("cost-sheet", "work"))
+        for name, table in (("stick-sheet", "cuts"), ("cost-sheet", "work"))
     ]
     assert len([line for line in steps.text.splitlines()[1:] if line]) == cuts
     (line,) = [line for line in tasks.text.splitlines() if line.startswith("cut,")]
     assert line.split(",")[1] == str(cuts)
 
 
-async def test_the_cautions_are_those_of_the_job(client):
+async def test_the_cautions_are_those_of_the_cutting(client):
     old = await answer(client, house(["saw_order"]))
     new = await answer(client, house(["saw_order"], build_year=1998))
     codes = [{each["code"] for each in found["cautions"]} for found in (old, new)]
@@ -145,7 +150,7 @@ async def test_the_money_adds_up_to_the_cent_in_every_view(client):
     def total(views, name):
         return sum(Decimal(view["amounts"][name]) for view in views)
 
-    for name in ("stock", "waste", "kept_offcut", "consumable", "labour", "total"):
+    for name in ("stock", "waste", "kept_offcut", "consumable", "labor", "total"):
         whole = Decimal(sheet["total"][name])
         assert total(sheet["openings"], name) == whole
         assert total(sheet["rooms"], name) == whole
@@ -154,7 +159,7 @@ async def test_the_money_adds_up_to_the_cent_in_every_view(client):
     sticks = sum(Decimal(sheet["total"][name]) for name in ("stock", "waste", "kept_offcut"))
     assert sticks == Decimal(found["cost"])
     assert {"category": "consumable", "name": "paint"} in sheet["unpriced"]
-    assert not any(each["category"] == "labour" for each in sheet["unpriced"])
+    assert not any(each["category"] == "labor" for each in sheet["unpriced"])
     assert [(room["room"], room["openings"]) for room in sheet["rooms"]] == [("Kitchen", 3), ("Hall", 1)]
 
 
@@ -180,7 +185,7 @@ async def test_what_is_long_enough_to_keep_is_no_waste(client, keep, amounts):
 
 
 async def test_the_shops_own_rates_are_used_and_named(client):
-    rates = {"nail_spacing": "12 in", "paint_coats": 3, "fit_minutes": 6.1, "outer_nail": 8}
+    rates = {"nail_spacing": "12 in", "paint_coats": 3, "install_minutes": 6.1, "outer_nail": 8}
     own = await answer(client, house(["materials", "hours"], rates=rates))
     usual = await answer(client, house(["materials", "hours"]))
     lines = {line["code"]: line for line in own["materials"]["lines"]}
@@ -190,7 +195,7 @@ async def test_the_shops_own_rates_are_used_and_named(client):
     assert "nails_8d" not in before
     named = {rate["name"]: rate for rate in own["materials"]["rates"]}
     assert (named["nail_spacing"]["value"], named["nail_spacing"]["source"]) == (12.0, "set by the caller")
-    (fit,) = [each for each in own["hours"]["tasks"] if each["task"] == "fit"]
+    (fit,) = [each for each in own["hours"]["tasks"] if each["task"] == "install"]
     assert fit["minutes"] == pytest.approx(fit["quantity"] * 6.1, abs=1e-3)
 
 

@@ -19,18 +19,18 @@ OCTAGON = {"sides": ["12 in"] * 8, "angles": [135] * 8}
 def test_the_sides_of_an_octagon_are_no_legs(service: Service) -> None:
     request = {
         "mark": "O1",
-        "foot_style": "picture_frame",
+        "bottom": "casing",
         "readings": OCTAGON,
         "trim": {"casing": {"width": "2 in", "thickness": "5/8 in"}, "reveal": "1/4 in"},
     }
     answer = service.opening(request)
-    ends = {part["key"]: [end["at"] for end in part["ends"]] for part in answer["parts"]}
-    assert ends["casing_leg/right"] == ["head 1", "sill"]
+    ends = {piece["key"]: [end["at"] for end in piece["ends"]] for piece in answer["pieces"]}
+    assert ends["side_casing/right"] == ["head 5", "sill"]
     house = {"openings": [request | {"trim": "house"}], "trim_specs": {"house": request["trim"]}}
     house["stock"] = [{"profile": "casing", "sticks": [{"length": "8 ft", "price": "9"}]}]
-    sheet = service.post("/v1/sheets/saw-sheet", house).json()
+    sheet = service.post("/v1/sheets/stick-sheet", house).json()
     assert "casing side 2" in str(sheet)
-    assert " leg" not in str(sheet)
+    assert "side casing" not in str(sheet)
 
 
 def test_a_corner_too_sharp_is_named(service: Service) -> None:
@@ -42,11 +42,11 @@ def test_a_corner_too_sharp_is_named(service: Service) -> None:
             "corner between sides 3 and 4 has 179",
         ),
         (
-            {"jamb_width": "10 in", "left_height": "60 in", "right_height": "10 in"},
+            {"jamb_width": "10 in", "left_jamb_height": "60 in", "right_jamb_height": "10 in"},
             "The top left corner comes to",
         ),
     ):
-        asked = {"mark": "A", "foot_style": "picture_frame", "readings": readings, "trim": trim}
+        asked = {"mark": "A", "bottom": "casing", "readings": readings, "trim": trim}
         errors = service.post("/v1/opening", asked).json()["errors"]
         assert any(named in error["detail"] for error in errors), errors
 
@@ -58,12 +58,12 @@ def test_a_stool_of_two_depths_says_how_much_further_off_it_stands(service: Serv
             "mark": "A",
             "readings": {
                 "jamb_width": "30 in",
-                "leg_height": "40 in",
+                "jamb_height": "40 in",
                 "left_depth": "3 in",
                 "right_depth": "3 1/8 in",
             },
             "trim": {"casing": {"width": "2 in", "thickness": "5/8 in"}, "reveal": "1/4 in", "stool": stool},
         }
     )
-    (note,) = answer["parts"][0]["notes"]
+    (note,) = answer["pieces"][0]["notes"]
     assert note.endswith("at the left end the nosing stands 1/8 in further off the wall.")

@@ -76,8 +76,8 @@ def found(checked: Checked) -> bool:
     return checked.verdict in (Verdict.ONE_SLIP, Verdict.MORE_THAN_ONE, Verdict.IMPOSSIBLE)
 
 
-def percent(part: int, whole: int) -> str:
-    return f"{100 * part / whole:6.1f}" if whole else "     –"
+def percent(piece: int, whole: int) -> str:
+    return f"{100 * piece / whole:6.1f}" if whole else "     –"
 
 
 def slips(count: int, sizes: tuple[float, float, float, float]) -> None:

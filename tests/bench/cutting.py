@@ -1,6 +1,6 @@
-"""Measure the cutting-stock optimiser beside a constraint solver, an arc-flow model and first-fit.
+"""Measure the cutting-stock optimizer beside a constraint solver, an arc-flow model and first-fit.
 
-    python tests/bench/cutting.py                     the houses and the published classes, this optimiser and first-fit
+    python tests/bench/cutting.py                     the houses and the published classes, this optimizer and first-fit
     python tests/bench/cutting.py --rivals            the other solvers too; slow
     python tests/bench/cutting.py --only house --each 3 --budget 10
 
@@ -27,9 +27,9 @@ from time import perf_counter, process_time
 sys.path[:0] = [str(Path(__file__).parents[1]), str(Path(__file__).parents[2] / "service")]
 
 from bench.cutting_rivals import arc_flow, constraint_solver  # noqa: E402
-from longpoint.stock import Budget, Job, Piece, StickKind, plan  # noqa: E402
+from longpoint.stock import Budget, Cutting, StickKind, Wanted, plan  # noqa: E402
 from stock.checker import complaints  # noqa: E402
-from stock.jobs import FIVE, crooked, house, rack, readings, spread  # noqa: E402
+from stock.cuttings import FIVE, crooked, house, rack, readings, spread  # noqa: E402
 
 HOUSES = {12: 6, 30: 10, 60: 15, 300: 25, 1000: 40}
 NONE = Fraction(0)
@@ -37,7 +37,8 @@ NONE = Fraction(0)
 
 @dataclass(frozen=True)
 class Outcome:
-    """What a method made of a job: cents, what it proved that none is below, and seconds on the clock and of work."""
+    """What a method made of a cutting: cents, what it proved that none is below, and seconds on the clock and of
+    work."""
 
     cost: int | None
     bound: int
@@ -47,33 +48,33 @@ class Outcome:
     stopped: str = ""
 
 
-Method = Callable[[Job, float], Outcome]
+Method = Callable[[Cutting, float], Outcome]
 
 
-def optimiser(job: Job, budget: float) -> Outcome:
-    """This optimiser; ``first`` is when it had a plan within 1 % of the bound it ended with."""
+def optimizer(cutting: Cutting, budget: float) -> Outcome:
+    """This optimizer; ``first`` is when it had a plan within 1 % of the bound it ended with."""
     steps: list[tuple[float, int]] = []
     clock, work = perf_counter(), process_time()
-    found = plan(job, Budget(budget), lambda step: steps.append((step.seconds, step.cost_cents)))
+    found = plan(cutting, Budget(budget), lambda step: steps.append((step.seconds, step.cost_cents)))
     clock, work = perf_counter() - clock, process_time() - work
-    wrong = complaints(job, found)
+    wrong = complaints(cutting, found)
     assert not wrong, wrong
     first = next((at for at, cost in steps if cost <= 1.01 * found.bound_cents), clock)
     return Outcome(found.cost_cents, found.bound_cents, clock, work, first, found.stopped)
 
 
-def first_fit(job: Job, _budget: float) -> Outcome:
+def first_fit(cutting: Cutting, _budget: float) -> Outcome:
     """First-fit decreasing alone."""
-    return optimiser(job, 0.0)
+    return optimizer(cutting, 0.0)
 
 
-def uniform(pieces: int, seed: int) -> Job:
+def uniform(pieces: int, seed: int) -> Cutting:
     """Sizes 20 to 100, sticks of 150."""
     random = Random(f"uniform {pieces} {seed}")
     return packed([random.randint(20, 100) for _ in range(pieces)], 150)
 
 
-def triplets(pieces: int, seed: int) -> Job:
+def triplets(pieces: int, seed: int) -> Cutting:
     """Sizes 250 to 500 made three by three to fill sticks of 1000, so the optimum is a third of the pieces."""
     random = Random(f"triplets {pieces} {seed}")
     sizes: list[int] = []
@@ -84,30 +85,30 @@ def triplets(pieces: int, seed: int) -> Job:
     return packed(sizes, 1000)
 
 
-def cutgen(lengths: int, low: float, high: float, demand: int, seed: int) -> Job:
+def cutgen(lengths: int, low: float, high: float, demand: int, seed: int) -> Cutting:
     """So many lengths between shares of a stick of 1000, cut so often on average."""
     random = Random(f"cutgen {lengths} {low} {high} {demand} {seed}")
-    parts = [random.random() for _ in range(lengths)]
+    pieces = [random.random() for _ in range(lengths)]
     sizes = [int(low * 1000 + ((high - low) * 1000 + 1) * random.random()) for _ in range(lengths)]
     wanted = Counter[int]()
-    for size, part in zip(sizes, parts, strict=True):
-        wanted[size] += max(1, round(part / sum(parts) * lengths * demand))
+    for size, piece in zip(sizes, pieces, strict=True):
+        wanted[size] += max(1, round(piece / sum(pieces) * lengths * demand))
     return packed(list(wanted.elements()), 1000)
 
 
-def packed(sizes: list[int], stick: int) -> Job:
+def packed(sizes: list[int], stick: int) -> Cutting:
     """Plain packing: one stick, no kerf, no trim; the cost is the number of sticks."""
-    pieces = tuple(Piece(str(size), Fraction(size), count) for size, count in Counter(sizes).items())
-    return Job("packing", pieces, (StickKind("stick", Fraction(stick), 100),), kerf=NONE, end_trim=NONE)
+    pieces = tuple(Wanted(str(size), Fraction(size), count) for size, count in Counter(sizes).items())
+    return Cutting("packing", pieces, (StickKind("stick", Fraction(stick), 100),), kerf=NONE, end_trim=NONE)
 
 
-def classes(each: int) -> Iterator[tuple[str, list[Job]]]:
-    """Every class with its jobs."""
+def classes(each: int) -> Iterator[tuple[str, list[Cutting]]]:
+    """Every class with its cuttings."""
     for windows, lengths in HOUSES.items():
-        jobs = [house(windows, lengths, seed) for seed in range(each)]
-        yield f"house {windows}", jobs
+        cuttings = [house(windows, lengths, seed) for seed in range(each)]
+        yield f"house {windows}", cuttings
         if windows <= 60:
-            yield f"house {windows} turned", [replace(job, turnable=True) for job in jobs]
+            yield f"house {windows} turned", [replace(cutting, turnable=True) for cutting in cuttings]
     for pieces in (60, 120):
         yield f"triplets {pieces}", [triplets(pieces, seed) for seed in range(each)]
     for pieces in (60, 120, 250):
@@ -115,11 +116,11 @@ def classes(each: int) -> Iterator[tuple[str, list[Job]]]:
     for lengths in (10, 20, 40):
         for low, high in ((0.01, 0.2), (0.01, 0.8), (0.2, 0.8)):
             for demand in (10, 100):
-                jobs = [cutgen(lengths, low, high, demand, seed) for seed in range(each)]
-                yield f"cutgen {lengths} {low}-{high} {demand}", jobs
+                cuttings = [cutgen(lengths, low, high, demand, seed) for seed in range(each)]
+                yield f"cutgen {lengths} {low}-{high} {demand}", cuttings
 
 
-def trade_classes(each: int) -> Iterator[tuple[str, list[Job]]]:
+def trade_classes(each: int) -> Iterator[tuple[str, list[Cutting]]]:
     """Houses measured window by window, with what each cut eats; many lengths; racks of lengths that all differ."""
     seeds = range(each)
     for windows in (100, 200, 300):
@@ -156,28 +157,28 @@ def line(name: str, method: str, outcomes: list[Outcome]) -> str:
 def main() -> None:
     """Run what was asked for and print a table."""
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawTextHelpFormatter)
-    parser.add_argument("--each", type=int, default=10, help="jobs of each class")
-    parser.add_argument("--budget", type=float, default=10.0, help="seconds for each job and method")
+    parser.add_argument("--each", type=int, default=10, help="cuttings of each class")
+    parser.add_argument("--budget", type=float, default=10.0, help="seconds for each cutting and method")
     parser.add_argument("--only", default="", help="classes whose name starts so")
     parser.add_argument("--rivals", action="store_true", help="run CP-SAT and arc-flow on HiGHS too")
     asked = parser.parse_args()
-    methods: dict[str, Method] = {"longpoint": optimiser, "first-fit": first_fit}
+    methods: dict[str, Method] = {"longpoint": optimizer, "first-fit": first_fit}
     if asked.rivals:
-        methods["CP-SAT"] = lambda job, budget: Outcome(*constraint_solver(job, budget))
-        methods["arc-flow"] = lambda job, budget: Outcome(*arc_flow(job, budget))
-    optimiser(house(2, 2, 0), 1.0)  # what is loaded once is not measured
+        methods["CP-SAT"] = lambda cutting, budget: Outcome(*constraint_solver(cutting, budget))
+        methods["arc-flow"] = lambda cutting, budget: Outcome(*arc_flow(cutting, budget))
+    optimizer(house(2, 2, 0), 1.0)  # what is loaded once is not measured
     print(f"load {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors, budget {asked.budget} s")
     print(f"{'':26}{'':12}{'proven':9}{'plan':4}{'worst':>11}{'clock s':>18}{'processor s':>18}{'1 % in':>9}")
     print(
         f"{'class':26}{'method':12}{'':13}{'gap %':>11}{'median':>9}{'worst':>9}{'median':>9}{'worst':>9}{'worst':>9}"
     )
-    for name, jobs in chain(classes(asked.each), trade_classes(asked.each)):
+    for name, cuttings in chain(classes(asked.each), trade_classes(asked.each)):
         if name.startswith(asked.only):
             for method, run in methods.items():
                 if method in ("CP-SAT", "arc-flow") and "turned" in name:
                     continue  # their models know nothing of shared cuts
                 gc.collect()
-                print(line(name, method, [run(job, asked.budget) for job in jobs]), flush=True)
+                print(line(name, method, [run(cutting, asked.budget) for cutting in cuttings]), flush=True)
     print(
         f"memory {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024} MB at most, load {os.getloadavg()[0]:.1f}"
     )

@@ -1,4 +1,4 @@
-"""Two plain models of the same job for solvers anyone can install: what the optimiser is measured against."""
+"""Two plain models of the same cutting for solvers anyone can install: what the optimizer is measured against."""
 
 from collections import Counter
 from fractions import Fraction
@@ -10,33 +10,33 @@ import highspy
 import numpy as np
 from ortools.sat.python import cp_model
 
-from longpoint.stock import Job, StickKind
+from longpoint.stock import Cutting, StickKind
 
 Result = tuple[
     int | None, int, float, float
 ]  # cents, bound in cents, seconds on the clock and of the processor
 
 
-def scaled(job: Job) -> tuple[list[tuple[int, int]], list[tuple[int, int, int | None]]]:
+def scaled(cutting: Cutting) -> tuple[list[tuple[int, int]], list[tuple[int, int, int | None]]]:
     """Weights with a kerf each and how often; rooms with a kerf more, prices and how many. Sticks only."""
-    rooms = [stick.length - 2 * job.end_trim + job.kerf for stick in job.sticks]
+    rooms = [stick.length - 2 * cutting.end_trim + cutting.kerf for stick in cutting.sticks]
     wanted = Counter[Fraction]()
-    for piece in job.pieces:
-        wanted[piece.length + job.kerf] += piece.quantity
+    for piece in cutting.pieces:
+        wanted[piece.length + cutting.kerf] += piece.quantity
     unit = lcm(*(length.denominator for length in [*wanted, *rooms]))
     weights = sorted(((int(weight * unit), count) for weight, count in wanted.items()), reverse=True)
     sticks: list[tuple[int, int, int | None]] = [
         (int(room * unit), stick.price_cents, stick.available)
-        for room, stick in zip(rooms, job.sticks, strict=True)
+        for room, stick in zip(rooms, cutting.sticks, strict=True)
         if isinstance(stick, StickKind)
     ]
     return weights, sticks
 
 
-def constraint_solver(job: Job, budget: float) -> Result:
+def constraint_solver(cutting: Cutting, budget: float) -> Result:
     """CP-SAT: how many of each weight on each stick, sticks of a length in falling order of use."""
     clock, work = perf_counter(), process_time()
-    weights, sticks = scaled(job)
+    weights, sticks = scaled(cutting)
     most = sum(count for _, count in weights)
     model = cp_model.CpModel()
     cut: list[list[cp_model.IntVar]] = [[] for _ in weights]
@@ -69,14 +69,14 @@ def constraint_solver(job: Job, budget: float) -> Result:
 
 
 def _cents(bound: float) -> int:
-    """A bound in cents, nought as long as there is none."""
+    """A bound in cents, zero as long as there is none."""
     return max(0, ceil(bound - 1e-6)) if isfinite(bound) else 0
 
 
-def arc_flow(job: Job, budget: float) -> Result:
+def arc_flow(cutting: Cutting, budget: float) -> Result:
     """HiGHS on flows through the places where a piece may start: one arc for each weight, one for waste."""
     clock, work = perf_counter(), process_time()
-    weights, sticks = scaled(job)
+    weights, sticks = scaled(cutting)
     longest = max(room for room, _, _ in sticks)
     reach = {0}
     for weight, count in weights:

@@ -216,5 +216,5 @@ async def drive(mix: Mix, rate: float, seconds: float, *, patient: bool = False)
     await asyncio.gather(*sent)
     took = time.perf_counter() - start
     times.sort()
-    p50, p99 = ((times[int(len(times) * part)] * 1000 if times else float("nan")) for part in (0.5, 0.99))
+    p50, p99 = ((times[int(len(times) * piece)] * 1000 if times else float("nan")) for piece in (0.5, 0.99))
     return Round(rate, len(times) / took, p50, p99, statuses)

@@ -75,9 +75,9 @@ class Tally:
         else:
             found = dry_fit(request, answer) + dry_fit(request, answer, as_marked=True)
         self.kinds.update(
-            f"{part['kind']}, {', '.join(sorted({end['cut'] for end in part['ends']}))}"
+            f"{piece['kind']}, {', '.join(sorted({end['cut'] for end in piece['ends']}))}"
             for one in (answer["openings"] if together else [answer])
-            for part in one["parts"]
+            for piece in one["pieces"]
         )
         self.fitting += time.perf_counter() - answered
         self.built += 1
@@ -86,13 +86,13 @@ class Tally:
 
 def fit_row(request: dict[str, Any], answer: dict[str, Any]) -> list[str]:
     """What does not fit of a row of openings and of what they share, exactly and as marked."""
-    away = sum(abs(rounding_error(part["overall"])) for part in answer["openings"][-1]["parts"])
+    away = sum(abs(rounding_error(piece["overall"])) for piece in answer["openings"][-1]["pieces"])
     found: list[str] = fit_shared(request, answer, unrounded, EXACT_SLACK)
     found += fit_shared(request, answer, as_cut, away + EXACT_SLACK)
     for sent, made in zip(request["openings"], answer["openings"], strict=False):
         # Each window of its own: its casing alone, which stands on the stool that it shares.
         trim = {name: request["trim_specs"]["house"][name] for name in ("casing", "reveal")}
-        alone = sent | {"trim": trim, "foot_style": "floor", "rounding": request["rounding"]}
+        alone = sent | {"trim": trim, "bottom": "floor", "rounding": request["rounding"]}
         found += dry_fit(alone, made) + dry_fit(alone, made, as_marked=True)
     return found
 

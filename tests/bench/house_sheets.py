@@ -11,8 +11,8 @@ from collections.abc import Callable
 from functools import partial
 from time import perf_counter
 
-from longpoint.sheets import RECIPES, Job, Recipe, html, pdf
-from sheets.houses import job
+from longpoint.sheets import RECIPES, Recipe, SheetHouse, html, pdf
+from sheets.houses import sheet_house
 
 
 def timed(make: Callable[[], bytes], runs: int) -> tuple[float, int]:
@@ -25,16 +25,16 @@ def timed(make: Callable[[], bytes], runs: int) -> tuple[float, int]:
     return best * 1000, size
 
 
-def as_html(recipe: Recipe, house: Job) -> bytes:
+def as_html(recipe: Recipe, house: SheetHouse) -> bytes:
     return html(recipe.make(house), house.wording).encode()
 
 
-def as_pdf(recipe: Recipe, house: Job) -> bytes:
+def as_pdf(recipe: Recipe, house: SheetHouse) -> bytes:
     return pdf(recipe.make(house), house.wording)
 
 
 def main(openings: int) -> None:
-    house = job(openings)
+    house = sheet_house(openings)
     print(f"{openings} openings{'HTML ms':>20}{'kB':>8}{'PDF ms':>10}{'kB':>8}")
     for sheet, recipe in RECIPES.items():
         page, page_size = timed(partial(as_html, recipe, house), 5)

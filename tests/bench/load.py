@@ -1,4 +1,4 @@
-"""Load and faults: what two replicas behind the proxy bear, and that nothing acknowledged is lost when parts fail.
+"""Load and faults: what two replicas behind the proxy bear, and that nothing acknowledged is lost when pieces fail.
 
     python tests/bench/load.py
 

@@ -30,7 +30,7 @@ from longpoint.schedules import houses
 from longpoint.schedules.migrate import migrate
 from longpoint.schedules.models import Account
 from longpoint.schedules.store import Store
-from longpoint.stock import Budget, Job, Standing, StockError, plan, replan
+from longpoint.stock import Budget, Cutting, Standing, StockError, plan, replan
 from stored import house, made, opening, serving
 
 MOST_TRIED = 3000
@@ -81,7 +81,7 @@ async def remeasure(service: httpx.AsyncClient, store: Store, random: Random, co
     changed = opening(mark, str(random.randint(20, 52)), str(random.randint(30, 66)))
     answer = await service.put(one.url, json=changed, headers={"if-match": one.headers["etag"]})
     assert answer.status_code == 200, answer.text
-    jobs = await jobs_of(store, where)
+    cuttings = await cuttings_of(store, where)
     after = await planned(service, where, 2.0)
     layouts = {stick["name"]: stick["pieces"] for stick in before["sticks"]}
     for stick in after["sticks"]:
@@ -89,12 +89,12 @@ async def remeasure(service: httpx.AsyncClient, store: Store, random: Random, co
             return f"{stick['name']} stands for two layouts"
         if stick["name"] in done:
             return f"{stick['name']} was cut and is planned again"
-    for profile, (job, standing) in jobs.items():
+    for profile, (cutting, standing) in cuttings.items():
         found = next(item for item in after["profiles"] if item["profile"] == profile)
-        possible = replan(job, standing, Budget(0)).kept
+        possible = replan(cutting, standing, Budget(0)).kept
         kept = [name for name in possible if name in found["sticks"]]
         cost = round(float(found["cost"]) * 100)
-        least = least_changed(job, [item for item in standing if item.name in possible], cost)
+        least = least_changed(cutting, [item for item in standing if item.name in possible], cost)
         count["profiles"] += 1
         count["changed"] += len(possible) - len(kept)
         if least is None:
@@ -105,7 +105,7 @@ async def remeasure(service: httpx.AsyncClient, store: Store, random: Random, co
     return ""
 
 
-async def jobs_of(store: Store, where: str) -> dict[str, tuple[Job, tuple[Standing, ...]]]:
+async def cuttings_of(store: Store, where: str) -> dict[str, tuple[Cutting, tuple[Standing, ...]]]:
     """What is to be planned anew, by profile."""
     async with store.reading() as connection:
         row = await houses.find(connection, await account_of(connection), where.rsplit("/", 1)[1])
@@ -113,7 +113,8 @@ async def jobs_of(store: Store, where: str) -> dict[str, tuple[Job, tuple[Standi
         stored, before = await load_house(connection, row), await latest_plan(connection, row)
     planning = plan_again(stored, await left_of(stored), before, searched=True)
     return {
-        job.profile: (job, standing) for job, standing in zip(planning.jobs, planning.standing, strict=True)
+        cutting.profile: (cutting, standing)
+        for cutting, standing in zip(planning.cuttings, planning.standing, strict=True)
     }
 
 
@@ -122,7 +123,7 @@ async def account_of(connection: AsyncConnection) -> str:
     return str((await connection.execute(select(Account.id))).scalar_one())
 
 
-def least_changed(job: Job, standing: list[Standing], cost: int) -> int | None:
+def least_changed(cutting: Cutting, standing: list[Standing], cost: int) -> int | None:
     """The fewest sticks that change in any plan of that cost, by trying; None where there are too many to try."""
     tried = 0
     for size in range(len(standing) + 1):
@@ -131,22 +132,26 @@ def least_changed(job: Job, standing: list[Standing], cost: int) -> int | None:
             if tried > MOST_TRIED:
                 return None
             kept = [one for at, one in enumerate(standing) if at not in gone]
-            if cost_with(job, kept) <= cost:
+            if cost_with(cutting, kept) <= cost:
                 return size
     return len(standing)
 
 
-def cost_with(job: Job, kept: list[Standing]) -> float:
+def cost_with(cutting: Cutting, kept: list[Standing]) -> float:
     """What the cheapest plan costs that has these sticks, in cents."""
     taken = Counter(key for one in kept for key in one.layout.keys[0])
-    used = {one.layout.stick for one in kept if one.layout.remnant}
+    used = {one.layout.stick for one in kept if one.layout.on_hand}
     pieces = tuple(
         replace(piece, quantity=piece.quantity - taken[piece.key])
-        for piece in job.pieces
+        for piece in cutting.pieces
         if piece.quantity > taken[piece.key]
     )
     spent = sum(one.layout.price_cents for one in kept)
-    rest = replace(job, pieces=pieces, remnants=tuple(one for one in job.remnants if one.key not in used))
+    rest = replace(
+        cutting,
+        pieces=pieces,
+        lengths_on_hand=tuple(one for one in cutting.lengths_on_hand if one.key not in used),
+    )
     if not pieces:
         return spent
     try:

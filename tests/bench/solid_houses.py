@@ -1,4 +1,4 @@
-"""Saw the sticks of random houses as solids, from their parts, until so many are sawn, and say what would be spoiled.
+"""Saw the sticks of random houses as solids, from their pieces, until so many are sawn, and say what would be spoiled.
 
     PYTHONPATH=service:tests python tests/bench/solid_houses.py --sticks 10000
 

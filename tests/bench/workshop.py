@@ -1,5 +1,5 @@
 """Milliseconds of each section of the shop's work by size of house; minutes, sticks picked up and settings of the three
-saw orders over many houses; the money of many random jobs.
+saw orders over many houses; the money of many random cuttings.
 
 Run from the repository's top: PYTHONPATH=service python tests/bench/workshop.py
 """
@@ -18,7 +18,7 @@ from longpoint.shop.yard import Stick, Stock
 from longpoint.values import Price
 
 SIZES = 30, 300
-JOBS = 10_000
+CUTTINGS = 10_000
 HOUSES = 100
 SWINGS = ("detent_seconds", "angle_seconds", "bevel_seconds")
 CASING = Casing(PositiveLength.of("2 1/2 in"), PositiveLength.of("5/8 in"))
@@ -41,7 +41,7 @@ def cut_list(draw: random.Random, openings: int) -> CutList:
             PositiveLength(Fraction(draw.randint(least, most), 16))
             for least, most in ((240, 960), (400, 1100), (40, 64))
         )
-        readings = Readings(jamb_width=width, leg_height=height, jamb_depth=depth)
+        readings = Readings(jamb_width=width, jamb_height=height, jamb_depth=depth)
         return HouseOpening(mark=f"W{number}", readings=readings, trim="trim", room=f"room {number % 7}")
 
     windows = tuple(window(number) for number in range(openings))
@@ -98,10 +98,10 @@ def orders() -> None:
 
 
 def money() -> None:
-    """Every job a house of its own."""
+    """Every cutting a house of its own."""
     draw = random.Random(1)
     start = perf_counter()
-    for _ in range(JOBS):
+    for _ in range(CUTTINGS):
         house = cut_list(draw, draw.randint(1, 6))
         sheet = work(house, {Section.COST}, Shop(wages=Wages(Price(draw.randint(0, 20_000))))).cost
         assert sheet is not None
@@ -110,7 +110,7 @@ def money() -> None:
         assert sheet.total.total == sum(each.amounts.total for each in sheet.openings)
         assert sheet.total.total == sum(each.amounts.total for each in sheet.rooms)
         assert all(line.amount == sum(line.by_opening) for line in sheet.lines)
-    print(f"{JOBS} random jobs add up to the cent in every view; {perf_counter() - start:.0f} s")
+    print(f"{CUTTINGS} random cuttings add up to the cent in every view; {perf_counter() - start:.0f} s")
 
 
 if __name__ == "__main__":

@@ -15,7 +15,7 @@ from longpoint.sheets import MOST_PRINTED
 from longpoint.shop.too_much import MOST_PIECES
 from stored import house, made, opening, serving
 
-DRAWN = ("fitting-sheet", "saw-sheet", "piece-labels")
+DRAWN = ("opening-sheet", "stick-sheet", "labels")
 
 
 @pytest.fixture
@@ -46,7 +46,7 @@ def test_the_document_says_how_many() -> None:
 async def test_so_many_pieces_are_worked_out(client: httpx.AsyncClient) -> None:
     answer = await client.post("/v1/cut-list", json=asked(*alike(MOST_PIECES - PIECES)))
     assert answer.status_code == 200
-    made = sum(part["quantity"] for one in answer.json()["openings"] for part in one["parts"])
+    made = sum(piece["quantity"] for one in answer.json()["openings"] for piece in one["pieces"])
     assert MOST_PIECES - PIECES <= made <= MOST_PIECES
 
 
@@ -65,7 +65,7 @@ async def test_a_stored_house_of_more_says_so(sqlite_service: httpx.AsyncClient)
     where = f"/v1/schedules/{stored['id']}"
     assert (await sqlite_service.post(f"{where}/openings", json=openings[-1])).status_code == 201
     refusal(await sqlite_service.get(f"{where}/cut-list"))
-    refusal(await sqlite_service.get(f"{where}/sheets/yard-list"))
+    refusal(await sqlite_service.get(f"{where}/sheets/material-list"))
 
 
 @pytest.mark.parametrize("sheet", DRAWN)
@@ -87,16 +87,16 @@ async def test_a_cut_list_of_too_many_pieces_is_not_printed(client: httpx.AsyncC
 
 async def test_as_a_table_they_may_all_be_had(client: httpx.AsyncClient) -> None:
     body = asked(*alike(3 * MOST_PRINTED))
-    answer = await client.post("/v1/sheets/piece-labels", json=body, headers={"accept": "text/csv"})
+    answer = await client.post("/v1/sheets/labels", json=body, headers={"accept": "text/csv"})
     rows = list(csv.DictReader(io.StringIO(answer.text)))
     assert len(rows) >= 3 * MOST_PRINTED
-    answer = await client.post("/v1/sheets/piece-labels", json=body, headers={"accept": "application/json"})
+    answer = await client.post("/v1/sheets/labels", json=body, headers={"accept": "application/json"})
     assert len(answer.json()["labels"]) == len(rows)
 
 
 async def test_openings_alike_take_one_page_together(client: httpx.AsyncClient) -> None:
     answer = await client.post(
-        "/v1/sheets/fitting-sheet",
+        "/v1/sheets/opening-sheet",
         json=asked(opening("K1", count=400)),
         headers={"accept": "text/html"},
     )
@@ -106,9 +106,9 @@ async def test_openings_alike_take_one_page_together(client: httpx.AsyncClient) 
 async def test_a_stored_sheet_of_too_many_pieces_is_not_printed(sqlite_service: httpx.AsyncClient) -> None:
     stored = (await made(sqlite_service, openings=alike(MOST_PRINTED + 1))).json()
     where = f"/v1/schedules/{stored['id']}"
-    for address in ("sheets/saw-sheet?format=html", "sheets/piece-labels?format=pdf", "drawings/sticks"):
+    for address in ("sheets/stick-sheet?format=html", "sheets/labels?format=pdf", "drawings/sticks"):
         refusal(await sqlite_service.get(f"{where}/{address}"))
-    for address in ("sheets/saw-sheet?format=csv", "sheets/yard-list?format=html"):
+    for address in ("sheets/stick-sheet?format=csv", "sheets/material-list?format=html"):
         assert (await sqlite_service.get(f"{where}/{address}")).status_code == 200
 
 

@@ -172,7 +172,7 @@ class TestMarks:
     async def test_no_mark_turns_the_figures_after_it_around(self, client: httpx.AsyncClient) -> None:
         """43 1/2 must not read 2/1 34 on a sheet or a drawing."""
         body = {"unit": "in", "trim_specs": {"painted": TRIM}, "openings": [opening(TURNED)]}
-        for sheet in ("fitting-sheet", "piece-labels", "measure-sheet"):
+        for sheet in ("opening-sheet", "labels", "measure-sheet"):
             page = await client.post(f"/v1/sheets/{sheet}", json=body, headers={"accept": "text/html"})
             assert page.status_code == 200, page.text
             assert "K1 1 in" in page.text

@@ -15,7 +15,7 @@ pytestmark = pytest.mark.usefixtures("sound")
 class TestAnotherAccount:
     """Nothing of another's can be read, changed, counted or known of."""
 
-    async def test_parts_of_anothers_house_are_in_no_house_of_ones_own(self, pair: Pair) -> None:
+    async def test_pieces_of_anothers_house_are_in_no_house_of_ones_own(self, pair: Pair) -> None:
         """The house is one's own, what is asked of it another's: as if it had been made up."""
         hers, ids = await furnished(pair.ann)
         his = (await made(pair.bob, openings=[opening("K2")])).headers["location"]
@@ -26,7 +26,7 @@ class TestAnotherAccount:
         async def asked(ids: dict[str, str]) -> list[tuple[int, str]]:
             any_state = {"if-match": "*"}
             one, piece, length = ids["opening"], ids["piece"], ids["length"]
-            cut = {"opening": "K2", "part": "casing_leg/left", "state": "cut"}
+            cut = {"opening": "K2", "piece": "side_casing/left", "state": "cut"}
             works = [
                 {"pieces": [{**LEG, "opening": one}]},
                 {"pieces": [{**cut, "recut_from": piece}]},
@@ -68,7 +68,7 @@ class TestAnotherAccount:
         for rest in (
             "/export",
             "/cut-list",
-            "/sheets/piece-labels",
+            "/sheets/labels",
             "/drawings/sticks",
             "/changes?from=1",
             "/revisions/2",
@@ -97,7 +97,7 @@ class TestAnotherAccount:
             "",
             "/cut-list",
             "/export",
-            "/sheets/saw-sheet",
+            "/sheets/stick-sheet",
             "/drawings/sticks",
             "/openings/K1/drawing",
         ):
@@ -139,7 +139,7 @@ class TestAnotherAccount:
         tries: list[tuple[str, Any]] = [
             ("/openings", opening("K9")),
             ("/lengths", FOUND),
-            ("/work", {"pieces": [{**LEG, "part": "stool"}]}),
+            ("/work", {"pieces": [{**LEG, "piece": "stool"}]}),
             ("/import", imported),
             ("/cut-sticks", {"sticks": ["C1"]}),
             ("/restore", {"revision": 1}),

@@ -31,7 +31,7 @@ class TestOthersWait:
     @pytest.mark.parametrize(
         "body",
         [
-            asked(stock=[{**STOCK[0], "remnants": [{"length": "20 in", "count": 200}]}]),
+            asked(stock=[{**STOCK[0], "lengths_on_hand": [{"length": "20 in", "count": 200}]}]),
             asked(
                 stock=[
                     {**STOCK[0], "sticks": [{**STOCK[0]["sticks"][0], "price": str(n)} for n in range(50)]}
@@ -43,7 +43,7 @@ class TestOthersWait:
                     "A",
                     readings={
                         "jamb_width": "60",
-                        "leg_height": "30",
+                        "jamb_height": "30",
                         "rise": "20",
                         "head_pieces": 60,
                         "jamb_depth": "3",
@@ -53,7 +53,7 @@ class TestOthersWait:
             ),
             asked(opening("K", count=13)),
         ],
-        ids=["remnants", "sticks", "one stick each", "pieces", "openings"],
+        ids=["lengths_on_hand", "sticks", "one stick each", "pieces", "openings"],
     )
     async def test_a_cut_list_is_much_work(
         self, client: httpx.AsyncClient, monkeypatch: pytest.MonkeyPatch, body: dict[str, Any]
@@ -172,7 +172,7 @@ class TestRefusals:
         "sent",
         [
             {f"jamb_widht{n}": 1 for n in range(2000)},
-            {"openings": [{**opening("K"), "foot_style": f"floor{n}"} for n in range(2000)]},
+            {"openings": [{**opening("K"), "bottom": f"floor{n}"} for n in range(2000)]},
         ],
         ids=["fields", "options"],
     )

@@ -77,7 +77,7 @@ class TestOrigins:
         await listed.post(f"{where}/plans", json={})
         for origin in ("https://trim.example", "https://evil.example", None):
             headers = {"origin": origin} if origin else {}
-            for rest in ("", "/cut-list", "/sheets/saw-sheet", "/openings/K1/drawing", "/export"):
+            for rest in ("", "/cut-list", "/sheets/stick-sheet", "/openings/K1/drawing", "/export"):
                 answer = await listed.get(where + rest, headers=headers)
                 assert set(answer.headers["vary"].split(", ")) == {"accept", "origin"}, rest
                 told = await listed.get(

@@ -15,33 +15,33 @@ from longpoint.lengths import Unit, parse
 from longpoint.shop.apportion import apportion
 from longpoint.shop.build import CutList
 from longpoint.shop.exact import exactly
-from longpoint.shop.house import MOST_REMNANTS
-from longpoint.stock import Budget, Defect, Job, Piece, StickKind, firstfit, forms, plan
+from longpoint.shop.house import MOST_LENGTHS_ON_HAND
+from longpoint.stock import Budget, Cutting, StickKind, Stretch, Wanted, firstfit, forms, plan
 from longpoint.stock.forms import Blocks
 from longpoint.stock.scaling import scale
 from longpoint.values import converted
 from stored import STOCK, TRIM, opening
 
 
-def pieces(count: int, first: int = 60, run: Fraction = Fraction(0)) -> tuple[Piece, ...]:
+def pieces(count: int, first: int = 60, run: Fraction = Fraction(0)) -> tuple[Wanted, ...]:
     """So many pieces, each a sixteenth longer than the last."""
-    return tuple(Piece(f"{n}:leg", first + Fraction(n, 16), 1, f"K{n}", run) for n in range(count))
+    return tuple(Wanted(f"{n}:leg", first + Fraction(n, 16), 1, f"K{n}", run) for n in range(count))
 
 
 class TestPlans:
     def test_runs_a_hair_apart_each_get_their_own_mark_in_one_pass(self) -> None:
         """Of 3,000 in one 64th each was compared with all before it: 23 seconds."""
-        legs = tuple(Piece(f"{n}:leg", Fraction(40), 2, None, 5 + Fraction(n, 10**6)) for n in range(3000))
+        legs = tuple(Wanted(f"{n}:leg", Fraction(40), 2, None, 5 + Fraction(n, 10**6)) for n in range(3000))
         began = perf_counter()
-        problem = scale(Job("casing", legs, (StickKind("s", Fraction(192), 1000),), turnable=True))
+        problem = scale(Cutting("casing", legs, (StickKind("s", Fraction(192), 1000),), turnable=True))
         assert perf_counter() - began < 8, "it takes a fifth of a second"
         saved = [kind.right * problem.unit for kind in problem.kinds]
         assert sorted(saved) == [leg.left for leg in legs], "each its own, and not a hair of it lost"
 
     def test_runs_that_no_other_is_like_share_with_none(self) -> None:
-        """So that 3,000 of them are one job like any other, and not one with 3,000 kinds of shared cuts."""
-        legs = tuple(Piece(f"{n}:leg", Fraction(40), 1, None, 5 + Fraction(n, 10**6)) for n in range(3000))
-        problem = scale(Job("casing", legs, (StickKind("s", Fraction(192), 1000),), turnable=True))
+        """So that 3,000 of them are one house like any other, and not one with 3,000 kinds of shared cuts."""
+        legs = tuple(Wanted(f"{n}:leg", Fraction(40), 1, None, 5 + Fraction(n, 10**6)) for n in range(3000))
+        problem = scale(Cutting("casing", legs, (StickKind("s", Fraction(192), 1000),), turnable=True))
         assert not any(kind.left or kind.right for kind in problem.kinds)
 
     def test_a_piece_is_only_tried_where_a_clear_stretch_holds_it(
@@ -49,22 +49,22 @@ class TestPlans:
     ) -> None:
         """With room told by the whole stick, defects and all, every stick tried every piece: 19 seconds."""
         tried = counted(monkeypatch, firstfit, "_soonest")
-        behind = Defect(Fraction(200), Fraction(5000))
+        behind = Stretch(Fraction(200), Fraction(5000))
         stick = StickKind("s", Fraction(5000), 1000, None, (behind,))
-        found = plan(Job("casing", pieces(1000), (stick,)), Budget(0))
+        found = plan(Cutting("casing", pieces(1000), (stick,)), Budget(0))
         assert sum(layout.times * len(layout.placed) for layout in found.layouts) == 1000
-        assert tried[0] <= 2 * 1000, "twice, since remnants are taken first and last"
+        assert tried[0] <= 2 * 1000, "twice, since lengths on hand are taken first and last"
 
     def test_a_place_in_vain_is_looked_for_so_often_only(self, monkeypatch: pytest.MonkeyPatch) -> None:
         """A shared cut may save a run; that it never does is only seen by trying."""
         monkeypatch.setattr(firstfit, "MOST_VAIN", 500)
         tried = counted(monkeypatch, firstfit, "_soonest")
         sides = tuple(
-            Piece(f"{n}:side", 60 + Fraction(n, 16), 1, None, Fraction(20 + n, 64), Fraction(20))
+            Wanted(f"{n}:side", 60 + Fraction(n, 16), 1, None, Fraction(20 + n, 64), Fraction(20))
             for n in range(300)
         )
         stick = StickKind("s", Fraction(110), 1000)
-        found = plan(Job("casing", sides, (stick,), turnable=True), Budget(0))
+        found = plan(Cutting("casing", sides, (stick,), turnable=True), Budget(0))
         assert sum(layout.times * len(layout.placed) for layout in found.layouts) == 300
         assert tried[0] <= 2 * (300 + 500)
 
@@ -72,12 +72,12 @@ class TestPlans:
         """Every stick was tried on every cheaper one: 1,500 openings and 250 kinds of stick took 21 seconds."""
         monkeypatch.setattr(firstfit, "MOST_EXCHANGED", 400)
         tried = counted(monkeypatch, firstfit.Problem, "places")
-        middle = Defect(Fraction(50), Fraction(60))
+        middle = Stretch(Fraction(50), Fraction(60))
         sticks = (
             StickKind("whole", Fraction(200), 9000),
             *(StickKind(f"s{n}", Fraction(110), 10 + n, None, (middle,)) for n in range(49)),
         )
-        found = plan(Job("casing", pieces(450), sticks), Budget(0))
+        found = plan(Cutting("casing", pieces(450), sticks), Budget(0))
         assert sum(layout.times * len(layout.placed) for layout in found.layouts) == 450
         assert tried[0] <= 400 + 1 + len(found.layouts), "and each layout's places once"
 
@@ -87,7 +87,7 @@ class TestPlans:
             StickKind("whole", Fraction(200), 9000),
             *(StickKind(f"s{n}", Fraction(200), 9000 - 10 * n, 0 if n % 2 else 1) for n in range(1, 40)),
         )
-        problem = scale(Job("casing", pieces(100), sticks))
+        problem = scale(Cutting("casing", pieces(100), sticks))
         cuts, _ = firstfit.first_fit(problem)
         assert cuts is not None
         tried[0] = 0
@@ -98,16 +98,16 @@ class TestPlans:
         monkeypatch.setattr(firstfit, "MOST_TRIED", 1000)
         runs = counted(monkeypatch, firstfit, "_run")
         sticks = tuple(StickKind(f"s{n}", Fraction(200 + n), 9000 + n) for n in range(50))
-        plan(Job("casing", pieces(300), sticks), Budget(0))
+        plan(Cutting("casing", pieces(300), sticks), Budget(0))
         assert runs[0] == 1, "300 pieces by 50 kinds is more than that already"
 
     def test_rows_of_an_opening_are_joined_so_often_only(self, monkeypatch: pytest.MonkeyPatch) -> None:
-        """An opening of eleven sides, no two mitres alike, has 2,048 sets of them: 20 such took 13 seconds."""
+        """An opening of eleven sides, no two miters alike, has 2,048 sets of them: 20 such took 13 seconds."""
         monkeypatch.setattr(forms, "MOST_JOINED", 1000)
         rnd = random.Random(4)
         runs = [Fraction(run, 10**6) for run in rnd.sample(range(1, 10**6), 14)]
         sides = tuple(
-            Piece(
+            Wanted(
                 f"{opening}:{n}",
                 Fraction(rnd.randrange(2000, 4000), 64),
                 1,
@@ -119,7 +119,7 @@ class TestPlans:
             for n in range(7)
         )
         stick = StickKind("s", Fraction(12000), 9000)
-        problem = scale(Job("casing", sides, (stick,), turnable=True, together=True))
+        problem = scale(Cutting("casing", sides, (stick,), turnable=True, together=True))
         assert len(problem.items) == 8
         rows = sorted(len(item.forms) for item in problem.items)
         assert rows[0] == 1, "the last of them are laid longest first"
@@ -127,11 +127,11 @@ class TestPlans:
 
     def test_a_row_is_made_once(self) -> None:
         problem = scale(
-            Job("c", pieces(4, run=Fraction(5, 2)), (StickKind("s", Fraction(192), 1),), turnable=True)
+            Cutting("c", pieces(4, run=Fraction(5, 2)), (StickKind("s", Fraction(192), 1),), turnable=True)
         )
         blocks = Blocks(problem.kinds, problem.kerf)
-        parts = ((0, 1), (1, 2))
-        assert blocks.forms(parts) is blocks.forms(parts)
+        rows = ((0, 1), (1, 2))
+        assert blocks.forms(rows) is blocks.forms(rows)
 
 
 PRIMES = (999_999_937, 999_999_929, 999_999_893, 999_999_883, 999_999_797)
@@ -139,23 +139,23 @@ PRIMES = (999_999_937, 999_999_929, 999_999_893, 999_999_883, 999_999_797)
 
 class TestRacks:
     @pytest.mark.parametrize("more", [0, 1])
-    async def test_so_many_remnants_are_laid_out(self, client: httpx.AsyncClient, more: int) -> None:
+    async def test_so_many_lengths_on_hand_are_laid_out(self, client: httpx.AsyncClient, more: int) -> None:
         """A hundred profiles of 200 by 200 came to four million from half a megabyte: 11 s and 0.7 GB."""
         full = [{"length": f"{20 + n} in", "count": 200} for n in range(200)]
-        rack = [{**STOCK[0], "remnants": full}]
-        rack += [{"profile": "other", "sticks": [], "remnants": [{"length": "20 in"}]}] * more
+        rack = [{**STOCK[0], "lengths_on_hand": full}]
+        rack += [{"profile": "other", "sticks": [], "lengths_on_hand": [{"length": "20 in"}]}] * more
         answer = await client.post("/v1/cut-list", json=asked(stock=rack))
         if not more:
             assert answer.status_code == 200
             return
         fault = fault_of(answer)
-        assert fault["code"] == "too-many-remnants"
-        assert fault["pointer"] == "/stock/1/remnants"
-        assert str(MOST_REMNANTS) in fault["detail"]
+        assert fault["code"] == "too-many-lengths-on-hand"
+        assert fault["pointer"] == "/stock/1/lengths_on_hand"
+        assert str(MOST_LENGTHS_ON_HAND) in fault["detail"]
 
     def test_the_document_says_how_many(self) -> None:
         said = DOCUMENT["components"]["schemas"]["CutListRequest"]["description"]
-        assert f"{MOST_REMNANTS:,} remnants" in said
+        assert f"{MOST_LENGTHS_ON_HAND:,} lengths on hand" in said
 
     async def test_lengths_without_a_common_mark_are_not_planned(self, client: httpx.AsyncClient) -> None:
         """That of 250 sticks with 20 defects each held everybody up for more than a minute, that of 100 for 13 s."""
@@ -168,7 +168,7 @@ class TestRacks:
         assert fault["code"] == "too-fine-together"
         assert fault["pointer"] == "/stock/0/sticks/0/defects/2/start"
 
-    async def test_inches_and_millimetres_have_a_common_mark(self, client: httpx.AsyncClient) -> None:
+    async def test_inches_and_millimeters_have_a_common_mark(self, client: httpx.AsyncClient) -> None:
         lengths = ("96 1/64 in", "2440.0125 mm", "8.000001 ft", "120.333333 in", "144 1/7 in", "11 1/9 ft")
         sticks = [{"length": length, "price": "9"} for length in lengths]
         body = asked(stock=[{"profile": "casing", "sticks": sticks}], kerf="3.2 mm", end_trim="1/3 in")

@@ -183,7 +183,7 @@ class TestRaces:
                 two.put(where, json=house(name="B"), headers=whole),
                 one.post(f"{where}/openings", json=opening("K2"), headers=whole),
                 two.post(f"{where}/lengths", json=FOUND, headers=whole),
-                one.post(f"{where}/work", json={"pieces": [{**LEG, "part": "stool"}]}, headers=whole),
+                one.post(f"{where}/work", json={"pieces": [{**LEG, "piece": "stool"}]}, headers=whole),
                 two.post(f"{where}/cut-sticks", json={"sticks": ["C1"]}, headers=whole),
                 one.post(
                     f"{where}/import?existing=replace", json={"openings": [opening("K5")]}, headers=whole

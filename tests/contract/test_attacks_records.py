@@ -62,7 +62,7 @@ class TestRecords:
         following = await pair.ann.get(page.links["next"]["url"])
         assert [one["mark"] for one in following.json()["items"]] == ["K2"]
         id = page.json()["items"][0]["id"]
-        for rest in ("/sheets/saw-sheet?format=csv", f"/openings/{id}/drawing"):
+        for rest in ("/sheets/stick-sheet?format=csv", f"/openings/{id}/drawing"):
             name = (await pair.ann.get(where + rest)).headers["content-disposition"]
             assert re.fullmatch(r'(inline|attachment); filename="[a-z0-9-]+\.(csv|svg)"', name), name
 

@@ -157,7 +157,7 @@ async def test_the_body_of_a_request_for_another_protocol_is_no_request(say: Say
     )
 
 
-async def test_what_comes_after_the_chunks_is_no_part_of_the_head(say: Say) -> None:
+async def test_what_comes_after_the_chunks_is_no_piece_of_the_head(say: Say) -> None:
     """A proxy that looked at the head has not seen it: a key there, or an address to pass for, must do nothing."""
     after = b"Content-Encoding: gzip\r\nAuthorization: Bearer lp_a_b\r\nX-Request-Start: t=1000000000.000\r\n"
     request = ASK + IN_CHUNKS + b"\r\n" + CHUNKS[:-2] + after + b"\r\n"

@@ -14,7 +14,7 @@ SCHEMA = schemathesis.openapi.from_asgi(
 ).exclude(
     # What is stored wants a database: test_fuzz_stored.py. The sheets all take a cut list's body: one of them stands
     # for the rest, whose own tests try them in every format.
-    path_regex="^/v1/schedules|^/v1/sheets/(fitting-sheet|saw-sheet|cost-sheet|measure-sheet|piece-labels)$"
+    path_regex="^/v1/schedules|^/v1/sheets/(opening-sheet|stick-sheet|cost-sheet|measure-sheet|labels)$"
 )
 
 

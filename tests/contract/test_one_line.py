@@ -29,7 +29,7 @@ rate              x        x       x       x          -        x      x       x 
 wage              x        x       x       x          -        x      x       x        x        x      x      -   x   x
 group             x        x       x       x          -        x      x       x        x        x      x      -   x   x
 work              x        x       x       -          x        x      -       -        -        -      -      -   x   x
-answered_part     x        -       -       -          x        x      -       -        -        -      -      -   x   x
+answered_piece     x        -       -       -          x        x      -       -        -        -      -      -   x   x
 answered_opening  x        -       -       -          x        x      -       -        -        -      -      -   x   x
 answered_finding  x        -       -       -          x        x      -       -        -        -      -      -   x   x
 """
@@ -55,7 +55,7 @@ LINES = {
     "wage": Line("shop/wages.py", "Wages", "driving: Price | None = None"),
     "group": Line("geometry/group.py", "Group", "label: Name | None = None"),
     "work": Line("schedules/kept.py", "RecordedPiece", "saw: Name | None = None"),
-    "answered_part": Line("geometry/parts.py", "Part", "slack: Real = Fraction(5, 8)"),
+    "answered_piece": Line("geometry/piece.py", "Piece", "slack: Real = Fraction(5, 8)"),
     "answered_opening": Line("shop/answer.py", "OpeningAnswer", "sashes: int = 2"),
     "answered_finding": Line("geometry/checks/findings.py", "Finding", "spare: Real | None = None"),
 }

@@ -27,7 +27,7 @@ OUT_OF_ORDER = {"caulk": "1/2 in", "plane": "1/4 in"}
 
 
 def measured(mark: str, width: str, height: str, **more: Any) -> Body:
-    readings = {"jamb_width": width, "leg_height": height, "jamb_depth": "3 1/8 in"}
+    readings = {"jamb_width": width, "jamb_height": height, "jamb_depth": "3 1/8 in"}
     return {"mark": mark, "trim": "painted", "readings": readings, **more}
 
 
@@ -77,21 +77,21 @@ def case(name: str, edits: Body, *told: str, before: Body | None = None) -> Any:
 
 SEEN_AT_ONCE = [
     case("a text for a count", {f"{A}/count": "2"}, f"wrong-type {A}/count"),
-    case("nought of an opening", {f"{A}/count": 0}, f"out-of-range {A}/count"),
+    case("zero of an opening", {f"{A}/count": 0}, f"out-of-range {A}/count"),
     case("half an opening", {f"{A}/count": 2.5}, f"wrong-type {A}/count"),
     case("too many of an opening", {f"{A}/count": 501}, f"out-of-range {A}/count"),
-    case("a number for a length", {f"{READ}/leg_height": 46}, f"wrong-type {READ}/leg_height"),
+    case("a number for a length", {f"{READ}/jamb_height": 46}, f"wrong-type {READ}/jamb_height"),
     case("a list for readings", {READ: []}, f"wrong-type {READ}"),
     case("a field with a near name", {f"{READ}/jamb_widht": "30 in"}, f"unknown-field {READ}/jamb_widht"),
     case(
         "a field of an opening with a near name",
-        {f"{A}/foot_stile": "stool"},
-        f"unknown-field {A}/foot_stile",
+        {f"{A}/botom": "stool"},
+        f"unknown-field {A}/botom",
     ),
     case("a length in words", {f"{READ}/jamb_width": "thirty"}, f"not-a-length {READ}/jamb_width"),
-    case("a length below nought", {f"{READ}/jamb_width": "-30 in"}, f"negative {READ}/jamb_width"),
-    case("a length of nought", {f"{READ}/jamb_width": "0 in"}, f"zero {READ}/jamb_width"),
-    case("a length over nought", {f"{READ}/jamb_width": "30 5/0 in"}, f"zero-denominator {READ}/jamb_width"),
+    case("a length below zero", {f"{READ}/jamb_width": "-30 in"}, f"negative {READ}/jamb_width"),
+    case("a length of zero", {f"{READ}/jamb_width": "0 in"}, f"zero {READ}/jamb_width"),
+    case("a length over zero", {f"{READ}/jamb_width": "30 5/0 in"}, f"zero-denominator {READ}/jamb_width"),
     case(
         "a length with no unit",
         {f"{READ}/jamb_width": "30 5/8"},
@@ -101,8 +101,8 @@ SEEN_AT_ONCE = [
     case("a length of two systems", {f"{READ}/jamb_width": "2 ft 5 mm"}, f"mixed-units {READ}/jamb_width"),
     case("a length longer than any", {f"{READ}/jamb_width": "900000 ft"}, f"too-large {READ}/jamb_width"),
     case("an angle past a turn", {f"{READ}/top_left_angle": 400}, f"out-of-range {READ}/top_left_angle"),
-    case("an angle of nought", {f"{READ}/top_left_angle": 0}, f"out-of-range {READ}/top_left_angle"),
-    case("a choice with a near name", {f"{A}/foot_style": "stol"}, f"not-an-option {A}/foot_style"),
+    case("an angle of zero", {f"{READ}/top_left_angle": 0}, f"out-of-range {READ}/top_left_angle"),
+    case("a choice with a near name", {f"{A}/bottom": "stol"}, f"not-an-option {A}/bottom"),
     case("no mark", {f"{A}/mark": GONE}, f"missing {A}/mark"),
     case("an empty mark", {f"{A}/mark": ""}, f"too-short {A}/mark"),
     case("a long mark", {f"{A}/mark": "A" * 201}, f"too-long {A}/mark"),
@@ -113,10 +113,10 @@ SEEN_AT_ONCE = [
     case("no depth for a stool", {f"{READ}/jamb_depth": GONE}, f"depth-missing {READ}/jamb_depth"),
     case(
         "one height of two",
-        {f"{READ}/leg_height": GONE, f"{READ}/left_height": "46 in"},
-        f"missing {READ}/right_height",
+        {f"{READ}/jamb_height": GONE, f"{READ}/left_jamb_height": "46 in"},
+        f"missing {READ}/right_jamb_height",
     ),
-    case("a height twice", {f"{READ}/left_height": "46 in"}, f"given-twice {READ}/left_height"),
+    case("a height twice", {f"{READ}/left_jamb_height": "46 in"}, f"given-twice {READ}/left_jamb_height"),
     case(
         "a head and nothing across",
         {f"{READ}/head_width": "31 in"},
@@ -152,7 +152,7 @@ SEEN_AT_ONCE = [
         "a door and a width",
         {f"{READ}/door": {"width": "30 in", "height": "80 in"}},
         f"given-twice {READ}/jamb_width",
-        f"given-twice {READ}/leg_height",
+        f"given-twice {READ}/jamb_height",
     ),
     case(
         "a reveal wider than the jamb",
@@ -161,8 +161,8 @@ SEEN_AT_ONCE = [
     ),
     case("limits out of order", {f"{A}/wall_limits": OUT_OF_ORDER}, f"out-of-order {A}/wall_limits/plane"),
     case("a wall with a corner too few", {f"{READ}/wall": [{}, {}, {}]}, f"corner-count {READ}/wall"),
-    case("a gap below nought", {f"{A}/square_gap": "-1/64 in"}, f"negative {A}/square_gap"),
-    case("blocks that the trim has not", {f"{A}/foot_style": "plinth"}, f"plinth-missing {TRIM_A}/plinth"),
+    case("a gap below zero", {f"{A}/square_gap": "-1/64 in"}, f"negative {A}/square_gap"),
+    case("blocks that the trim has not", {f"{A}/bottom": "plinth"}, f"plinth-missing {TRIM_A}/plinth"),
     case(
         "an opening of several faults",
         {
@@ -191,7 +191,7 @@ SEEN_AT_ONCE = [
     ),
     case(
         "a head's style with a near name",
-        {f"{TRIM_A}/head_style": "mitered"},
+        {f"{TRIM_A}/head_style": "miterd"},
         f"not-an-option {TRIM_A}/head_style",
     ),
     case(
@@ -207,9 +207,9 @@ SEEN_AT_ONCE = [
         f"unknown-trim {A}/trim",
     ),
     case("money to three places", {f"{STOCK}/sticks/0/price": "9.605"}, f"wrong-form {STOCK}/sticks/0/price"),
-    case("money below nought", {f"{STOCK}/sticks/0/price": "-9.60"}, f"wrong-form {STOCK}/sticks/0/price"),
+    case("money below zero", {f"{STOCK}/sticks/0/price": "-9.60"}, f"wrong-form {STOCK}/sticks/0/price"),
     case("money as a number", {f"{STOCK}/sticks/0/price": 9.6}, f"wrong-type {STOCK}/sticks/0/price"),
-    case("a stick of nought", {f"{STOCK}/sticks/0/length": "0 in"}, f"zero {STOCK}/sticks/0/length"),
+    case("a stick of zero", {f"{STOCK}/sticks/0/length": "0 in"}, f"zero {STOCK}/sticks/0/length"),
     case(
         "fewer sticks than none",
         {f"{STOCK}/sticks/0/available": -1},
@@ -225,7 +225,7 @@ SEEN_AT_ONCE = [
     case(
         "one stick each, in words", {f"{STOCK}/one_stick_each": "yes"}, f"wrong-type {STOCK}/one_stick_each"
     ),
-    case("a kerf below nought", {"/kerf": "-1/8 in"}, "negative /kerf"),
+    case("a kerf below zero", {"/kerf": "-1/8 in"}, "negative /kerf"),
     case("a kerf of two systems", {"/kerf": "1 in 3 mm"}, "mixed-units /kerf"),
     case("a currency in small letters", {"/currency": "usd"}, "wrong-form /currency"),
     case("a unit with a near name", {"/unit": "inn"}, "not-an-option /unit"),
@@ -252,9 +252,9 @@ SEEN_AT_ONCE = [
     ),
     case("no season", {"/movement/seasons": []}, "too-few /movement/seasons"),
     case("a wood of no name", {"/movement/species": "oak"}, "not-an-option /movement/species"),
-    case("a rate below nought", {"/shop/rates/nail_waste": -1}, "out-of-range /shop/rates/nail_waste"),
+    case("a rate below zero", {"/shop/rates/nail_waste": -1}, "out-of-range /shop/rates/nail_waste"),
     case(
-        "a rate that divides by nought", {"/shop/rates/nail_spacing": "0 in"}, "zero /shop/rates/nail_spacing"
+        "a rate that divides by zero", {"/shop/rates/nail_spacing": "0 in"}, "zero /shop/rates/nail_spacing"
     ),
     case(
         "a rate with a near name",
@@ -274,8 +274,8 @@ SEEN_AT_ONCE = [
     case("wages to three places", {"/shop/wages/hour": "31.255"}, "wrong-form /shop/wages/hour"),
     case(
         "a saw that turns past square",
-        {"/shop/saw/sharpest_mitre": 91},
-        "out-of-range /shop/saw/sharpest_mitre",
+        {"/shop/saw/sharpest_miter": 91},
+        "out-of-range /shop/saw/sharpest_miter",
     ),
     case("a house of another age", {"/shop/build_year": 999}, "out-of-range /shop/build_year"),
     case(
@@ -297,7 +297,7 @@ SEEN_AT_ONCE = [
     case("a group called as an opening", {"/groups/0/mark": "A"}, "duplicate-mark /groups/0/mark"),
     case("a group that is a step up", {"/groups/0/mark": ".."}, "mark-is-a-path /groups/0/mark"),
     case("a gap too many", {"/groups/0/gaps": ["4 in", "5 in"]}, "gap-count /groups/0/gaps"),
-    case("a gap of nought", {"/groups/0/gaps/0": "0 in"}, "zero /groups/0/gaps/0"),
+    case("a gap of zero", {"/groups/0/gaps/0": "0 in"}, "zero /groups/0/gaps/0"),
     case("heads that are too few", {"/groups/0/heads": ["80 in"]}, "head-count /groups/0/heads"),
     case(
         "a shared stool without gaps",
@@ -321,25 +321,27 @@ SEEN_AT_ONCE = [
             f"{A}/trim": "plain",
         },
     ),
-    case("a length on hand of nought", {f"{ON_HAND}/length": "0 in"}, f"zero {STOCK}/remnants/0/length"),
+    case("a length on hand of zero", {f"{ON_HAND}/length": "0 in"}, f"zero {STOCK}/lengths_on_hand/0/length"),
     case(
-        "a length on hand in words", {f"{ON_HAND}/length": "long"}, f"not-a-length {STOCK}/remnants/0/length"
+        "a length on hand in words",
+        {f"{ON_HAND}/length": "long"},
+        f"not-a-length {STOCK}/lengths_on_hand/0/length",
     ),
     case(
         "a length on hand without a unit",
         {f"{ON_HAND}/length": "60"},
-        f"missing-unit {STOCK}/remnants/0/length",
+        f"missing-unit {STOCK}/lengths_on_hand/0/length",
         before=UNITLESS,
     ),
     case(
         "a length on hand that gives money",
         {f"{ON_HAND}/price": "-1.00"},
-        f"wrong-form {STOCK}/remnants/0/price",
+        f"wrong-form {STOCK}/lengths_on_hand/0/price",
     ),
     case(
         "a length on hand with a near name",
         {f"{ON_HAND}/defect": []},
-        f"unknown-field {STOCK}/remnants/0/defect",
+        f"unknown-field {STOCK}/lengths_on_hand/0/defect",
     ),
     case(
         "more pieces than can be",
@@ -395,9 +397,9 @@ SEEN_AT_ONCE = [
     ),
     case(
         "units of no length beside a width",
-        {f"{READ}/lights": ["20 in", "x"], f"{READ}/mull_widths": ["0 in"]},
+        {f"{READ}/joined_widths": ["20 in", "x"], f"{READ}/mull_widths": ["0 in"]},
         f"given-twice {READ}/jamb_width",
-        f"not-a-length {READ}/lights/1",
+        f"not-a-length {READ}/joined_widths/1",
         f"zero {READ}/mull_widths/0",
     ),
     case(
@@ -469,7 +471,7 @@ PLANNED = [
     case(
         "a defect past a length on hand",
         {f"{ON_HAND}/defects": [{"start": "5 in", "end": "200 in"}]},
-        f"outside-stick {STOCK}/remnants/0/defects/0",
+        f"outside-stick {STOCK}/lengths_on_hand/0/defects/0",
     ),
     case("stock of no sticks", {"/stock/1/sticks": []}, "no-stock /stock/1"),
 ]
@@ -481,8 +483,8 @@ def asked_once(body: Body) -> Body:
     del body["name"]
     for one in body.pop("lengths"):
         stock = next(stock for stock in body["stock"] if stock["profile"] == one["profile"])
-        remnant = {name: value for name, value in one.items() if name not in ("profile", "paid")}
-        stock.setdefault("remnants", []).append(remnant)
+        on_hand = {name: value for name, value in one.items() if name not in ("profile", "paid")}
+        stock.setdefault("lengths_on_hand", []).append(on_hand)
     return {**body, "planning_seconds": 0}
 
 
@@ -579,13 +581,13 @@ async def test_a_fault_is_the_same_asked_once_or_kept(
     assert sorted(f"{code} {pointer}" for pointer, code, _ in once) == sorted(told)
 
     started = faults(await service.post("/v1/schedules", json=bad))
-    assert started == moved(once, {"/stock/0/remnants/0": ON_HAND})
+    assert started == moved(once, {"/stock/0/lengths_on_hand/0": ON_HAND})
     if all(place.startswith(A) for place in edits):
         await of_an_opening(service, good, bad, edits, once)
     if all(place.startswith(ON_HAND) for place in edits):
         where, _ = await kept(service, {**good, "lengths": []})
         put = faults(await service.post(f"{where}/lengths", json=bad["lengths"][0]))
-        assert put == moved(once, {"/stock/0/remnants/0": ""})
+        assert put == moved(once, {"/stock/0/lengths_on_hand/0": ""})
     if not any(place.startswith(("/openings", "/lengths", "/unit")) for place in edits):
         where, tag = await kept(service, good)
         put = faults(await service.put(where, json=head(bad), headers=tag))
@@ -618,7 +620,7 @@ async def test_more_on_hand_than_a_cut_list_takes_is_refused_asked_once_or_kept(
     full = {**whole(), "lengths": whole()["lengths"] * 200}
     over = {**full, "lengths": [*full["lengths"], *whole()["lengths"]]}
     once = faults(await service.post("/v1/cut-list", json=asked_once(over)))
-    assert [(pointer, code) for pointer, code, _ in once] == [("/stock/0/remnants", "too-many")]
+    assert [(pointer, code) for pointer, code, _ in once] == [("/stock/0/lengths_on_hand", "too-many")]
     where, _ = await kept(service, full)
     one_more = faults(await service.post(f"{where}/lengths", json=over["lengths"][-1]))
     assert [(pointer, code) for pointer, code, _ in one_more] == [("", "too-many-lengths")]

@@ -80,7 +80,7 @@ def window(number: int) -> Body:
     width, height = (
         f"{dice.randint(low, high)} {dice.randrange(1, 16, 2)}/16" for low, high in ((20, 44), (30, 58))
     )
-    readings: Body = {"jamb_width": width, "leg_height": height, "jamb_depth": f"{dice.randint(2, 4)} 5/8"}
+    readings: Body = {"jamb_width": width, "jamb_height": height, "jamb_depth": f"{dice.randint(2, 4)} 5/8"}
     found: Body = {
         "mark": f"W{number}",
         "room": ("Kitchen", "Landing", "Attic")[number % 3],
@@ -95,9 +95,9 @@ def window(number: int) -> Body:
     elif number % 6 == 5:
         readings["top_left_angle"] = 90.6
     elif number % 8 == 6:
-        del readings["leg_height"]
-        readings["left_height"] = height
-        readings["right_height"] = f"{int(height.split()[0]) + 1}"
+        del readings["jamb_height"]
+        readings["left_jamb_height"] = height
+        readings["right_jamb_height"] = f"{int(height.split()[0]) + 1}"
     if number % 7 == 0 and not grouped:
         found["count"] = 3
     return found
@@ -125,9 +125,9 @@ def asked_once(house: Body) -> Body:
     """The same as it is sent to be worked out first-fit and not kept."""
     on_hand: dict[str, list[Body]] = {}
     for one in house["lengths"]:
-        remnant = {name: value for name, value in one.items() if name not in ("profile", "note", "paid")}
-        on_hand.setdefault(one["profile"], []).append(remnant)
-    stock = [{**one, "remnants": on_hand.get(one["profile"], [])} for one in house["stock"]]
+        on_hand = {name: value for name, value in one.items() if name not in ("profile", "note", "paid")}
+        on_hand.setdefault(one["profile"], []).append(on_hand)
+    stock = [{**one, "lengths_on_hand": on_hand.get(one["profile"], [])} for one in house["stock"]]
     rest = {name: value for name, value in house.items() if name not in ("name", "lengths")}
     return {**rest, "stock": stock, "planning_seconds": 0, "include": SECTIONS}
 
@@ -170,22 +170,22 @@ def _is_all_there(answer: Body, kept: Body) -> None:
     """The house is what it is meant to be: nothing is the same only because it is not there."""
     openings = answer["openings"]
     assert [one["mark"] for one in openings] == [f"W{number}" for number in range(1, 31)] + ["Bay", "Pair"]
-    pieces = sum(part["quantity"] for one in openings for part in one["parts"])
+    pieces = sum(piece["quantity"] for one in openings for piece in one["pieces"])
     assert (
         kept["needed"]
         == pieces
         == sum(len(stick["pieces"]) for plan in answer["plans"] for stick in plan["sticks"])
     )
-    kinds = {part["kind"] for one in openings for part in one["parts"]}
-    assert kinds >= {"stool", "apron", "casing_leg", "casing_head", "cap", "jamb_extension"}
+    kinds = {piece["kind"] for one in openings for piece in one["pieces"]}
+    assert kinds >= {"stool", "apron", "side_casing", "head_casing", "cap", "jamb_extension"}
     assert all(one["movement"] for one in openings if one["mark"] not in ("Bay", "Pair"))
     assert any(
-        end["mitre_degrees"] not in (0, 45)
+        end["miter_degrees"] not in (0, 45)
         for one in openings
-        for part in one["parts"]
-        for end in part["ends"]
+        for piece in one["pieces"]
+        for end in piece["ends"]
     )
-    assert any(stick["remnant"] for plan in answer["plans"] for stick in plan["sticks"])
+    assert any(stick["on_hand"] for plan in answer["plans"] for stick in plan["sticks"])
     assert {plan["method"] for plan in answer["plans"]} == {"first_fit"}
     assert answer["buy"]
     assert answer["unused_stock"] == ["a profile of no piece"]

@@ -47,12 +47,12 @@ async def test_every_read_is_answered_as_said(sqlite_database: str) -> None:
     async with serving(sqlite_database) as service:
         known = await fill(service)
         where = f"/v1/schedules/{known['schedule_id']}"
-        work = {"pieces": [{"opening": "K1", "part": "stool", "state": "cut"}]}
+        work = {"pieces": [{"opening": "K1", "piece": "stool", "state": "cut"}]}
         known["piece_id"] = (await service.post(f"{where}/work", json=work)).json()["pieces"][0]["id"]
         known["lot"] = (await service.get(f"{where}/lengths")).json()["items"][0]["lot"]
         assert (await service.get(f"{where}/cut-list")).status_code == 200
         known["number"], known["name"] = "1", "C1"
-        known["sheet"] = "yard-list"
+        known["sheet"] = "material-list"
         for path, method, entry in STORED.values():
             if method == "get":
                 needed = [

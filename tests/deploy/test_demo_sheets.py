@@ -34,7 +34,7 @@ def run_demo(database: str) -> str:
 async def test_run_twice_it_keeps_one_house_whose_sheets_open(tmp_path: Path) -> None:
     database = f"sqlite:///{tmp_path}/demo.sqlite3"
     printed = [run_demo(database) for _ in range(2)]
-    assert re.search(r"^ +1 casing sill  ", printed[0], re.MULTILINE)
+    assert re.search(r"^ +1 bottom casing  ", printed[0], re.MULTILINE)
     first, second = (re.findall(r"http://\S+/v1/schedules/\S+", said) for said in printed)
     paths = [urlsplit(one)._replace(scheme="", netloc="").geturl() for one in first]
     assert paths == [urlsplit(one)._replace(scheme="", netloc="").geturl() for one in second]

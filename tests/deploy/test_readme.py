@@ -25,11 +25,11 @@ def at(answer: Any, path: str) -> str:
 
 async def test_the_readmes_request_gives_the_readmes_answer(client: httpx.AsyncClient) -> None:
     answer = await client.post("/v1/stool", json=readme_request())
-    part = answer.json()["parts"][0]
+    piece = answer.json()["pieces"][0]
     rows = re.findall(r"^\| `([^`]+)`.*? \| `([^`]+)` \|$", README, re.MULTILINE)
     assert len(rows) >= 5
-    assert {path: at(part, path) for path, _ in rows} == dict(rows)
-    assert part["marks"][2]["name"] == "centre line of opening"
+    assert {path: at(piece, path) for path, _ in rows} == dict(rows)
+    assert piece["marks"][2]["name"] == "center line of opening"
 
 
 async def test_the_readmes_refusal_is_the_services(client: httpx.AsyncClient) -> None:
@@ -38,6 +38,6 @@ async def test_the_readmes_refusal_is_the_services(client: httpx.AsyncClient) ->
     assert [error["pointer"] for error in answer.json()["errors"]] == ["/jamb_width"]
 
 
-def test_the_readme_opens_with_the_job() -> None:
+def test_the_readme_opens_with_the_house() -> None:
     _title, first, *_ = README.split("\n\n")
     assert first.startswith("Longpoint does the arithmetic of trimming a house.")

@@ -6,37 +6,37 @@ from shapely import Polygon
 
 from dryfit.misfits import Misfits
 from dryfit.outline import Line
-from dryfit.piece import Measure, Piece
+from dryfit.piece import Measure, SolidPiece
 
 UNSEEN = 1 / 32
 """Inches by which a leg may stand past its block, both sides together, along a head a little out of level."""
 
 
 def fit_blocks(
-    cut: dict[str, Piece],
+    cut: dict[str, SolidPiece],
     inner: dict[str, Line],
     blocks: dict[str, dict[str, Any]],
     floor: Line,
     jamb: Polygon,
     measure: Measure,
     misfits: Misfits,
-) -> dict[str, Piece]:
+) -> dict[str, SolidPiece]:
     """Stand the legs up, set a block on each end, and lay head and sill between: every end must meet its block.
 
     Args:
         cut: the casing by side.
         inner: the line each side's inner edge belongs on.
-        blocks: corner blocks' parts by side.
+        blocks: corner blocks' pieces by side.
         floor: the line the legs stand on, where there is no sill.
         jamb: its inside.
     """
     levels = ("head", "sill") if "sill" in cut else ("head",)
     wanted = [_place(level, side) for level in levels for side in ("left", "right")]
     misfits.says("the corner blocks", sorted(blocks), sorted(wanted))
-    size = {place: float(measure(part["overall"])) for place, part in blocks.items()}
-    told = {place: float(measure(part["width"])) for place, part in blocks.items()}
+    size = {place: float(measure(piece["overall"])) for place, piece in blocks.items()}
+    told = {place: float(measure(piece["width"])) for place, piece in blocks.items()}
     misfits.says("the corner blocks are square", size, told)
-    # Blocks are centred across the head and the sill; on these lines the legs end.
+    # Blocks are centered across the head and the sill; on these lines the legs end.
     under = {
         level: inner[level].outside(-(size[_place(level, "left")] - _width(cut[level])) / 2)
         for level in levels
@@ -63,7 +63,7 @@ def fit_blocks(
                 line.outside(off).at + line.along * (middle + along) for off, along in _square(size[place])
             ]
             set_[place] = Polygon([(z.real, z.imag) for z in corners])
-            # Going anticlockwise the head runs from the right to the left, the sill the other way.
+            # Going counterclockwise the head runs from the right to the left, the sill the other way.
             inwards = 1 if (side == "right") == (level == "head") else -1
             ends[place] = line.at + line.along * (middle + inwards * size[place] / 2)
     for level in levels:
@@ -72,9 +72,11 @@ def fit_blocks(
             _place(level, side) for side in (("right", "left") if level == "head" else ("left", "right"))
         )
         start, finish = line.ahead(ends[first]), line.ahead(ends[last])
-        misfits.near(f"the {level} between its blocks", float(measure(piece.part["overall"])), finish - start)
+        misfits.near(
+            f"the {level} between its blocks", float(measure(piece.answered["overall"])), finish - start
+        )
         placed[level] = piece.laid(piece.right.inner, -line.along, line.at + line.along * start)
-        for end in piece.part["ends"]:
+        for end in piece.answered["ends"]:
             misfits.says(f"{piece.name}'s end at {end['at']}", end["cut"], "square")
     for place, block in set_.items():
         misfits.apart(f"the {place} block and the jamb's inside", block, jamb)
@@ -91,11 +93,11 @@ def _square(size: float) -> tuple[tuple[float, float], ...]:
     return (0, -size / 2), (0, size / 2), (size, size / 2), (size, -size / 2)
 
 
-def _stood(leg: Piece, side: str, line: Line, base: Line) -> Piece:
+def _stood(leg: SolidPiece, side: str, line: Line, base: Line) -> SolidPiece:
     """A leg along its jamb, its foot's inner corner on the line it stands on."""
     foot = leg.right if side == "right" else leg.left
     return leg.laid(foot.inner, -line.along, line.crosses(base))
 
 
-def _width(piece: Piece) -> float:
+def _width(piece: SolidPiece) -> float:
     return abs(piece.left.outer - piece.left.inner)

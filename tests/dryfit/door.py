@@ -39,7 +39,7 @@ def fit_door(request: dict[str, Any], answer: dict[str, Any], measure: Measure, 
     width, height = clear_size(door, unit)
     thick = float(inches(door.get("jamb_thickness", USUAL["jamb_thickness"]), unit))
     housing = float(inches(door.get("housing", USUAL["housing"]), unit))
-    size = {part["key"]: float(measure(part["overall"])) for part in answer["parts"]}
+    size = {piece["key"]: float(measure(piece["overall"])) for piece in answer["pieces"]}
     left = box(-thick, 0, 0, size["jamb_leg/hinge"])
     right = box(width, 0, width + thick, size["jamb_leg/strike"])
     head = box(-housing, height, size["head_jamb"] - housing, height + thick)
@@ -61,7 +61,7 @@ def _check_marks(
     door: dict[str, Any], answer: dict[str, Any], unit: str | None, measure: Measure, misfits: Misfits
 ) -> None:
     """Hung on its gaps, the door's hinges lie at the marks on the hinge leg, and its strike at the other's."""
-    parts = {part["key"]: part for part in answer["parts"]}
+    pieces = {piece["key"]: piece for piece in answer["pieces"]}
     size = {
         name: float(inches(door.get(name, usual), unit)) for name, usual in (*USUAL.items(), *HINGED.items())
     }
@@ -74,30 +74,30 @@ def _check_marks(
     wanted["middle of strike"] = size["strike_height"]
     wanted["underside of head jamb"] = top + size["head_gap"]
     for key, marks in (("jamb_leg/hinge", count + 1), ("jamb_leg/strike", 2)):
-        misfits.says(f"{key}'s marks", len(parts[key]["marks"]), marks)
-        for mark in parts[key]["marks"]:
+        misfits.says(f"{key}'s marks", len(pieces[key]["marks"]), marks)
+        for mark in pieces[key]["marks"]:
             own = abs(float(measure(mark["at"])) - float(unrounded(mark["at"])))
             misfits.near(f"{key}'s {mark['name']}", float(measure(mark["at"])), wanted[mark["name"]], own)
     for key in ("jamb_leg/hinge", "jamb_leg/strike", "head_jamb"):
-        misfits.near(f"{key}'s width", float(unrounded(parts[key]["width"])), size["jamb_depth"])
+        misfits.near(f"{key}'s width", float(unrounded(pieces[key]["width"])), size["jamb_depth"])
     hinged = door.get("hinge_side", "left")
-    misfits.says("the hinge leg's side", hinged in parts["jamb_leg/hinge"]["notes"][0], True)
+    misfits.says("the hinge leg's side", hinged in pieces["jamb_leg/hinge"]["notes"][0], True)
 
 
 def _fit_stops(
     answer: dict[str, Any], width: float, height: float, thick: float, measure: Measure, misfits: Misfits
 ) -> None:
     """Their backs line the jamb; their faces leave the door's rebate."""
-    stops = {part["side"]: part for part in answer["parts"] if part["kind"] == "door_stop"}
+    stops = {piece["side"]: piece for piece in answer["pieces"] if piece["kind"] == "door_stop"}
     misfits.says("the stops", sorted(stops), ["head", "left", "right"])
-    head, mitred = stops["head"], stops["head"]["ends"][0]["cut"] == "bevel"
+    head, mitered = stops["head"], stops["head"]["ends"][0]["cut"] == "bevel"
     misfits.near("the head stop", float(measure(head["overall"])), width)
     for side in ("left", "right"):
         top = float(measure(stops[side]["overall"]))
-        misfits.near(f"the {side} stop's top", top, height if mitred else height - thick)
+        misfits.near(f"the {side} stop's top", top, height if mitered else height - thick)
         end = stops[side]["ends"][1]
         misfits.says(
             f"the {side} stop's head",
             (end["cut"], end["long_edge"]),
-            ("bevel", "back") if mitred else ("square", None),
+            ("bevel", "back") if mitered else ("square", None),
         )

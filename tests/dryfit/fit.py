@@ -4,7 +4,7 @@ import math
 from dataclasses import replace
 from typing import Any
 
-from dryfit.casing import Job, fit_casing, wander_of
+from dryfit.casing import CASING, Frame, fit_casing, wander_of
 from dryfit.door import fit_door
 from dryfit.headdress import fit_strip
 from dryfit.leaning import fit_leaning
@@ -12,9 +12,9 @@ from dryfit.lining import fit_lining
 from dryfit.misfits import Misfits
 from dryfit.mulls import fit_mulls
 from dryfit.outline import Outline, outline
-from dryfit.piece import Measure, Piece
+from dryfit.piece import Measure, SolidPiece
 from dryfit.rounding import check_roundings
-from dryfit.stool import fit_apron, fit_stool, fit_strip_below
+from dryfit.stool import fit_apron, fit_shim_below, fit_stool
 from dryfit.tape import as_cut, inches, rounding_error, unrounded
 
 ANGLE_SLACK = math.radians(0.5e-6)
@@ -39,29 +39,32 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
     if as_marked:
         check_roundings(request, answer, misfits)
     shape = outline(readings, unit)
-    job = _job(request, answer, shape, measure)
+    frame = _frame(request, answer, shape, measure)
     if "door" in readings:
         fit_door(request, answer, measure, misfits)
     if request.get("wall_answer") == "extend":
-        fit_lining(request, job, answer["parts"], measure, misfits)
+        fit_lining(request, frame, answer["pieces"], measure, misfits)
     if request.get("wall_answer") == "lean":
-        check_widths(request, answer["parts"], misfits)
-        outsides = fit_leaning(request, job, answer["parts"], measure, misfits)
-        if job.foot == "stool" and outsides:
-            _fit_under(request, answer, outsides, job, measure, misfits)
+        check_widths(request, answer["pieces"], misfits)
+        outsides = fit_leaning(request, frame, answer["pieces"], measure, misfits)
+        if frame.foot == "stool" and outsides:
+            _fit_under(request, answer, outsides, frame, measure, misfits)
         return misfits.found
-    check_widths(request, answer["parts"], misfits)
-    placed = fit_casing(job, answer["parts"], measure, misfits)
+    check_widths(request, answer["pieces"], misfits)
+    placed = fit_casing(frame, answer["pieces"], measure, misfits)
     if not placed:
         return misfits.found
-    if "lights" in readings:
-        fit_mulls(request, job, placed, answer["parts"], measure, misfits)
+    if "joined_widths" in readings:
+        fit_mulls(request, frame, placed, answer["pieces"], measure, misfits)
     strips = (
-        {"fillet": job.inner("head"), "cap": job.inner("head").outside(job.fillet + _width(placed["head"]))}
-        if job.butted
+        {
+            "fillet": frame.inner("head"),
+            "cap": frame.inner("head").outside(frame.fillet + _width(placed["head"])),
+        }
+        if frame.butted
         else {}
     )
-    loose = job.taken_square + wander_of(job) if strips and job.taken_square else 0.0
+    loose = frame.taken_square + wander_of(frame) if strips and frame.taken_square else 0.0
     misfits.slack += loose
     for kind, under in strips.items():
         if trim.get(kind):
@@ -70,7 +73,7 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
             legs = placed["left"], placed["right"]
             fit_strip(
                 kind,
-                answer["parts"],
+                answer["pieces"],
                 measure,
                 misfits,
                 under=under,
@@ -82,26 +85,26 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
     band = trim.get("back_band")
     if band:
         lap = float(inches(band.get("lap", "0 in"), unit))
-        reveals = {name: job.reveals[name] + _width(piece) - lap for name, piece in placed.items()}
-        around = replace(job, reveals=job.reveals | reveals)
-        placed = fit_casing(around, answer["parts"], measure, misfits, "back_band")
-    if job.foot == "stool" and placed:
+        reveals = {name: frame.reveals[name] + _width(piece) - lap for name, piece in placed.items()}
+        around = replace(frame, reveals=frame.reveals | reveals)
+        placed = fit_casing(around, answer["pieces"], measure, misfits, ("back_band",))
+    if frame.foot == "stool" and placed:
         outsides = placed["left"].left.outer.real, placed["right"].right.outer.real
-        _fit_under(request, answer, outsides, job, measure, misfits)
+        _fit_under(request, answer, outsides, frame, measure, misfits)
     return misfits.found
 
 
-def _job(request: dict[str, Any], answer: dict[str, Any], shape: Outline, measure: Measure) -> Job:
+def _frame(request: dict[str, Any], answer: dict[str, Any], shape: Outline, measure: Measure) -> Frame:
     unit, trim = request.get("unit"), request["trim"]
-    style, fillet = trim.get("head_style", "mitred"), trim.get("fillet")
-    return Job(
+    style, fillet = trim.get("head_style", "mitered"), trim.get("fillet")
+    return Frame(
         outline=shape,
         reveals={name: reveal_of(request, name, unit) for name in shape.names},
-        foot=request.get("foot_style", "stool"),
+        foot=request.get("bottom", "stool"),
         butted=style == "butted",
         overhang=float(inches(trim.get("overhang", "0 in"), unit)),
         fillet=float(inches(fillet["height"], unit)) if fillet and style == "butted" else 0.0,
-        blocks={part["side"]: part for part in answer["parts"] if part["kind"] == "corner_block"},
+        blocks={piece["side"]: piece for piece in answer["pieces"] if piece["kind"] == "corner_block"},
         base=_base(request, answer, measure),
         counted=_counted(request, shape),
         taken_square=_told_gap(answer["square_gap"]),
@@ -110,60 +113,60 @@ def _job(request: dict[str, Any], answer: dict[str, Any], shape: Outline, measur
 
 def _counted(request: dict[str, Any], shape: Outline) -> bool:
     """Round a picture frame of other than four sides there are no legs, unless a curve springs from some."""
-    if request.get("foot_style") != "picture_frame" or len(shape.corners) == 4:
+    if request.get("bottom") != "casing" or len(shape.corners) == 4:
         return False
-    return "leg_height" not in request["readings"]
+    return "jamb_height" not in request["readings"]
 
 
-def check_widths(request: dict[str, Any], parts: list[dict[str, Any]], misfits: Misfits) -> None:
+def check_widths(request: dict[str, Any], pieces: list[dict[str, Any]], misfits: Misfits) -> None:
     """Every piece of casing is as wide as its stock, or as what it was asked to be ripped to."""
     unit, trim, own = request.get("unit"), request["trim"], request.get("widths", {})
-    for part in parts:
-        kind, _, name = str(part["kind"]).partition("_")
-        if kind != "casing":
+    for piece in pieces:
+        if piece["kind"] not in CASING:
             continue
-        side = part["side"].split()[0]
-        stock = trim.get(f"{side}_casing") or trim["casing"]
+        side = piece["side"].split()[0]
+        stock = trim.get({"head": "head_casing", "sill": "bottom_casing"}.get(side, "")) or trim["casing"]
         wanted = float(inches(own.get(side) or stock["width"], unit))
-        misfits.near(f"{part['key']}'s width", float(unrounded(part["width"])), wanted)
-        ripped = None if part["rip_width"] is None else float(unrounded(part["rip_width"]))
+        misfits.near(f"{piece['key']}'s width", float(unrounded(piece["width"])), wanted)
+        ripped = None if piece["rip_width"] is None else float(unrounded(piece["rip_width"]))
         misfits.says(
-            f"{part['key']} ripped", ripped, float(unrounded(part["width"])) if own.get(side) else None
+            f"{piece['key']} ripped", ripped, float(unrounded(piece["width"])) if own.get(side) else None
         )
-        misfits.says(f"{part['key']} by name", name in ("leg", "head", "sill"), True)
 
 
-def _width(piece: Piece) -> float:
-    return float(unrounded(piece.part["width"]))
+def _width(piece: SolidPiece) -> float:
+    return float(unrounded(piece.answered["width"]))
 
 
 def _fit_under(
     request: dict[str, Any],
     answer: dict[str, Any],
     outsides: tuple[float, float],
-    job: Job,
+    frame: Frame,
     measure: Measure,
     misfits: Misfits,
 ) -> None:
     """The stool and the apron, under the trim that stands on the stool."""
     unit, trim, readings = request.get("unit"), request["trim"], request["readings"]
     # Where a leg leans and was cut square, its outside edge at the stool comes in by the versed sine of its lean.
-    misfits.slack += job.taken_square**2
-    jamb, apron, stool = job.outline.length(0), trim.get("apron"), trim["stool"]
+    misfits.slack += frame.taken_square**2
+    jamb, apron, stool = frame.outline.length(0), trim.get("apron"), trim["stool"]
     if apron and not request.get("without_apron"):
-        fit_apron(answer["parts"], measure, misfits, jamb=jamb, outsides=outsides, asked=apron)
-        (told,) = (part["width"] for part in answer["parts"] if part["kind"] == "apron")
+        fit_apron(answer["pieces"], measure, misfits, jamb=jamb, outsides=outsides, asked=apron)
+        (told,) = (piece["width"] for piece in answer["pieces"] if piece["kind"] == "apron")
         own = request.get("widths", {}).get("apron") or apron["width"]
         misfits.near("the apron's width", float(unrounded(told)), float(inches(own, unit)))
     else:
-        misfits.says("no apron", [part for part in answer["parts"] if part["kind"].startswith("apron")], [])
-    fit_strip_below(request, answer["parts"], jamb, measure, misfits)
+        misfits.says(
+            "no apron", [piece for piece in answer["pieces"] if piece["kind"].startswith("apron")], []
+        )
+    fit_shim_below(request, answer["pieces"], jamb, measure, misfits)
     both = readings.get("jamb_depth")
     own_horns = request.get("horns", {})
     under = apron or trim["casing"]
     fit_stool(
-        next(part for part in answer["parts"] if part["kind"] == "stool"),
-        {part["side"]: part for part in answer["parts"] if part["kind"] == "stool_return"},
+        next(piece for piece in answer["pieces"] if piece["kind"] == "stool"),
+        {piece["side"]: piece for piece in answer["pieces"] if piece["kind"] == "stool_return"},
         measure,
         misfits,
         jamb=jamb,
@@ -184,7 +187,7 @@ def _fit_under(
 
 
 def _told_gap(text: str) -> float:
-    """The gap told, with half of the last decimal it is told to; nought stays nought."""
+    """The gap told, with half of the last decimal it is told to; zero stays zero."""
     gap = float(inches(text))
     return gap + 5e-5 if gap else 0.0
 
@@ -201,11 +204,11 @@ def reveal_of(request: dict[str, Any], name: str, unit: str | None) -> float:
 
 
 def _base(request: dict[str, Any], answer: dict[str, Any], measure: Any) -> float:
-    foot = request.get("foot_style", "stool")
+    foot = request.get("bottom", "stool")
     if foot == "floor":
         return float(inches(request["trim"].get("floor_clearance", "0 in"), request.get("unit")))
     if foot == "plinth":
-        blocks = [part for part in answer["parts"] if part["kind"] == "plinth_block"]
+        blocks = [piece for piece in answer["pieces"] if piece["kind"] == "plinth_block"]
         assert sorted(block["side"] for block in blocks) == ["left", "right"]
         left, right = (float(measure(block["overall"])) for block in blocks)
         assert left == right
@@ -215,18 +218,18 @@ def _base(request: dict[str, Any], answer: dict[str, Any], measure: Any) -> floa
 
 def _turned_away(answer: dict[str, Any]) -> float:
     """What the last decimals of the angles come to over all pieces, had they all turned the same way."""
-    around = sum(float(unrounded(part["overall"])) for part in answer["parts"])
-    return EXACT_SLACK + ANGLE_SLACK * 2 * len(answer["parts"]) * around
+    around = sum(float(unrounded(piece["overall"])) for piece in answer["pieces"])
+    return EXACT_SLACK + ANGLE_SLACK * 2 * len(answer["pieces"]) * around
 
 
 def _rounded_away(answer: dict[str, Any]) -> float:
     """What all roundings of one opening's pieces come to, had they all gone the same way."""
     total = 0.0
-    for part in answer["parts"]:
-        lengths = [part["overall"], part["rip_width"]]
+    for piece in answer["pieces"]:
+        lengths = [piece["overall"], piece["rip_width"]]
         lengths += [
             notch[name]
-            for end in part["ends"]
+            for end in piece["ends"]
             if (notch := end["notch"])
             for name in ("depth", "length", "end_depth")
         ]

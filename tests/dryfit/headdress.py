@@ -4,19 +4,19 @@ from typing import Any
 
 from dryfit.misfits import Misfits
 from dryfit.outline import Line
-from dryfit.piece import Measure, Piece
+from dryfit.piece import Measure, SolidPiece
 from dryfit.returns import close, flat
 from dryfit.tape import unrounded
 
 
 def fit_strip(
     kind: str,
-    parts: list[dict[str, Any]],
+    pieces: list[dict[str, Any]],
     measure: Measure,
     misfits: Misfits,
     *,
     under: Line,
-    legs: tuple[Piece, Piece],
+    legs: tuple[SolidPiece, SolidPiece],
     overhang: float,
     middle: complex,
 ) -> None:
@@ -25,10 +25,10 @@ def fit_strip(
     Args:
         kind: fillet or cap.
         overhang: as asked, past the legs' outside edges at that line.
-        middle: of the opening's head, whose centre line the strip's mark must meet.
+        middle: of the opening's head, whose center line the strip's mark must meet.
     """
-    pieces = {part["key"]: part for part in parts if str(part["kind"]).startswith(kind)}
-    strip = pieces.get(kind)
+    cut = {piece["key"]: piece for piece in pieces if str(piece["kind"]).startswith(kind)}
+    strip = cut.get(kind)
     if strip is None:
         misfits.found.append(f"the {kind} is not there")
         return
@@ -38,14 +38,14 @@ def fit_strip(
     mark = strip["marks"][0]["at"]
     own = abs(float(measure(mark)) - float(unrounded(mark)))
     along = abs(under.ahead(middle) - under.ahead(left)) + overhang
-    misfits.near(f"the {kind}'s centre line", float(measure(mark)), along, own)
-    if len(pieces) > 1:
-        returns = {side: flat(pieces[f"{kind}_return/{side}"], measure) for side in ("left", "right")}
+    misfits.near(f"the {kind}'s center line", float(measure(mark)), along, own)
+    if len(cut) > 1:
+        returns = {side: flat(cut[f"{kind}_return/{side}"], measure) for side in ("left", "right")}
         depth = float(unrounded(strip["width"]))
         close(kind, flat(strip, measure), returns, length, depth, misfits)
 
 
-def outside(leg: Piece) -> Line:
+def outside(leg: SolidPiece) -> Line:
     """The line of a leg's outside edge."""
     way = leg.left.outer - leg.right.outer
     return Line(leg.right.outer, way / abs(way))

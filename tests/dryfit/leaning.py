@@ -7,7 +7,7 @@ further at one end than at the other, each end is taken as it leans there.
 import math
 from typing import Any
 
-from dryfit.casing import Job
+from dryfit.casing import CASING, Frame
 from dryfit.misfits import Misfits
 from dryfit.piece import Measure
 from dryfit.tape import inches, unrounded
@@ -16,38 +16,38 @@ Vector = tuple[float, float, float]
 
 
 def fit_leaning(
-    request: dict[str, Any], job: Job, parts: list[dict[str, Any]], measure: Measure, misfits: Misfits
+    request: dict[str, Any], frame: Frame, pieces: list[dict[str, Any]], measure: Measure, misfits: Misfits
 ) -> tuple[float, float] | None:
-    """Chain the pieces by their lengths and mitres as seen square on the wall, and their bevels by the cuts' planes.
+    """Chain the pieces by their lengths and miters as seen square on the wall, and their bevels by the cuts' planes.
 
     Args:
         request: what was asked.
-        job: as for casing that lies flat.
-        parts: of the answer.
+        frame: as for casing that lies flat.
+        pieces: of the answer.
         measure, misfits: as everywhere.
 
     Returns:
         Where the legs' outside edges stand, left and right; None in a picture frame.
     """
-    unit, names = request.get("unit"), job.outline.names
+    unit, names = request.get("unit"), frame.outline.names
     rises = [_rise(corner, unit) for corner in request["readings"]["wall"]]
-    pieces = {part["side"]: part for part in parts if str(part["kind"]).startswith("casing_")}
-    wanted = [name for name in names if name != "sill" or job.foot == "picture_frame"]
-    misfits.says("the casing's pieces", sorted(pieces), sorted(wanted))
-    if sorted(pieces) != sorted(wanted):
+    cut = {piece["side"]: piece for piece in pieces if str(piece["kind"]).startswith(CASING)}
+    wanted = [name for name in names if name != "sill" or frame.foot == "casing"]
+    misfits.says("the casing's pieces", sorted(cut), sorted(wanted))
+    if sorted(cut) != sorted(wanted):
         return None
-    ends = {name: _ends(pieces[name], job, name, rises, measure, misfits) for name in pieces}
+    ends = {name: _ends(cut[name], frame, name, rises, measure, misfits) for name in cut}
     for index, name in enumerate(names):
         after = names[(index + 1) % len(names)]
-        if name in pieces and after in pieces:
+        if name in cut and after in cut:
             _check_corner(name, after, ends, misfits)
-        elif name in pieces or after in pieces:
-            _, _, (inner, outer), normal = ends[name] if name in pieces else _turned(ends[after])
-            leg = name if name in pieces else after
+        elif name in cut or after in cut:
+            _, _, (inner, outer), normal = ends[name] if name in cut else _turned(ends[after])
+            leg = name if name in cut else after
             misfits.near(f"the plane of {leg}'s foot", math.dist(normal, (0, -1, 0)), 0.0, 1e-7)
-            misfits.near(f"{leg}'s foot, inner edge", inner.imag, job.base)
-            misfits.near(f"{leg}'s foot, outer edge", outer.imag, job.base)
-    if job.foot == "picture_frame":
+            misfits.near(f"{leg}'s foot, inner edge", inner.imag, frame.base)
+            misfits.near(f"{leg}'s foot, outer edge", outer.imag, frame.base)
+    if frame.foot == "casing":
         return None
     return ends["left"][2][1].real, ends["right"][0][1].real
 
@@ -65,33 +65,33 @@ def _rise(corner: dict[str, Any], unit: str | None) -> float:
 
 
 def _ends(
-    part: dict[str, Any], job: Job, name: str, rises: list[float], measure: Measure, misfits: Misfits
+    piece: dict[str, Any], frame: Frame, name: str, rises: list[float], measure: Measure, misfits: Misfits
 ) -> Ends:
     """A piece as it hangs, from its own lengths and saw settings, its inner edge along its line from where it starts.
 
     On the saw the end a side finishes at is on the left.
     """
-    index = job.outline.names.index(name)
-    line, jamb = job.inner(name), job.outline.side(index)
-    width, thick = float(unrounded(part["width"])), float(unrounded(part["thickness"]))
-    finish, start = part["ends"]
+    index = frame.outline.names.index(name)
+    line, jamb = frame.inner(name), frame.outline.side(index)
+    width, thick = float(unrounded(piece["width"])), float(unrounded(piece["thickness"]))
+    finish, start = piece["ends"]
     run = {}
     for key, end in (("start", start), ("finish", finish)):
         outer_long = end["long_edge"] == "outer"
-        run[key] = width * math.tan(math.radians(end["mitre_degrees"])) * (1 if outer_long else -1)
+        run[key] = width * math.tan(math.radians(end["miter_degrees"])) * (1 if outer_long else -1)
     past = sum(
         _face_past(end, thick) + max(0.0, run[key]) for key, end in (("start", start), ("finish", finish))
     )
-    inner = float(measure(part["overall"])) - past
+    inner = float(measure(piece["overall"])) - past
     outer = inner + run["start"] + run["finish"]
     for figure, length in (("short_point", inner), ("long_point", outer)):
-        told = part[figure]
+        told = piece[figure]
         # Each figure is rounded by itself, so the text of this one may miss by its own rounding as well.
         more = abs(float(measure(told)) - float(unrounded(told)))
-        misfits.near(f"{part['key']}'s {figure}", float(measure(told)), length, more)
-    names = job.outline.names
+        misfits.near(f"{piece['key']}'s {figure}", float(measure(told)), length, more)
+    names = frame.outline.names
     before = names[index - 1]
-    base = job.floor if before == "sill" and job.foot != "picture_frame" else job.inner(before)
+    base = frame.floor if before == "sill" and frame.foot != "casing" else frame.inner(before)
     begins = line.crosses(base)
     out = -1j * jamb.along
     found: list[Any] = []
@@ -109,14 +109,14 @@ def _face_past(end: dict[str, Any], thick: float) -> float:
     """How far the face runs past the back at an end, by the blade's tilt: outwards over the offcut it is longer."""
     if end["cut"] != "compound":
         return 0.0
-    run = thick * math.tan(math.radians(end["bevel_degrees"])) / math.cos(math.radians(end["mitre_degrees"]))
-    return run if end["tilt"] == end["on_saw"] else 0.0
+    run = thick * math.tan(math.radians(end["bevel_degrees"])) / math.cos(math.radians(end["miter_degrees"]))
+    return run if end["bevel_direction"] == end["on_saw"] else 0.0
 
 
 def _normal(
     end: dict[str, Any], past: complex, out: complex, flat: float, up: float, run: float, width: float
 ) -> Vector:
-    """Which way a cut faces, in space: along the piece past its end, turned by the mitre, tipped by the bevel.
+    """Which way a cut faces, in space: along the piece past its end, turned by the miter, tipped by the bevel.
 
     Args:
         past: along the piece, out of its end.
@@ -124,10 +124,10 @@ def _normal(
         flat, up: the cosine and the sine of the lean.
         run: how far the cut runs along the piece over its width, outwards positive.
     """
-    mitre, bevel = math.atan2(run, width), math.radians(end["bevel_degrees"])
+    miter, bevel = math.atan2(run, width), math.radians(end["bevel_degrees"])
     # A blade that leans out over the offcut leaves the face longer: the cut faces down to the back.
-    tip = -bevel if end["tilt"] == end["on_saw"] else bevel
-    along, across = math.cos(mitre) * math.cos(tip), -math.sin(mitre) * math.cos(tip)
+    tip = -bevel if end["bevel_direction"] == end["on_saw"] else bevel
+    along, across = math.cos(miter) * math.cos(tip), -math.sin(miter) * math.cos(tip)
     x = past * along + out * across * flat - out * math.sin(tip) * up
     return x.real, x.imag, across * up + math.sin(tip) * flat
 

@@ -3,37 +3,37 @@
 from dataclasses import replace
 from typing import Any
 
-from dryfit.casing import Job, fit_casing
+from dryfit.casing import Frame, fit_casing
 from dryfit.misfits import Misfits
 from dryfit.piece import Measure
 from dryfit.tape import inches, unrounded
 
 
 def fit_lining(
-    request: dict[str, Any], job: Job, parts: list[dict[str, Any]], measure: Measure, misfits: Misfits
+    request: dict[str, Any], frame: Frame, pieces: list[dict[str, Any]], measure: Measure, misfits: Misfits
 ) -> None:
     """Put the box together and hold each board's widths against the wall.
 
     Args:
         request: what was asked.
-        job: as for the casing.
-        parts: of the answer.
+        frame: as for the casing.
+        pieces: of the answer.
         measure, misfits: as everywhere.
     """
     unit, extension = request.get("unit"), request["trim"]["extension"]
     reveal = float(inches(extension.get("reveal", "0 in"), unit))
-    boards = [part for part in parts if part["kind"] == "jamb_extension"]
+    boards = [piece for piece in pieces if piece["kind"] == "jamb_extension"]
     around = replace(
-        job,
-        reveals=dict.fromkeys(job.outline.names, reveal),
+        frame,
+        reveals=dict.fromkeys(frame.outline.names, reveal),
         butted=extension.get("corners", "butted") == "butted",
         overhang=0.0,
         fillet=0.0,
         blocks={},
     )
-    fit_casing(around, [_on_edge(board) for board in boards], measure, misfits, "jamb_extension")
+    fit_casing(around, [_on_edge(board) for board in boards], measure, misfits, ("jamb_extension",))
     for board in boards:
-        _check_widths(request, job, board, misfits)
+        _check_widths(request, frame, board, misfits)
 
 
 def _on_edge(board: dict[str, Any]) -> dict[str, Any]:
@@ -44,25 +44,30 @@ def _on_edge(board: dict[str, Any]) -> dict[str, Any]:
     """
     ends = []
     for end, hand in zip(reversed(board["ends"]), ("left", "right"), strict=True):
-        assert (end["cut"], end["mitre_degrees"]) in (("square", 0.0), ("bevel", 0.0))
+        assert (end["cut"], end["miter_degrees"]) in (("square", 0.0), ("bevel", 0.0))
         back = end["long_edge"] == "back"
         # The top of the blade leans in over the piece where its back, underneath, is the longer.
-        leans_in = end["tilt"] is not None and end["tilt"] != end["on_saw"]
+        leans_in = end["bevel_direction"] is not None and end["bevel_direction"] != end["on_saw"]
         assert end["cut"] == "square" or back == leans_in
         inward = "right" if hand == "left" else "left"
-        swing = None if end["cut"] == "square" else inward if back else hand
-        long_edge = None if swing is None else "outer" if back else "inner"
+        miter_direction = None if end["cut"] == "square" else inward if back else hand
+        long_edge = None if miter_direction is None else "outer" if back else "inner"
         ends.append(
             end
-            | {"on_saw": hand, "swing": swing, "mitre_degrees": end["bevel_degrees"], "long_edge": long_edge}
+            | {
+                "on_saw": hand,
+                "miter_direction": miter_direction,
+                "miter_degrees": end["bevel_degrees"],
+                "long_edge": long_edge,
+            }
         )
     return board | {"width": board["thickness"], "ends": ends}
 
 
-def _check_widths(request: dict[str, Any], job: Job, board: dict[str, Any], misfits: Misfits) -> None:
+def _check_widths(request: dict[str, Any], frame: Frame, board: dict[str, Any], misfits: Misfits) -> None:
     unit = request.get("unit")
     proud = [float(inches(corner["proud"], unit)) for corner in request["readings"]["wall"]]
-    index = job.outline.names.index(board["side"])
+    index = frame.outline.names.index(board["side"])
     wanted = proud[index - 1], proud[index]
     taper = board["taper"] or {"left": board["rip_width"], "right": board["rip_width"]}
     for end, width in zip(("left", "right"), wanted, strict=True):

@@ -1,51 +1,51 @@
-"""Mull casing between lights: stood on the base, reaching the head casing, showing as much of each jamb."""
+"""Mull casing between units: stood on the base, reaching the head casing, showing as much of each jamb."""
 
 from typing import Any
 
-from dryfit.casing import Job
+from dryfit.casing import Frame
 from dryfit.misfits import Misfits
-from dryfit.piece import Measure, Piece
+from dryfit.piece import Measure, SolidPiece
 from dryfit.tape import inches, unrounded
 
 
 def fit_mulls(
     request: dict[str, Any],
-    job: Job,
-    placed: dict[str, Piece],
-    parts: list[dict[str, Any]],
+    frame: Frame,
+    placed: dict[str, SolidPiece],
+    pieces: list[dict[str, Any]],
     measure: Measure,
     misfits: Misfits,
 ) -> None:
-    """Stand each piece where its lights were read, and see that it closes under the head."""
+    """Stand each piece where its units were read, and see that it closes under the head."""
     unit, readings = request.get("unit"), request["readings"]
-    pieces = [part for part in parts if part["kind"] == "mull_casing"]
-    misfits.says("the mull casing's pieces", len(pieces), len(readings["mull_widths"]))
+    mulls = [piece for piece in pieces if piece["kind"] == "mull_casing"]
+    misfits.says("the mull casing's pieces", len(mulls), len(readings["mull_widths"]))
     at = 0.0
     places: list[tuple[float, float]] = []
-    for light, mull in zip(readings["lights"], readings["mull_widths"], strict=False):
+    for light, mull in zip(readings["joined_widths"], readings["mull_widths"], strict=False):
         at += float(inches(light, unit))
         places.append((at, at + float(inches(mull, unit))))
         at = places[-1][1]
-    base = job.base if job.foot != "picture_frame" else -job.reveals["sill"]
-    for part, (left, right) in zip(pieces, places, strict=False):
-        piece = Piece.cut(part, measure)
-        width = float(unrounded(part["width"]))
+    base = frame.base if frame.foot != "casing" else -frame.reveals["sill"]
+    for piece, (left, right) in zip(mulls, places, strict=False):
+        solid = SolidPiece.cut(piece, measure)
+        width = float(unrounded(piece["width"]))
         showing = (right - left - width) / 2
-        misfits.says(f"{piece.name} covers no glass", showing >= -misfits.slack, True)
+        misfits.says(f"{solid.name} covers no glass", showing >= -misfits.slack, True)
         # Its right edge lay against the fence and its head on the saw's left, so its foot is on the right.
-        piece = piece.laid(piece.right.outer, -1j, complex(right - showing, base))
-        misfits.near(f"{piece.name}'s foot", piece.right.inner, complex(left + showing, base))
-        head = job.inner("head")
-        misfits.near(f"{piece.name} under the head, right edge", head.off(piece.left.outer), 0)
-        misfits.near(f"{piece.name} under the head, left edge", head.off(piece.left.inner), 0)
+        solid = solid.laid(solid.right.outer, -1j, complex(right - showing, base))
+        misfits.near(f"{solid.name}'s foot", solid.right.inner, complex(left + showing, base))
+        head = frame.inner("head")
+        misfits.near(f"{solid.name} under the head, right edge", head.off(solid.left.outer), 0)
+        misfits.near(f"{solid.name} under the head, left edge", head.off(solid.left.inner), 0)
         for other in placed.values():
-            misfits.apart(f"{piece.name} and {other.name}", piece.polygon, other.polygon)
-    _check_cutouts(places, parts, misfits)
+            misfits.apart(f"{solid.name} and {other.name}", solid.polygon, other.polygon)
+    _check_cutouts(places, pieces, misfits)
 
 
-def _check_cutouts(places: list[tuple[float, float]], parts: list[dict[str, Any]], misfits: Misfits) -> None:
+def _check_cutouts(places: list[tuple[float, float]], pieces: list[dict[str, Any]], misfits: Misfits) -> None:
     """The stool is sawn out from jamb face to jamb face of every mull, as deep as its notches."""
-    for stool in (part for part in parts if part["kind"] == "stool"):
+    for stool in (piece for piece in pieces if piece["kind"] == "stool"):
         jamb = next(mark["at"] for mark in stool["marks"] if mark["name"] == "left jamb face")
         found = [
             (float(unrounded(cutout["at"]) - unrounded(jamb)), float(unrounded(cutout["length"])))

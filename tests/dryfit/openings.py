@@ -38,7 +38,7 @@ def mixed(size: Fraction) -> str:
 
 
 def small(most: Fraction | int) -> st.SearchStrategy[str]:
-    """A reveal, a horn, a clearance: from nought up."""
+    """A reveal, a horn, a clearance: from zero up."""
     sixty_fourths = st.integers(0, int(most * 64)).map(lambda n: f"{mixed(Fraction(n, 64))} in")
     return sixty_fourths | st.integers(0, int(most * 25)).map(lambda n: f"{n} mm")
 
@@ -55,11 +55,11 @@ casings = st.fixed_dictionaries({"width": lengths(1, 6), "thickness": lengths(1,
 
 @st.composite
 def trims(draw: Draw, foot: str, *, may_butt: bool) -> dict[str, Any]:
-    """Trim for a foot style."""
+    """Trim for what an opening stands on."""
     trim: dict[str, Any] = {"casing": draw(casings), "reveal": draw(reveals)}
     if draw(st.booleans()):
         trim["head_casing"] = draw(casings)
-    if may_butt and foot != "picture_frame" and draw(st.booleans()):
+    if may_butt and foot != "casing" and draw(st.booleans()):
         trim |= {"head_style": "butted", "overhang": draw(small(2))}
     if foot == "stool":
         trim["stool"] = {
@@ -68,10 +68,10 @@ def trims(draw: Draw, foot: str, *, may_butt: bool) -> dict[str, Any]:
             "nosing": draw(small(2)),
             "sash_clearance": draw(small(Fraction(1, 8))),
             "scribe": draw(st.sampled_from(("0 in", "0 in", "1/8 in", "3 mm"))),
-            "ends": draw(st.sampled_from(("square", "eased", "mitred_return"))),
+            "ends": draw(st.sampled_from(("square", "eased", "mitered_return"))),
         }
         if draw(st.booleans()):
-            ends = draw(st.sampled_from(("mitred_return", "square", "angled")))
+            ends = draw(st.sampled_from(("mitered_return", "square", "angled")))
             angle = draw(st.sampled_from((15, 7.5, 45, 30)))
             size = {"width": "2 1/2 in", "thickness": draw(lengths(1, 2))}
             trim["apron"] = {**size, "ends": ends, "end_angle": angle}
@@ -86,9 +86,7 @@ def trims(draw: Draw, foot: str, *, may_butt: bool) -> dict[str, Any]:
 @st.composite
 def decided(draw: Draw, foot: str, out_of_level: bool) -> dict[str, Any]:
     """What was decided for an opening alone: ripped widths, its own horns, no apron, a strip under its stool."""
-    widths = dict.fromkeys(
-        ("left", "right", "head", *(("sill",) if foot == "picture_frame" else ())), lengths(1, 4)
-    )
+    widths = dict.fromkeys(("left", "right", "head", *(("sill",) if foot == "casing" else ())), lengths(1, 4))
     more: dict[str, Any] = {}
     if draw(st.booleans()):
         more["widths"] = draw(st.fixed_dictionaries({}, optional=widths))
@@ -99,7 +97,7 @@ def decided(draw: Draw, foot: str, out_of_level: bool) -> dict[str, Any]:
     more["horns"] = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right"), small(3))))
     more["without_apron"] = draw(st.integers(0, 9)) == 0
     if out_of_level:
-        more["sill_answer"] = draw(st.sampled_from(("shim", "tapered_strip")))
+        more["sill_answer"] = draw(st.sampled_from(("shim", "tapered_shim")))
     return more
 
 
@@ -131,7 +129,7 @@ def openings(
         trim["stool"]["ends"] = "square"
     return {
         "mark": "A1",
-        "foot_style": foot,
+        "bottom": foot,
         "readings": outline,
         "trim": trim,
         "reveals": own,
@@ -147,13 +145,13 @@ def plumb_sided(draw: Draw) -> dict[str, Any]:
     width = draw(lengths(16, 96))
     height = draw(st.integers(24 * 16, 96 * 16))
     if draw(st.booleans()):
-        return {"jamb_width": width, "leg_height": draw(lengths(16, 96))}
+        return {"jamb_width": width, "jamb_height": draw(lengths(16, 96))}
     apart = draw(st.sampled_from((1, 1, 2, 5, 40, 200)))
     left, right = draw(st.permutations((height, height - apart)))
     return {
         "jamb_width": width,
-        "left_height": f"{mixed(Fraction(left, 16))} in",
-        "right_height": f"{mixed(Fraction(right, 16))} in",
+        "left_jamb_height": f"{mixed(Fraction(left, 16))} in",
+        "right_jamb_height": f"{mixed(Fraction(right, 16))} in",
     }
 
 
@@ -240,8 +238,8 @@ def quadrilaterals(draw: Draw) -> dict[str, Any]:
     return {
         "jamb_width": read(abs(bottom_right)),
         "head_width": read(abs(top_left - top_right)),
-        "left_height": read(abs(top_left)),
-        "right_height": read(abs(top_right - bottom_right)),
+        "left_jamb_height": read(abs(top_left)),
+        "right_jamb_height": read(abs(top_right - bottom_right)),
         holds: held[holds],
     }
 
@@ -253,7 +251,7 @@ def arches(draw: Draw) -> dict[str, Any]:
     rise = draw(st.sampled_from((half, 2 * half // 3, half // 2)))
     readings: dict[str, Any] = {"jamb_width": f"{2 * half} in", "rise": f"{rise} in"}
     if draw(st.booleans()):
-        readings["leg_height"] = draw(lengths(20, 60))
+        readings["jamb_height"] = draw(lengths(20, 60))
     how = st.integers(3, 9).map(lambda n: {"head_pieces": n}) | st.sampled_from(("1/4 in", "1 in")).map(
         lambda most: {"departure": most}
     )
@@ -266,13 +264,13 @@ RAKED: dict[str, Any] = {
 }
 """A raked head: two plumb sides and a head that climbs 3 in 4."""
 
-FEET = ("stool", "picture_frame", "floor", "plinth")
+FEET = ("stool", "casing", "floor", "plinth")
 standing = openings(plumb_sided(), FEET)
 skewed = openings(quadrilaterals(), FEET)
-framed = openings(triangles() | polygons() | regular | arches(), ("picture_frame",))
+framed = openings(triangles() | polygons() | regular | arches(), ("casing",))
 # Legs that lean no more than this from plumb still stand on something.
 STEEP: dict[str, Any] = {"sides": ["30 in", "50 in", "48 in"]}
 leaning = openings(
     polygons(base_least=65, base_most=115) | st.just(RAKED) | st.just(STEEP), ("stool", "floor", "plinth")
 )
-curved = openings(arches().filter(lambda readings: "leg_height" in readings), ("stool", "floor"))
+curved = openings(arches().filter(lambda readings: "jamb_height" in readings), ("stool", "floor"))

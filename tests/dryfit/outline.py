@@ -17,7 +17,7 @@ class Line:
     along: complex
 
     def outside(self, distance: float) -> "Line":
-        """The parallel line that far to the right of its direction: outwards, going anticlockwise."""
+        """The parallel line that far to the right of its direction: outwards, going counterclockwise."""
         return Line(self.at - 1j * self.along * distance, self.along)
 
     def off(self, point: complex) -> float:
@@ -40,7 +40,7 @@ class Line:
 
 @dataclass(frozen=True)
 class Outline:
-    """The opening's corners, anticlockwise from the bottom left; side i starts at corner i."""
+    """The opening's corners, counterclockwise from the bottom left; side i starts at corner i."""
 
     corners: tuple[complex, ...]
 
@@ -59,7 +59,7 @@ class Outline:
     def names(self) -> tuple[str, ...]:
         """Each side as the trade calls it."""
         heads = len(self.corners) - 3
-        between = ("head",) if heads == 1 else tuple(f"head {number}" for number in range(1, heads + 1))
+        between = ("head",) if heads == 1 else tuple(f"head {number}" for number in range(heads, 0, -1))
         return ("sill", "right", *between, "left")
 
 
@@ -70,13 +70,15 @@ def outline(readings: dict[str, Any], unit: str | None) -> Outline:
     if "door" in readings:
         wide, high = clear_size(readings["door"], unit)
         return Outline((0j, complex(wide), complex(wide, high), complex(0, high)))
-    across = [*readings.get("lights", ()), *readings.get("mull_widths", ())] or [readings["jamb_width"]]
+    across = [*readings.get("joined_widths", ()), *readings.get("mull_widths", ())] or [
+        readings["jamb_width"]
+    ]
     width = sum(float(inches(each, unit)) for each in across)
-    both = readings.get("leg_height")
+    both = readings.get("jamb_height")
     if "rise" in readings:
         return _arch(readings, width, float(inches(both, unit)) if both else 0.0, unit)
-    left = float(inches(both or readings["left_height"], unit))
-    right = float(inches(both or readings["right_height"], unit))
+    left = float(inches(both or readings["left_jamb_height"], unit))
+    right = float(inches(both or readings["right_jamb_height"], unit))
     if "head_width" in readings:
         return _quadrilateral(readings, width, left, right, unit)
     return Outline((0j, complex(width), complex(width, right), complex(0, left)))
@@ -93,8 +95,8 @@ def _arch(readings: dict[str, Any], width: float, spring: float, unit: str | Non
     if pieces is None:
         departure = float(inches(readings["departure"], unit)) + 1e-9
         pieces = next(n for n in range(least, 1000) if radius * (1 - math.cos(half / n)) <= departure)
-    centre = complex(width / 2, spring + rise - radius)
-    curve = [centre + 1j * cmath.rect(radius, half * (2 * n / pieces - 1)) for n in range(pieces + 1)]
+    center = complex(width / 2, spring + rise - radius)
+    curve = [center + 1j * cmath.rect(radius, half * (2 * n / pieces - 1)) for n in range(pieces + 1)]
     return Outline((0j, *([complex(width)] if spring else []), *curve[: None if spring else -1]))
 
 

@@ -26,36 +26,36 @@ class Face:
 
 
 @dataclass(frozen=True)
-class Piece:
+class SolidPiece:
     """A piece of casing face up; on the saw its outer edge lies along y = 0 against the fence, the operator below.
 
     Moving it turns and shifts it, never mirrors it: both at the saw and on the wall its face is seen.
     """
 
-    part: dict[str, Any]
+    answered: dict[str, Any]
     left: Face
     right: Face
     turn: complex = 1 + 0j
     shift: complex = 0j
 
     @classmethod
-    def cut(cls, part: dict[str, Any], measure: Measure) -> "Piece":
+    def cut(cls, piece: dict[str, Any], measure: Measure) -> "SolidPiece":
         """Cut the piece to its overall length at the table's turns; its width is the stock's, never cut."""
-        width = float(unrounded(part["width"]))
-        overall = float(measure(part["overall"]))
-        at_left, at_right = part["ends"]
+        width = float(unrounded(piece["width"]))
+        overall = float(measure(piece["overall"]))
+        at_left, at_right = piece["ends"]
         # With the front of the table turned to the right, the cut moves right as it comes towards the operator.
         left, right = _run(at_left, width), _run(at_right, width)
         left_outer, right_outer = max(0.0, -left), overall - max(0.0, right)
         return cls(
-            part,
+            piece,
             Face(complex(left_outer), complex(left_outer + left, -width)),
             Face(complex(right_outer), complex(right_outer + right, -width)),
         )
 
     @property
     def name(self) -> str:
-        return str(self.part["key"])
+        return str(self.answered["key"])
 
     @property
     def polygon(self) -> Polygon:
@@ -66,7 +66,7 @@ class Piece:
         """A point of the outer edge's line, that far from the left-most point on the saw."""
         return self.turn * along + self.shift
 
-    def moved(self, turn: complex, shift: complex) -> "Piece":
+    def moved(self, turn: complex, shift: complex) -> "SolidPiece":
         def face(old: Face) -> Face:
             return Face(old.outer * turn + shift, old.inner * turn + shift)
 
@@ -78,12 +78,12 @@ class Piece:
             shift=self.shift * turn + shift,
         )
 
-    def laid(self, point: complex, turn: complex, to: complex) -> "Piece":
+    def laid(self, point: complex, turn: complex, to: complex) -> "SolidPiece":
         """Turned, then shifted so that one of its points comes to a place."""
         return self.moved(turn, to - point * turn)
 
 
 def _run(end: dict[str, Any], width: float) -> float:
     """How far right the cut runs from the fence to the front edge."""
-    run = width * math.tan(math.radians(end["mitre_degrees"]))
-    return run if end["swing"] == "right" else -run
+    run = width * math.tan(math.radians(end["miter_degrees"]))
+    return run if end["miter_direction"] == "right" else -run

@@ -27,7 +27,7 @@ def _lines(request: dict[str, Any]) -> tuple[Outline, dict[str, tuple[Line, Line
     for index, name in enumerate(shape.names):
         inner = shape.side(index).outside(reveal_of(request, name, unit))
         found[name] = inner, inner.outside(_width(request, name))
-    if request.get("foot_style") != "picture_frame":
+    if request.get("bottom") != "casing":
         base = float(inches(request["trim"].get("floor_clearance", "0 in"), unit))
         found["sill"] = (Line(complex(0, base), 1 + 0j),) * 2
     return shape, found
@@ -35,18 +35,18 @@ def _lines(request: dict[str, Any]) -> tuple[Outline, dict[str, tuple[Line, Line
 
 def _width(request: dict[str, Any], name: str) -> float:
     unit, trim, side = request.get("unit"), request["trim"], name.split()[0]
-    stock = trim.get(f"{side}_casing") or trim["casing"]
+    stock = trim.get({"head": "head_casing", "sill": "bottom_casing"}.get(side, "")) or trim["casing"]
     return float(inches(request.get("widths", {}).get(side) or stock["width"], unit))
 
 
 def _vanishes(request: dict[str, Any]) -> bool:
-    """Whether a mitred piece has an edge of no length: its two mitres cross before they reach it."""
-    if request["trim"].get("head_style", "mitred") != "mitred":
+    """Whether a mitered piece has an edge of no length: its two miters cross before they reach it."""
+    if request["trim"].get("head_style", "mitered") != "mitered":
         return False
     shape, lines = _lines(request)
     names = shape.names
     for index, name in enumerate(names):
-        if name == "sill" and request.get("foot_style") != "picture_frame":
+        if name == "sill" and request.get("bottom") != "casing":
             continue
         before, after = lines[names[index - 1]], lines[names[(index + 1) % len(names)]]
         for mine, start, finish in zip(lines[name], before, after, strict=True):
@@ -61,7 +61,7 @@ def _stands_past_its_block(request: dict[str, Any]) -> bool:
         return False
     block = float(inches(request["trim"]["corner_block"]["width"], request.get("unit")))
     _, lines = _lines(request)
-    levels = ("head", "sill") if request.get("foot_style") == "picture_frame" else ("head",)
+    levels = ("head", "sill") if request.get("bottom") == "casing" else ("head",)
     return any(
         abs(lines[side][1].crosses(lines[level][0]) - lines[side][0].crosses(lines[level][0]))
         > block + UNSEEN

@@ -1,4 +1,4 @@
-"""Ends returned to the wall, seen from above: what is mitred off an end, the return fills again."""
+"""Ends returned to the wall, seen from above: what is mitered off an end, the return fills again."""
 
 from typing import Any
 
@@ -6,12 +6,12 @@ from shapely import Polygon, box, symmetric_difference, union_all
 from shapely.affinity import affine_transform, translate
 
 from dryfit.misfits import GRID, Misfits
-from dryfit.piece import Measure, Piece
+from dryfit.piece import Measure, SolidPiece
 
 
-def flat(part: dict[str, Any], measure: Measure) -> Polygon:
+def flat(piece: dict[str, Any], measure: Measure) -> Polygon:
     """A piece lying flat, its wall edge along y = 0 against the fence, its front edge towards the carpenter."""
-    return Piece.cut(part, measure).polygon.buffer(0)
+    return SolidPiece.cut(piece, measure).polygon.buffer(0)
 
 
 def turned(piece: Polygon, side: str, length: float) -> Polygon:

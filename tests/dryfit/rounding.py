@@ -15,7 +15,7 @@ def check_roundings(request: dict[str, Any], answer: dict[str, Any], misfits: Mi
     asked = request.get("rounding", {})
     step, mode = inches(asked.get("to", "1/16 in")), asked.get("mode", "nearest")
     least, most = {"nearest": (-step / 2, step / 2), "up": (0, step), "down": (-step, 0)}[mode]
-    for where, length in _lengths(answer["parts"], "parts"):
+    for where, length in _lengths(answer["pieces"], "pieces"):
         error = rounding_error(length)
         if as_cut(length) % step:
             misfits.found.append(f"{where}: {length['text']} is on no mark of {float(step)} in")

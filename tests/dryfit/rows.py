@@ -21,11 +21,11 @@ def rows(draw: Draw) -> dict[str, Any]:
             "nosing": draw(small(2)),
             "sash_clearance": draw(small(Fraction(1, 8))),
             "scribe": draw(st.sampled_from(("0 in", "1/8 in"))),
-            "ends": draw(st.sampled_from(("square", "eased", "mitred_return"))),
+            "ends": draw(st.sampled_from(("square", "eased", "mitered_return"))),
         },
     }
     if draw(st.booleans()):
-        ends = draw(st.sampled_from(("mitred_return", "square", "angled")))
+        ends = draw(st.sampled_from(("mitered_return", "square", "angled")))
         trim["apron"] = {"width": "2 1/2 in", "thickness": "5/8 in", "ends": ends}
     alike = draw(st.booleans())
     openings = [draw(_window(number, alike)) for number in range(count)]
@@ -50,11 +50,11 @@ def _window(draw: Draw, number: int, alike: bool) -> dict[str, Any]:
         return {
             "mark": f"W{number}",
             "trim": "house",
-            "readings": readings | {"leg_height": "48 in", "jamb_depth": "3 1/8 in"},
+            "readings": readings | {"jamb_height": "48 in", "jamb_depth": "3 1/8 in"},
         }
     left, right = draw(st.integers(40, 60)), draw(st.integers(40, 60))
     deep, deeper = draw(st.integers(80, 120)), draw(st.integers(80, 120))
-    readings |= {"left_height": f"{left} in", "right_height": f"{right} in"}
+    readings |= {"left_jamb_height": f"{left} in", "right_jamb_height": f"{right} in"}
     readings |= {"left_depth": f"{deep}/32 in", "right_depth": f"{deeper}/32 in"}
     for name, each in (("reveals", reveals), ("horns", small(3))):
         own[name] = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right"), each)))

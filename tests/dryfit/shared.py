@@ -32,9 +32,9 @@ def fit_shared(request: dict[str, Any], answer: dict[str, Any], measure: Measure
     ]
     wide = sum(jambs) + sum(gaps)
     kinds = [("stool", horns[0], horns[1]), *([("apron", 0.0, 0.0)] if "apron" in trim else [])]
-    misfits.says("an apron", any(part["kind"] == "apron" for part in shared["parts"]), len(kinds) == 2)
+    misfits.says("an apron", any(piece["kind"] == "apron" for piece in shared["pieces"]), len(kinds) == 2)
     for kind, before, after in kinds:
-        pieces = [part for part in shared["parts"] if part["kind"] == kind]
+        pieces = [piece for piece in shared["pieces"] if piece["kind"] == kind]
         starts = _laid(pieces, measure, misfits)
         end = starts[-1] + float(measure(pieces[-1]["overall"]))
         misfits.near(f"the {kind}, end to end", end, wide + sum(spreads) + before + after)
@@ -42,7 +42,7 @@ def fit_shared(request: dict[str, Any], answer: dict[str, Any], measure: Measure
         if kind == "stool":
             _check_cutouts(pieces, starts, spreads[0] + before, jambs, gaps, misfits)
             _check_depths(request, trim, pieces, starts, spreads[0] + before, misfits)
-        _check_returns(kind, trim[kind], pieces, shared["parts"], measure, misfits)
+        _check_returns(kind, trim[kind], pieces, shared["pieces"], measure, misfits)
     return misfits.found
 
 
@@ -103,18 +103,18 @@ def _check_returns(
     kind: str,
     asked: dict[str, Any],
     pieces: list[dict[str, Any]],
-    parts: list[dict[str, Any]],
+    every: list[dict[str, Any]],
     measure: Measure,
     misfits: Misfits,
 ) -> None:
     """The two outer ends are cut as asked, and returned by as much as they stand off the wall."""
-    usual = "square" if kind == "stool" else "mitred_return"
+    usual = "square" if kind == "stool" else "mitered_return"
     style = asked.get("ends", usual)
-    returns = {part["side"]: part for part in parts if part["kind"] == f"{kind}_return"}
+    returns = {piece["side"]: piece for piece in every if piece["kind"] == f"{kind}_return"}
     misfits.says(
-        f"the {kind}'s returns", sorted(returns), ["left", "right"] if style == "mitred_return" else []
+        f"the {kind}'s returns", sorted(returns), ["left", "right"] if style == "mitered_return" else []
     )
-    cuts = {"mitred_return": "mitre" if kind == "stool" else "bevel", "angled": "mitre"}
+    cuts = {"mitered_return": "miter" if kind == "stool" else "bevel", "angled": "miter"}
     for end, side in ((pieces[0]["ends"][0], "left"), (pieces[-1]["ends"][1], "right")):
         misfits.says(f"the {kind}'s {side} end", end["cut"], cuts.get(style, "square"))
         if side in returns:
@@ -145,7 +145,7 @@ def _laid(pieces: list[dict[str, Any]], measure: Measure, misfits: Misfits) -> l
             (upper["cut"], upper["bevel_degrees"], upper["long_edge"]),
             ("bevel", 45.0, "face"),
         )
-        misfits.says("both halves lean alike", lower["tilt"], upper["tilt"])
+        misfits.says("both halves lean alike", lower["bevel_direction"], upper["bevel_direction"])
         lap = float(unrounded(left["thickness"]))
         starts.append(starts[-1] + float(measure(left["overall"])) - lap)
     return starts

@@ -8,13 +8,13 @@ from shapely.affinity import rotate, translate
 from shapely.ops import unary_union
 
 from dryfit.misfits import GRID, Misfits
-from dryfit.piece import Measure, Piece
+from dryfit.piece import Measure, SolidPiece
 from dryfit.returns import close, flat, turned
 from dryfit.tape import inches, unrounded
 
 
 def fit_stool(
-    part: dict[str, Any],
+    piece: dict[str, Any],
     returns: dict[str, dict[str, Any]],
     measure: Measure,
     misfits: Misfits,
@@ -31,7 +31,7 @@ def fit_stool(
     """Lay the stool between the jambs with its back edge along the sash.
 
     Args:
-        part: the stool's.
+        piece: the stool's.
         returns: those of its ends' returns, by side; none where its ends are square.
         jamb: width between the jambs at the stool.
         depths: left and right, wall face to sash stop.
@@ -42,18 +42,18 @@ def fit_stool(
         clearance: asked, to the sash.
         front: how far the nosing is to stand off the wall's face where the wall is deeper.
     """
-    length, width = float(measure(part["overall"])), float(measure(part["rip_width"]))
+    length, width = float(measure(piece["overall"])), float(measure(piece["rip_width"]))
     left, right = (
         (float(measure(end["notch"]["length"])), float(measure(end["notch"]["depth"])))
-        for end in part["ends"]
+        for end in piece["ends"]
     )
-    for end, at in zip(part["ends"], ("left", "right"), strict=True):
-        cut = "mitre" if returns else "square"
+    for end, at in zip(piece["ends"], ("left", "right"), strict=True):
+        cut = "miter" if returns else "square"
         misfits.says(f"the stool's {at} end", (end["at"], end["on_saw"], end["cut"]), (at, at, cut))
     # On the bench: left end at x = 0, back edge along y = 0, nosing towards the carpenter.
     far = [
         float(measure(notch["end_depth"])) if notch["end_depth"] else float(measure(notch["depth"]))
-        for notch in (end["notch"] for end in part["ends"])
+        for notch in (end["notch"] for end in piece["ends"])
     ]
     stool = box(0, -width, length, 0) - unary_union(
         [
@@ -65,7 +65,7 @@ def fit_stool(
         wanted = (depth if at_end is None else at_end) - clearance - scribe
         misfits.near(f"the {side} notch at the horn's end", told, wanted)
     if returns:
-        stool = _returned(stool, part, returns, measure, (left[1], right[1]), misfits)
+        stool = _returned(stool, piece, returns, measure, (left[1], right[1]), misfits)
     lean = math.atan2(depths[1] - depths[0], jamb)
     stool = rotate(stool, lean, origin=(left[0], 0), use_radians=True)
     stool = translate(stool, -left[0], depths[0] - clearance / math.cos(lean))
@@ -97,11 +97,11 @@ def fit_stool(
     for mark, x in (
         ("left casing outside edge", outsides[0]),
         ("left jamb face", 0.0),
-        ("centre line of opening", jamb / 2),
+        ("center line of opening", jamb / 2),
         ("right jamb face", jamb),
         ("right casing outside edge", outsides[1]),
     ):
-        told = next(each["at"] for each in part["marks"] if each["name"] == mark)
+        told = next(each["at"] for each in piece["marks"] if each["name"] == mark)
         own = abs(float(measure(told)) - float(unrounded(told)))
         misfits.near(f"the stool's mark for the {mark}", float(measure(told)) - left[0], x, more + own)
 
@@ -113,13 +113,13 @@ def _wall(jamb: float, way: int, horn: float, depth: float, at_end: float | None
     return Polygon([(jamb, scribe), (jamb, 2 * depth), (end, 2 * depth), (end, face)])
 
 
-def fit_strip_below(
-    request: dict[str, Any], parts: list[dict[str, Any]], jamb: float, measure: Measure, misfits: Misfits
+def fit_shim_below(
+    request: dict[str, Any], pieces: list[dict[str, Any]], jamb: float, measure: Measure, misfits: Misfits
 ) -> None:
     """A strip under the stool fills what the sill lies low, jamb to jamb."""
-    strips = [part for part in parts if part["kind"] == "levelling_strip"]
-    wanted = int(request.get("sill_answer") == "tapered_strip" and "sill" in request["readings"])
-    misfits.says("the levelling strip", len(strips), wanted)
+    strips = [piece for piece in pieces if piece["kind"] == "tapered_shim"]
+    wanted = int(request.get("sill_answer") == "tapered_shim" and "sill" in request["readings"])
+    misfits.says("the tapered shim", len(strips), wanted)
     for strip in strips:
         sill = request["readings"]["sill"]
         by = float(inches(sill["by"], request.get("unit")))
@@ -131,26 +131,28 @@ def fit_strip_below(
 
 def _returned(
     stool: Polygon,
-    part: dict[str, Any],
+    piece: dict[str, Any],
     returns: dict[str, dict[str, Any]],
     measure: Measure,
     notches: tuple[float, float],
     misfits: Misfits,
 ) -> Polygon:
-    """The horns mitred from their front corners as far as the notch, and made whole again by the returns."""
+    """The horns mitered from their front corners as far as the notch, and made whole again by the returns."""
     x_least, y_least, x_most, _ = stool.bounds
-    mitred = []
-    for end, corner, way, notch in zip(part["ends"], (x_least, x_most), (1, -1), notches, strict=True):
-        misfits.says("the stool's mitre", (end["swing"], end["long_edge"]), (end["on_saw"], "front"))
-        run = (-notch - y_least) * math.tan(math.radians(end["mitre_degrees"]))
-        mitred.append(Polygon([(corner, y_least), (corner, -notch), (corner + way * run, -notch)]))
-    body = difference(stool, union_all(mitred), grid_size=GRID)
+    mitered = []
+    for end, corner, way, notch in zip(piece["ends"], (x_least, x_most), (1, -1), notches, strict=True):
+        misfits.says(
+            "the stool's miter", (end["miter_direction"], end["long_edge"]), (end["on_saw"], "front")
+        )
+        run = (-notch - y_least) * math.tan(math.radians(end["miter_degrees"]))
+        mitered.append(Polygon([(corner, y_least), (corner, -notch), (corner + way * run, -notch)]))
+    body = difference(stool, union_all(mitered), grid_size=GRID)
     placed = [
         translate(turned(flat(each, measure), side, x_most), 0, -notch)
         for (side, each), notch in zip(sorted(returns.items()), notches, strict=True)
     ]
-    for piece in placed:
-        misfits.apart("the stool and a return of it", body, piece)
+    for one in placed:
+        misfits.apart("the stool and a return of it", body, one)
     together = union_all([body, *placed], grid_size=GRID)
     missing = symmetric_difference(stool, together, grid_size=GRID)
     if missing.area > misfits.slack * stool.length:
@@ -163,7 +165,7 @@ def _front_at(stool: Polygon, x: float) -> float:
 
 
 def fit_apron(
-    parts: list[dict[str, Any]],
+    pieces: list[dict[str, Any]],
     measure: Measure,
     misfits: Misfits,
     *,
@@ -172,32 +174,32 @@ def fit_apron(
     asked: dict[str, Any],
 ) -> None:
     """Hold the apron's face length against the casing's outside edges and fold its returns back to the wall."""
-    pieces = {part["key"]: part for part in parts if str(part["kind"]).startswith("apron")}
-    ends = asked.get("ends", "mitred_return")
-    returned = ends == "mitred_return"
+    cut = {piece["key"]: piece for piece in pieces if str(piece["kind"]).startswith("apron")}
+    ends = asked.get("ends", "mitered_return")
+    returned = ends == "mitered_return"
     wanted = {"apron", "apron_return/left", "apron_return/right"} if returned else {"apron"}
-    misfits.says("the apron's pieces", set(pieces), wanted)
-    if set(pieces) != wanted:
+    misfits.says("the apron's pieces", set(cut), wanted)
+    if set(cut) != wanted:
         return
-    body = _from_above(pieces["apron"], measure)
-    thick = float(unrounded(pieces["apron"]["thickness"]))
+    body = _from_above(cut["apron"], measure)
+    thick = float(unrounded(cut["apron"]["thickness"]))
     length = body.bounds[2]
     misfits.near("the apron between the casing's outside edges", length, outsides[1] - outsides[0])
-    mark = pieces["apron"]["marks"][0]["at"]
+    mark = cut["apron"]["marks"][0]["at"]
     own = abs(float(measure(mark)) - float(unrounded(mark)))
-    misfits.near("the apron's centre line", float(measure(mark)) + outsides[0], jamb / 2, own)
+    misfits.near("the apron's center line", float(measure(mark)) + outsides[0], jamb / 2, own)
     if ends == "angled":
-        _cut_back(pieces["apron"], measure, asked.get("end_angle", 15.0), misfits)
+        _cut_back(cut["apron"], measure, asked.get("end_angle", 15.0), misfits)
     if not returned:
         misfits.near("the square apron's area from above", body.area, length * thick)
         return
-    returns = {side: _from_above(pieces[f"apron_return/{side}"], measure) for side in ("left", "right")}
+    returns = {side: _from_above(cut[f"apron_return/{side}"], measure) for side in ("left", "right")}
     close("apron", body, returns, length, thick, misfits)
 
 
 def _cut_back(apron: dict[str, Any], measure: Measure, angle: float, misfits: Misfits) -> None:
     """Face up with its top edge against the fence, both ends run inwards below the stool by the asked angle."""
-    piece, width = Piece.cut(apron, measure), float(unrounded(apron["width"]))
+    piece, width = SolidPiece.cut(apron, measure), float(unrounded(apron["width"]))
     run = width * math.tan(math.radians(angle))
     misfits.near("the apron's left end, cut back", piece.left.inner, complex(run, -width))
     misfits.near(
@@ -212,10 +214,10 @@ def _cut_back(apron: dict[str, Any], measure: Measure, angle: float, misfits: Mi
         misfits.says(f"the apron's {end['at']} end", end["long_edge"], "top")
 
 
-def _from_above(part: dict[str, Any], measure: Measure) -> Polygon:
+def _from_above(piece: dict[str, Any], measure: Measure) -> Polygon:
     """A piece upright on its edge, face towards the carpenter: face along y = -thickness, back along y = 0."""
-    overall, thick = float(measure(part["overall"])), float(unrounded(part["thickness"]))
-    at_left, at_right = part["ends"]
+    overall, thick = float(measure(piece["overall"])), float(unrounded(piece["thickness"]))
+    at_left, at_right = piece["ends"]
     left, right = _lean(at_left, thick), _lean(at_right, thick)
     # On the saw the face is up and the blade's top meets it: where the top leans left, the face is further left.
     face_left, face_right = max(0.0, -left), overall - max(0.0, right)
@@ -227,4 +229,4 @@ def _from_above(part: dict[str, Any], measure: Measure) -> Polygon:
 def _lean(end: dict[str, Any], thick: float) -> float:
     """How far right the cut runs from the face to the back."""
     run = thick * math.tan(math.radians(end["bevel_degrees"]))
-    return run if end["tilt"] == "left" else -run
+    return run if end["bevel_direction"] == "left" else -run

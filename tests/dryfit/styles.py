@@ -25,9 +25,7 @@ from dryfit.openings import (
 def dressed(draw: Draw) -> dict[str, Any]:
     """A level opening in one of the trade's other styles: blocks, a fillet and cap, a back band, returned horns."""
     style = draw(st.sampled_from(("corner_blocks", "butted", "banded")))
-    foot = draw(
-        st.sampled_from(("stool", "floor") if style == "butted" else ("stool", "floor", "picture_frame"))
-    )
+    foot = draw(st.sampled_from(("stool", "floor") if style == "butted" else ("stool", "floor", "casing")))
     casing = {"width": f"{draw(st.integers(8, 24))}/4 in", "thickness": "3/4 in"}
     trim: dict[str, Any] = {"casing": casing, "reveal": draw(small(Fraction(1, 2)))}
     if style == "corner_blocks":
@@ -39,15 +37,15 @@ def dressed(draw: Draw) -> dict[str, Any]:
     if style == "butted":
         trim |= {"head_style": style, "overhang": draw(small(1)), "head_casing": draw(casings)}
         for kind in draw(st.sets(st.sampled_from(("fillet", "cap")))):
-            ends = draw(st.sampled_from(("square", "mitred_return")))
+            ends = draw(st.sampled_from(("square", "mitered_return")))
             size = {"height": "1/2 in", "depth": draw(lengths(1, 3)), "overhang": draw(small(2))}
             trim[kind] = {"profile": kind, "ends": ends, **size}
     if style == "banded":
         trim["back_band"] = {"width": "1 1/8 in", "thickness": "1 in", "lap": draw(small(Fraction(3, 4)))}
-    if foot == "picture_frame":
-        trim["sill_casing"] = casing | ({} if style == "corner_blocks" else {"width": draw(lengths(1, 5))})
+    if foot == "casing":
+        trim["bottom_casing"] = casing | ({} if style == "corner_blocks" else {"width": draw(lengths(1, 5))})
     if foot == "stool":
-        ends = draw(st.sampled_from(("square", "mitred_return")))
+        ends = draw(st.sampled_from(("square", "mitered_return")))
         trim["stool"] = {
             "thickness": "1 in",
             "horn": draw(lengths(2, 4)),
@@ -55,43 +53,43 @@ def dressed(draw: Draw) -> dict[str, Any]:
             "ends": ends,
         }
     size = draw(plumb_sided() | quadrilaterals()) | {"jamb_depth": draw(lengths(2, 6))}
-    request = {"mark": "A1", "foot_style": foot, "readings": size, "trim": trim, "rounding": draw(roundings)}
+    request = {"mark": "A1", "bottom": foot, "readings": size, "trim": trim, "rounding": draw(roundings)}
     return request | {"square_gap": draw(st.sampled_from(("1/64 in", "0 in")))}
 
 
 @st.composite
 def joined(draw: Draw) -> dict[str, Any]:
-    """Lights joined by mulls, level or under a raked head, mitred or butted."""
+    """Units joined by mulls, level or under a raked head, mitered or butted."""
     count = draw(st.integers(2, 5))
-    foot = draw(st.sampled_from(("stool", "floor", "picture_frame")))
+    foot = draw(st.sampled_from(("stool", "floor", "casing")))
     mulls = [f"{draw(st.integers(24, 64))}/8 in" for _ in range(count - 1)]
     readings: dict[str, Any] = {
-        "lights": [draw(lengths(12, 40)) for _ in range(count)],
+        "joined_widths": [draw(lengths(12, 40)) for _ in range(count)],
         "mull_widths": mulls,
         "jamb_depth": draw(lengths(2, 6)),
     }
     if draw(st.booleans()):
-        readings["leg_height"] = draw(lengths(40, 80))
+        readings["jamb_height"] = draw(lengths(40, 80))
     else:
         readings |= {
-            "left_height": f"{draw(st.integers(40, 59))} in",
-            "right_height": f"{draw(st.integers(61, 80))} in",
+            "left_jamb_height": f"{draw(st.integers(40, 59))} in",
+            "right_jamb_height": f"{draw(st.integers(61, 80))} in",
         }
-    trim = draw(trims(foot, may_butt=foot != "picture_frame"))
+    trim = draw(trims(foot, may_butt=foot != "casing"))
     trim["mull_casing"] = {"width": f"{draw(st.integers(8, 24))}/8 in", "thickness": "5/8 in"}
-    request = {"mark": "A1", "foot_style": foot, "readings": readings, "trim": trim, "square_gap": "0 in"}
+    request = {"mark": "A1", "bottom": foot, "readings": readings, "trim": trim, "square_gap": "0 in"}
     return request | {"rounding": draw(roundings)}
 
 
 @st.composite
 def extended(draw: Draw) -> dict[str, Any]:
     """A jamb extended to a wall that stands proud of it, more at one corner than at another."""
-    foot = draw(st.sampled_from(("stool", "floor", "picture_frame")))
-    corners = "mitred" if foot == "picture_frame" else draw(st.sampled_from(("mitred", "butted")))
+    foot = draw(st.sampled_from(("stool", "floor", "casing")))
+    corners = "mitered" if foot == "casing" else draw(st.sampled_from(("mitered", "butted")))
     trim = draw(trims(foot, may_butt=True)) | {"reveal": draw(small(Fraction(3, 8)))}
     trim["extension"] = {"thickness": "3/4 in", "reveal": draw(small(Fraction(1, 2))), "corners": corners}
     outlines = plumb_sided() | quadrilaterals()
-    readings = draw(outlines | polygons() if foot == "picture_frame" else outlines)
+    readings = draw(outlines | polygons() if foot == "casing" else outlines)
     if "sides" in readings:
         trim.pop("head_style", None)
     proud = [draw(st.integers(0, 64)) for _ in readings.get("sides", range(4))]
@@ -100,7 +98,7 @@ def extended(draw: Draw) -> dict[str, Any]:
     assume(all(one or other for one, other in zip(proud, [proud[-1], *proud], strict=False)))
     return {
         "mark": "A1",
-        "foot_style": foot,
+        "bottom": foot,
         "readings": readings
         | {"wall": [{"proud": f"{each}/32 in"} for each in proud]}
         | ({"jamb_depth": draw(lengths(2, 6))} if foot == "stool" else {}),
@@ -114,9 +112,9 @@ def extended(draw: Draw) -> dict[str, Any]:
 @st.composite
 def leant(draw: Draw) -> dict[str, Any]:
     """Casing that leans on a wall standing proud, more at one corner than at another, round any outline."""
-    foot = draw(st.sampled_from(("floor", "stool", "picture_frame", "picture_frame")))
+    foot = draw(st.sampled_from(("floor", "stool", "casing", "casing")))
     outlines = plumb_sided() | quadrilaterals()
-    if foot == "picture_frame":
+    if foot == "casing":
         outlines = outlines | triangles() | polygons() | regular
     outline = draw(outlines)
     corners = len(outline.get("sides", "four"))
@@ -135,7 +133,7 @@ def leant(draw: Draw) -> dict[str, Any]:
         trim["stool"] = {"thickness": "3/4 in", "horn": draw(small(2)), "nosing": draw(small(2))}
     return {
         "mark": "A1",
-        "foot_style": foot,
+        "bottom": foot,
         "readings": outline | {"wall": wall} | ({"jamb_depth": "3 in"} if foot == "stool" else {}),
         "trim": trim,
         "wall_answer": "lean",
@@ -164,12 +162,12 @@ def hung(draw: Draw) -> dict[str, Any]:
     trim["stop"] = {
         "width": "1 1/4 in",
         "thickness": "3/8 in",
-        "corners": draw(st.sampled_from(("butted", "mitred"))),
+        "corners": draw(st.sampled_from(("butted", "mitered"))),
     }
     readings = {"door": door}
     return {
         "mark": "A1",
-        "foot_style": "floor",
+        "bottom": "floor",
         "readings": readings,
         "trim": trim,
         "rounding": draw(roundings),

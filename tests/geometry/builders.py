@@ -14,7 +14,7 @@ from longpoint.geometry import (
     Door,
     Mull,
     Opening,
-    Part,
+    Piece,
     Polygon,
     Readings,
     Shape,
@@ -39,7 +39,7 @@ def read(shape: Shape, left_depth: F | None = None, right_depth: F | None = None
         own: dict[str, Any] = {"door": shape}
     elif isinstance(shape, Arch):
         own = asdict(shape)
-        own["leg_height"] = own.pop("spring_height")
+        own["jamb_height"] = own.pop("spring_height")
     elif isinstance(shape, Polygon):
         own = {"sides": shape.sides, "angles": shape.angles or None}
     else:
@@ -48,13 +48,13 @@ def read(shape: Shape, left_depth: F | None = None, right_depth: F | None = None
 
 
 def mulled(readings: Readings, mulls: tuple[Mull, ...]) -> Readings:
-    """The same with mulls between its jambs, read light by light."""
+    """The same with mulls between its jambs, read unit by unit."""
     assert readings.jamb_width is not None
     starts = [F(0), *(mull.at + mull.width for mull in mulls)]
     ends = [*(mull.at for mull in mulls), readings.jamb_width]
-    lights = tuple(end - start for start, end in zip(starts, ends, strict=True))
+    joined_widths = tuple(end - start for start, end in zip(starts, ends, strict=True))
     widths = tuple(mull.width for mull in mulls)
-    return replace(readings, jamb_width=None, lights=lights, mull_widths=widths)
+    return replace(readings, jamb_width=None, joined_widths=joined_widths, mull_widths=widths)
 
 
 def off_plane(wall: Wall) -> tuple[OffPlane, ...]:
@@ -67,7 +67,7 @@ def opening(shape: Shape, trim: Trim = TRIM, **fields: Any) -> Opening:
     return Opening("T1", read(shape, DEPTH, DEPTH), trim=trim, **fields)
 
 
-def part(built: Built, key: str) -> Part:
+def piece(built: Built, key: str) -> Piece:
     """The one part of that key."""
-    (found,) = [each for each in built.parts if str(each.key) == key]
+    (found,) = [each for each in built.pieces if str(each.key) == key]
     return found

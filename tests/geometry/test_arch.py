@@ -9,7 +9,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from geometry.builders import CASING, F, opening
-from longpoint.geometry import Arch, Casing, Foot, GeometryError, Trim, build_opening
+from longpoint.geometry import Arch, Bottom, Casing, GeometryError, Trim, build_opening
 from longpoint.geometry.frame.arch import curve
 from longpoint.values import Faults
 
@@ -22,13 +22,13 @@ def half_angle(chord: F, rise: F) -> float:
 
 
 def test_a_half_round_of_six_pieces_has_the_regular_saw_angles() -> None:
-    built = build_opening(opening(Arch(F(36), F(40), F(18), head_pieces=6), foot_style=Foot.FLOOR))
-    heads = [part for part in built.parts if part.kind == "casing_head"]
+    built = build_opening(opening(Arch(F(36), F(40), F(18), head_pieces=6), bottom=Bottom.FLOOR))
+    heads = [piece for piece in built.pieces if piece.kind == "head_casing"]
     assert len(heads) == 6
     # Half a circle in six is a regular twelve-sided figure: 15 degrees between pieces, half that at the legs.
-    assert heads[0].ends[0].mitre == pytest.approx(15)
-    assert heads[0].ends[1].mitre == pytest.approx(7.5)
-    assert {round(float(part.long_point - part.short_point), 6) for part in heads[1:-1]} == {
+    assert heads[0].ends[0].miter == pytest.approx(15)
+    assert heads[0].ends[1].miter == pytest.approx(7.5)
+    assert {round(float(piece.long_point - piece.short_point), 6) for piece in heads[1:-1]} == {
         round(2 * 2.5 * math.tan(math.radians(15)), 6)
     }
 
@@ -51,13 +51,13 @@ def test_the_number_of_pieces_follows_from_the_departure() -> None:
 def test_segments_close_on_the_true_curve(chord: F, rise: int, pieces: int, legs: F) -> None:
     shape = Arch(chord, legs, chord * rise / 100, head_pieces=pieces)
     assume(legs or half_angle(chord, shape.rise) * (1 - 1 / pieces) >= 15)
-    frame = build_opening(opening(shape, trim=SLIM, foot_style=Foot.PICTURE_FRAME)).frame
+    frame = build_opening(opening(shape, trim=SLIM, bottom=Bottom.CASING)).frame
     found = curve(shape, Faults())
     assert found is not None
-    centre = (float(chord) / 2, float(legs) + float(shape.rise) - float(found.radius))
+    center = (float(chord) / 2, float(legs) + float(shape.rise) - float(found.radius))
     points = frame.vertices[2:] if legs else frame.vertices[1:]
     for point in points:
-        assert math.dist(centre, point) == pytest.approx(float(found.radius))
+        assert math.dist(center, point) == pytest.approx(float(found.radius))
     assert math.hypot(*frame.vertices[0]) == pytest.approx(0, abs=1e-9)
 
 
@@ -74,12 +74,12 @@ def test_segments_close_on_the_true_curve(chord: F, rise: int, pieces: int, legs
 )
 def test_curves_that_cannot_be_made_are_refused_at_their_field(shape: Arch, field: str) -> None:
     with pytest.raises(GeometryError) as refused:
-        build_opening(opening(shape, trim=BARE, foot_style=Foot.PICTURE_FRAME))
+        build_opening(opening(shape, trim=BARE, bottom=Bottom.CASING))
     assert refused.value.faults[0].path == ("readings", field)
 
 
 def test_the_curve_says_what_stock_it_could_be_sawn_from() -> None:
     """Radius 18, casing from 18 3/16 to 20 11/16, pieces of 30 degrees: 20.6875 - 18.1875 cos 15."""
-    (note,) = build_opening(opening(Arch(F(36), F(40), F(18), head_pieces=6), foot_style=Foot.FLOOR)).notes
+    (note,) = build_opening(opening(Arch(F(36), F(40), F(18), head_pieces=6), bottom=Bottom.FLOOR)).notes
     assert f"{20.6875 - 18.1875 * math.cos(math.radians(15)):.3f} in wide" in note
     assert f"{18 * (1 - math.cos(math.radians(15))):.3f} in inside" in note

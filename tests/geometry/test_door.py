@@ -7,13 +7,13 @@ from typing import Any
 import pytest
 from msgspec.structs import replace
 
-from geometry.builders import CASING, F, opening, part
+from geometry.builders import CASING, F, opening, piece
 from longpoint.geometry import (
+    Bottom,
     BoxCorners,
     Built,
     Door,
     DoorStop,
-    Foot,
     GeometryError,
     Hand,
     Trim,
@@ -26,25 +26,25 @@ TRIM = Trim(CASING, F(1, 4), floor_clearance=F(1, 8), stop=STOP)
 
 
 def built(door: Door = DOOR, trim: Trim = TRIM) -> Built:
-    return build_opening(opening(door, trim, foot_style=Foot.FLOOR))
+    return build_opening(opening(door, trim, bottom=Bottom.FLOOR))
 
 
 def test_jamb_and_casing_follow_from_the_door() -> None:
     found = built()
     # Clear 30 1/4 by 80 5/8; legs run past the head jamb to its upper side.
-    assert part(found, "head_jamb").overall == F("30.25")
-    assert part(found, "jamb_leg/hinge").overall == part(found, "jamb_leg/strike").overall == F("81.375")
-    assert part(found, "casing_head/head").short_point == F("30.75")
-    assert part(found, "casing_leg/left").short_point == F("80.625") + F(1, 4) - F(1, 8)
-    assert "right" in part(found, "jamb_leg/hinge").notes[0]
+    assert piece(found, "head_jamb").overall == F("30.25")
+    assert piece(found, "jamb_leg/hinge").overall == piece(found, "jamb_leg/strike").overall == F("81.375")
+    assert piece(found, "head_casing").short_point == F("30.75")
+    assert piece(found, "side_casing/left").short_point == F("80.625") + F(1, 4) - F(1, 8)
+    assert "right" in piece(found, "jamb_leg/hinge").notes[0]
 
 
 def test_a_housed_head_is_longer_by_both_housings() -> None:
-    assert part(built(replace(DOOR, housing=F(1, 4))), "head_jamb").overall == F("30.75")
+    assert piece(built(replace(DOOR, housing=F(1, 4))), "head_jamb").overall == F("30.75")
 
 
 def test_hinges_are_marked_from_the_foot() -> None:
-    marks = {mark.name: mark.at for mark in part(built(), "jamb_leg/hinge").marks}
+    marks = {mark.name: mark.at for mark in piece(built(), "jamb_leg/hinge").marks}
     # Top of door at 80 1/2: the top hinge 7 down; the lowest's bottom 11 up from the door's, its top 3 1/2 higher.
     assert marks == {
         "underside of head jamb": F("80.625"),
@@ -52,19 +52,19 @@ def test_hinges_are_marked_from_the_foot() -> None:
         "top of hinge 2": F("44.25"),
         "top of hinge 3": F(15),
     }
-    assert part(built(), "jamb_leg/strike").marks[1].at == 36
+    assert piece(built(), "jamb_leg/strike").marks[1].at == 36
 
 
-def test_stops_butt_or_mitre() -> None:
+def test_stops_butt_or_miter() -> None:
     butted = built()
-    assert part(butted, "door_stop/head").overall == F("30.25")
-    assert part(butted, "door_stop/left").overall == F("80.25")
-    mitred = built(trim=replace(TRIM, stop=replace(STOP, corners=BoxCorners.MITRED)))
-    head, leg = part(mitred, "door_stop/head"), part(mitred, "door_stop/left")
+    assert piece(butted, "door_stop/head").overall == F("30.25")
+    assert piece(butted, "door_stop/left").overall == F("80.25")
+    mitered = built(trim=replace(TRIM, stop=replace(STOP, corners=BoxCorners.MITERED)))
+    head, leg = piece(mitered, "door_stop/head"), piece(mitered, "door_stop/left")
     assert (head.short_point, head.long_point) == (F("29.5"), F("30.25"))
     assert (leg.short_point, leg.long_point) == (F("80.25"), F("80.625"))
     assert [end.bevel for end in leg.ends] == [0, 45]
-    assert [end.tilt for end in head.ends] == [Hand.RIGHT, Hand.LEFT]
+    assert [end.bevel_direction for end in head.ends] == [Hand.RIGHT, Hand.LEFT]
 
 
 @pytest.mark.parametrize(

@@ -38,7 +38,7 @@ def test_what_a_group_shares_closes(service: Service, request: dict[str, Any]) -
         assume({error["code"] for error in answer["errors"]} != {"no-joint-in-reach"})
     assert response.status_code == 200, answer
     assert fit_shared(request, answer, unrounded, 1e-9) == []
-    away = sum(abs(rounding_error(part["overall"])) for part in answer["openings"][-1]["parts"])
+    away = sum(abs(rounding_error(piece["overall"])) for piece in answer["openings"][-1]["pieces"])
     assert fit_shared(request, answer, as_cut, away + 1e-9) == []
 
 
@@ -48,7 +48,7 @@ def test_what_is_cut_wrongly_is_found(service: Service, figure: str) -> None:
         {
             "mark": mark,
             "trim": "house",
-            "readings": {"jamb_width": "40 in", "leg_height": "48 in", "jamb_depth": "3 in"},
+            "readings": {"jamb_width": "40 in", "jamb_height": "48 in", "jamb_depth": "3 in"},
         }
         for mark in "AB"
     ]
@@ -63,8 +63,8 @@ def test_what_is_cut_wrongly_is_found(service: Service, figure: str) -> None:
     answer = service.post("/v1/cut-list", request).json()
     assert fit_shared(request, answer, unrounded, 1e-9) == []
     tampered = copy.deepcopy(answer)
-    shared = tampered["openings"][-1]["parts"]
-    stool = next(part for part in shared if part["key"] == "stool/2 of 2")
+    shared = tampered["openings"][-1]["pieces"]
+    stool = next(piece for piece in shared if piece["key"] == "stool/2 of 2")
     if figure == "overall":
         stool["overall"]["exact"] += "1"
     elif figure == "at":

@@ -14,37 +14,42 @@ from dryfit.refusals import unfounded
 CASING = {"width": "2 1/2 in", "thickness": "3/4 in"}
 BARE = {"casing": CASING, "reveal": "1/4 in"}
 STOOL = {"thickness": "1 in", "horn": "3/4 in", "nosing": "1 in"}
-SIZE = {"jamb_width": "30 in", "leg_height": "50 in"}
+SIZE = {"jamb_width": "30 in", "jamb_height": "50 in"}
 
 
 def asked(foot: str, readings: dict[str, Any], trim: dict[str, Any], **fields: Any) -> dict[str, Any]:
-    return {"mark": "A1", "foot_style": foot, "readings": readings, "trim": BARE | trim, **fields}
+    return {"mark": "A1", "bottom": foot, "readings": readings, "trim": BARE | trim, **fields}
 
 
 OPENINGS = {
     "mulls": asked(
         "stool",
-        {"lights": ["24 in", "30 in"], "mull_widths": ["4 in"], "leg_height": "50 in", "jamb_depth": "3 in"},
+        {
+            "joined_widths": ["24 in", "30 in"],
+            "mull_widths": ["4 in"],
+            "jamb_height": "50 in",
+            "jamb_depth": "3 in",
+        },
         {"stool": STOOL, "mull_casing": {"width": "3 in", "thickness": "5/8 in"}},
     ),
     "lining": asked(
-        "picture_frame",
+        "casing",
         SIZE | {"wall": [{"proud": "1/2 in"}, {"proud": "3/8 in"}, {"proud": "1/4 in"}, {"proud": "1/2 in"}]},
-        {"extension": {"thickness": "3/4 in", "reveal": "1/8 in", "corners": "mitred"}},
+        {"extension": {"thickness": "3/4 in", "reveal": "1/8 in", "corners": "mitered"}},
         wall_answer="extend",
     ),
-    "leaning": asked("picture_frame", SIZE | {"wall": [{"proud": "1/4 in"}] * 4}, {}, wall_answer="lean"),
+    "leaning": asked("casing", SIZE | {"wall": [{"proud": "1/4 in"}] * 4}, {}, wall_answer="lean"),
     "door": asked(
         "floor",
         {"door": {"width": "30 in", "height": "80 in"}},
-        {"stop": {"width": "1 1/4 in", "thickness": "3/8 in", "corners": "mitred"}},
+        {"stop": {"width": "1 1/4 in", "thickness": "3/8 in", "corners": "mitered"}},
     ),
     "raked lean": asked(
         "floor",
         {
             "jamb_width": "30 in",
-            "left_height": "50 in",
-            "right_height": "44 in",
+            "left_jamb_height": "50 in",
+            "right_jamb_height": "44 in",
             "wall": [{"proud": "1/4 in"}, {"proud": "1/8 in"}, {"proud": "3/8 in"}, {"shy": "1/8 in"}],
         },
         {"head_casing": {"width": "3 in", "thickness": "3/4 in"}},
@@ -52,7 +57,7 @@ OPENINGS = {
     ),
     "raked blocks": asked(
         "floor",
-        {"jamb_width": "30 in", "left_height": "50 in", "right_height": "44 in"},
+        {"jamb_width": "30 in", "left_jamb_height": "50 in", "right_jamb_height": "44 in"},
         {"head_style": "corner_blocks", "corner_block": {"width": "2 3/4 in", "thickness": "1 in"}},
     ),
     "ripped, angled, scribed": asked(
@@ -64,7 +69,7 @@ OPENINGS = {
         },
         widths={"left": "2 in", "apron": "2 in"},
         horns={"right": "1/2 in"},
-        sill_answer="tapered_strip",
+        sill_answer="tapered_shim",
     ),
 }
 
@@ -78,27 +83,27 @@ def answers() -> Iterator[dict[str, Any]]:
 def longer(*path: Any) -> Callable[[dict[str, Any]], None]:
     """A sixty-fourth on a length that is exact or real."""
 
-    def change(part: dict[str, Any]) -> None:
+    def change(piece: dict[str, Any]) -> None:
         for step in path:
-            part = part[step]
-        if part["exact"] is not None:
-            part["exact"] = str(Fraction(part["exact"]) + Fraction(1, 64))
+            piece = piece[step]
+        if piece["exact"] is not None:
+            piece["exact"] = str(Fraction(piece["exact"]) + Fraction(1, 64))
         else:
-            part["real"] += 1 / 64
+            piece["real"] += 1 / 64
 
     return change
 
 
 def turned(name: str, amount: float) -> Callable[[dict[str, Any]], None]:
-    def change(part: dict[str, Any]) -> None:
-        part["ends"][0][name] += amount
+    def change(piece: dict[str, Any]) -> None:
+        piece["ends"][0][name] += amount
 
     return change
 
 
-def tipped(part: dict[str, Any]) -> None:
-    end = part["ends"][0]
-    end["tilt"] = {"left": "right", "right": "left"}[end["tilt"]]
+def tipped(piece: dict[str, Any]) -> None:
+    end = piece["ends"][0]
+    end["bevel_direction"] = {"left": "right", "right": "left"}[end["bevel_direction"]]
 
 
 WRONG = [
@@ -109,31 +114,31 @@ WRONG = [
     ("lining", "jamb_extension/head", longer("overall")),
     ("lining", "jamb_extension/left", longer("taper", "left")),
     ("lining", "jamb_extension/left", turned("bevel_degrees", 1)),
-    ("lining", "casing_leg/left", longer("overall")),
-    ("leaning", "casing_head/head", longer("overall")),
-    ("leaning", "casing_leg/left", turned("mitre_degrees", 0.1)),
-    ("leaning", "casing_leg/left", turned("bevel_degrees", 0.1)),
-    ("raked lean", "casing_head/head", longer("overall")),
-    ("raked lean", "casing_head/head", longer("short_point")),
-    ("raked lean", "casing_leg/left", longer("width")),
-    ("raked lean", "casing_leg/left", turned("mitre_degrees", 0.1)),
-    ("raked lean", "casing_leg/left", turned("bevel_degrees", 0.01)),
-    ("raked lean", "casing_leg/right", tipped),
+    ("lining", "side_casing/left", longer("overall")),
+    ("leaning", "head_casing", longer("overall")),
+    ("leaning", "side_casing/left", turned("miter_degrees", 0.1)),
+    ("leaning", "side_casing/left", turned("bevel_degrees", 0.1)),
+    ("raked lean", "head_casing", longer("overall")),
+    ("raked lean", "head_casing", longer("short_point")),
+    ("raked lean", "side_casing/left", longer("width")),
+    ("raked lean", "side_casing/left", turned("miter_degrees", 0.1)),
+    ("raked lean", "side_casing/left", turned("bevel_degrees", 0.01)),
+    ("raked lean", "side_casing/right", tipped),
     ("raked blocks", "corner_block/left", longer("overall")),
-    ("raked blocks", "casing_head/head", longer("overall")),
-    ("raked blocks", "casing_leg/right", longer("overall")),
-    ("raked blocks", "casing_leg/left", turned("mitre_degrees", 0.1)),
-    ("ripped, angled, scribed", "casing_leg/left", longer("width")),
-    ("ripped, angled, scribed", "casing_leg/left", longer("rip_width")),
+    ("raked blocks", "head_casing", longer("overall")),
+    ("raked blocks", "side_casing/right", longer("overall")),
+    ("raked blocks", "side_casing/left", turned("miter_degrees", 0.1)),
+    ("ripped, angled, scribed", "side_casing/left", longer("width")),
+    ("ripped, angled, scribed", "side_casing/left", longer("rip_width")),
     ("ripped, angled, scribed", "stool", longer("ends", 0, "notch", "depth")),
     ("ripped, angled, scribed", "stool", longer("ends", 0, "notch", "end_depth")),
     ("ripped, angled, scribed", "stool", longer("ends", 1, "notch", "length")),
     ("ripped, angled, scribed", "stool", longer("overall")),
     ("ripped, angled, scribed", "apron", longer("width")),
     ("ripped, angled, scribed", "apron", longer("short_point")),
-    ("ripped, angled, scribed", "apron", turned("mitre_degrees", 1)),
-    ("ripped, angled, scribed", "levelling_strip", longer("overall")),
-    ("ripped, angled, scribed", "levelling_strip", longer("taper", "left")),
+    ("ripped, angled, scribed", "apron", turned("miter_degrees", 1)),
+    ("ripped, angled, scribed", "tapered_shim", longer("overall")),
+    ("ripped, angled, scribed", "tapered_shim", longer("taper", "left")),
     ("door", "jamb_leg/hinge", longer("marks", 1, "at")),
     ("door", "jamb_leg/strike", longer("marks", 1, "at")),
     ("door", "head_jamb", longer("width")),
@@ -155,14 +160,14 @@ def test_what_is_cut_wrongly_is_found(
     answers: dict[str, Any], name: str, key: str, change: Callable[[dict[str, Any]], None]
 ) -> None:
     tampered = copy.deepcopy(answers[name])
-    (part,) = [each for each in tampered["parts"] if each["key"] == key]
-    change(part)
+    (piece,) = [each for each in tampered["pieces"] if each["key"] == key]
+    change(piece)
     assert dry_fit(OPENINGS[name], tampered) != []
 
 
 def test_a_board_bevelled_the_wrong_way_is_found(answers: dict[str, Any]) -> None:
     tampered = copy.deepcopy(answers["lining"])
-    tipped(next(part for part in tampered["parts"] if part["key"] == "jamb_extension/head"))
+    tipped(next(piece for piece in tampered["pieces"] if piece["key"] == "jamb_extension/head"))
     with pytest.raises(AssertionError):
         dry_fit(OPENINGS["lining"], tampered)
 
@@ -175,10 +180,10 @@ def test_refusing_what_can_be_built_is_found(name: str, code: str) -> None:
 
 def test_a_leg_wider_than_its_block_and_casing_wider_than_its_frame_are_rightly_refused() -> None:
     wide = {"trim": OPENINGS["raked blocks"]["trim"] | {"casing": CASING | {"width": "2 11/16 in"}}}
-    steep = {"readings": {"jamb_width": "30 in", "left_height": "70 in", "right_height": "44 in"}}
+    steep = {"readings": {"jamb_width": "30 in", "left_jamb_height": "70 in", "right_jamb_height": "44 in"}}
     assert unfounded(OPENINGS["raked blocks"] | wide | steep, {"block-too-narrow"}) == []
-    thin = asked("picture_frame", {"sides": ["30 in"] * 3}, {"reveal": "1/4 in"})
+    thin = asked("casing", {"sides": ["30 in"] * 3}, {"reveal": "1/4 in"})
     assert unfounded(thin, {"piece-vanishes"}) == ["piece-vanishes"]
-    flat = {"jamb_width": "40 in", "leg_height": "2 in", "rise": "20 in", "head_pieces": 9}
+    flat = {"jamb_width": "40 in", "jamb_height": "2 in", "rise": "20 in", "head_pieces": 9}
     broad = asked("floor", flat, {"head_casing": {"width": "6 in", "thickness": "3/4 in"}})
     assert unfounded(broad, {"piece-vanishes"}) == []

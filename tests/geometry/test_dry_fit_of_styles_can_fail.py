@@ -10,23 +10,23 @@ import pytest
 from asking import Service
 from dryfit import dry_fit
 
-STRIP = {"height": "1/2 in", "depth": "1 1/4 in", "overhang": "3/4 in", "ends": "mitred_return"}
+STRIP = {"height": "1/2 in", "depth": "1 1/4 in", "overhang": "3/4 in", "ends": "mitered_return"}
 CASING = {"width": "2 1/2 in", "thickness": "3/4 in"}
-STOOL = {"thickness": "1 in", "horn": "3 in", "nosing": "1 in", "ends": "mitred_return"}
+STOOL = {"thickness": "1 in", "horn": "3 in", "nosing": "1 in", "ends": "mitered_return"}
 
 
 def window(foot: str, **trim: Any) -> dict[str, Any]:
     return {
         "mark": "A1",
-        "foot_style": foot,
-        "readings": {"jamb_width": "30 in", "leg_height": "50 in", "jamb_depth": "3 in"},
+        "bottom": foot,
+        "readings": {"jamb_width": "30 in", "jamb_height": "50 in", "jamb_depth": "3 in"},
         "trim": {"casing": CASING, "reveal": "1/4 in", **trim},
     }
 
 
 STYLES = {
     "blocks": window(
-        "picture_frame", head_style="corner_blocks", corner_block={"width": "3 in", "thickness": "1 in"}
+        "casing", head_style="corner_blocks", corner_block={"width": "3 in", "thickness": "1 in"}
     ),
     "dressed head": window(
         "floor",
@@ -40,11 +40,11 @@ STYLES = {
 }
 WRONG = [
     ("blocks", "corner_block/left", "overall"),
-    ("blocks", "casing_leg/right", "overall"),
-    ("blocks", "casing_head/head", "overall"),
-    ("blocks", "casing_sill/sill", "overall"),
-    ("dressed head", "casing_leg/left", "overall"),
-    ("dressed head", "casing_head/head", "overall"),
+    ("blocks", "side_casing/right", "overall"),
+    ("blocks", "head_casing", "overall"),
+    ("blocks", "bottom_casing", "overall"),
+    ("dressed head", "side_casing/left", "overall"),
+    ("dressed head", "head_casing", "overall"),
     ("dressed head", "fillet", "overall"),
     ("dressed head", "cap", "overall"),
     ("dressed head", "cap", "ends"),
@@ -75,10 +75,10 @@ def test_the_untouched_answer_fits(answers: dict[str, Any], style: str) -> None:
 @pytest.mark.parametrize(("style", "key", "figure"), WRONG)
 def test_a_piece_cut_wrongly_is_found(answers: dict[str, Any], style: str, key: str, figure: str) -> None:
     tampered = copy.deepcopy(answers[style])
-    (part,) = [each for each in tampered["parts"] if each["key"] == key]
+    (piece,) = [each for each in tampered["pieces"] if each["key"] == key]
     if figure == "ends":
-        mitred = next(end for end in part["ends"] if end["swing"])
-        mitred["swing"] = {"left": "right", "right": "left"}[mitred["swing"]]
+        mitered = next(end for end in piece["ends"] if end["miter_direction"])
+        mitered["miter_direction"] = {"left": "right", "right": "left"}[mitered["miter_direction"]]
     else:
-        part[figure]["exact"] = str(Fraction(part[figure]["exact"]) + Fraction(1, 64))
+        piece[figure]["exact"] = str(Fraction(piece[figure]["exact"]) + Fraction(1, 64))
     assert dry_fit(STYLES[style], tampered) != []

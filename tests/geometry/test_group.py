@@ -11,10 +11,10 @@ from msgspec.structs import replace
 
 from geometry.builders import CASING, STOOL, TRIM, F, mulled, opening, read
 from longpoint.geometry import (
+    Bottom,
     Casing,
     CutKind,
     Cutout,
-    Foot,
     GeometryError,
     Group,
     Hand,
@@ -64,21 +64,24 @@ def test_a_group_without_a_stool_builds_each_opening_as_it_is() -> None:
 def test_one_stool_under_two_windows_passes_the_wall_between() -> None:
     found = build_group(PAIR, Group(mark="pair", gaps=(F(12),)))
     assert found.shared is not None
-    stool, apron, *returns = found.shared.parts
+    stool, apron, *returns = found.shared.pieces
     # 30 + 12 + 36 between the outer jambs, and 3/16 + 2 1/2 + 3/4 at each end.
     assert stool.overall == F("84.875")
     assert stool.cutouts == (Cutout(F("33.4375"), F(12), F("3.125")),)
     assert apron.long_point == F("83.375")
     assert len(returns) == 2
-    assert {part.kind for member in found.members for part in member.parts} == {"casing_leg", "casing_head"}
+    assert {piece.kind for member in found.members for piece in member.pieces} == {
+        "side_casing",
+        "head_casing",
+    }
 
 
 def test_one_stool_under_three_windows_passes_both_walls_between() -> None:
     members = (window(30, "L"), window(24, "M"), window(36, "R"))
     found = build_group(members, Group(mark="bay", gaps=(F(12), F(10))))
     assert found.shared is not None
-    assert found.shared.opening.readings.lights == (F(30), F(24), F(36))
-    first, second = found.shared.parts[0].cutouts
+    assert found.shared.opening.readings.joined_widths == (F(30), F(24), F(36))
+    first, second = found.shared.pieces[0].cutouts
     # 3 7/16 from the stool's end to the jamb, then a window and what is between for each.
     assert (first.at, first.length) == (F("33.4375"), F(12))
     assert (second.at, second.length) == (F("69.4375"), F(10))
@@ -88,7 +91,7 @@ def test_openings_of_unequal_depth_keep_their_own() -> None:
     deep = replace(PAIR[1], readings=replace(PAIR[1].readings, left_depth=F("3.25")))
     found = build_group((PAIR[0], deep), Group(mark="pair", gaps=(F(12),)))
     assert found.shared is not None
-    stool = found.shared.parts[0]
+    stool = found.shared.pieces[0]
     assert stool.cutouts == (Cutout(F("33.4375"), F(12), F("3.125"), F("3.25")),)
     # Ripped to the deepest: 3 1/4 + 5/8 + 7/8.
     assert stool.rip_width == F("4.75")
@@ -113,7 +116,7 @@ def test_what_is_shared_ends_as_its_outermost_sides_do() -> None:
     )
     shared = build_group((left, right), Group(mark="pair", gaps=(F(12),))).shared
     assert shared is not None
-    stool, apron = shared.parts[:2]
+    stool, apron = shared.pieces[:2]
     # 78 between the outer jambs; 1/4 + 2 + 1/2 at the left end, 1/8 + 3 + 1 at the right.
     assert stool.overall == 78 + F("2.75") + F("4.125")
     assert apron.overall == stool.overall - F("1.5")
@@ -136,7 +139,7 @@ def test_the_mulls_of_joined_units_are_sawn_out_where_they_stand() -> None:
     ):
         shared = build_group(members, Group(mark="g", gaps=(F(12),))).shared
         assert shared is not None
-        assert [(one.at, one.length) for one in shared.parts[0].cutouts] == places
+        assert [(one.at, one.length) for one in shared.pieces[0].cutouts] == places
 
 
 def test_a_mull_between_unequal_depths_is_sawn_out_to_each() -> None:
@@ -152,13 +155,13 @@ def test_a_mull_between_unequal_depths_is_sawn_out_to_each() -> None:
 def test_a_stool_longer_than_its_stock_is_scarfed_over_the_gap() -> None:
     found = build_group(PAIR, Group(mark="pair", gaps=(F(12),), stock_length=F(72)))
     assert found.shared is not None
-    left, right = (part for part in found.shared.parts if part.kind == "stool")
+    left, right = (piece for piece in found.shared.pieces if piece.kind == "stool")
     # The joint's middle lies over the gap's, 3 7/16 + 36 from the stool's end; half the thickness, 3/8, laps over.
     assert (left.overall, right.overall) == (F("39.8125"), F("45.8125"))
     assert left.overall + right.overall == F("84.875") + F(3, 4)
     assert (left.ends[1].cut, left.ends[1].long_edge) == (CutKind.BEVEL, "back")
     assert (right.ends[0].cut, right.ends[0].long_edge) == (CutKind.BEVEL, "face")
-    assert left.ends[1].tilt is right.ends[0].tilt is Hand.LEFT
+    assert left.ends[1].bevel_direction is right.ends[0].bevel_direction is Hand.LEFT
     assert left.cutouts[0].length + right.cutouts[0].length == F(12) + F(3, 4)
     assert (str(left.key), str(right.key)) == ("stool/1 of 2", "stool/2 of 2")
     assert left.title == "stool 1 of 2"
@@ -168,7 +171,7 @@ def test_studs_that_are_named_are_used() -> None:
     studs = (F(16), F(32), F(48), F(64))
     found = build_group(PAIR, Group(mark="pair", gaps=(F(12),), stock_length=F(72), solid=studs))
     assert found.shared is not None
-    left = next(part for part in found.shared.parts if part.kind == "stool")
+    left = next(piece for piece in found.shared.pieces if piece.kind == "stool")
     assert left.overall == F("3.4375") + 64 + F(3, 8)
 
 
@@ -176,7 +179,7 @@ def test_a_mulled_unit_has_its_stool_sawn_out_at_each_mull() -> None:
     trim = replace(TRIM, mull_casing=Casing(width=F(3), thickness=F(5, 8), profile="mull"))
     base = replace(window(60), trim=trim)
     unit = replace(base, readings=mulled(base.readings, (Mull(F(28), F(4)),)))
-    stool = build_opening(unit).parts[0]
+    stool = build_opening(unit).pieces[0]
     assert stool.cutouts == (Cutout(F("31.4375"), F(4), F("3.125")),)
 
 
@@ -186,7 +189,7 @@ def test_a_mulled_units_stool_is_jointed_over_a_mull() -> None:
     unit = replace(base, readings=mulled(base.readings, (Mull(F(30), F(4)), Mull(F(66), F(4)))))
     found = build_group((unit,), Group(mark="bay", gaps=(), stock_length=F(96))).shared
     assert found is not None
-    left, right = (part for part in found.parts if part.kind == "stool")
+    left, right = (piece for piece in found.pieces if piece.kind == "stool")
     # 106 7/8 in all; the farther mull's middle, 68 in from the jamb, is the last within a stick.
     assert left.overall == F("3.4375") + 68 + F(3, 8)
     assert left.overall + right.overall == F("106.875") + F(3, 4)
@@ -201,9 +204,9 @@ def test_a_mulled_units_stool_is_jointed_over_a_mull() -> None:
         (PAIR, Group(mark="g", gaps=(F(12), F(12))), "group gaps", "gap-count"),
         (PAIR, Group(mark="g", gaps=(F(12),), stock_length=F(30)), "group solid", "no-joint-in-reach"),
         (
-            (PAIR[0], replace(PAIR[1], trim=Trim(CASING, F(3, 16)), foot_style=Foot.PICTURE_FRAME)),
+            (PAIR[0], replace(PAIR[1], trim=Trim(CASING, F(3, 16)), bottom=Bottom.CASING)),
             Group(mark="g", gaps=(F(12),)),
-            "openings 1 foot_style",
+            "openings 1 bottom",
             "stool-missing",
         ),
         (

@@ -10,14 +10,14 @@ from hypothesis import strategies as st
 from geometry.builders import F, opening, read
 from longpoint.geometry import (
     Apron,
+    Bottom,
     Built,
     Casing,
     End,
-    Foot,
     Hand,
     HeadStyle,
     Opening,
-    Part,
+    Piece,
     PlumbSides,
     Polygon,
     Reveals,
@@ -30,12 +30,12 @@ from longpoint.lengths import Fraction
 sixteenths = st.integers(16 * 12, 16 * 90).map(lambda n: F(n, 16))
 small = st.integers(0, 48).map(lambda n: F(n, 64))
 widths = st.integers(16, 80).map(lambda n: F(n, 16))
-feet = st.sampled_from((Foot.STOOL, Foot.PICTURE_FRAME, Foot.FLOOR))
+feet = st.sampled_from((Bottom.STOOL, Bottom.CASING, Bottom.FLOOR))
 
 
 @st.composite
-def trims(draw: st.DrawFn, foot: Foot) -> Trim:
-    styles = (HeadStyle.MITRED, HeadStyle.BUTTED)[: 1 if foot is Foot.PICTURE_FRAME else 2]
+def trims(draw: st.DrawFn, foot: Bottom) -> Trim:
+    styles = (HeadStyle.MITERED, HeadStyle.BUTTED)[: 1 if foot is Bottom.CASING else 2]
     casing = Casing(width=draw(widths), thickness=F(5, 8), profile="casing")
     apron = Apron(width=F(5, 2), thickness=draw(widths) / 4, profile="apron")
     return Trim(
@@ -43,7 +43,7 @@ def trims(draw: st.DrawFn, foot: Foot) -> Trim:
         draw(small) / 2,
         head_style=draw(st.sampled_from(styles)),
         head_casing=None
-        if foot is Foot.PICTURE_FRAME
+        if foot is Bottom.CASING
         else Casing(width=draw(widths), thickness=F(3, 4), profile="head"),
         overhang=draw(small),
         stool=Stool(thickness=F(3, 4), horn=draw(small), nosing=draw(small), profile="stool"),
@@ -60,20 +60,20 @@ def openings(draw: st.DrawFn) -> Opening:
     right = draw(st.sampled_from((left, left, left + F(1, 16), left + F(5, 2))))
     readings = read(PlumbSides(draw(sixteenths), left, right), F(3) + draw(small) / 8, F(3) + draw(small) / 8)
     own = Reveals(*(draw(st.none() | small.map(lambda n: n / 2)) for _ in range(4)))
-    return Opening("T1", readings, trim=draw(trims(foot)), foot_style=foot, reveals=own)
+    return Opening("T1", readings, trim=draw(trims(foot)), bottom=foot, reveals=own)
 
 
-def lengths(part: Part) -> list[Any]:
-    notches = [value for end in part.ends if end.notch for value in (end.notch.depth, end.notch.length)]
+def lengths(piece: Piece) -> list[Any]:
+    notches = [value for end in piece.ends if end.notch for value in (end.notch.depth, end.notch.length)]
     return [
-        part.short_point,
-        part.long_point,
-        part.overall,
-        part.width,
-        part.thickness,
-        *([] if part.rip_width is None else [part.rip_width]),
+        piece.short_point,
+        piece.long_point,
+        piece.overall,
+        piece.width,
+        piece.thickness,
+        *([] if piece.rip_width is None else [piece.rip_width]),
         *notches,
-        *(mark.at for mark in part.marks),
+        *(mark.at for mark in piece.marks),
     ]
 
 
@@ -82,15 +82,15 @@ def test_on_square_corners_every_length_stays_exact(given_: Opening) -> None:
     built = build_opening(given_)
     if not built.frame.square:
         return
-    for part in built.parts:
-        assert not any(isinstance(length, float) for length in lengths(part)), part.key
+    for piece in built.pieces:
+        assert not any(isinstance(length, float) for length in lengths(piece)), piece.key
 
 
 @given(given_=openings())
 def test_no_piece_is_longer_than_it_takes_of_a_stick(given_: Opening) -> None:
-    for part in build_opening(given_).parts:
-        assert part.overall >= part.long_point - 1e-9
-        assert part.overall >= part.short_point - 1e-9
+    for piece in build_opening(given_).pieces:
+        assert piece.overall >= piece.long_point - 1e-9
+        assert piece.overall >= piece.short_point - 1e-9
 
 
 def mirrored(given_: Opening) -> Opening:
@@ -98,13 +98,13 @@ def mirrored(given_: Opening) -> Opening:
     shape = given_.outline.shape
     assert isinstance(shape, PlumbSides)
     readings = read(
-        PlumbSides(shape.jamb_width, shape.right_height, shape.left_height),
+        PlumbSides(shape.jamb_width, shape.right_jamb_height, shape.left_jamb_height),
         given_.readings.right_depth,
         given_.readings.left_depth,
     )
     own = given_.reveals
     reveals = Reveals(own.right, own.left, own.head, own.sill)
-    return Opening(given_.mark, readings, trim=given_.trim, foot_style=given_.foot_style, reveals=reveals)
+    return Opening(given_.mark, readings, trim=given_.trim, bottom=given_.bottom, reveals=reveals)
 
 
 OTHER = {Hand.LEFT: Hand.RIGHT, Hand.RIGHT: Hand.LEFT, None: None}
@@ -121,23 +121,23 @@ def end_facts(end: End, *, mirror: bool) -> tuple[Any, ...]:
         at_in_mirror(end.at) if mirror else end.at,
         hand[end.on_saw],
         end.cut,
-        round(float(end.mitre), 9),
-        hand[end.swing],
+        round(float(end.miter), 9),
+        hand[end.miter_direction],
         float(end.bevel),
-        hand[end.tilt],
+        hand[end.bevel_direction],
         end.long_edge,
         notch,
     )
 
 
 def facts(built: Built, *, mirror: bool) -> dict[str, Any]:
-    """What a part is, by key; told as its mirror image would be where that is asked for."""
+    """What a piece is, by key; told as its mirror image would be where that is asked for."""
     told = {}
-    for part in built.parts:
-        side = at_in_mirror(part.side) if mirror else part.side
-        ends = [end_facts(end, mirror=mirror) for end in part.ends]
-        told[f"{part.kind}/{side}"] = (
-            [round(float(x), 9) for x in (part.short_point, part.long_point, part.overall, part.width)],
+    for piece in built.pieces:
+        side = at_in_mirror(piece.side) if mirror else piece.side
+        ends = [end_facts(end, mirror=mirror) for end in piece.ends]
+        told[f"{piece.kind}/{side}"] = (
+            [round(float(x), 9) for x in (piece.short_point, piece.long_point, piece.overall, piece.width)],
             ends[::-1] if mirror else ends,
         )
     return told
@@ -164,7 +164,7 @@ def scaled(given_: Opening, by: Fraction) -> Opening:
     return Opening(
         given_.mark,
         read(
-            PlumbSides(shape.jamb_width * by, shape.left_height * by, shape.right_height * by),
+            PlumbSides(shape.jamb_width * by, shape.left_jamb_height * by, shape.right_jamb_height * by),
             maybe(given_.readings.left_depth),
             maybe(given_.readings.right_depth),
             jamb_thickness=given_.readings.jamb_thickness * by,
@@ -189,7 +189,7 @@ def scaled(given_: Opening, by: Fraction) -> Opening:
             ),
             floor_clearance=trim.floor_clearance * by,
         ),
-        foot_style=given_.foot_style,
+        bottom=given_.bottom,
         reveals=Reveals(maybe(own.left), maybe(own.right), maybe(own.head), maybe(own.sill)),
         square_gap=given_.square_gap * by,
     )
@@ -197,10 +197,10 @@ def scaled(given_: Opening, by: Fraction) -> Opening:
 
 @given(given_=openings(), by=st.sampled_from((F(5, 127), F(1, 12), F(3))))
 def test_an_opening_in_another_unit_gives_the_same_pieces_in_that_unit(given_: Opening, by: Fraction) -> None:
-    pairs = zip(build_opening(given_).parts, build_opening(scaled(given_, by)).parts, strict=True)
-    for part, other in pairs:
-        assert [end.cut for end in part.ends] == [end.cut for end in other.ends]
-        for one, two in zip(lengths(part), lengths(other), strict=True):
+    pairs = zip(build_opening(given_).pieces, build_opening(scaled(given_, by)).pieces, strict=True)
+    for piece, other in pairs:
+        assert [end.cut for end in piece.ends] == [end.cut for end in other.ends]
+        for one, two in zip(lengths(piece), lengths(other), strict=True):
             if isinstance(one, float):
                 assert abs(one * float(by) - two) < 1e-9
             else:
@@ -218,7 +218,7 @@ def test_a_rectangle_given_by_its_sides_is_the_rectangle(
     trim = Trim(Casing(width=F(5, 2), thickness=F(5, 8), profile="casing"), reveal)
     square = (F(90),) * 4
     polygon = build_opening(
-        opening(Polygon((width, height, width, height), square), trim, foot_style=Foot.PICTURE_FRAME)
+        opening(Polygon((width, height, width, height), square), trim, bottom=Bottom.CASING)
     )
-    plain = build_opening(opening(PlumbSides(width, height, height), trim, foot_style=Foot.PICTURE_FRAME))
-    assert polygon.parts == plain.parts
+    plain = build_opening(opening(PlumbSides(width, height, height), trim, bottom=Bottom.CASING))
+    assert polygon.pieces == plain.pieces

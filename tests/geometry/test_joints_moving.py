@@ -1,4 +1,4 @@
-"""The widest mitre of an opening over the seasons."""
+"""The widest miter of an opening over the seasons."""
 
 from __future__ import annotations
 
@@ -8,9 +8,9 @@ from msgspec.structs import replace
 from geometry.builders import CASING, TRIM, F, opening
 from longpoint.geometry import (
     Air,
+    Bottom,
     Casing,
     Conditions,
-    Foot,
     Grain,
     HeadStyle,
     PlumbSides,
@@ -25,7 +25,7 @@ from longpoint.geometry import (
 DRY = Conditions(
     species=Species.RED_OAK,
     grain=Grain.FLAT_SAWN,
-    installed=Air("fitted", moisture_content=9.0),
+    installed=Air("installed", moisture_content=9.0),
     seasons=(Air("dry", moisture_content=6.0),),
 )
 WINDOW = PlumbSides(F(30), F(40), F(40))
@@ -40,14 +40,14 @@ def test_equal_casing_opens_as_one_piece_by_itself_does() -> None:
 def test_the_widest_joint_is_told() -> None:
     trim = replace(TRIM, head_casing=Casing(width=F(6), thickness=F(5, 8), profile="wide"))
     (found,) = open_joints(build_opening(opening(WINDOW, trim)), DRY)
-    assert str(found.part) == "casing_head/head"
+    assert str(found.piece) == "head_casing"
 
 
-def test_a_mitre_too_sharp_to_move_is_passed_over() -> None:
+def test_a_miter_too_sharp_to_move_is_passed_over() -> None:
     """A head ripped to a sliver beside a broad leg: nothing can be said of their joint, and the rest is."""
     trim = replace(TRIM, head_casing=Casing(width=F(1, 10), thickness=F(5, 8), profile="sliver"))
     (found,) = open_joints(build_opening(opening(WINDOW, trim)), DRY)
-    assert (found.name, found.part) == ("dry", None)
+    assert (found.name, found.piece) == ("dry", None)
 
 
 def test_flat_corners_open_less_than_sharp_ones() -> None:
@@ -55,18 +55,18 @@ def test_flat_corners_open_less_than_sharp_ones() -> None:
     octagon = Polygon((F(20),) * 8, (F(135),) * 8)
     triangle = Polygon((F(40),) * 3)
     gaps = [
-        open_joints(build_opening(opening(shape, trim, foot_style=Foot.PICTURE_FRAME)), DRY)[0].gap
+        open_joints(build_opening(opening(shape, trim, bottom=Bottom.CASING)), DRY)[0].gap
         for shape in (octagon, triangle)
     ]
     assert gaps[0] < gaps[1]
 
 
-def test_square_cuts_have_no_mitre_to_open() -> None:
+def test_square_cuts_have_no_miter_to_open() -> None:
     (found,) = open_joints(build_opening(opening(WINDOW, replace(TRIM, head_style=HeadStyle.BUTTED))), DRY)
-    assert (found.part, found.gap, found.opens_at) == (None, 0.0, "")
+    assert (found.piece, found.gap, found.opens_at) == (None, 0.0, "")
 
 
-def test_a_leg_cut_at_an_angle_under_a_raked_butted_head_is_no_mitre() -> None:
+def test_a_leg_cut_at_an_angle_under_a_raked_butted_head_is_no_miter() -> None:
     raked = PlumbSides(F(30), F(46), F(52))
     (found,) = open_joints(build_opening(opening(raked, replace(TRIM, head_style=HeadStyle.BUTTED))), DRY)
-    assert (found.part, found.gap) == (None, 0.0)
+    assert (found.piece, found.gap) == (None, 0.0)

@@ -45,7 +45,7 @@ def test_two_lines_cross_as_coordinates_say(degrees: float, own: F, other: F) ->
     """The corner at the origin, this side coming in along x, the other leaving at the turn."""
     turn = math.pi - math.radians(degrees)
     x = float(meet(corner(degrees), own, other))
-    # Outside of a side going anticlockwise is to its right.
+    # Outside of a side going counterclockwise is to its right.
     off_other = x * math.sin(turn) - float(-own) * math.cos(turn)
     assert off_other == pytest.approx(float(other), abs=1e-9)
 
@@ -59,7 +59,7 @@ def test_equal_heights_make_a_rectangle() -> None:
     assert plumb_sided(F(30), F(40), F(40)) == rectangle(F(30), F(40))
 
 
-def test_vertices_run_anticlockwise_from_the_bottom_left() -> None:
+def test_vertices_run_counterclockwise_from_the_bottom_left() -> None:
     assert rectangle(F(30), F(40)).vertices == ((0, 0), (30, 0), (30, 40), (0, 40))
     raked = plumb_sided(F(40), F(60), F(30)).vertices
     assert [pytest.approx(point) for point in ((0, 0), (40, 0), (40, 30), (0, 60))] == [

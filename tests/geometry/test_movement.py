@@ -1,4 +1,4 @@
-"""Movement of a mitred piece over the seasons."""
+"""Movement of a mitered piece over the seasons."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ SHOP = Air("shop", moisture_content=8.0)
 
 
 def oak(*seasons: Air) -> Movement:
-    """A mitred piece of oak made up in the shop."""
+    """A mitered piece of oak made up in the shop."""
     conditions = Conditions(species=Species.RED_OAK, grain=Grain.FLAT_SAWN, installed=SHOP, seasons=seasons)
     return movement(F("3.5"), 45.0, conditions)
 
@@ -49,14 +49,14 @@ def test_beyond_the_table_it_says_so() -> None:
 
 
 @given(st.floats(6, 14), st.floats(6, 14), st.floats(1, 80))
-def test_going_and_coming_back_cancel_to_first_order(start: float, end: float, mitre: float) -> None:
+def test_going_and_coming_back_cancel_to_first_order(start: float, end: float, miter: float) -> None:
     dry, wet = Air("", moisture_content=start), Air("", moisture_content=end)
 
     def between(installed: Air, season: Air) -> Movement:
         conditions = Conditions(
             species=Species.WHITE_OAK, grain=Grain.QUARTER_SAWN, installed=installed, seasons=(season,)
         )
-        return movement(F(3), mitre, conditions)
+        return movement(F(3), miter, conditions)
 
     (there,), (back,) = between(dry, wet).seasons, between(wet, dry).seasons
     assert there.change == pytest.approx(-back.change)
@@ -80,7 +80,7 @@ def test_conditions_that_say_nothing_are_refused(air: Air, field: str) -> None:
     assert refused.value.faults[0].path == ("seasons", 0, field)
 
 
-def test_wood_that_has_no_width_or_mitre_is_refused() -> None:
+def test_wood_that_has_no_width_or_miter_is_refused() -> None:
     with pytest.raises(GeometryError) as refused:
         movement(F(0), 90.0, Conditions(species=Species.MDF, installed=SHOP, seasons=()))
-    assert {fault.path for fault in refused.value.faults} == {("width",), ("mitre_degrees",)}
+    assert {fault.path for fault in refused.value.faults} == {("width",), ("miter_degrees",)}

@@ -12,9 +12,9 @@ from msgspec.structs import replace
 from geometry.builders import CASING, TRIM, F, opening
 from longpoint.geometry import (
     BackBand,
+    Bottom,
     Clearances,
     Finding,
-    Foot,
     HeadStrip,
     HeadStyle,
     Horns,
@@ -86,13 +86,13 @@ def test_an_apron_in_the_way_is_ripped_or_dropped() -> None:
     assert found(among(below="1.5", fields={"without_apron": True})) == ()
 
 
-def test_a_picture_frames_sill_casing_is_ripped() -> None:
-    (finding,) = found(among(Trim(CASING, F(3, 16)), {"foot_style": Foot.PICTURE_FRAME}, below="2"))
+def test_a_picture_frames_bottom_casing_is_ripped() -> None:
+    (finding,) = found(among(Trim(CASING, F(3, 16)), {"bottom": Bottom.CASING}, below="2"))
     assert (finding.code, finding.offers[0].worth) == ("sill-collides", F("1.8125"))
 
 
-def test_neighbours_share_one_mull_casing() -> None:
-    (finding,) = found(among(left_neighbour="4"))
+def test_neighbors_share_one_mull_casing() -> None:
+    (finding,) = found(among(left_neighbor="4"))
     assert finding.amount == F("1.375")
     shared = finding.offers[0]
     assert shared.answer == "share_mull_casing"
@@ -104,7 +104,7 @@ BANDED = replace(TRIM, back_band=BackBand(width=F(1), thickness=F(1), profile="b
 
 
 @pytest.mark.parametrize(
-    ("clear", "worth"), [({"left_neighbour": "7"}, "2.3125"), ({"left": "3.5"}, "2.3125")]
+    ("clear", "worth"), [({"left_neighbor": "7"}, "2.3125"), ({"left": "3.5"}, "2.3125")]
 )
 def test_a_casing_ripped_for_what_is_beside_it_leaves_room_for_its_band(
     clear: dict[str, str], worth: str
@@ -125,27 +125,27 @@ BLOCKS = Trim(CASING, F(3, 16), plinth=Plinth(width=F(3), height=F(6), thickness
 
 def test_a_plinth_block_is_wider_than_its_leg() -> None:
     # The leg reaches 3/16 + 2 1/2 = 2 11/16 past the jamb, the block 3 3/16.
-    on_blocks = {"foot_style": Foot.PLINTH}
+    on_blocks = {"bottom": Bottom.PLINTH}
     assert found(among(BLOCKS, on_blocks, left="3.1875", right="3.1875")) == ()
     (finding,) = found(among(BLOCKS, on_blocks, left="3"))
     assert (finding.code, finding.side, finding.amount) == ("plinth-collides", "left", F(3, 16))
     assert finding.offers[0].figures == (("rip width", F(45, 16)),)
-    assert found(among(BLOCKS, {"foot_style": Foot.FLOOR}, left="3")) == (), (
+    assert found(among(BLOCKS, {"bottom": Bottom.FLOOR}, left="3")) == (), (
         "without blocks the leg stands clear"
     )
 
 
-def test_plinth_blocks_of_neighbours_meet() -> None:
-    on_blocks = {"foot_style": Foot.PLINTH}
-    assert found(among(BLOCKS, on_blocks, right_neighbour="6.375")) == ()
-    (finding,) = found(among(BLOCKS, on_blocks, right_neighbour="6"))
-    assert (finding.code, finding.by, finding.amount) == ("plinth-collides", "neighbour", F(3, 8))
+def test_plinth_blocks_of_neighbors_meet() -> None:
+    on_blocks = {"bottom": Bottom.PLINTH}
+    assert found(among(BLOCKS, on_blocks, right_neighbor="6.375")) == ()
+    (finding,) = found(among(BLOCKS, on_blocks, right_neighbor="6"))
+    assert (finding.code, finding.by, finding.amount) == ("plinth-collides", "neighbor", F(3, 8))
     assert finding.offers[0].figures == (("rip width", F(45, 16)),)
 
 
 def test_nothing_is_taken_up_by_itself() -> None:
     crowded = among(left="1", right="1", above="1", below="1")
-    assert build_opening(crowded).parts == build_opening(opening(WINDOW)).parts
+    assert build_opening(crowded).pieces == build_opening(opening(WINDOW)).pieces
 
 
 room = st.integers(8, 16 * 6).map(lambda n: F(n, 16))

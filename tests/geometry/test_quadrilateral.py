@@ -8,10 +8,10 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from geometry.builders import F, opening, part
+from geometry.builders import F, opening, piece
 from longpoint.geometry import (
+    Bottom,
     Fault,
-    Foot,
     GeometryError,
     PlumbSides,
     Quadrilateral,
@@ -33,12 +33,12 @@ def test_a_worked_window_keeps_each_corner_and_each_leg_its_own() -> None:
     assert left.long_point == pytest.approx(48.9485, abs=1e-4)
     assert head.short_point == pytest.approx(30.8745, abs=1e-4)
     assert head.long_point == pytest.approx(35.8677, abs=1e-4)
-    assert [end.mitre for end in head.ends] == pytest.approx([45.0297, 44.8928], abs=1e-4)
+    assert [end.miter for end in head.ends] == pytest.approx([45.0297, 44.8928], abs=1e-4)
     right_foot, left_foot = right.ends[1], left.ends[0]
     assert (right_foot.at, right_foot.long_edge) == ("foot", "inner")
-    assert right_foot.mitre == pytest.approx(0.0200, abs=1e-4)
+    assert right_foot.miter == pytest.approx(0.0200, abs=1e-4)
     assert (left_foot.at, left_foot.long_edge) == ("foot", "outer")
-    assert left_foot.mitre == pytest.approx(0.1751, abs=1e-4)
+    assert left_foot.miter == pytest.approx(0.1751, abs=1e-4)
 
 
 def test_a_second_diagonal_checks_the_tape() -> None:
@@ -67,7 +67,7 @@ def _true_lengths(shape: Quadrilateral) -> dict[str, F]:
         ("diagonal_from_bottom_left", F(-1)),
         ("jamb_width", F(1)),
         ("head_width", F(-1)),
-        ("left_height", F(1)),
+        ("left_jamb_height", F(1)),
         ("diagonal_from_bottom_right", F("0.375")),
     ],
 )
@@ -131,20 +131,20 @@ def test_readings_that_make_no_opening_are_refused(
 
 
 @pytest.mark.parametrize("field", ["diagonal_from_bottom_left", "diagonal_from_bottom_right"])
-def test_a_square_opening_given_as_out_of_square_has_the_exact_parts(field: str) -> None:
+def test_a_square_opening_given_as_out_of_square_has_the_exact_pieces(field: str) -> None:
     plain = build_opening(opening(PlumbSides(F(36), F(48), F(48))))
     shape = Quadrilateral(F(36), F(36), F(48), F(48), **{field: F(60)})
     built = build_opening(opening(shape, square_gap=F(0)))
-    assert built.parts == plain.parts
+    assert built.pieces == plain.pieces
     assert built.frame == plain.frame
 
 
-def test_a_diagonal_rounded_by_the_tape_still_has_the_exact_parts() -> None:
+def test_a_diagonal_rounded_by_the_tape_still_has_the_exact_pieces() -> None:
     width, height = F("30.625"), F("46.25")
     diagonal = F(round(math.hypot(width, height) * 16), 16)
     plain = build_opening(opening(PlumbSides(width, height, height)))
     built = build_opening(opening(Quadrilateral(width, width, height, height, diagonal)))
-    assert built.parts == plain.parts
+    assert built.pieces == plain.pieces
     assert 0 < built.square_gap < F(1, 64)
 
 
@@ -165,7 +165,7 @@ def test_the_frame_closes_and_a_diagonal_finds_the_same_corners(
     assume(math.dist(top_left, top_right) >= 6)
     head = F(math.dist(top_left, top_right))
     shape = Quadrilateral(width, head, left, right, diagonal_from_bottom_left=F(math.hypot(*top_right)))
-    found = corners(opening(shape, foot_style=Foot.PICTURE_FRAME))
+    found = corners(opening(shape, bottom=Bottom.CASING))
     assert sum(float(c.degrees) for c in found.corners) == pytest.approx(360)
     assert float(found.corners[3].degrees) == pytest.approx(float(left_angle), abs=1e-6)
     assert float(found.corners[0].degrees) == pytest.approx(float(right_angle), abs=1e-6)
@@ -177,4 +177,4 @@ def test_the_frame_closes_and_a_diagonal_finds_the_same_corners(
 def test_a_nearly_square_opening_says_what_squaring_it_costs() -> None:
     built = build_opening(opening(SKEWED))
     assert built.square_gap == pytest.approx(0.0132, abs=1e-4)
-    assert part(built, "casing_leg/left").short_point == F("46.4375")
+    assert piece(built, "side_casing/left").short_point == F("46.4375")

@@ -11,9 +11,9 @@ from msgspec.structs import replace
 from geometry.builders import CASING, STOOL, TRIM, F
 from longpoint.geometry import (
     Arch,
+    Bottom,
     Casing,
     Door,
-    Foot,
     GeometryError,
     Limits,
     Mull,
@@ -35,16 +35,16 @@ from longpoint.values import Faults, decoder
 W, H, D = PositiveLength.of("30 in"), Length.of("48 in"), PositiveLength.of("3 in")
 DOOR = Door(width=W, height=H)
 SIDES = (F(40), F(40), F(40))
-PLAIN: dict[str, Any] = {"jamb_width": W, "leg_height": H}
-UNITS: dict[str, Any] = {"lights": (F(20), F(24)), "mull_widths": (F(3),), "leg_height": H}
+PLAIN: dict[str, Any] = {"jamb_width": W, "jamb_height": H}
+UNITS: dict[str, Any] = {"joined_widths": (F(20), F(24)), "mull_widths": (F(3),), "jamb_height": H}
 CURVE: dict[str, Any] = {"jamb_width": W, "rise": F(10), "head_pieces": 5}
 ALL_OTHERS: dict[str, Any] = {
     "jamb_width": W,
-    "lights": (F(20), F(24)),
+    "joined_widths": (F(20), F(24)),
     "mull_widths": (F(3),),
-    "leg_height": H,
-    "left_height": H,
-    "right_height": H,
+    "jamb_height": H,
+    "left_jamb_height": H,
+    "right_jamb_height": H,
     "head_width": W,
     "diagonal_from_bottom_left": F(55),
     "diagonal_from_bottom_right": F(55),
@@ -64,7 +64,10 @@ ALL_OTHERS: dict[str, Any] = {
     ("given", "shape"),
     [
         (PLAIN, PlumbSides(W, H, H)),
-        ({"jamb_width": W, "left_height": F(48), "right_height": F(47)}, PlumbSides(W, F(48), F(47))),
+        (
+            {"jamb_width": W, "left_jamb_height": F(48), "right_jamb_height": F(47)},
+            PlumbSides(W, F(48), F(47)),
+        ),
         (UNITS, PlumbSides(F(47), H, H)),
         (PLAIN | {"head_width": F(31)}, Quadrilateral(W, F(31), H, H)),
         (PLAIN | {"top_left_angle": 91.5}, Quadrilateral(W, W, H, H, top_left_angle=F(183, 2))),
@@ -75,7 +78,7 @@ ALL_OTHERS: dict[str, Any] = {
         ({"sides": SIDES}, Polygon(SIDES)),
         ({"sides": (F(40),) * 4, "angles": (90.0, 90.0, 90.0, 90.0)}, Polygon((F(40),) * 4, (F(90),) * 4)),
         (CURVE, Arch(W, F(0), F(10), 5)),
-        (CURVE | {"leg_height": H}, Arch(W, H, F(10), 5)),
+        (CURVE | {"jamb_height": H}, Arch(W, H, F(10), 5)),
         ({"jamb_width": W, "rise": F(10), "departure": F(1)}, Arch(W, F(0), F(10), departure=F(1))),
         ({"door": DOOR}, DOOR),
     ],
@@ -93,7 +96,7 @@ def test_one_depth_stands_for_both_jambs() -> None:
 
 
 def test_mulls_lie_where_their_lights_end() -> None:
-    found = outline_of(Readings(lights=(F(20), F(24), F(10)), mull_widths=(F(3), F(4)), leg_height=H))
+    found = outline_of(Readings(joined_widths=(F(20), F(24), F(10)), mull_widths=(F(3), F(4)), jamb_height=H))
     assert found.mulls == (Mull(F(20), F(3)), Mull(F(47), F(4)))
     assert isinstance(found.shape, PlumbSides)
     assert found.shape.jamb_width == 61
@@ -119,20 +122,20 @@ def _twice(*names: str) -> set[tuple[tuple[str | int, ...], str]]:
 @pytest.mark.parametrize(
     ("given", "field", "code"),
     [
-        ({"leg_height": H}, "jamb_width", "missing"),
-        ({"jamb_width": W}, "leg_height", "missing"),
-        ({"jamb_width": W, "left_height": H}, "right_height", "missing"),
-        ({"jamb_width": W, "right_height": H}, "left_height", "missing"),
-        (PLAIN | {"left_height": H}, "left_height", "given-twice"),
-        (PLAIN | {"right_height": H}, "right_height", "given-twice"),
-        (PLAIN | {"leg_height": Length.of("0 in")}, "leg_height", "zero"),
+        ({"jamb_height": H}, "jamb_width", "missing"),
+        ({"jamb_width": W}, "jamb_height", "missing"),
+        ({"jamb_width": W, "left_jamb_height": H}, "right_jamb_height", "missing"),
+        ({"jamb_width": W, "right_jamb_height": H}, "left_jamb_height", "missing"),
+        (PLAIN | {"left_jamb_height": H}, "left_jamb_height", "given-twice"),
+        (PLAIN | {"right_jamb_height": H}, "right_jamb_height", "given-twice"),
+        (PLAIN | {"jamb_height": Length.of("0 in")}, "jamb_height", "zero"),
         (PLAIN | {"left_depth": D}, "right_depth", "missing"),
         (PLAIN | {"right_depth": D}, "left_depth", "missing"),
         (PLAIN | {"jamb_depth": D, "left_depth": D}, "left_depth", "given-twice"),
         (PLAIN | {"jamb_depth": D, "right_depth": D}, "right_depth", "given-twice"),
         (PLAIN | {"angles": (90.0,) * 4}, "angles", "sides-missing"),
         (UNITS | {"jamb_width": W}, "jamb_width", "given-twice"),
-        (PLAIN | {"mull_widths": (F(3),)}, "mull_widths", "lights-missing"),
+        (PLAIN | {"mull_widths": (F(3),)}, "mull_widths", "joined-widths-missing"),
         (UNITS | {"mull_widths": None}, "mull_widths", "mull-count"),
         (UNITS | {"mull_widths": (F(3), F(3))}, "mull_widths", "mull-count"),
         ({"jamb_width": W, "head_pieces": 5}, "rise", "missing"),
@@ -147,12 +150,12 @@ def test_what_is_lacking_or_too_much_is_told_at_its_reading(
 
 
 def test_nothing_at_all_lacks_a_width_and_a_height() -> None:
-    assert _told({}) == {(("readings", "jamb_width"), "missing"), (("readings", "leg_height"), "missing")}
+    assert _told({}) == {(("readings", "jamb_width"), "missing"), (("readings", "jamb_height"), "missing")}
 
 
 def test_mulls_alone_lack_lights_and_a_width() -> None:
-    assert _told({"mull_widths": (F(3),), "leg_height": H}) == {
-        (("readings", "mull_widths"), "lights-missing"),
+    assert _told({"mull_widths": (F(3),), "jamb_height": H}) == {
+        (("readings", "mull_widths"), "joined-widths-missing"),
         (("readings", "jamb_width"), "missing"),
     }
 
@@ -167,7 +170,7 @@ def test_sides_give_their_outline_alone(name: str) -> None:
     assert _told({"sides": SIDES, name: ALL_OTHERS[name]}) == _twice(name)
 
 
-IN_A_CURVE = {"jamb_width", "leg_height", "rise", "head_pieces", "departure", "sides", "angles"}
+IN_A_CURVE = {"jamb_width", "jamb_height", "rise", "head_pieces", "departure", "sides", "angles"}
 
 
 @pytest.mark.parametrize("name", sorted(ALL_OTHERS.keys() - IN_A_CURVE))
@@ -185,7 +188,7 @@ def test_a_wall_cannot_be_proud_and_shy_at_one_corner() -> None:
 
 def test_every_fault_is_told_at_once() -> None:
     assert _told({"jamb_width": W, "left_depth": D, "wall": (OffPlane(proud=F(1), shy=F(1)),) * 3}) == {
-        (("readings", "leg_height"), "missing"),
+        (("readings", "jamb_height"), "missing"),
         (("readings", "right_depth"), "missing"),
         *((("readings", "wall", corner, "shy"), "given-twice") for corner in range(3)),
     }
@@ -194,7 +197,7 @@ def test_every_fault_is_told_at_once() -> None:
 def test_an_opening_tells_of_its_readings_from_further_up() -> None:
     faults = Faults()
     Opening("A", Readings(jamb_width=W), trim=TRIM).tell(faults, ("openings", 4))
-    assert [fault.path for fault in faults] == [("openings", 4, "readings", "leg_height")]
+    assert [fault.path for fault in faults] == [("openings", 4, "readings", "jamb_height")]
 
 
 def test_caulk_cannot_reach_further_than_planing() -> None:
@@ -224,33 +227,38 @@ SHALLOW = F(1, 4)
 @pytest.mark.parametrize(
     ("given", "trim", "foot", "told"),
     [
-        (PLAIN, TRIM, Foot.STOOL, {("jamb_depth",)}),
-        (PLAIN | {"jamb_depth": SHALLOW}, CLEARED, Foot.STOOL, {("jamb_depth",)}),
+        (PLAIN, TRIM, Bottom.STOOL, {("jamb_depth",)}),
+        (PLAIN | {"jamb_depth": SHALLOW}, CLEARED, Bottom.STOOL, {("jamb_depth",)}),
         (
             PLAIN | {"left_depth": SHALLOW, "right_depth": SHALLOW},
             CLEARED,
-            Foot.STOOL,
+            Bottom.STOOL,
             {("left_depth",), ("right_depth",)},
         ),
-        (PLAIN | {"left_depth": D, "right_depth": SHALLOW}, CLEARED, Foot.STOOL, {("right_depth",)}),
-        (UNITS | {"mull_widths": (F(1, 2),)}, MULLED, Foot.FLOOR, {("mull_widths", 0)}),
-        (PLAIN | {"leg_height": F(1, 8)}, replace(BARE, floor_clearance=F(1)), Foot.FLOOR, {("leg_height",)}),
+        (PLAIN | {"left_depth": D, "right_depth": SHALLOW}, CLEARED, Bottom.STOOL, {("right_depth",)}),
+        (UNITS | {"mull_widths": (F(1, 2),)}, MULLED, Bottom.FLOOR, {("mull_widths", 0)}),
         (
-            {"jamb_width": W, "left_height": F(1, 8), "right_height": F(1, 8)},
+            PLAIN | {"jamb_height": F(1, 8)},
             replace(BARE, floor_clearance=F(1)),
-            Foot.FLOOR,
-            {("left_height",), ("right_height",)},
+            Bottom.FLOOR,
+            {("jamb_height",)},
         ),
-        (CURVE | {"rise": F(16)}, BARE, Foot.PICTURE_FRAME, {("rise",)}),
-        ({"sides": (F(20), F(5), F(5))}, BARE, Foot.PICTURE_FRAME, {("sides",)}),
-        ({"door": replace(DOOR, housing=F(1))}, BARE, Foot.FLOOR, {("door", "housing")}),
+        (
+            {"jamb_width": W, "left_jamb_height": F(1, 8), "right_jamb_height": F(1, 8)},
+            replace(BARE, floor_clearance=F(1)),
+            Bottom.FLOOR,
+            {("left_jamb_height",), ("right_jamb_height",)},
+        ),
+        (CURVE | {"rise": F(16)}, BARE, Bottom.CASING, {("rise",)}),
+        ({"sides": (F(20), F(5), F(5))}, BARE, Bottom.CASING, {("sides",)}),
+        ({"door": replace(DOOR, housing=F(1))}, BARE, Bottom.FLOOR, {("door", "housing")}),
     ],
 )
 def test_a_fault_is_told_at_the_reading_that_was_sent(
-    given: dict[str, Any], trim: Trim, foot: Foot, told: set[tuple[str | int, ...]]
+    given: dict[str, Any], trim: Trim, foot: Bottom, told: set[tuple[str | int, ...]]
 ) -> None:
     with pytest.raises(GeometryError) as refused:
-        build_opening(Opening("A", Readings(**given), trim=trim, foot_style=foot))
+        build_opening(Opening("A", Readings(**given), trim=trim, bottom=foot))
     paths = [fault.path for fault in refused.value.faults]
     assert {path[1:] for path in paths} == told
     assert {path[0] for path in paths} == {"readings"}

@@ -12,7 +12,7 @@ from longpoint.lengths import Fraction
 
 def returned(horn: Fraction, nosing: Fraction) -> Opening:
     """Casing 2 1/2 wide over an apron 5/8 thick."""
-    stool = replace(STOOL, horn=horn, nosing=nosing, ends=StoolEnds.MITRED_RETURN)
+    stool = replace(STOOL, horn=horn, nosing=nosing, ends=StoolEnds.MITERED_RETURN)
     return opening(PlumbSides(F(30), F(46), F(46)), Trim(CASING, F(3, 16), stool=stool, apron=APRON))
 
 

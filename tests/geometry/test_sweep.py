@@ -10,10 +10,10 @@ from hypothesis import strategies as st
 
 from geometry.builders import F, opening
 from longpoint.geometry import (
+    Bottom,
     Built,
     Casing,
     End,
-    Foot,
     GeometryError,
     Polygon,
     Quadrilateral,
@@ -27,8 +27,8 @@ reveals = st.integers(0, 40).map(lambda n: F(n, 64))
 
 
 def signed(end: End) -> float:
-    """A mitre, negative where the inner edge is the longer."""
-    return -float(end.mitre) if end.long_edge == "inner" else float(end.mitre)
+    """A miter, negative where the inner edge is the longer."""
+    return -float(end.miter) if end.long_edge == "inner" else float(end.miter)
 
 
 def framed(shape: Polygon | Quadrilateral, casing: F, head: F, reveal: F) -> Built:
@@ -37,23 +37,23 @@ def framed(shape: Polygon | Quadrilateral, casing: F, head: F, reveal: F) -> Bui
         reveal,
         head_casing=Casing(width=head, thickness=F(1, 2), profile="head"),
     )
-    return build_opening(opening(shape, trim, foot_style=Foot.PICTURE_FRAME, square_gap=F(0)))
+    return build_opening(opening(shape, trim, bottom=Bottom.CASING, square_gap=F(0)))
 
 
 def check_joints(built: Built) -> None:
     """At every corner the two readings make up what the corner leaves of a straight line, and no edge is lost."""
-    pieces = {part.side: part for part in built.parts}
+    pieces = {piece.side: piece for piece in built.pieces}
     order = ("sill", "right", "head", "left") if len(pieces) == 4 else ("sill", "right", "left")
     for index, corner in enumerate(built.frame.corners):
         mine, theirs = pieces[order[index]], pieces[order[(index + 1) % len(order)]]
         # A side finishes at the saw's left and the next one starts at the saw's right.
         total = signed(mine.ends[0]) + signed(theirs.ends[1])
         assert total == pytest.approx(180 - float(corner.degrees), abs=1e-7)
-    for part in built.parts:
-        assert min(part.short_point, part.long_point) > 0
-        runs = [float(part.width) * math.tan(math.radians(signed(end))) for end in part.ends]
-        assert float(part.long_point - part.short_point) == pytest.approx(sum(runs), abs=1e-6)
-        assert part.overall >= max(part.short_point, part.long_point) - 1e-9
+    for piece in built.pieces:
+        assert min(piece.short_point, piece.long_point) > 0
+        runs = [float(piece.width) * math.tan(math.radians(signed(end))) for end in piece.ends]
+        assert float(piece.long_point - piece.short_point) == pytest.approx(sum(runs), abs=1e-6)
+        assert piece.overall >= max(piece.short_point, piece.long_point) - 1e-9
 
 
 @settings(max_examples=300)

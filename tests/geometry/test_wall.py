@@ -10,14 +10,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 from msgspec.structs import replace
 
-from geometry.builders import CASING, TRIM, F, off_plane, opening, part
+from geometry.builders import CASING, TRIM, F, off_plane, opening, piece
 from longpoint.geometry import (
+    Bottom,
     BoxCorners,
     Built,
     Casing,
     CutKind,
     End,
-    Foot,
     GeometryError,
     Hand,
     HeadStyle,
@@ -69,7 +69,7 @@ def test_limits_are_the_callers() -> None:
 
 
 def test_advice_changes_no_size() -> None:
-    assert built("1/4", "1/4", "1/4", "1/4").parts == build_opening(opening(WINDOW)).parts
+    assert built("1/4", "1/4", "1/4", "1/4").pieces == build_opening(opening(WINDOW)).pieces
 
 
 EXTENSION = JambExtension(thickness=F(3, 4), reveal=F(1, 8), profile="extension")
@@ -78,7 +78,7 @@ EXTENSION = JambExtension(thickness=F(3, 4), reveal=F(1, 8), profile="extension"
 def test_a_butted_box_is_ripped_to_the_difference_and_tapered() -> None:
     trim = replace(TRIM, extension=EXTENSION)
     found = built("1/2", "3/8", "3/8", "1/4", trim=trim, wall_answer=WallAnswer.EXTEND)
-    right, head, left = (part(found, f"jamb_extension/{side}") for side in ("right", "head", "left"))
+    right, head, left = (piece(found, f"jamb_extension/{side}") for side in ("right", "head", "left"))
     # Legs from the stool to the head board's underside: 46 1/4 + 1/8; head over both: 30 5/8 + 2 (1/8 + 3/4).
     assert right.overall == left.overall == F("46.375")
     assert head.overall == F("32.375")
@@ -86,47 +86,41 @@ def test_a_butted_box_is_ripped_to_the_difference_and_tapered() -> None:
     assert (right.rip_width, head.rip_width) == (F(1, 2), F(3, 8))
     assert [end.at for end in right.ends] == ["foot", "head"]
     # The casing now keeps its reveal to the extension: 3/16 + 1/8 from the jamb.
-    assert part(found, "casing_head/head").short_point == F("31.25")
-    assert ("extension reveal, counted in the reveal", F(1, 8)) in part(found, "casing_head/head").how[
-        0
-    ].inputs
+    assert piece(found, "head_casing").short_point == F("31.25")
+    assert ("extension reveal, counted in the reveal", F(1, 8)) in piece(found, "head_casing").how[0].inputs
 
 
-def test_a_mitred_box_is_bevelled_through_its_thickness() -> None:
-    trim = replace(BARE, extension=replace(EXTENSION, corners=BoxCorners.MITRED))
-    found = built(
-        "1/2", "1/2", "1/2", "1/2", trim=trim, foot_style=Foot.PICTURE_FRAME, wall_answer=WallAnswer.EXTEND
-    )
-    head = part(found, "jamb_extension/head")
+def test_a_mitered_box_is_bevelled_through_its_thickness() -> None:
+    trim = replace(BARE, extension=replace(EXTENSION, corners=BoxCorners.MITERED))
+    found = built("1/2", "1/2", "1/2", "1/2", trim=trim, bottom=Bottom.CASING, wall_answer=WallAnswer.EXTEND)
+    head = piece(found, "jamb_extension/head")
     assert (head.short_point, head.long_point) == (F("30.875"), F("32.375"))
     assert {(end.cut, end.bevel, end.long_edge) for end in head.ends} == {(CutKind.BEVEL, F(45), "back")}
-    assert [end.tilt for end in head.ends] == [Hand.RIGHT, Hand.LEFT]
-    assert len([each for each in found.parts if each.kind == "jamb_extension"]) == 4
+    assert [end.bevel_direction for end in head.ends] == [Hand.RIGHT, Hand.LEFT]
+    assert len([each for each in found.pieces if each.kind == "jamb_extension"]) == 4
 
 
 def test_extensions_line_an_opening_that_is_not_cased() -> None:
     trim = replace(TRIM, casing=None, extension=replace(EXTENSION, reveal=F(0)))
     found = built("3", "3", "3", "3", trim=trim, wall_answer=WallAnswer.EXTEND)
-    assert {each.kind for each in found.parts} == {"stool", "apron", "apron_return", "jamb_extension"}
-    assert part(found, "jamb_extension/left").overall == F("46.25")
+    assert {each.kind for each in found.pieces} == {"stool", "apron", "apron_return", "jamb_extension"}
+    assert piece(found, "jamb_extension/left").overall == F("46.25")
 
 
 def test_a_board_that_tapers_to_nothing_says_so() -> None:
     trim = replace(TRIM, extension=EXTENSION)
     found = built("0", "1/4", "0", "0", trim=trim, wall_answer=WallAnswer.EXTEND)
-    assert "nothing" in part(found, "jamb_extension/right").notes[0]
-    assert not [each for each in found.parts if str(each.key) == "jamb_extension/left"]
+    assert "nothing" in piece(found, "jamb_extension/right").notes[0]
+    assert not [each for each in found.pieces if str(each.key) == "jamb_extension/left"]
 
 
 def test_casing_that_leans_equally_has_the_crown_tables_settings() -> None:
-    found = built(
-        "1/4", "1/4", "1/4", "1/4", trim=BARE, foot_style=Foot.PICTURE_FRAME, wall_answer=WallAnswer.LEAN
-    )
+    found = built("1/4", "1/4", "1/4", "1/4", trim=BARE, bottom=Bottom.CASING, wall_answer=WallAnswer.LEAN)
     lean = math.degrees(math.asin(0.25 / 2.5))
-    for each in found.parts:
+    for each in found.pieces:
         for end in each.ends:
             assert end.cut is CutKind.COMPOUND
-            assert (end.mitre, end.bevel) == pytest.approx(compound(90, 90 - lean))
+            assert (end.miter, end.bevel) == pytest.approx(compound(90, 90 - lean))
 
 
 proud = st.integers(0, 16).map(lambda n: F(n, 16))
@@ -143,11 +137,11 @@ def test_leaning_pieces_meet_along_one_line_on_the_back_and_one_on_the_face(
         F(1, 8),
         head_casing=Casing(width=F(head), thickness=F(1, 2), profile="head"),
     )
-    base = opening(PlumbSides(F(40), F(60), F(60 + lean)), trim, foot_style=Foot.FLOOR, square_gap=F(0))
+    base = opening(PlumbSides(F(40), F(60), F(60 + lean)), trim, bottom=Bottom.FLOOR, square_gap=F(0))
     wall = Wall((F(0), stands, F(0), F(0)))
     readings = replace(base.readings, wall=off_plane(wall))
     found = build_opening(replace(base, readings=readings, wall_answer=WallAnswer.LEAN))
-    leg, over = part(found, "casing_leg/right"), part(found, "casing_head/head")
+    leg, over = piece(found, "side_casing/right"), piece(found, "head_casing")
     corner = math.radians(float(found.frame.corners[1].degrees))
     # The leg runs up along x past the corner; the head, seen likewise, is turned round by the corner.
     mine = _joint(leg.ends[0], legs, float(stands), (1.0, 0.0), (0.0, 1.0))
@@ -170,9 +164,9 @@ def _joint(
 ) -> tuple[Vector, Vector]:
     """From a piece's short point: to its long point on the back, and the step through its thickness to the face."""
     flat = math.sqrt(width * width - rise * rise)
-    run = width * math.tan(math.radians(end.mitre)) * (1 if end.long_edge == "outer" else -1)
-    step = 0.5 * math.tan(math.radians(end.bevel)) / math.cos(math.radians(end.mitre))
-    step *= 1 if end.tilt is end.on_saw else -1
+    run = width * math.tan(math.radians(end.miter)) * (1 if end.long_edge == "outer" else -1)
+    step = 0.5 * math.tan(math.radians(end.bevel)) / math.cos(math.radians(end.miter))
+    step *= 1 if end.bevel_direction is end.on_saw else -1
     normal = (-rise / width, flat / width)
 
     def place(x: float, y: float, z: float) -> Vector:
@@ -190,7 +184,7 @@ def _joint(
         (
             ("1/4",) * 4,
             {"wall_answer": WallAnswer.LEAN, "trim": replace(TRIM, head_style=HeadStyle.BUTTED)},
-            "mitred-head-only",
+            "mitered-head-only",
         ),
     ],
 )
@@ -216,15 +210,15 @@ def _on_a_sill(answer: SillAnswer) -> Built:
 def test_a_sill_out_of_level_is_shimmed() -> None:
     found = _on_a_sill(SillAnswer.SHIM)
     (finding,) = found.findings
-    assert [offer.answer for offer in finding.offers] == ["shim", "tapered_strip"]
+    assert [offer.answer for offer in finding.offers] == ["shim", "tapered_shim"]
     assert finding.offers[0].figures == (("shim at the low end", F(3, 8)), ("shim at the middle", F(3, 16)))
-    assert found.parts == build_opening(opening(WINDOW)).parts
+    assert found.pieces == build_opening(opening(WINDOW)).pieces
 
 
 def test_or_carries_a_tapered_strip() -> None:
-    found = _on_a_sill(SillAnswer.TAPERED_STRIP)
+    found = _on_a_sill(SillAnswer.TAPERED_SHIM)
     assert found.findings == ()
-    strip = part(found, "levelling_strip")
+    strip = piece(found, "tapered_shim")
     assert (strip.overall, strip.taper) == (F("30.625"), Taper(F(3, 8), F(0)))
 
 
@@ -232,12 +226,12 @@ def test_casing_is_set_back_only_where_a_board_lies() -> None:
     trim = replace(TRIM, extension=EXTENSION)
     found = built("0", "0", "1/4", "1/4", trim=trim, wall_answer=WallAnswer.EXTEND)
     # The right side has no board: its reveal is its own, 3/16; head and left show 1/8 of the jamb as well.
-    assert part(found, "casing_leg/right").short_point == F("46.25") + F("0.3125")
-    assert part(found, "casing_head/head").short_point == F("30.625") + F("0.1875") + F("0.3125")
-    assert not [each for each in found.parts if str(each.key) == "jamb_extension/right"]
+    assert piece(found, "side_casing/right").short_point == F("46.25") + F("0.3125")
+    assert piece(found, "head_casing").short_point == F("30.625") + F("0.1875") + F("0.3125")
+    assert not [each for each in found.pieces if str(each.key) == "jamb_extension/right"]
 
 
 def test_a_sill_without_a_stool_is_nobodys_finding() -> None:
-    base = opening(WINDOW, BARE, foot_style=Foot.FLOOR)
+    base = opening(WINDOW, BARE, bottom=Bottom.FLOOR)
     found = build_opening(replace(base, readings=replace(base.readings, sill=SillLevel(Hand.LEFT, F(3, 8)))))
     assert found.findings == ()

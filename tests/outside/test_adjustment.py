@@ -9,7 +9,7 @@ import pytest
 
 from longpoint.geometry.fit import least_squares
 from longpoint.geometry.fit.adjust import adjust
-from longpoint.geometry.fit.readings import Kind, Reading
+from longpoint.geometry.fit.readings import Reading, ReadingKind
 
 # Found: output of GNU Gama 1.5.09, "Sample 1D vertical least square adjustment", vrmapper.com/gama/1doutput.html.
 # Differences of height in meters, each with an a priori standard deviation of 5 mm; point 1a is held at 1000.000.
@@ -53,7 +53,7 @@ def test_a_published_level_net() -> None:
 
 
 # Readings found: Zaki, El Kady and Ahmed, "A new treatment for the adjustment of trilateration networks", ISPRS
-# Congress 1992, part B3, the data lines of their program; meters. The corrections they print are not in the stored
+# Congress 1992, piece B3, the data lines of their program; meters. The corrections they print are not in the stored
 # text: they are computed below by the paper's method, one condition between the six sides and no coordinates.
 SIDES = (1341.785, 2775.364, 2167.437, 1937.887, 2173.715, 1511.014)
 
@@ -86,12 +86,12 @@ def test_a_braced_quadrilateral_by_one_condition_and_by_coordinates() -> None:
     sides = np.array(SIDES)
     corrected = by_condition(sides)
     kinds = (
-        Kind.WIDTH_BOTTOM,
-        Kind.DIAGONAL_FROM_BOTTOM_LEFT,
-        Kind.HEIGHT_LEFT,
-        Kind.HEIGHT_RIGHT,
-        Kind.DIAGONAL_FROM_BOTTOM_RIGHT,
-        Kind.WIDTH_TOP,
+        ReadingKind.WIDTH_BOTTOM,
+        ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT,
+        ReadingKind.HEIGHT_LEFT,
+        ReadingKind.HEIGHT_RIGHT,
+        ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT,
+        ReadingKind.WIDTH_TOP,
     )
     shape = adjust([Reading(kind, side, spread=1.0) for kind, side in zip(kinds, SIDES, strict=True)])
     assert shape is not None

@@ -9,8 +9,8 @@ import pytest
 from geometry.builders import read
 from longpoint.geometry import (
     Arch,
+    Bottom,
     Casing,
-    Foot,
     GeometryError,
     Opening,
     Polygon,
@@ -26,7 +26,7 @@ from longpoint.values import Faults
 
 F = Fraction
 
-# The 90 degree cells are the figures printed on crown moulding tables and on saws' own detents (from memory);
+# The 90 degree cells are the figures printed on crown molding tables and on saws' own detents (from memory);
 # the others are computed from the same formula by an independent program.
 CROWN = {
     60: (46.84, 43.03, 50.77, 37.76),
@@ -49,10 +49,10 @@ def test_compound_settings_match_the_crown_tables(corner: int) -> None:
 @pytest.mark.parametrize("corner", range(30, 151, 15))
 @pytest.mark.parametrize("spring", [10, 38, 45, 52, 80, 90])
 def test_compound_settings_keep_the_identities_of_the_formula(corner: int, spring: int) -> None:
-    mitre, bevel = (math.radians(each) for each in compound(corner, spring))
+    miter, bevel = (math.radians(each) for each in compound(corner, spring))
     half, lean = math.radians(corner / 2), math.radians(spring)
-    assert math.cos(bevel) * math.cos(mitre) == pytest.approx(math.sin(half))
-    assert math.cos(bevel) * math.sin(mitre) == pytest.approx(math.sin(lean) * math.cos(half))
+    assert math.cos(bevel) * math.cos(miter) == pytest.approx(math.sin(half))
+    assert math.cos(bevel) * math.sin(miter) == pytest.approx(math.sin(lean) * math.cos(half))
 
 
 @pytest.mark.parametrize("corner", range(30, 151, 10))
@@ -65,12 +65,12 @@ def test_regular_polygons_are_cut_at_180_over_n(sides: int, setting: float) -> N
     """The saw's setting for n equal sides: plane geometry, printed in any segment table (from memory)."""
     shape = Polygon((F(20),) * sides, (180 - F(360, sides),) * sides)
     built = build_opening(_bare(shape))
-    assert {round(float(end.mitre), 6) for part in built.parts for end in part.ends} == {setting}
+    assert {round(float(end.miter), 6) for piece in built.pieces for end in piece.ends} == {setting}
 
 
 def _bare(shape: Polygon | Quadrilateral | Arch) -> Opening:
     trim = Trim(Casing(width=F(2), thickness=F(5, 8), profile="casing"), F(1, 8))
-    return Opening("T", read(shape), trim=trim, foot_style=Foot.PICTURE_FRAME, square_gap=F(0))
+    return Opening("T", read(shape), trim=trim, bottom=Bottom.CASING, square_gap=F(0))
 
 
 @pytest.mark.parametrize(

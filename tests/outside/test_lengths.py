@@ -43,10 +43,10 @@ def test_the_six_figure_factors_of_the_code_of_federal_regulations(
     assert abs(F(exact(parse(metric), unit)) - F(published)) <= last_place / 2
 
 
-# Fractions of an inch in millimetres: computed from 25.4 mm. A published chart (amsupplyco.com, "Fractions to
+# Fractions of an inch in millimeters: computed from 25.4 mm. A published chart (amsupplyco.com, "Fractions to
 # decimals to millimeters conversion chart", found) gives the same figures to four places.
 @pytest.mark.parametrize(
-    ("inches", "millimetres", "chart"),
+    ("inches", "millimeters", "chart"),
     [
         ("1/64 in", "0.396875", "0.3969"),
         ("1/32 in", "0.79375", "0.7938"),
@@ -58,27 +58,27 @@ def test_the_six_figure_factors_of_the_code_of_federal_regulations(
         ("63/64 in", "25.003125", "25.0031"),
     ],
 )
-def test_fractions_of_an_inch_in_millimetres(inches: str, millimetres: str, chart: str) -> None:
-    assert F(exact(parse(inches), Unit.MM)) == F(millimetres)
-    assert abs(F(millimetres) - F(chart)) <= F(1, 20_000)
+def test_fractions_of_an_inch_in_millimeters(inches: str, millimeters: str, chart: str) -> None:
+    assert F(exact(parse(inches), Unit.MM)) == F(millimeters)
+    assert abs(F(millimeters) - F(chart)) <= F(1, 20_000)
 
 
-# A published table of whole millimetres to the nearest 1/16 in, and of sixteenths to the nearest millimetre
+# A published table of whole millimeters to the nearest 1/16 in, and of sixteenths to the nearest millimeter
 # (kp44.org, "Decimal/Fractional Conversion Tables", found). No entry is a tie. Its row for 1 mm
 # says 0 and is left out: 0.03937 in is past 1/32, hence nearer 1/16.
 MM_TO_SIXTEENTHS = ["1/16", "1/8", "3/16", "3/16", "1/4", "1/4", "5/16", "3/8", "3/8", "7/16"]
 SIXTEENTHS_TO_MM = [2, 3, 5, 6, 8, 10, 11, 13, 14, 16, 17, 19, 21, 22, 24, 25]
 
 
-@pytest.mark.parametrize(("millimetres", "inches"), list(enumerate(MM_TO_SIXTEENTHS, start=2)))
-def test_millimetres_to_the_nearest_sixteenth(millimetres: int, inches: str) -> None:
-    assert tape(round_to(parse(f"{millimetres} mm"), Rounding())) == f"{inches} in"
+@pytest.mark.parametrize(("millimeters", "inches"), list(enumerate(MM_TO_SIXTEENTHS, start=2)))
+def test_millimeters_to_the_nearest_sixteenth(millimeters: int, inches: str) -> None:
+    assert tape(round_to(parse(f"{millimeters} mm"), Rounding())) == f"{inches} in"
 
 
-@pytest.mark.parametrize(("sixteenths", "millimetres"), list(enumerate(SIXTEENTHS_TO_MM, start=1)))
-def test_sixteenths_to_the_nearest_millimetre(sixteenths: int, millimetres: int) -> None:
-    rounded = round_to(F(sixteenths, 16), Rounding(RoundTo.MILLIMETRE))
-    assert tape(rounded, Unit.MM) == f"{millimetres} mm"
+@pytest.mark.parametrize(("sixteenths", "millimeters"), list(enumerate(SIXTEENTHS_TO_MM, start=1)))
+def test_sixteenths_to_the_nearest_millimeter(sixteenths: int, millimeters: int) -> None:
+    rounded = round_to(F(sixteenths, 16), Rounding(RoundTo.MILLIMETER))
+    assert tape(rounded, Unit.MM) == f"{millimeters} mm"
 
 
 # "Carpentry & Building Construction", Self-Check Math Activity 1 (found): 4 feet, 1 inch and 2 sixteenths
@@ -90,7 +90,7 @@ def test_a_reading_is_written_as_a_carpentry_textbook_writes_it() -> None:
 def both_ways(value: str, place: str) -> tuple[Fraction, Fraction]:
     """Round value to `place` by our rule, one place standing for one millimetre; and by half-even."""
     places = F(value) / F(place)
-    ours = round_to(places * parse("1 mm"), Rounding(RoundTo.MILLIMETRE)) / parse("1 mm")
+    ours = round_to(places * parse("1 mm"), Rounding(RoundTo.MILLIMETER)) / parse("1 mm")
     return ours * F(place), round(places) * F(place)
 
 

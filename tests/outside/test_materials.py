@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import pytest
 
-from longpoint.geometry import Casing, Foot, Opening, Readings, Trim
+from longpoint.geometry import Bottom, Casing, Opening, Readings, Trim
 from longpoint.lengths import Fraction
 from longpoint.shop import MaterialCode, Package, Rates, amounts, materials
 from longpoint.shop.build import CutList, build_openings
@@ -28,8 +28,8 @@ TUBE = F(101, 10) * F(231, 128)
 
 def casing_nails(thickness: Fraction) -> dict[str, int]:
     trim = Trim(Casing(F(5, 2), thickness), F(3, 16))
-    read = Readings(jamb_width=F(30), leg_height=F(80))
-    door = Opening(mark="D1", readings=read, trim=trim, foot_style=Foot.FLOOR)
+    read = Readings(jamb_width=F(30), jamb_height=F(80))
+    door = Opening(mark="D1", readings=read, trim=trim, bottom=Bottom.FLOOR)
     house = house_of([Entry(door)])
     (counted,) = amounts(CutList(house, build_openings(house), ()), Rates())
     return {each.use: each.penny for each in counted.nailing}
@@ -92,8 +92,8 @@ def test_a_filled_gap_takes_its_published_volume() -> None:
 # and with a tenth more 3.59048 fl oz: one tube.
 def test_caulk_of_a_picture_frame() -> None:
     trim = Trim(Casing(F(7, 2), F(3, 4), "flat"), F(1, 4))
-    read = Readings(jamb_width=F(20), leg_height=F(30))
-    frame = Opening(mark="P1", readings=read, trim=trim, foot_style=Foot.PICTURE_FRAME)
+    read = Readings(jamb_width=F(20), jamb_height=F(30))
+    frame = Opening(mark="P1", readings=read, trim=trim, bottom=Bottom.CASING)
     house = house_of([Entry(frame)])
     rates = Rates()
     found = materials(amounts(CutList(house, build_openings(house), ()), rates), rates)

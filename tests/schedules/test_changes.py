@@ -1,4 +1,4 @@
-"""What two revisions differ in: readings, and the parts that follow from them."""
+"""What two revisions differ in: readings, and the pieces that follow from them."""
 
 from typing import Any
 
@@ -13,7 +13,7 @@ async def changes(service: httpx.AsyncClient, where: str, **params: int) -> dict
     return answer.json()
 
 
-async def test_a_remeasure_changes_its_own_parts_and_no_others(service: httpx.AsyncClient) -> None:
+async def test_a_remeasure_changes_its_own_pieces_and_no_others(service: httpx.AsyncClient) -> None:
     where = (await made(service, openings=[opening("K1"), opening("K2")])).headers["location"]
     one = await service.get(f"{where}/openings/K1")
     tag = {"if-match": one.headers["etag"]}
@@ -28,36 +28,36 @@ async def test_a_remeasure_changes_its_own_parts_and_no_others(service: httpx.As
         "/readings/jamb_width": ('"30 5/8"', '"31 1/8"'),
         "/count": ("1", "2"),
     }
-    parts = {one["part"]: one for one in changed["parts"]}
-    assert {part: one["became"] for part, one in parts.items()} == {
+    pieces = {one["piece"]: one for one in changed["pieces"]}
+    assert {piece: one["became"] for piece, one in pieces.items()} == {
         "stool": "longer",
         "apron": "longer",
         "apron_return/left": "unchanged",
         "apron_return/right": "unchanged",
-        "casing_leg/left": "unchanged",
-        "casing_leg/right": "unchanged",
-        "casing_head/head": "longer",
+        "side_casing/left": "unchanged",
+        "side_casing/right": "unchanged",
+        "head_casing": "longer",
     }
-    assert parts["stool"]["longer_by"]["exact"] == "1/2"
-    assert (parts["stool"]["quantity_before"], parts["stool"]["quantity_after"]) == (1, 2)
+    assert pieces["stool"]["longer_by"]["exact"] == "1/2"
+    assert (pieces["stool"]["quantity_before"], pieces["stool"]["quantity_after"]) == (1, 2)
     back = await changes(service, where, **{"from": 2, "to": 1})
-    assert {one["became"] for one in back["openings"][0]["parts"]} == {"shorter", "unchanged"}
+    assert {one["became"] for one in back["openings"][0]["pieces"]} == {"shorter", "unchanged"}
 
 
 async def test_openings_that_come_and_go(service: httpx.AsyncClient) -> None:
     where = (await made(service, openings=[opening("K1"), opening("K2")])).headers["location"]
     one = await service.get(f"{where}/openings/K1")
     await service.delete(one.url, headers={"if-match": one.headers["etag"]})
-    await service.post(f"{where}/openings", json=opening("K3", foot_style="picture_frame"))
+    await service.post(f"{where}/openings", json=opening("K3", bottom="casing"))
     found = await changes(service, where, **{"from": 1, "to": 3})
     assert {one["mark"]: one["became"] for one in found["openings"]} == {"K1": "gone", "K3": "new"}
-    assert {part["became"] for one in found["openings"] for part in one["parts"]} == {"gone", "new"}
+    assert {piece["became"] for one in found["openings"] for piece in one["pieces"]} == {"gone", "new"}
     assert found["unchanged_openings"] == 1
     nothing = await changes(service, where, **{"from": 3, "to": 3})
     assert (nothing["openings"], nothing["unchanged_openings"]) == ([], 2)
 
 
-async def test_a_changed_trim_spec_changes_the_parts_of_its_openings(service: httpx.AsyncClient) -> None:
+async def test_a_changed_trim_spec_changes_the_pieces_of_its_openings(service: httpx.AsyncClient) -> None:
     specs = {"painted": TRIM, "plain": TRIM}
     body = house(trim_specs=specs, openings=[opening("K1"), opening("K2", trim="plain")])
     answer = await made(service, **body)
@@ -73,7 +73,7 @@ async def test_a_changed_trim_spec_changes_the_parts_of_its_openings(service: ht
     }
     (one,) = found["openings"]
     assert (one["mark"], one["became"], one["readings"]) == ("K1", "trim_changed", [])
-    assert {part["part"]: part["became"] for part in one["parts"]}["casing_leg/left"] == "longer"
+    assert {piece["piece"]: piece["became"] for piece in one["pieces"]}["side_casing/left"] == "longer"
     assert found["unchanged_openings"] == 1
 
 

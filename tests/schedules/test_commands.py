@@ -141,7 +141,7 @@ def test_a_backup_is_restored_into_either_kind_of_database(
         assert [see(other, address).json() for address in there] == before
         assert command("restore", "--database", other, str(backup)) == 2
         assert "is not empty" in capsys.readouterr().err
-    assert list(tmp_path.glob("*.part")) == []
+    assert list(tmp_path.glob("*.piece")) == []
 
 
 def test_a_broken_backup_is_refused_whole(

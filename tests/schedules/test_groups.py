@@ -52,10 +52,10 @@ async def test_a_stored_house_answers_as_the_same_cut_list_does(service: httpx.A
     assert [one["mark"] for one in stored["openings"]] == ["W1", "W2", "W3", "K1", "bay"]
     assert stored["openings"] == direct["openings"]
     assert stored["openings"][0]["movement"][0]["name"] == "winter"
-    shared = {part["key"]: part for part in stored["openings"][-1]["parts"]}
+    shared = {piece["key"]: piece for piece in stored["openings"][-1]["pieces"]}
     # 3 × 30 5/8 + 6 + 5 1/2, and a horn of 3 7/16 at each end.
     assert shared["stool"]["overall"]["exact"] == "441/4"
-    assert not any(part["kind"] == "stool" for one in stored["openings"][:3] for part in one["parts"])
+    assert not any(piece["kind"] == "stool" for one in stored["openings"][:3] for piece in one["pieces"])
     (finding,) = [f for one in stored["openings"] for f in one["findings"]]
     assert finding["code"] == "heads-out-of-line"
     assert finding["offers"][0]["field"] == "/openings/2/reveals/head"
@@ -79,8 +79,8 @@ async def test_an_opening_that_a_group_names_neither_goes_nor_is_renamed(service
     assert codes(renamed) == [("/mark", "in-group")]
     several = await service.put(one.url, json=opening("W2", count=2), headers=tag)
     assert codes(several) == [("/count", "count-not-one")]
-    framed = await service.put(one.url, json=opening("W2", foot_style="picture_frame"), headers=tag)
-    assert codes(framed) == [("/foot_style", "stool-missing")]
+    framed = await service.put(one.url, json=opening("W2", bottom="casing"), headers=tag)
+    assert codes(framed) == [("/bottom", "stool-missing")]
     taken = await service.post(f"{where}/openings", json=opening("bay"))
     assert codes(taken) == [("/mark", "duplicate-mark")]
     assert (await service.get(where)).json()["revision"] == 1
@@ -152,7 +152,7 @@ async def test_an_import_keeps_the_groups_whole(service: httpx.AsyncClient) -> N
     assert codes(await bring("refuse", opening("bay"))) == [("/openings/0/mark", "duplicate-mark")]
     wider = await bring("update", opening("W1", "31 5/8"))
     assert wider.json()["updated"] == ["W1"]
-    shared = (await cut_list(service, where))["cut_list"]["openings"][-1]["parts"]
+    shared = (await cut_list(service, where))["cut_list"]["openings"][-1]["pieces"]
     assert shared[0]["overall"]["exact"] == "445/4"
     whole = await bring("replace", *WINDOWS)
     assert whole.json()["removed"] == ["K1"]
@@ -163,22 +163,22 @@ async def test_what_two_revisions_differ_in_tells_of_shared_pieces(service: http
     await measure(service, where, "W2", "31 5/8")
     found = (await service.get(f"{where}/changes", params={"from": 1})).json()
     assert [one["mark"] for one in found["openings"]] == ["W2"]
-    assert "stool" not in {part["part"] for part in found["openings"][0]["parts"]}
+    assert "stool" not in {piece["piece"] for piece in found["openings"][0]["pieces"]}
     (group,) = found["groups"]
     assert (group["mark"], group["became"]) == ("bay", "changed")
-    parts = {
-        part["part"]: (part["became"], part["longer_by"] and part["longer_by"]["exact"])
-        for part in group["parts"]
+    pieces = {
+        piece["piece"]: (piece["became"], piece["longer_by"] and piece["longer_by"]["exact"])
+        for piece in group["pieces"]
     }
-    assert parts["stool"] == ("longer", "1")
-    assert parts["apron_return/left"] == ("unchanged", None)
+    assert pieces["stool"] == ("longer", "1")
+    assert pieces["apron_return/left"] == ("unchanged", None)
     tags = await tagged(service, where)
     assert (await service.put(where, json=house(stock=LONG), headers=tags)).status_code == 200
     found = (await service.get(f"{where}/changes", params={"from": 2})).json()
     assert {one["mark"]: one["became"] for one in found["openings"]} == dict.fromkeys(
         ("W1", "W2", "W3"), "group_changed"
     )
-    assert {part["part"]: part["became"] for part in found["openings"][0]["parts"]}["stool"] == "new"
+    assert {piece["piece"]: piece["became"] for piece in found["openings"][0]["pieces"]}["stool"] == "new"
     assert [(one["mark"], one["became"]) for one in found["groups"]] == [("bay", "gone")]
     assert found["house"][0]["pointer"] == "/groups"
     assert found["unchanged_openings"] == 1
@@ -191,9 +191,11 @@ async def test_what_two_revisions_differ_in_tells_of_shared_pieces(service: http
 
 async def test_shared_pieces_are_cut_spoiled_and_cut_again(service: httpx.AsyncClient) -> None:
     where = (await made(service, **bay(openings=WINDOWS))).headers["location"]
-    stool = {"opening": "bay", "part": "stool"}
-    work = await record(service, where, {**stool, "state": "cut"}, {**stool, "part": "apron", "state": "cut"})
-    ids = {one["part"]: one["id"] for one in work["pieces"]}
+    stool = {"opening": "bay", "piece": "stool"}
+    work = await record(
+        service, where, {**stool, "state": "cut"}, {**stool, "piece": "apron", "state": "cut"}
+    )
+    ids = {one["piece"]: one["id"] for one in work["pieces"]}
     assert {one["opening"] for one in work["pieces"]} == {"bay"}
     # What was recorded before is found under this: it stays what it is.
     assert {one["opening_id"] for one in work["pieces"]} == {"g6b9da310827df897c036b07a6"}
@@ -204,22 +206,22 @@ async def test_shared_pieces_are_cut_spoiled_and_cut_again(service: httpx.AsyncC
     assert not {("bay", "stool", 1), ("bay", "apron", 1)}.intersection(planned(cuts))
     # Its own stool is no part of a window that shares one.
     own = await service.post(
-        f"{where}/work", json={"pieces": [{"opening": "W1", "part": "stool", "state": "cut"}]}
+        f"{where}/work", json={"pieces": [{"opening": "W1", "piece": "stool", "state": "cut"}]}
     )
-    assert codes(own) == [("/pieces/0/part", "unknown-part")]
+    assert codes(own) == [("/pieces/0/piece", "unknown-piece")]
     # Off the first window's side the stool is sawn shorter, and its notch as much longer.
     await measure(service, where, "W1", "30 1/8")
     found = (await cut_list(service, where))["wrong"]
-    assert {one["recut_into"]["part"] for one in found} == {"stool", "apron"}
+    assert {one["recut_into"]["piece"] for one in found} == {"stool", "apron"}
     await measure(service, where, "W1", "30 5/8")
     await measure(service, where, "W2", "30 1/8")
     cuts = await cut_list(service, where)
     wrong = {one["piece"]["id"]: one for one in cuts["wrong"]}
-    # The apron is cut off half an inch and bevelled anew; the stool was sawn out for openings that lay elsewhere.
-    assert wrong[ids["apron"]]["recut_into"]["part"] == "apron"
+    # The apron is cut off half an inch and beveled anew; the stool was sawn out for openings that lay elsewhere.
+    assert wrong[ids["apron"]]["recut_into"]["piece"] == "apron"
     assert wrong[ids["stool"]]["recut_into"] is None
-    assert [(one["opening"], one["part"]) for one in cuts["cut_again"]] == [("bay", "stool")]
-    await record(service, where, {**stool, "part": "apron", "state": "cut", "recut_from": ids["apron"]})
+    assert [(one["opening"], one["piece"]) for one in cuts["cut_again"]] == [("bay", "stool")]
+    await record(service, where, {**stool, "piece": "apron", "state": "cut", "recut_from": ids["apron"]})
     assert (await cut_list(service, where))["right"] == 1
     tags = await tagged(service, where)
     assert (await service.put(where, json=house(stock=LONG), headers=tags)).status_code == 200
@@ -229,7 +231,7 @@ async def test_shared_pieces_are_cut_spoiled_and_cut_again(service: httpx.AsyncC
 
 async def test_a_stool_as_long_as_before_but_sawn_out_elsewhere_is_wrong(service: httpx.AsyncClient) -> None:
     where = (await made(service, **bay(openings=WINDOWS))).headers["location"]
-    await record(service, where, {"opening": "bay", "part": "stool", "state": "cut"})
+    await record(service, where, {"opening": "bay", "piece": "stool", "state": "cut"})
     await measure(service, where, "W1", "31 5/8")
     await measure(service, where, "W2", "29 5/8")
     cuts = await cut_list(service, where)
@@ -242,8 +244,8 @@ async def test_sticks_sheets_and_drawings_have_what_is_shared(service: httpx.Asy
     where = (await made(service, **bay())).headers["location"]
     cut = await service.post(f"{where}/cut-sticks", json={"sticks": ["S1"]})
     assert cut.status_code == 201, cut.text
-    assert ("bay", "stool") in {(one["opening"], one["part"]) for one in cut.json()["pieces"]}
-    sheet = await service.get(f"{where}/sheets/fitting-sheet", params={"format": "html"})
+    assert ("bay", "stool") in {(one["opening"], one["piece"]) for one in cut.json()["pieces"]}
+    sheet = await service.get(f"{where}/sheets/opening-sheet", params={"format": "html"})
     assert ">bay<" in sheet.text or "bay" in sheet.text
     whole = await service.get(f"{where}/openings/bay/drawing", params={"drawing": "piece", "piece": "stool"})
     assert whole.status_code == 200, whole.text

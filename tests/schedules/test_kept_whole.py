@@ -20,7 +20,7 @@ async def test_the_answer_to_a_sill_out_of_level_is_kept_and_worked_by(
 ) -> None:
     service = sqlite_service
     where = (await made(service)).headers["location"]
-    one = opening("K1", sill_answer="tapered_strip")
+    one = opening("K1", sill_answer="tapered_shim")
     one["readings"]["sill"] = SILL
     added = await service.post(f"{where}/openings", json=one)
     assert added.status_code == 201, added.text
@@ -28,16 +28,16 @@ async def test_the_answer_to_a_sill_out_of_level_is_kept_and_worked_by(
     alone = (await service.get(f"{where}/openings/K1")).json()
     exported = (await service.get(f"{where}/export")).json()["openings"][0]
     for found in (added.json(), listed, alone, exported):
-        assert found["sill_answer"] == "tapered_strip"
-    parts = (await cut_list(service, where))["openings"][0]["parts"]
-    assert "levelling_strip" in {part["kind"] for part in parts}
+        assert found["sill_answer"] == "tapered_shim"
+    pieces = (await cut_list(service, where))["openings"][0]["pieces"]
+    assert "tapered_shim" in {piece["kind"] for piece in pieces}
     # Sent back as it was read, it is the same opening still.
     again = await service.put(
         f"{where}/openings/K1",
         json={**one, "sill_answer": alone["sill_answer"]},
         headers={"if-match": added.headers["etag"]},
     )
-    assert again.json()["sill_answer"] == "tapered_strip"
+    assert again.json()["sill_answer"] == "tapered_shim"
     shimmed = await service.put(
         f"{where}/openings/K1",
         json={**one, "sill_answer": "shim"},
@@ -46,10 +46,10 @@ async def test_the_answer_to_a_sill_out_of_level_is_kept_and_worked_by(
     assert shimmed.json()["sill_answer"] == "shim"
 
 
-async def test_turnable_stock_is_kept_so_and_its_mitred_ends_share_a_cut(
+async def test_turnable_stock_is_kept_so_and_its_mitered_ends_share_a_cut(
     sqlite_service: httpx.AsyncClient,
 ) -> None:
-    # A leg is 46 1/4 + 3/16 + 2 1/2 = 48 15/16: two of them go into 96 inches only where their mitres share a cut.
+    # A leg is 46 1/4 + 3/16 + 2 1/2 = 48 15/16: two of them go into 96 inches only where their miters share a cut.
     # Then four legs take two sticks and two heads a third; else each leg takes a stick of its own.
     service = sqlite_service
     bought = {}

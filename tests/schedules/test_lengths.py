@@ -203,7 +203,7 @@ async def test_what_was_bought_as_planned_is_not_bought_again_and_sticks_keep_th
     assert [one["name"] for one in after["sticks"]] == [one["name"] for one in before["sticks"]]
     assert {one["on_hand"] for one in after["sticks"]} == {f"yard {n}" for n in range(len(before["buy"]))}
     assert await cost(service, where) == to_pay
-    sheet = await service.get(f"{where}/sheets/yard-list", params={"format": "csv"})
+    sheet = await service.get(f"{where}/sheets/material-list", params={"format": "csv"})
     assert sheet.status_code == 200
     # They come as they were ordered: nothing that is planned changes.
     lots = (await service.get(f"{where}/lengths")).json()["items"]

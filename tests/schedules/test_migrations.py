@@ -17,7 +17,7 @@ from longpoint.schedules.keys import account_named
 from longpoint.schedules.migrate import known_revisions, migrate
 from longpoint.schedules.models import Base
 from longpoint.schedules.store import SCHEMA, Store
-from longpoint.schedules.values import Author, Change, Kind
+from longpoint.schedules.values import Author, Change, ItemKind
 from stored import serving
 
 
@@ -56,14 +56,14 @@ async def test_an_old_database_keeps_its_rows_on_the_way_up_and_down(empty_datab
             await put_in(connection, table, [row])
     author = Author(account, None, "local")
     await migrate(store)
-    piece = {"opening_id": "o1", "part": "stool", "instance": 1, "state": "cut"}
+    piece = {"opening_id": "o1", "piece": "stool", "instance": 1, "state": "cut"}
     async with store.writing() as connection:
         row = await houses.find(connection, account, id, hold=True)
         assert row.name == "Old house"
         assert [one.mark for one in await items.list_openings(connection, id)] == ["W1", "W2", "W3"]
         work = [
-            Change(Kind.PIECE, "p1", json.dumps(piece)),
-            Change(Kind.LENGTH, "r1", json.dumps(LOT), "{}"),
+            Change(ItemKind.PIECE, "p1", json.dumps(piece)),
+            Change(ItemKind.LENGTH, "r1", json.dumps(LOT), "{}"),
         ]
         await houses.write(connection, row, author, "work", work)
     await migrate(store, "0001")
@@ -197,9 +197,9 @@ async def test_a_house_of_the_first_release_is_there_after_it(empty_database: st
         ]
         pieces = (await service.get(f"{where}/work", params={"limit": 500})).json()["items"]
         assert len(pieces) == len(rows["piece"])
-        told = {(one["opening"], one["part"]): one["state"] for one in pieces}
-        assert told["K1", "casing_leg/left"] == "spoiled"
-        assert told["D1", "casing_leg/left"] == "fitted"
+        told = {(one["opening"], one["piece"]): one["state"] for one in pieces}
+        assert told["K1", "side_casing/left"] == "spoiled"
+        assert told["D1", "side_casing/left"] == "installed"
         assert told["bay", "stool"] == "cut"
         lots = (await service.get(f"{where}/lengths")).json()["items"]
         assert [(one["lot"], one["profile"], one["length"], one["available"]) for one in lots] == [
@@ -208,7 +208,7 @@ async def test_a_house_of_the_first_release_is_there_after_it(empty_database: st
         ]
         left = (await service.get(f"{where}/cut-list")).json()
         assert left["wrong"] == []
-        assert [(one["opening"], one["part"]) for one in left["cut_again"]] == [("K1", "casing_leg/left")]
+        assert [(one["opening"], one["piece"]) for one in left["cut_again"]] == [("K1", "side_casing/left")]
         cottage = next(row["id"] for row in rows["schedule"] if row["name"] == "Heron Cottage")
         made = len(
             [row for row in rows["piece"] if row["schedule_id"] == cottage and row["state"] != "spoiled"]
@@ -225,12 +225,20 @@ async def test_a_house_of_the_first_release_comes_back_as_it_was(empty_database:
     await migrate(store)
     await migrate(store, "0002")
     async with store.reading() as connection:
-        found = await connection.execute(select(Base.metadata.tables["piece"]))
+        found = await connection.execute(select(table("piece", column("id"), column("document"))))
         back = {row.id: json.loads(row.document) for row in found}
+        was = table("opening", column("id"), column("document"), column("foot_style"))
+        openings = {
+            row.id: (json.loads(row.document), row.foot_style)
+            for row in await connection.execute(select(was))
+        }
         old = table("offcut", column("id"), column("document"))
         lengths = {row.id: json.loads(row.document) for row in await connection.execute(select(old))}
     assert lengths == {row["id"]: json.loads(row["document"]) for row in rows["offcut"]}
     assert back == {row["id"]: json.loads(row["document"]) for row in rows["piece"]}
+    assert openings == {
+        row["id"]: (json.loads(row["document"]), row["foot_style"]) for row in rows["opening"]
+    }
     await migrate(store)
     assert await check_store(store) == []
     await store.close()

@@ -100,7 +100,7 @@ async def test_openings_are_filtered(service: httpx.AsyncClient) -> None:
     openings = [
         opening("K1", room="kitchen"),
         opening("K2", room="kitchen", trim="oak"),
-        opening("B1", room="bath", foot_style="picture_frame"),
+        opening("B1", room="bath", bottom="casing"),
     ]
     body = house(trim_specs={"painted": trim, "oak": trim}, openings=openings)
     where = (await made(service, **body)).headers["location"]
@@ -112,7 +112,7 @@ async def test_openings_are_filtered(service: httpx.AsyncClient) -> None:
 
     assert await marks(room="kitchen") == ["K1", "K2"]
     assert await marks(trim="oak") == ["K2"]
-    assert await marks(foot_style="picture_frame") == ["B1"]
+    assert await marks(bottom="casing") == ["B1"]
     assert await marks(room="attic") == []
 
 

@@ -174,7 +174,7 @@ async def test_a_database_of_another_revision_is_not_ready(database: str) -> Non
         (b'{"name": "\xff"}', 400),
         (b'{"name": "a\\u0000b"}', 422),
         (b'{"name": "A", "site_note": "a\\u0000b"}', 422),
-        (b'{"name": "A", "colour": "red"}', 422),
+        (b'{"name": "A", "color": "red"}', 422),
         (b'{"name": "A", "site_note": "' + b"x" * 10_000_000 + b'"}', 413),
         (b"[]", 422),
     ],

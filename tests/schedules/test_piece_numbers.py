@@ -16,29 +16,29 @@ async def test_a_piece_is_named_as_it_is_printed(service: httpx.AsyncClient) -> 
     where = (await made(service, openings=[opening("K1"), opening("L1-2", count=3)])).headers["location"]
     given = await numbers(service, where, "K1")
     assert sorted(given.values()) == list(range(1, 8))
-    labels = await service.get(f"{where}/sheets/piece-labels", params={"format": "html"})
+    labels = await service.get(f"{where}/sheets/labels", params={"format": "html"})
     assert f"K1-{given['apron']}" in labels.text
     assert f"L1-2-{given['apron']}.3" in labels.text
-    done = await record(service, where, {"part": f"K1-{given['apron']}", "state": "cut"})
-    assert [(one["opening"], one["part"]) for one in done["pieces"]] == [("K1", "apron")]
-    third = await record(service, where, {"part": f"L1-2-{given['stool']}.3", "state": "cut"})
-    assert [(one["part"], one["instance"]) for one in third["pieces"]] == [("stool", 3)]
+    done = await record(service, where, {"piece": f"K1-{given['apron']}", "state": "cut"})
+    assert [(one["opening"], one["piece"]) for one in done["pieces"]] == [("K1", "apron")]
+    third = await record(service, where, {"piece": f"L1-2-{given['stool']}.3", "state": "cut"})
+    assert [(one["piece"], one["instance"]) for one in third["pieces"]] == [("stool", 3)]
     wrong = {
         "pieces": [
-            {"part": "K1-40", "state": "cut"},
-            {"part": "K7-1", "state": "cut"},
-            {"part": "stool", "state": "cut"},
-            {"part": "L1-2-1.9", "state": "cut"},
-            {"opening": "K1", "part": "L1-2-1", "state": "cut"},
+            {"piece": "K1-40", "state": "cut"},
+            {"piece": "K7-1", "state": "cut"},
+            {"piece": "stool", "state": "cut"},
+            {"piece": "L1-2-1.9", "state": "cut"},
+            {"opening": "K1", "piece": "L1-2-1", "state": "cut"},
         ]
     }
     refused = await service.post(f"{where}/work", json=wrong)
     assert [(one["pointer"], one["code"]) for one in refused.json()["errors"]] == [
-        ("/pieces/0/part", "unknown-part"),
+        ("/pieces/0/piece", "unknown-piece"),
         ("/pieces/1/opening", "unknown-opening"),
         ("/pieces/2/opening", "unknown-opening"),
         ("/pieces/3/instance", "too-many"),
-        ("/pieces/4/part", "unknown-part"),
+        ("/pieces/4/piece", "unknown-piece"),
     ]
     drawn = await service.get(
         f"{where}/openings/K1/drawing", params={"drawing": "piece", "piece": f"K1-{given['stool']}"}
@@ -60,7 +60,7 @@ async def test_a_number_stays_with_its_piece_and_is_never_used_again(service: ht
         answer = await service.put(one.url, json=opening("K1", **more), headers=tag)
         assert answer.status_code == 200, answer.text
 
-    await change(trim="framed", foot_style="picture_frame")
+    await change(trim="framed", bottom="casing")
     second = await numbers(service, where, "K1")
     new = second.keys() - first.keys()
     assert new

@@ -38,7 +38,7 @@ async def planned(service: httpx.AsyncClient, where: str, **asked: Any) -> dict[
 
 def layouts(plan: dict[str, Any]) -> dict[str, Any]:
     """What each name stands for."""
-    told = ("profile", "length", "pieces", "offcut", "remnant")
+    told = ("profile", "length", "pieces", "offcut", "on_hand")
     return {stick["name"]: [stick[name] for name in told] for stick in plan["sticks"]}
 
 
@@ -106,11 +106,11 @@ async def test_work_done_as_planned_leaves_plan_and_names_as_they_are(service: h
     ]
     pieces = next(one for one in plan["sticks"] if one["name"] == third)["pieces"]
     rows = (await service.get(f"{where}/work")).json()["items"]
-    assert {(one["opening"], one["part"], one["instance"]) for one in rows} == {
-        (one["opening"], one["part"], one["instance"]) for one in pieces
+    assert {(one["opening"], one["piece"], one["instance"]) for one in rows} == {
+        (one["opening"], one["piece"], one["instance"]) for one in pieces
     }
     # Installed, they are still cut as planned.
-    await record(service, where, *({**_slot(one), "state": "fitted"} for one in pieces))
+    await record(service, where, *({**_slot(one), "state": "installed"} for one in pieces))
     assert (await cut_list(service, where))["plan"]["number"] == plan["number"]
 
 
@@ -126,7 +126,7 @@ async def test_a_remeasure_changes_only_the_sticks_it_must(service: httpx.AsyncC
         one["name"]
         for one in before["sticks"]
         if one["name"] != done
-        and any(piece["opening"] == "W4" and "return" not in piece["part"] for piece in one["pieces"])
+        and any(piece["opening"] == "W4" and "return" not in piece["piece"] for piece in one["pieces"])
     }
     assert touched <= set(after["changed"])
     same = layouts(before).keys() & layouts(after).keys()
@@ -157,12 +157,12 @@ async def test_the_demo_house_is_kept_at_the_sum_it_is_sent_at(sqlite_service: h
     plan = await planned(sqlite_service, where)
     assert (plan["cost"], plan["proven"]) == (answer["cost"], True)
     words = f"Plan {plan['number']}, proven cheapest."
-    for sheet in ("yard-list", "saw-sheet", "cut-list", "cost-sheet"):
+    for sheet in ("material-list", "stick-sheet", "cut-list", "cost-sheet"):
         page = await sqlite_service.get(f"{where}/sheets/{sheet}", params={"format": "html"})
         assert words in page.text, sheet
-    listed = (await sqlite_service.get(f"{where}/sheets/yard-list", params={"table": "buy"})).json()
+    listed = (await sqlite_service.get(f"{where}/sheets/material-list", params={"table": "buy"})).json()
     assert listed["plan"] == words
-    page = await sqlite_service.get(f"{where}/sheets/yard-list", params={"format": "html"})
+    page = await sqlite_service.get(f"{where}/sheets/material-list", params={"format": "html"})
     assert answer["cost"] in page.text
 
 
@@ -211,7 +211,7 @@ async def test_plans_that_were_used_stay_and_others_go_by_age(
     monkeypatch.setattr(plans, "MOST_KEPT", 2)
     where = (await made(sqlite_service, openings=windows(2, 6))).headers["location"]
     first = await planned(sqlite_service, where)
-    sheet = await sqlite_service.get(f"{where}/sheets/saw-sheet", params={"format": "html"})
+    sheet = await sqlite_service.get(f"{where}/sheets/stick-sheet", params={"format": "html"})
     assert sheet.status_code == 200
     for width in ("31", "32", "33", "34 1/8"):
         await measure(sqlite_service, where, "W1", width)
@@ -235,4 +235,4 @@ async def test_a_search_can_be_listened_to(sqlite_service: httpx.AsyncClient) ->
 
 
 def _slot(piece: dict[str, Any]) -> dict[str, Any]:
-    return {name: piece[name] for name in ("opening", "part", "instance")}
+    return {name: piece[name] for name in ("opening", "piece", "instance")}

@@ -28,8 +28,8 @@ async def test_every_fault_is_told_at_once_and_nothing_is_kept(service: httpx.As
     )
     answer = await service.post("/v1/schedules", json=body)
     assert answer.status_code == 422
-    assert {one["pointer"] for one in answer.json()["errors"]} >= {"/openings/2/readings/leg_height"}
-    body["openings"][2]["readings"]["leg_height"] = "46"
+    assert {one["pointer"] for one in answer.json()["errors"]} >= {"/openings/2/readings/jamb_height"}
+    body["openings"][2]["readings"]["jamb_height"] = "46"
     answer = await service.post("/v1/schedules", json=body)
     assert {(one["pointer"], one["code"]) for one in answer.json()["errors"]} >= {
         ("/openings/0/readings/jamb_width", "not-a-length"),

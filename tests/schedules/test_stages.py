@@ -41,7 +41,7 @@ async def test_nothing_is_cut_for_what_is_held_or_estimated(service: httpx.Async
     assert round(stock, 2) == round(float(now["cost"]) + float(now["cost_later"]), 2)
     hall = next(room for room in sheet["rooms"] if room["room"] == "hall")
     assert float(hall["amounts"]["stock"]) > 0
-    saw = await service.get(f"{where}/sheets/saw-sheet", params={"format": "html"})
+    saw = await service.get(f"{where}/sheets/stick-sheet", params={"format": "html"})
     assert "U1" in saw.text
     assert "D1" not in saw.text
 
@@ -144,7 +144,7 @@ async def test_some_rooms_with_the_sticks_their_pieces_are_on(service: httpx.Asy
         assert {share["opening"] for share in line["by_opening"]} <= {"D1", "D3"}
     alone = (await service.get(f"{where}/cut-list", params={"opening": ["U1"]})).json()["cut_list"]
     assert "U1" in _marks(alone)
-    for sheet, there in (("fitting-sheet", False), ("measure-sheet", False), ("piece-labels", None)):
+    for sheet, there in (("opening-sheet", False), ("measure-sheet", False), ("labels", None)):
         page = await service.get(f"{where}/sheets/{sheet}", params={"format": "html", "opening": "D3"})
         assert "D3" in page.text
         assert there is None or ("U2" in page.text) is there, sheet

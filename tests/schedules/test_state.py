@@ -152,7 +152,7 @@ class ScheduleMachine(RuleBasedStateMachine):
     def cut_a_head(self, data: st.DataObject) -> None:
         mark = data.draw(st.sampled_from(sorted(self.openings)))
         id = self.openings[mark][0]
-        piece = {"opening": id, "part": "casing_head/head", "state": "cut"}
+        piece = {"opening": id, "piece": "head_casing", "state": "cut"}
         answer = self.send("POST", f"{self.where}/work", json={"pieces": [piece]})
         assert answer.status_code == 201
         assert id in self.cut or answer.json()["revision"] == len(self.history) + 1

@@ -14,19 +14,19 @@ from stored import STOCK, house, made, opening, serving
 
 SHEETS = (
     "cut-list",
-    "fitting-sheet",
-    "saw-sheet",
-    "yard-list",
+    "opening-sheet",
+    "stick-sheet",
+    "material-list",
     "cost-sheet",
     "measure-sheet",
-    "piece-labels",
+    "labels",
 )
 STARTS = {
     "application/json": b"{",
     "text/html": b"<!doctype html>",
     "application/pdf": b"%PDF-",
 }
-LEG = {"opening": "K1", "part": "casing_leg/left"}
+LEG = {"opening": "K1", "piece": "side_casing/left"}
 every_sheet = pytest.mark.parametrize("sheet", SHEETS)
 
 
@@ -83,16 +83,18 @@ async def test_a_sheet_in_each_format_with_an_etag_of_its_own(
 async def test_a_link_names_its_format(sqlite_service: httpx.AsyncClient) -> None:
     where = await place(sqlite_service)
     browser = {"accept": "text/html,application/xhtml+xml,*/*;q=0.8"}
-    address = f"{where}/sheets/yard-list"
+    address = f"{where}/sheets/material-list"
     plain = await sqlite_service.get(address, headers=browser)
     assert plain.headers["content-type"].startswith("text/html")
     linked = await sqlite_service.get(address, params={"format": "pdf"}, headers=browser)
     negotiated = await sqlite_service.get(address, headers={"accept": "application/pdf"})
     assert linked.content == negotiated.content
     assert linked.headers["etag"] == negotiated.headers["etag"]
-    assert linked.headers["content-disposition"] == 'inline; filename="heron-cottage-yard-list.pdf"'
+    assert linked.headers["content-disposition"] == 'inline; filename="heron-cottage-material-list.pdf"'
     bought = await sqlite_service.get(address, params={"format": "csv", "table": "buy"}, headers=browser)
-    assert bought.headers["content-disposition"] == 'attachment; filename="heron-cottage-yard-list-buy.csv"'
+    assert (
+        bought.headers["content-disposition"] == 'attachment; filename="heron-cottage-material-list-buy.csv"'
+    )
     assert sum(int(row["quantity"]) for row in csv.DictReader(io.StringIO(bought.text)) if row["profile"]) > 0
     refused = await sqlite_service.get(address, params={"format": "docx"})
     assert refused.status_code in (400, 422)
@@ -103,7 +105,7 @@ async def test_a_change_of_the_schedule_and_of_what_is_asked_is_news(
     sqlite_service: httpx.AsyncClient,
 ) -> None:
     where = await place(sqlite_service)
-    address = f"{where}/sheets/piece-labels"
+    address = f"{where}/sheets/labels"
     tag = (await sqlite_service.get(address)).headers["etag"]
     for params in ({"paper": "a4"}, {"title": "Other"}, {"skip": 3}):
         answer = await sqlite_service.get(address, params=params, headers={"if-none-match": tag})
@@ -115,18 +117,18 @@ async def test_a_change_of_the_schedule_and_of_what_is_asked_is_news(
 
 async def test_sheets_hold_what_is_still_to_cut(service: httpx.AsyncClient) -> None:
     where = await place(service)
-    before = await sheet_of(service, where, "piece-labels")
+    before = await sheet_of(service, where, "labels")
     pieces = rows(await sheet_of(service, where, "cut-list"), "pieces")
     assert sum(int(row["Count"]) for row in pieces) == len(before["labels"]) == 21
     # The second of two legs alike is still to be cut, the stool of K2 is not.
     await record(
-        service, where, {**LEG, "state": "cut"}, {"opening": "K2", "part": "stool", "state": "fitted"}
+        service, where, {**LEG, "state": "cut"}, {"opening": "K2", "piece": "stool", "state": "installed"}
     )
-    after = await sheet_of(service, where, "piece-labels")
+    after = await sheet_of(service, where, "labels")
     left = rows(await sheet_of(service, where, "cut-list"), "pieces")
     assert sum(int(row["Count"]) for row in left) == len(after["labels"]) == 19
     texts = [" ".join(label) for label in after["labels"]]
-    assert not any("casing leg, left, 1 of 2" in text for text in texts if text.startswith("K1"))
+    assert not any("side casing, left, 1 of 2" in text for text in texts if text.startswith("K1"))
     assert {row["Piece"] for row in pieces} - {row["Piece"] for row in left} == {
         row["Piece"] for row in pieces if row["Piece"].startswith("K2") and row["What"] == "stool"
     }
@@ -136,21 +138,21 @@ async def test_sheets_hold_what_is_still_to_cut(service: httpx.AsyncClient) -> N
 async def test_a_house_all_cut_needs_no_stock(service: httpx.AsyncClient) -> None:
     where = await place(service, openings=[opening("K1")])
     cuts = (await service.get(f"{where}/cut-list")).json()["cut_list"]
-    parts = [part["key"] for one in cuts["openings"] for part in one["parts"]]
-    await record(service, where, *({"opening": "K1", "part": key, "state": "cut"} for key in parts))
+    pieces = [piece["key"] for one in cuts["openings"] for piece in one["pieces"]]
+    await record(service, where, *({"opening": "K1", "piece": key, "state": "cut"} for key in pieces))
     for sheet in SHEETS:
         found = await sheet_of(service, where, sheet)
         assert not any("No stock was given" in note for note in found["notes"]), sheet
         page = await service.get(f"{where}/sheets/{sheet}", params={"format": "pdf"})
         assert page.content.startswith(b"%PDF-"), sheet
-    assert (await sheet_of(service, where, "piece-labels"))["labels"] == []
+    assert (await sheet_of(service, where, "labels"))["labels"] == []
 
 
 async def test_the_shop_is_kept_and_works_out_sections(service: httpx.AsyncClient) -> None:
     shop = {"build_year": 1931, "wages": {"hour": "30.00"}}
     dear = {"build_year": 1931, "wages": {"hour": "60.00"}}
     asked = {"include": ["saw_order", "materials", "hours", "cost"]}
-    labour = []
+    labor = []
     for one in (shop, dear):
         where = await place(service, shop=one)
         answer = await service.get(f"{where}/cut-list", params=asked)
@@ -159,9 +161,9 @@ async def test_the_shop_is_kept_and_works_out_sections(service: httpx.AsyncClien
         assert all(cuts[name] for name in ("saw_order", "materials", "hours", "cost_sheet"))
         sheet = await sheet_of(service, where, "cost-sheet")
         (whole,) = (row for row in rows(sheet, "rooms") if row["Room"] == "Hall")
-        labour.append((float(cuts["cost_sheet"]["total"]["labour"]), whole["Labour"]))
-    assert labour[1][0] == pytest.approx(2 * labour[0][0], abs=0.1)
-    assert labour[0][1] != labour[1][1]
+        labor.append((float(cuts["cost_sheet"]["total"]["labor"]), whole["Labor"]))
+    assert labor[1][0] == pytest.approx(2 * labor[0][0], abs=0.1)
+    assert labor[0][1] != labor[1][1]
     assert (await service.get(where)).json()["house"]["shop"]["build_year"] == 1931
 
 
@@ -169,7 +171,7 @@ async def test_drawings_of_a_stored_house(sqlite_service: httpx.AsyncClient) -> 
     where = await place(sqlite_service)
     addresses = [f"{where}/drawings/sticks"]
     addresses += [f"{where}/openings/K1/drawing?drawing={name}" for name in ("elevation", "section")]
-    addresses += [f"{where}/openings/K1/drawing?drawing=piece&piece=casing_leg/left"]
+    addresses += [f"{where}/openings/K1/drawing?drawing=piece&piece=side_casing/left"]
     tags = set()
     for address in addresses:
         first = await sqlite_service.get(address)
@@ -192,8 +194,10 @@ async def test_drawings_of_a_stored_house(sqlite_service: httpx.AsyncClient) -> 
 async def test_a_sheet_there_is_none_of(sqlite_service: httpx.AsyncClient) -> None:
     where = await place(sqlite_service)
     assert (await sqlite_service.get(f"{where}/sheets/stair-sheet")).status_code in (404, 422)
-    assert (await sqlite_service.get("/v1/schedules/none/sheets/yard-list")).status_code == 404
-    wrong = await sqlite_service.get(f"{where}/sheets/yard-list", params={"format": "csv", "table": "stairs"})
+    assert (await sqlite_service.get("/v1/schedules/none/sheets/material-list")).status_code == 404
+    wrong = await sqlite_service.get(
+        f"{where}/sheets/material-list", params={"format": "csv", "table": "stairs"}
+    )
     assert wrong.status_code == 422
     assert wrong.json()["errors"][0]["parameter"] == "table"
 
@@ -201,7 +205,7 @@ async def test_a_sheet_there_is_none_of(sqlite_service: httpx.AsyncClient) -> No
 async def test_stock_that_cannot_give_a_piece_is_told(sqlite_service: httpx.AsyncClient) -> None:
     short = [{**STOCK[0], "sticks": [{"length": "3 ft", "price": "3.00"}]}, *STOCK[1:]]
     where = await place(sqlite_service, stock=short)
-    answer = await sqlite_service.get(f"{where}/sheets/saw-sheet", headers={"accept": "application/pdf"})
+    answer = await sqlite_service.get(f"{where}/sheets/stick-sheet", headers={"accept": "application/pdf"})
     assert answer.status_code == 422
     assert answer.headers["content-type"] == "application/problem+json"
 
@@ -224,7 +228,7 @@ async def test_sheets_are_their_account_s_own(sqlite_database: str) -> None:
     async with serving(sqlite_database) as service:
         kept = await service.post("/v1/schedules", json=house(openings=[opening("K1")]), headers=owner)
         where = kept.headers["location"]
-        for path in ("sheets/saw-sheet", "drawings/sticks", "openings/K1/drawing"):
+        for path in ("sheets/stick-sheet", "drawings/sticks", "openings/K1/drawing"):
             mine = await service.get(f"{where}/{path}", headers=reader)
             assert mine.status_code == 200, mine.text
             theirs = await service.get(

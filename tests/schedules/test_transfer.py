@@ -19,7 +19,7 @@ async def bring(
 async def test_a_spreadsheet_with_its_oddities_is_read(service: httpx.AsyncClient) -> None:
     where = (await made(service)).headers["location"]
     text = (
-        "\ufeffMark;Room;Trim;Count;Jamb width;LEG_HEIGHT;jamb  depth;reveals left\r\n"
+        "\ufeffMark;Room;Trim;Count;Jamb width;JAMB_HEIGHT;jamb  depth;reveals left\r\n"
         "K1;kitchen;painted;2;34 1/2;46 1/4;3 1/8;\r\n"
         ";;;;;;;\r\n"
         '"B;1";bath;painted;;2′ 10-1/2″;1175 mm;3 1/8;1/4 in\r\n'
@@ -29,7 +29,7 @@ async def test_a_spreadsheet_with_its_oddities_is_read(service: httpx.AsyncClien
     assert answer.json()["added"] == ["K1", "B;1"]
     openings = (await service.get(f"{where}/openings")).json()["items"]
     assert [one["exact"]["/readings/jamb_width"] for one in openings] == ["69/2", "69/2"]
-    assert openings[1]["exact"]["/readings/leg_height"] == "5875/127"
+    assert openings[1]["exact"]["/readings/jamb_height"] == "5875/127"
     assert openings[0]["count"] == 2
     assert openings[1]["reveals"]["left"] == "1/4 in"
 
@@ -38,7 +38,7 @@ async def test_every_bad_row_is_told_with_its_row_and_column_and_nothing_is_kept
     service: httpx.AsyncClient,
 ) -> None:
     where = (await made(service, openings=[opening("K1")])).headers["location"]
-    head = "mark,trim,count,jamb width,leg height,jamb depth\n"
+    head = "mark,trim,count,jamb width,jamb height,jamb depth\n"
     text = head + "A,painted,x,30,40,3\n,painted,1,30,40,3\nB,painted,1,30,40,3,9\n"
     answer = await bring(service, where, text)
     assert answer.status_code == 422
@@ -47,18 +47,18 @@ async def test_every_bad_row_is_told_with_its_row_and_column_and_nothing_is_kept
         (3, "mark"),
         (4, None),
     ]
-    head = "mark,trim,jamb width,leg height,jamb depth\n"
+    head = "mark,trim,jamb width,jamb height,jamb depth\n"
     text = head + 'A,oak,30,40,3\nB,painted,"0",40,3\nB,painted,30,tall,3\n\nC,painted,30,40,\n'
     answer = await bring(service, where, text)
     assert {(one["row"], one["column"], one["code"]) for one in answer.json()["errors"]} >= {
         (2, "trim", "unknown-trim"),
         (3, "jamb width", "zero"),
         (4, "mark", "duplicate-mark"),
-        (4, "leg height", "not-a-length"),
+        (4, "jamb height", "not-a-length"),
     }
-    answer = await bring(service, where, "mark,trim,jamb width,leg height,jamb depth\nC,painted,30,40,\n")
+    answer = await bring(service, where, "mark,trim,jamb width,jamb height,jamb depth\nC,painted,30,40,\n")
     assert [(one["row"], one["column"]) for one in answer.json()["errors"]] == [(2, "jamb depth")]
-    answer = await bring(service, where, "mark,trim,jamb width,leg height,jamb depth\nK1,painted,30,40,3\n")
+    answer = await bring(service, where, "mark,trim,jamb width,jamb height,jamb depth\nK1,painted,30,40,3\n")
     assert [(one["row"], one["code"]) for one in answer.json()["errors"]] == [(2, "duplicate-mark")]
     assert (await service.get(where)).json()["revision"] == 1
 
@@ -70,7 +70,7 @@ async def test_every_bad_row_is_told_with_its_row_and_column_and_nothing_is_kept
         (b"\xff\xfe", 400),
         (b'mark,trim\n"A,painted', 400),
         (b"mark,trim\n", 422),
-        (b"mark,trim,colour\nA,painted,red\n", 422),
+        (b"mark,trim,color\nA,painted,red\n", 422),
         (b"mark,mark,trim\nA,A,painted\n", 422),
         (b"room\nattic\n", 422),
         (b"mark,trim,jamb width\nA\0,painted,30\n", 422),
@@ -122,7 +122,7 @@ async def test_existing_marks_are_refused_updated_or_the_whole_replaced(service:
 async def test_an_export_starts_a_schedule_just_like_it(service: httpx.AsyncClient) -> None:
     openings = [
         opening("K1", room="kitchen", count=3, reveals={"left": "1/4 in"}),
-        opening('Tri"angle, 1', foot_style="picture_frame"),
+        opening('Tri"angle, 1', bottom="casing"),
         opening("=1+1"),
     ]
     openings[1]["readings"] = {"sides": ["30 in", "40 in", "50 in"]}

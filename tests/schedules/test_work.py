@@ -6,7 +6,7 @@ from longpoint.lengths import Fraction, Mode, Rounding, round_to, tape
 from stored import STOCK, house, made, opening
 from working import cut_list, measure, planned, record
 
-LEG = {"opening": "K1", "part": "casing_leg/left"}
+LEG = {"opening": "K1", "piece": "side_casing/left"}
 
 
 async def test_the_cut_list_covers_only_what_is_still_to_be_cut(service: httpx.AsyncClient) -> None:
@@ -18,19 +18,19 @@ async def test_the_cut_list_covers_only_what_is_still_to_be_cut(service: httpx.A
         service,
         where,
         {**LEG, "state": "cut"},
-        {"opening": "K2", "part": "stool", "state": "fitted"},
+        {"opening": "K2", "piece": "stool", "state": "installed"},
     )
     after = await cut_list(service, where)
     assert after["right"] == 2
-    gone = {("K1", "casing_leg/left", 1), ("K2", "stool", 1)}
+    gone = {("K1", "side_casing/left", 1), ("K2", "stool", 1)}
     assert set(planned(before)) - set(planned(after)) == gone
-    assert ("K1", "casing_leg/left", 2) in planned(after)
-    parts = {
-        one["mark"]: {part["key"]: part["quantity"] for part in one["parts"]}
+    assert ("K1", "side_casing/left", 2) in planned(after)
+    pieces = {
+        one["mark"]: {piece["key"]: piece["quantity"] for piece in one["pieces"]}
         for one in after["cut_list"]["openings"]
     }
-    assert parts["K1"]["casing_leg/left"] == 1
-    assert "stool" not in parts["K2"]
+    assert pieces["K1"]["side_casing/left"] == 1
+    assert "stool" not in pieces["K2"]
 
 
 async def test_a_spoiled_piece_is_cut_again(service: httpx.AsyncClient) -> None:
@@ -43,7 +43,7 @@ async def test_a_spoiled_piece_is_cut_again(service: httpx.AsyncClient) -> None:
     assert await record(service, where, {**LEG, "state": "spoiled", "note": "Split."}) == spoiled
     cuts = await cut_list(service, where)
     assert cuts["right"] == 0
-    assert [(one["opening"], one["part"]) for one in cuts["cut_again"]] == [("K1", "casing_leg/left")]
+    assert [(one["opening"], one["piece"]) for one in cuts["cut_again"]] == [("K1", "side_casing/left")]
     await record(service, where, {**LEG, "state": "cut"})
     cuts = await cut_list(service, where)
     assert (cuts["right"], cuts["cut_again"]) == (1, [])
@@ -58,37 +58,37 @@ async def test_after_a_remeasure_wrong_pieces_are_told_and_cut_again_where_they_
 ) -> None:
     where = (await made(service, openings=[opening("K1"), opening("K2")])).headers["location"]
     legs = [
-        {"opening": mark, "part": f"casing_leg/{side}", "state": "cut"}
+        {"opening": mark, "piece": f"side_casing/{side}", "state": "cut"}
         for mark in ("K1", "K2")
         for side in ("left", "right")
     ]
-    heads = [{"opening": mark, "part": "casing_head/head", "state": "cut"} for mark in ("K1", "K2")]
+    heads = [{"opening": mark, "piece": "head_casing", "state": "cut"} for mark in ("K1", "K2")]
     work = await record(service, where, *legs, *heads)
-    ids = {(one["opening"], one["part"]): one["id"] for one in work["pieces"]}
+    ids = {(one["opening"], one["piece"]): one["id"] for one in work["pieces"]}
     # K1 was 1 1/4 in lower than read, K2 half an inch higher: K1's legs can be trimmed, K2's are too short.
     await measure(service, where, "K1", "30 5/8", "45")
     await measure(service, where, "K2", "30 5/8", "46 3/4")
     cuts = await cut_list(service, where)
     wrong = {one["piece"]["id"]: one for one in cuts["wrong"]}
-    assert set(wrong) == {id for (_, part), id in ids.items() if "leg" in part}
-    left = wrong[ids["K1", "casing_leg/left"]]
+    assert set(wrong) == {id for (_, piece), id in ids.items() if "side_casing" in piece}
+    left = wrong[ids["K1", "side_casing/left"]]
     assert left["piece"]["length"]["text"] == "48 15/16 in"
     assert left["needed"]["length"]["text"] == "47 11/16 in"
     # The pair is mirrored: a left leg is cut again into a left leg only.
     for side in ("left", "right"):
         into = [
             one["recut_into"]
-            for (mark, part), id in ids.items()
-            if part == f"casing_leg/{side}" and (one := wrong[id])["recut_into"]
+            for (mark, piece), id in ids.items()
+            if piece == f"side_casing/{side}" and (one := wrong[id])["recut_into"]
         ]
-        assert [(one["opening"], one["part"]) for one in into] == [("K1", f"casing_leg/{side}")]
-    again = {(one["opening"], one["part"]) for one in cuts["cut_again"]}
-    assert again == {("K2", "casing_leg/left"), ("K2", "casing_leg/right")}
-    assert ("K1", "casing_leg/left", 1) not in planned(cuts)
-    assert ("K2", "casing_leg/left", 1) in planned(cuts)
+        assert [(one["opening"], one["piece"]) for one in into] == [("K1", f"side_casing/{side}")]
+    again = {(one["opening"], one["piece"]) for one in cuts["cut_again"]}
+    assert again == {("K2", "side_casing/left"), ("K2", "side_casing/right")}
+    assert ("K1", "side_casing/left", 1) not in planned(cuts)
+    assert ("K2", "side_casing/left", 1) in planned(cuts)
     assert cuts["right"] == 2
     # The recut is made and recorded; what is left over is not wrong any more.
-    source = next(id for id, one in wrong.items() if one["recut_into"] and "left" in one["piece"]["part"])
+    source = next(id for id, one in wrong.items() if one["recut_into"] and "left" in one["piece"]["piece"])
     done = await record(service, where, {**LEG, "state": "cut", "recut_from": source})
     assert done["pieces"][-1]["length"]["text"] == "47 11/16 in"
     assert (await service.get(f"{where}/work/{source}")).status_code == 404
@@ -110,19 +110,19 @@ async def test_a_new_piece_beside_a_wrong_one_makes_that_a_spare(service: httpx.
     await measure(service, where, "K1")
     cuts = await cut_list(service, where)
     assert {one["piece"]["state"] for one in cuts["wrong"]} == {"cut", "spare"}
-    into = {one["piece"]["state"]: one["recut_into"]["part"] for one in cuts["wrong"]}
-    assert into == {"spare": "casing_leg/left", "cut": "casing_head/head"}
+    into = {one["piece"]["state"]: one["recut_into"]["piece"] for one in cuts["wrong"]}
+    assert into == {"spare": "side_casing/left", "cut": "head_casing"}
 
 
 async def test_pieces_of_an_opening_that_went_are_told(service: httpx.AsyncClient) -> None:
     where = (await made(service, openings=[opening("K1"), opening("K2", "28")])).headers["location"]
-    await record(service, where, {"opening": "K1", "part": "casing_head/head", "state": "cut"})
+    await record(service, where, {"opening": "K1", "piece": "head_casing", "state": "cut"})
     one = await service.get(f"{where}/openings/K1")
     await service.delete(one.url, headers={"if-match": one.headers["etag"]})
     (wrong,) = (await cut_list(service, where))["wrong"]
     assert wrong["piece"]["opening"] == "K1"
     assert wrong["needed"] is None
-    assert (wrong["recut_into"]["opening"], wrong["recut_into"]["part"]) == ("K2", "casing_head/head")
+    assert (wrong["recut_into"]["opening"], wrong["recut_into"]["piece"]) == ("K2", "head_casing")
 
 
 async def test_sticks_cut_as_planned_leave_offcuts_and_later_plans_use_them(
@@ -155,11 +155,11 @@ async def test_sticks_cut_as_planned_leave_offcuts_and_later_plans_use_them(
     assert after["right"] == 3
     assert "casing" not in {one["profile"] for one in after["cut_list"]["plans"]}
     # A small window that what is on hand can do alone.
-    small = opening("B1", "2", "2", foot_style="picture_frame")
+    small = opening("B1", "2", "2", bottom="casing")
     assert (await service.post(f"{where}/openings", json=small)).status_code == 201
     later = await cut_list(service, where)
     plan = next(one for one in later["cut_list"]["plans"] if one["profile"] == "casing")
-    assert {stick["remnant"] for stick in plan["sticks"]} == {True}
+    assert {stick["on_hand"] for stick in plan["sticks"]} == {True}
     assert plan["cost"] == "0.00"
     used = await service.post(
         f"{where}/cut-sticks", json={"sticks": [stick["name"] for stick in plan["sticks"]]}
@@ -193,13 +193,13 @@ async def test_work_that_cannot_have_been_done_is_refused_whole(service: httpx.A
     leg = (await record(service, where, {**LEG, "state": "cut"}))["pieces"][0]["id"]
     body = {
         "pieces": [
-            {"opening": "K9", "part": "stool", "state": "cut"},
-            {"opening": "K1", "part": "lintel", "state": "cut"},
-            {"opening": "K1", "part": "stool", "instance": 2, "state": "cut"},
-            {"opening": "K1", "part": "apron", "state": "cut"},
-            {"opening": "K1", "part": "apron", "state": "cut"},
-            {"opening": "K1", "part": "casing_head/head", "state": "cut", "recut_from": "0"},
-            {"opening": "K1", "part": "casing_leg/right", "state": "cut", "recut_from": leg},
+            {"opening": "K9", "piece": "stool", "state": "cut"},
+            {"opening": "K1", "piece": "lintel", "state": "cut"},
+            {"opening": "K1", "piece": "stool", "instance": 2, "state": "cut"},
+            {"opening": "K1", "piece": "apron", "state": "cut"},
+            {"opening": "K1", "piece": "apron", "state": "cut"},
+            {"opening": "K1", "piece": "head_casing", "state": "cut", "recut_from": "0"},
+            {"opening": "K1", "piece": "side_casing/right", "state": "cut", "recut_from": leg},
         ],
         "lengths": [{"profile": "casing", "length": "10 in"}, {"profile": "casting", "length": "10 in"}],
         "used_lengths": ["0"],
@@ -208,7 +208,7 @@ async def test_work_that_cannot_have_been_done_is_refused_whole(service: httpx.A
     assert answer.status_code == 422
     assert {(one["pointer"], one["code"]) for one in answer.json()["errors"]} == {
         ("/pieces/0/opening", "unknown-opening"),
-        ("/pieces/1/part", "unknown-part"),
+        ("/pieces/1/piece", "unknown-piece"),
         ("/pieces/2/instance", "too-many"),
         ("/pieces/4", "given-twice"),
         ("/pieces/5/recut_from", "unknown-piece"),
@@ -256,7 +256,7 @@ async def test_the_cut_list_is_news_only_when_the_schedule_changed(service: http
     fresh = await service.get(f"{where}/cut-list", headers=tag)
     assert fresh.status_code == 200
     head = next(
-        part for part in fresh.json()["cut_list"]["openings"][0]["parts"] if part["key"] == "casing_head/head"
+        piece for piece in fresh.json()["cut_list"]["openings"][0]["pieces"] if piece["key"] == "head_casing"
     )
     assert head["long_point"]["text"] == "36 3/8 in"
     more = await service.get(f"{where}/cut-list", params={"include": ["saw_order", "hours"]})

@@ -93,8 +93,8 @@ def example(method: Any) -> str:
 
 EXAMPLES = [name for name in sorted(calls.__all__) if example(getattr(Client, name))]
 TRIM = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-READINGS = types.Readings(jamb_width="30 5/8 in", leg_height="46 1/4 in")
-K1 = types.HouseOpening(mark="K1", trim="plain", foot_style="picture_frame", readings=READINGS)
+READINGS = types.Readings(jamb_width="30 5/8 in", jamb_height="46 1/4 in")
+K1 = types.HouseOpening(mark="K1", trim="plain", bottom="casing", readings=READINGS)
 STICKS = [types.Stick(length="14 ft", price="16.10")]
 KEPT = types.NewSchedule(
     name="Heron Cottage",
@@ -107,7 +107,7 @@ ASKED: dict[str, Any] = {
     "openings": [K1],
     "stock": [types.Stock(profile="casing", sticks=STICKS)],
 }
-TABLE = "mark,trim,foot style,jamb width,leg height\nK2,plain,picture_frame,24 in,46 1/4 in\n"
+TABLE = "mark,trim,bottom,jamb width,jamb height\nK2,plain,casing,24 in,46 1/4 in\n"
 
 
 def given(client: Any, schedule_id: str) -> dict[str, Any]:

@@ -36,8 +36,8 @@ def run(name: str, address: str, *arguments: str) -> str:
     return done.stdout
 
 
-def test_a_house_from_csv_to_the_yard_list(address: str) -> None:
-    *lines, total = run("yard_list.py", address).splitlines()
+def test_a_house_from_csv_to_the_material_list(address: str) -> None:
+    *lines, total = run("material_list.py", address).splitlines()
     bought = [line.split() for line in lines]
     assert {words[4] for words in bought} == {"casing", "stool", "apron"}
     assert sum(Decimal(words[-1]) for words in bought) == Decimal(total.split()[0])
@@ -47,7 +47,7 @@ def test_a_house_from_csv_to_the_yard_list(address: str) -> None:
 def test_a_remeasure_and_what_to_recut(address: str) -> None:
     said = run("remeasure.py", address)
     assert "11 of 14 pieces are as they should be" in said
-    assert "wrong: K1 casing_head/head 36 in; cut again into K1 casing_head/head 35 7/8 in" in said
+    assert "wrong: K1 head_casing 36 in; cut again into K1 head_casing 35 7/8 in" in said
     assert "wrong: K1 stool 37 1/2 in; cut again into K1 stool 37 3/8 in" in said
     assert "cut from stock" not in said
     assert "buy" not in said
@@ -123,7 +123,7 @@ def test_the_page_shows_every_piece(front_end: str, tmp_path: Path) -> None:
         "4 5/8 in",
         "short 46 7/16 in, long 48 15/16 in",
         "table right 45°",
-        "right casing leg",
+        "right side casing",
     ):
         assert text in page
 

@@ -22,7 +22,7 @@ def test_lengths_add_up_exactly() -> None:
     assert str(jamb + 2 * (reveal + casing + horn)) == "37 1/2 in"
 
 
-def test_inches_and_millimetres_mix() -> None:
+def test_inches_and_millimeters_mix() -> None:
     assert Length("25.4 mm") == Length("1 in")
     assert str(Length("1 in") + Length("10 mm")) == "1 50/127 in"
     assert str(Length("10 mm") + Length("1 in")) == "35.4 mm"

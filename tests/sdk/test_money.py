@@ -5,8 +5,8 @@ from decimal import Decimal
 from longpoint_sdk import Client, Progress, calls, types
 
 TRIM = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-READINGS = types.Readings(jamb_width="24 in", leg_height="24 in")
-FRAME = types.HouseOpening(mark="P1", trim="plain", foot_style="picture_frame", readings=READINGS)
+READINGS = types.Readings(jamb_width="24 in", jamb_height="24 in")
+FRAME = types.HouseOpening(mark="P1", trim="plain", bottom="casing", readings=READINGS)
 
 
 def house(price: str | Decimal) -> types.CutListRequest:
@@ -20,7 +20,7 @@ def test_it_adds_up_to_the_cent(client: Client) -> None:
     assert line.quantity * line.price == line.cost == answer.cost == Decimal("18.20")
     assert answer.cost_sheet is not None
     total = answer.cost_sheet.total
-    assert total.stock + total.waste + total.kept_offcut + total.consumable + total.labour == total.total
+    assert total.stock + total.waste + total.kept_offcut + total.consumable + total.labor == total.total
     assert sum(one.amount for one in answer.cost_sheet.lines) == total.total
 
 

@@ -18,12 +18,12 @@ PROGRAMS = [
 SAID = {
     0: ["short 24 3/8 in, long 29 3/8 in", "buy 2 x 96 in casing 18.40"],
     1: re.findall(r"print\(.*\)  # (.*)", PROGRAMS[1]),
-    2: ["Yard list"],
+    2: ["Material list"],
     3: ["mine: Hall theirs: 30 3/4 in", "Heron Cottage 1"],
     4: ["/lengths/0 missing-unit", "/lengths/2 improper-fraction", "422 "],
     5: ["ok"],
     6: ["casing: ", "none below "],
-    7: ["1 stool 37 1/2 in", "1 casing_leg/left 48 15/16 in", "buy 1 x 168 in casing 16.10"],
+    7: ["1 stool 37 1/2 in", "1 side_casing/left 48 15/16 in", "buy 1 x 168 in casing 16.10"],
 }
 
 

@@ -35,8 +35,8 @@ def arguments(client: Client, name: str) -> list[Any]:
     if "{" not in path:
         return [body for body in [body_of(name)] if body is not None]
     made = client.create_schedule(body_of("create_schedule") | {"openings": [body_of("add_opening")]}).value
-    known = {"schedule_id": made.id, "opening": body_of("add_opening")["mark"], "sheet": "yard-list"}
-    return [known[part[1:-1]] for part in path.split("/") if part.startswith("{")]
+    known = {"schedule_id": made.id, "opening": body_of("add_opening")["mark"], "sheet": "material-list"}
+    return [known[piece[1:-1]] for piece in path.split("/") if piece.startswith("{")]
 
 
 def check(content: bytes, accept: str) -> None:
@@ -69,31 +69,35 @@ def test_a_file_comes_as_its_bytes(client: Client, name: str, accept: str) -> No
 
 
 async def test_as_much_when_awaited(async_client: AsyncClient) -> None:
-    house = body_of("make_yard_list")
-    check(await async_client.make_yard_list(house, accept="application/pdf", paper="a4"), "application/pdf")
+    house = body_of("make_material_list")
+    check(
+        await async_client.make_material_list(house, accept="application/pdf", paper="a4"), "application/pdf"
+    )
     check(await async_client.compute_cut_list(house, accept="image/svg+xml"), "image/svg+xml")
 
 
 def test_a_sheet_as_data_is_typed(client: Client) -> None:
-    sheet = client.make_yard_list(types.CutListRequest(**body_of("make_yard_list")))
+    sheet = client.make_material_list(types.CutListRequest(**body_of("make_material_list")))
     assert isinstance(sheet, types.SheetContents)
     assert sheet.tables[0].rows
 
 
 def test_the_name_of_a_file_is_in_the_reply(client: Client) -> None:
-    call = calls.make_saw_sheet(body_of("make_saw_sheet"), title="Heron Cottage", accept="application/pdf")
+    call = calls.make_stick_sheet(
+        body_of("make_stick_sheet"), title="Heron Cottage", accept="application/pdf"
+    )
     reply = client.send_raw(call)
-    assert reply.headers["Content-Disposition"] == 'inline; filename="heron-cottage-saw-sheet.pdf"'
+    assert reply.headers["Content-Disposition"] == 'inline; filename="heron-cottage-stick-sheet.pdf"'
     assert reply.value == reply.content
 
 
 def test_a_table_there_is_none_of(client: Client) -> None:
     with pytest.raises(problems.InvalidRequest, match="table"):
-        client.make_yard_list(body_of("make_yard_list"), accept="text/csv", table="moons")
+        client.make_material_list(body_of("make_material_list"), accept="text/csv", table="moons")
 
 
 def test_what_labels_say_comes_as_a_table(client: Client) -> None:
-    text = client.make_piece_labels(body_of("make_piece_labels"), accept="text/csv")
+    text = client.make_labels(body_of("make_labels"), accept="text/csv")
     head, first, *_ = csv.reader(text.decode().splitlines())
     assert head == ["label", "length", "piece", "stock", "ends"]
     assert first[0].startswith("K1-1")
@@ -102,4 +106,4 @@ def test_what_labels_say_comes_as_a_table(client: Client) -> None:
 
 def test_a_format_there_is_none_of(client: Client) -> None:
     with pytest.raises(problems.NotAcceptable):
-        client.make_yard_list(body_of("make_yard_list"), accept="image/png")
+        client.make_material_list(body_of("make_material_list"), accept="image/png")

@@ -70,8 +70,8 @@ def test_a_short_house(client: Client) -> None:
                 mark="P1",
                 room="Pantry",
                 trim="plain",
-                foot_style="picture_frame",
-                readings=types.Readings(jamb_width="24 in", leg_height=Length("609.6 mm")),
+                bottom="casing",
+                readings=types.Readings(jamb_width="24 in", jamb_height=Length("609.6 mm")),
             )
         ],
         stock=[types.Stock(profile="casing", sticks=[types.Stick(length="8 ft", price="9.20")])],

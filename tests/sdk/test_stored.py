@@ -26,7 +26,7 @@ TRIM = types.Trim(
 
 
 def window(mark: str, width: str | Length = "30 5/8 in") -> types.HouseOpening:
-    readings = types.Readings(jamb_width=width, leg_height="46 1/4 in", jamb_depth="3 1/8 in")
+    readings = types.Readings(jamb_width=width, jamb_height="46 1/4 in", jamb_depth="3 1/8 in")
     return types.HouseOpening(mark=mark, room="Kitchen", trim="painted", readings=readings)
 
 
@@ -194,11 +194,11 @@ async def test_all_of_it_in_async(async_client: AsyncClient) -> None:
 def test_work_done_and_lengths_on_hand(client: Client) -> None:
     id = client.create_schedule(house("Work House", window("K1"))).value.id
     made = client.record_work(
-        id, types.Work(pieces=[types.PieceDone(opening="K1", part="stool", state="cut", note="oak")])
+        id, types.Work(pieces=[types.PieceDone(opening="K1", piece="stool", state="cut", note="oak")])
     )
     [piece] = client.list_pieces(id, state="cut")
     assert (piece.id, piece.length) == (made.pieces[0].id, Length("37 1/2 in"))
-    assert list(client.list_pieces(id, state="fitted")) == []
+    assert list(client.list_pieces(id, state="installed")) == []
     found = client.add_length(id, types.LengthOnHand(profile="stool", length=Length("30 in"), price="2.00"))
     assert [(one.lot, one.length) for one in client.list_lengths(id)] == [("length", "30 in")]
     held = client.get_length(id, found.value.lot)
@@ -222,7 +222,7 @@ def test_a_parameter_that_is_a_list(client: Client) -> None:
 
 def test_a_house_in_by_csv_and_out_again(client: Client) -> None:
     id = client.create_schedule(house("CSV Grange")).value.id
-    rows = "mark,trim,jamb width,leg height,jamb depth\nK1,painted,30 5/8 in,46 1/4 in,3 1/8 in\n"
+    rows = "mark,trim,jamb width,jamb height,jamb depth\nK1,painted,30 5/8 in,46 1/4 in,3 1/8 in\n"
     tried = client.import_openings(id, rows, dry_run=True)
     assert (tried.value.dry_run, tried.value.added) == (True, ["K1"])
     assert list(client.list_openings(id)) == []
@@ -237,11 +237,11 @@ def test_a_house_in_by_csv_and_out_again(client: Client) -> None:
 
 def test_every_wrong_cell_of_a_csv_is_told(client: Client) -> None:
     id = client.create_schedule(house("Wrong Cells")).value.id
-    rows = "mark,trim,jamb width,leg height\nK1,painted,30 5/8,46 1/4 in\nK2,gilded,30 in,tall\n"
+    rows = "mark,trim,jamb width,jamb height\nK1,painted,30 5/8,46 1/4 in\nK2,gilded,30 in,tall\n"
     with pytest.raises(problems.InvalidRequest) as caught:
         client.import_openings(id, rows)
     cells = {(fault.row, fault.column) for fault in caught.value.errors}
-    assert {(2, "jamb width"), (3, "trim"), (3, "leg height")} <= cells
+    assert {(2, "jamb width"), (3, "trim"), (3, "jamb height")} <= cells
     assert "row 2, jamb width" in str(caught.value)
     assert list(client.list_openings(id)) == []
 

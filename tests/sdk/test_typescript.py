@@ -27,7 +27,7 @@ OPTIONS = [
 WRONG = """
 import type { Casing, MarkedLength, Operations, Stick } from "./longpoint";
 const missing: Casing = { width: "2 1/2 in" };
-const invented: Stick = { length: "8 ft", price: "9.20", colour: "red" };
+const invented: Stick = { length: "8 ft", price: "9.20", color: "red" };
 const nowhere: Operations["compute_stool"]["path"] = "/v1/stools";
 const missed = (one: MarkedLength): string => one.exact;
 """

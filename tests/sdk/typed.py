@@ -55,6 +55,6 @@ def what_requests_take(one: Length, answered: types.MarkedLength) -> None:
     types.Casing(width=2.5, thickness=one)  # type: ignore[arg-type]
     types.Casing(width=one, thickness=answered)  # type: ignore[arg-type]
     types.Casing(width=one)  # type: ignore[call-arg]
-    types.Casing(width=one, thickness=one, colour="red")  # type: ignore[call-arg]
+    types.Casing(width=one, thickness=one, color="red")  # type: ignore[call-arg]
     types.Rounding(to="1/10 in")  # type: ignore[arg-type]
     types.Casing(width=one, thickness=one).width = one  # type: ignore[misc]

@@ -4,12 +4,12 @@ import random
 from functools import cache
 
 from geometry.builders import read
-from longpoint.geometry import Foot, Opening, PlumbSides, Trim
+from longpoint.geometry import Bottom, Opening, PlumbSides, Trim
 from longpoint.lengths import Fraction
 from longpoint.sheets.document import Paper
-from longpoint.sheets.job import Job
+from longpoint.sheets.house import SheetHouse
 from longpoint.shop import Section, Shop, Wages, work
-from longpoint.shop.build import CutList, build_openings, cutting_jobs
+from longpoint.shop.build import CutList, build_openings, cuttings
 from longpoint.shop.yard import Stick, Stock
 from longpoint.stock import Budget, plan
 from longpoint.values import Cents
@@ -35,16 +35,16 @@ STOCK = (
 
 
 def opening(index: int) -> Entry:
-    """Windows on stools for the most part, here a picture frame, there a door."""
+    """Windows on stools for the most piece, here a picture frame, there a door."""
     dice = random.Random(index)
     sides = PlumbSides(*(Fraction(dice.randint(20 * 16, 60 * 16), 16) for _ in range(2)), Fraction(0))
-    sides = PlumbSides(sides.jamb_width, sides.left_height, sides.left_height)
+    sides = PlumbSides(sides.jamb_width, sides.left_jamb_height, sides.left_jamb_height)
     kind = index % 6
     if kind == 5:
         door = PlumbSides(Fraction(32), Fraction(81), Fraction(81))
-        found = Opening(mark=f"D{index}", readings=read(door), trim=FLOOR, foot_style=Foot.FLOOR)
+        found = Opening(mark=f"D{index}", readings=read(door), trim=FLOOR, bottom=Bottom.FLOOR)
     elif kind == 4:
-        found = Opening(mark=f"P{index}", readings=read(sides), trim=TRIM, foot_style=Foot.PICTURE_FRAME)
+        found = Opening(mark=f"P{index}", readings=read(sides), trim=TRIM, bottom=Bottom.CASING)
     else:
         found = Opening(
             mark=f"W{index}", readings=read(sides, left_depth=DEPTH, right_depth=DEPTH), trim=TRIM
@@ -57,18 +57,18 @@ def cut_list(openings: int, stock: bool = True) -> CutList:
     entries = (opening(index) for index in range(1, openings + 1))
     house = house_of(entries, stock=STOCK if stock else ())
     built = build_openings(house)
-    return CutList(house, built, tuple(plan(job, Budget(0)) for job in cutting_jobs(house, built)))
+    return CutList(house, built, tuple(plan(cutting, Budget(0)) for cutting in cuttings(house, built)))
 
 
 @cache
-def job(openings: int, paper: Paper = Paper.LETTER, stock: bool = True) -> Job:
+def sheet_house(openings: int, paper: Paper = Paper.LETTER, stock: bool = True) -> SheetHouse:
     worked = cut_list(openings, stock)
-    return Job(worked, work(worked, frozenset(Section), SETTINGS), "12 Alder Row", paper=paper)
+    return SheetHouse(worked, work(worked, frozenset(Section), SETTINGS), "12 Alder Row", paper=paper)
 
 
 @cache
-def styled_job(paper: Paper = Paper.LETTER) -> Job:
+def styled_sheet_house(paper: Paper = Paper.LETTER) -> SheetHouse:
     """A house of every style of trim, with no stock."""
     house = house_of(Entry(built.opening, name) for name, built in STYLED.items())
     worked = CutList(house, build_openings(house), ())
-    return Job(worked, work(worked, frozenset(Section), SETTINGS), "12 Alder Row", paper=paper)
+    return SheetHouse(worked, work(worked, frozenset(Section), SETTINGS), "12 Alder Row", paper=paper)

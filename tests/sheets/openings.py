@@ -3,9 +3,9 @@
 from geometry.builders import read
 from longpoint.geometry import (
     Apron,
+    Bottom,
     Built,
     Casing,
-    Foot,
     HeadStyle,
     Opening,
     Plinth,
@@ -40,13 +40,13 @@ def window(
 
 def framed(mark: str, *sides: int, angles: tuple[Fraction, ...] = ()) -> Built:
     shape = Polygon(tuple(Fraction(side) for side in sides), angles)
-    return build_opening(Opening(mark=mark, readings=read(shape), trim=TRIM, foot_style=Foot.PICTURE_FRAME))
+    return build_opening(Opening(mark=mark, readings=read(shape), trim=TRIM, bottom=Bottom.CASING))
 
 
 def door(mark: str, width: Fraction | int, height: Fraction | int) -> Built:
     taken = read(PlumbSides(Fraction(width), Fraction(height), Fraction(height)))
     trim = Trim(CASING, Fraction(3, 16), floor_clearance=Fraction(1, 8))
-    return build_opening(Opening(mark=mark, readings=taken, trim=trim, foot_style=Foot.FLOOR))
+    return build_opening(Opening(mark=mark, readings=taken, trim=trim, bottom=Bottom.FLOOR))
 
 
 def plinth_door(mark: str) -> Built:
@@ -59,7 +59,7 @@ def plinth_door(mark: str) -> Built:
         plinth=Plinth(Fraction(3), Fraction(6), Fraction(1)),
     )
     taken = read(PlumbSides(Fraction(36), Fraction(84), Fraction(84)))
-    return build_opening(Opening(mark=mark, readings=taken, trim=trim, foot_style=Foot.PLINTH))
+    return build_opening(Opening(mark=mark, readings=taken, trim=trim, bottom=Bottom.PLINTH))
 
 
 EVERY = {

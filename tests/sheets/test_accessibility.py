@@ -11,8 +11,8 @@ from msgspec.structs import replace
 from longpoint.sheets import (
     RECIPES,
     Document,
-    Job,
     Sheet,
+    SheetHouse,
     Styling,
     Wording,
     blank_measure_sheet,
@@ -24,10 +24,10 @@ from longpoint.sheets.drawing.piece import piece_drawing
 from longpoint.sheets.drawing.section import section
 from longpoint.sheets.drawing.where_to_measure import depth_key, opening_key
 from longpoint.shop import Section, work
-from longpoint.shop.build import CutList, build_openings, cutting_jobs
+from longpoint.shop.build import CutList, build_openings, cuttings
 from longpoint.stock import Budget, plan
 from sheets.browser import Browser, needs_chromium
-from sheets.houses import FLOOR, ROOMS, SETTINGS, STOCK, job, opening
+from sheets.houses import FLOOR, ROOMS, SETTINGS, STOCK, opening, sheet_house
 from sheets.openings import EVERY
 from sheets.styles import STYLED
 from sheets.test_drawing_safety import contrast
@@ -80,7 +80,7 @@ class Page(HTMLParser):
                 yield self.elements[index : index + 1 + end]
 
 
-def hostile_job() -> Job:
+def hostile_sheet_house() -> SheetHouse:
     """A house whose every name is an attempt."""
     first, door = opening(1), opening(5)
     trim = replace(first.opening.trim, casing=replace(first.opening.trim.casing, profile=HOSTILE))
@@ -90,22 +90,24 @@ def hostile_job() -> Job:
     )
     house = house_of(entries, stock=(*STOCK, replace(STOCK[0], profile=HOSTILE)))
     built = build_openings(house)
-    cut_list = CutList(house, built, tuple(plan(job, Budget(0)) for job in cutting_jobs(house, built)))
-    return Job(cut_list, work(cut_list, frozenset(Section), SETTINGS), HOSTILE)
+    cut_list = CutList(
+        house, built, tuple(plan(sheet_house, Budget(0)) for sheet_house in cuttings(house, built))
+    )
+    return SheetHouse(cut_list, work(cut_list, frozenset(Section), SETTINGS), HOSTILE)
 
 
-def documents(house: Job) -> dict[str, Document]:
+def documents(house: SheetHouse) -> dict[str, Document]:
     made = {str(sheet): RECIPES[sheet].make(house) for sheet in Sheet}
     return {**made, "blank": blank_measure_sheet(name=house.name)}
 
 
-PAGES = {name: html(one, Wording()) for name, one in documents(job(6)).items()}
-HOSTILE_PAGES = {name: html(one, Wording()) for name, one in documents(hostile_job()).items()}
+PAGES = {name: html(one, Wording()) for name, one in documents(sheet_house(6)).items()}
+HOSTILE_PAGES = {name: html(one, Wording()) for name, one in documents(hostile_sheet_house()).items()}
 DRAWINGS = {
     **{f"elevation {name}": elevation(built, Wording()) for name, built in (EVERY | STYLED).items()},
     **{f"section {name}": section(built, Wording()) for name, built in (EVERY | STYLED).items()},
-    **{f"piece {part.key}": piece_drawing("K1", part, Wording()) for part in STYLED["dressed"].parts},
-    "sticks": house_sticks(job(6).cut_list, Wording()),
+    **{f"piece {piece.key}": piece_drawing("K1", piece, Wording()) for piece in STYLED["dressed"].pieces},
+    "sticks": house_sticks(sheet_house(6).cut_list, Wording()),
     "opening key": opening_key(),
     "depth key": depth_key(),
 }
@@ -156,9 +158,9 @@ ALL_PAGES = {
     **PAGES,
     **{f"hostile {name}": page for name, page in HOSTILE_PAGES.items()},
     **DRAWINGS,
-    "hostile elevation": elevation(hostile_job().cut_list.openings[0].built, Wording()),
-    "hostile section": section(hostile_job().cut_list.openings[0].built, Wording()),
-    "hostile sticks": house_sticks(hostile_job().cut_list, Wording(), Styling.PLAIN),
+    "hostile elevation": elevation(hostile_sheet_house().cut_list.openings[0].built, Wording()),
+    "hostile section": section(hostile_sheet_house().cut_list.openings[0].built, Wording()),
+    "hostile sticks": house_sticks(hostile_sheet_house().cut_list, Wording(), Styling.PLAIN),
 }
 
 
@@ -183,21 +185,21 @@ def test_a_hostile_name_is_there_as_text() -> None:
 # The look.
 
 CSS = (files("longpoint.sheets") / "pages" / "sheet.css").read_text()
-COLOURS = dict(re.findall(r"--([a-z]+):(#[0-9a-f]{3,6})", CSS.partition("}")[0]))
+COLORS = dict(re.findall(r"--([a-z]+):(#[0-9a-f]{3,6})", CSS.partition("}")[0]))
 
 
-def whole(colour: str) -> str:
-    return colour if len(colour) == 7 else "#" + "".join(2 * c for c in colour[1:])
+def whole(color: str) -> str:
+    return color if len(color) == 7 else "#" + "".join(2 * c for c in color[1:])
 
 
-def test_every_colour_that_text_is_set_in_contrasts_with_every_ground_there_is() -> None:
+def test_every_color_that_text_is_set_in_contrasts_with_every_ground_there_is() -> None:
     inks = set(re.findall(r"(?<![-a-z])color:([^;}]+)", CSS))
     grounds = set(re.findall(r"background:([^;}]+)", CSS))
     assert inks == {"var(--ink)", "var(--soft)"}
     assert grounds == {"var(--paper)", "var(--tint)"}
     for ink in inks:
         for ground in grounds:
-            pair = [whole(COLOURS[name[6:-1]]) for name in (ink, ground)]
+            pair = [whole(COLORS[name[6:-1]]) for name in (ink, ground)]
             assert contrast(*pair) >= 4.5, pair
     # One look for light and dark, so nothing but these is ever seen.
     assert "prefers-color-scheme" not in CSS
@@ -206,13 +208,13 @@ def test_every_colour_that_text_is_set_in_contrasts_with_every_ground_there_is()
 # In the page: the least contrast of any text with what lies under it.
 CONTRAST = """
 (() => {
-  const parts = c => (c.match(/[0-9.]+/g) || []).map(Number);
+  const pieces = c => (c.match(/[0-9.]+/g) || []).map(Number);
   const light = ([r, g, b]) => [r, g, b].map(v => v / 255)
     .map(v => v <= .04045 ? v / 12.92 : ((v + .055) / 1.055) ** 2.4)
     .reduce((sum, v, i) => sum + v * [.2126, .7152, .0722][i], 0);
   const ground = e => {
     for (; e; e = e.parentElement) {
-      const c = parts(getComputedStyle(e).backgroundColor);
+      const c = pieces(getComputedStyle(e).backgroundColor);
       if (c.length < 4 || c[3] > 0) return c;
     }
     return [255, 255, 255];
@@ -223,7 +225,7 @@ CONTRAST = """
     const e = walk.currentNode.parentElement;
     if (!walk.currentNode.data.trim() || ['title', 'desc', 'STYLE'].includes(e.tagName)) continue;
     const style = getComputedStyle(e);
-    const ink = light(parts(e.closest('svg') ? style.fill : style.color)), under = light(ground(e));
+    const ink = light(pieces(e.closest('svg') ? style.fill : style.color)), under = light(ground(e));
     found.push((Math.max(ink, under) + .05) / (Math.min(ink, under) + .05));
   }
   return found.length ? Math.min(...found) : 99;
@@ -249,7 +251,7 @@ def test_a_reader_that_speaks_hears_every_picture_by_its_name_and_every_table_as
     with Browser() as browser:
         browser.ask("Accessibility.enable")
         for width in (1200, 390):
-            browser.show(PAGES["fitting-sheet"], width)
+            browser.show(PAGES["opening-sheet"], width)
             nodes = browser.ask("Accessibility.getFullAXTree")["nodes"]
             roles = [
                 (node["role"]["value"], node.get("name", {}).get("value", ""))
@@ -257,10 +259,10 @@ def test_a_reader_that_speaks_hears_every_picture_by_its_name_and_every_table_as
                 if not node["ignored"]
             ]
             images = [name for role, name in roles if role in ("image", "img", "graphics-document")]
-            assert len(images) == PAGES["fitting-sheet"].count("<svg")
+            assert len(images) == PAGES["opening-sheet"].count("<svg")
             assert all(name.startswith(("Elevation of", "Section of")) for name in images)
             tables = [name for role, name in roles if role == "table"]
-            assert len(tables) == PAGES["fitting-sheet"].count("<table")
+            assert len(tables) == PAGES["opening-sheet"].count("<table")
             assert all(tables), "each is called by its caption"
             assert "columnheader" in {role for role, _ in roles}
             assert "rowheader" in {role for role, _ in roles}

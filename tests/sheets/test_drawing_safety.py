@@ -22,7 +22,7 @@ def test_a_hostile_mark_stays_text() -> None:
     for svg in (
         elevation(built, Wording()),
         section(built, Wording()),
-        piece_drawing(built.opening.mark, built.parts[0], Wording()),
+        piece_drawing(built.opening.mark, built.pieces[0], Wording()),
     ):
         root = ElementTree.fromstring(svg)
         assert not [one for one in root.iter() if one.tag.endswith("script")]
@@ -45,8 +45,8 @@ def test_every_drawing_has_a_title_and_a_description_and_nothing_active(built: B
 def test_the_description_names_every_piece_with_its_length() -> None:
     built = EVERY["plain"]
     description = Drawing(elevation(built, Wording())).description
-    for number, part in enumerate(built.parts, 1):
-        assert f"{number} {part.title}, {Wording().figure(part.overall)}" in description
+    for number, piece in enumerate(built.pieces, 1):
+        assert f"{number} {piece.title}, {Wording().figure(piece.overall)}" in description
 
 
 def test_the_look_is_variables_or_plain_values_or_left_to_the_page() -> None:
@@ -65,7 +65,7 @@ def test_the_same_opening_is_drawn_the_same() -> None:
     assert elevation(EVERY["raked"], Wording()) == elevation(EVERY["raked"], Wording())
 
 
-def test_colours_of_texts_and_lines_contrast_with_the_paper() -> None:
+def test_colors_of_texts_and_lines_contrast_with_the_paper() -> None:
     paper = VARIABLES["paper"]
     for name in ("ink", "text", "dimension"):
         assert contrast(VARIABLES[name], paper) >= 4.5
@@ -75,12 +75,12 @@ def test_colours_of_texts_and_lines_contrast_with_the_paper() -> None:
 
 
 def contrast(one: str, other: str) -> float:
-    """Contrast of two colours as WCAG 2.2 defines it."""
+    """Contrast of two colors as WCAG 2.2 defines it."""
     light, dark = sorted((luminance(one), luminance(other)), reverse=True)
     return (light + 0.05) / (dark + 0.05)
 
 
-def luminance(colour: str) -> float:
-    parts = [int(colour[i : i + 2], 16) / 255 for i in (1, 3, 5)]
-    red, green, blue = (p / 12.92 if p <= 0.04045 else ((p + 0.055) / 1.055) ** 2.4 for p in parts)
+def luminance(color: str) -> float:
+    pieces = [int(color[i : i + 2], 16) / 255 for i in (1, 3, 5)]
+    red, green, blue = (p / 12.92 if p <= 0.04045 else ((p + 0.055) / 1.055) ** 2.4 for p in pieces)
     return 0.2126 * red + 0.7152 * green + 0.0722 * blue

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from longpoint.geometry import Built, PartKind
+from longpoint.geometry import Built, PieceKind
 from longpoint.lengths import Fraction, Rounding, RoundTo
 from longpoint.sheets.drawing.elevation import elevation
 from longpoint.sheets.drawing.piece import piece_drawing
@@ -18,17 +18,17 @@ INCHES = Wording()
 ALL = EVERY | STYLED
 SIXTEENTHS = st.integers(12 * 16, 144 * 16).map(lambda n: Fraction(n, 16))
 HIDDEN = (
-    PartKind.APRON_RETURN,
-    PartKind.STOOL_RETURN,
-    PartKind.FILLET_RETURN,
-    PartKind.CAP_RETURN,
-    PartKind.JAMB_EXTENSION,
-    PartKind.JAMB_LEG,
-    PartKind.HEAD_JAMB,
-    PartKind.LEVELLING_STRIP,
+    PieceKind.APRON_RETURN,
+    PieceKind.STOOL_RETURN,
+    PieceKind.FILLET_RETURN,
+    PieceKind.CAP_RETURN,
+    PieceKind.JAMB_EXTENSION,
+    PieceKind.JAMB_LEG,
+    PieceKind.HEAD_JAMB,
+    PieceKind.TAPERED_SHIM,
 )
-IN_THE_LEGEND = (*HIDDEN, PartKind.PLINTH_BLOCK, PartKind.DOOR_STOP)
-WORDINGS = (INCHES, Wording(feet=True), Wording(Rounding(RoundTo.HALF_MILLIMETRE)))
+IN_THE_LEGEND = (*HIDDEN, PieceKind.PLINTH_BLOCK, PieceKind.DOOR_STOP)
+WORDINGS = (INCHES, Wording(feet=True), Wording(Rounding(RoundTo.HALF_MILLIMETER)))
 
 
 def clear(svg: str) -> Drawing:
@@ -38,11 +38,11 @@ def clear(svg: str) -> Drawing:
     return drawing
 
 
-@pytest.mark.parametrize("wording", WORDINGS, ids=("inches", "feet", "millimetres"))
+@pytest.mark.parametrize("wording", WORDINGS, ids=("inches", "feet", "millimeters"))
 @pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_an_elevation_is_clear_in_every_shape_and_unit(built: Built, wording: Wording) -> None:
     drawing = clear(elevation(built, wording))
-    assert len(drawing.rings) == len(built.parts), "every piece has its number"
+    assert len(drawing.rings) == len(built.pieces), "every piece has its number"
     for text in drawing.texts:
         if not text.text.isdigit():
             assert all(text.box.intersection(piece).area < 0.01 for piece in drawing.pieces), text.text
@@ -51,9 +51,9 @@ def test_an_elevation_is_clear_in_every_shape_and_unit(built: Built, wording: Wo
 @pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_an_elevation_gives_every_piece_its_lengths(built: Built) -> None:
     texts = {one.text for one in Drawing(elevation(built, INCHES)).texts}
-    for part in built.parts:
-        if part.kind not in IN_THE_LEGEND:
-            assert INCHES.figure(part.long_point) in texts, part.title
+    for piece in built.pieces:
+        if piece.kind not in IN_THE_LEGEND:
+            assert INCHES.figure(piece.long_point) in texts, piece.title
 
 
 @pytest.mark.parametrize("built", ALL.values(), ids=ALL)
@@ -61,8 +61,8 @@ def test_the_legend_gives_every_piece_its_number_name_and_size_and_can_be_left_o
     with_legend, without = (Drawing(elevation(built, INCHES, legend=legend)) for legend in (True, False))
     said = {" ".join(one.text.split()) for one in with_legend.texts}
     lines = {
-        f"{number} {part.title}, {INCHES.figure(part.long_point)} × {INCHES.figure(part.width)}"
-        for number, part in enumerate(built.parts, 1)
+        f"{number} {piece.title}, {INCHES.figure(piece.long_point)} × {INCHES.figure(piece.width)}"
+        for number, piece in enumerate(built.pieces, 1)
     }
     assert lines <= said
     assert not lines & {" ".join(one.text.split()) for one in without.texts}
@@ -71,9 +71,9 @@ def test_the_legend_gives_every_piece_its_number_name_and_size_and_can_be_left_o
 @pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_hidden_edges_are_dashed_and_every_mark_is_drawn(built: Built) -> None:
     lines = [one.get("class") for one in Drawing(elevation(built, INCHES)).root.iter(f"{NAME}line")]
-    assert lines.count("hidden") == sum(part.kind in HIDDEN for part in built.parts)
-    marked = [part for part in built.parts if part.kind is not PartKind.PLINTH_BLOCK]
-    assert lines.count("centre") == sum(len(part.marks) for part in marked)
+    assert lines.count("hidden") == sum(piece.kind in HIDDEN for piece in built.pieces)
+    marked = [piece for piece in built.pieces if piece.kind is not PieceKind.PLINTH_BLOCK]
+    assert lines.count("center") == sum(len(piece.marks) for piece in marked)
 
 
 @pytest.mark.parametrize("built", ALL.values(), ids=ALL)
@@ -82,12 +82,12 @@ def test_a_section_numbers_and_lists_what_it_cuts_through(built: Built) -> None:
     numbers = {one.text for one in drawing.texts if one.text.isdigit()}
     listed = {one.text.split()[0] for one in drawing.texts if " × " in one.text}
     assert numbers == listed
-    cut = {built.parts[int(number) - 1].kind for number in numbers}
-    kinds = {part.kind for part in built.parts}
-    foot = {PartKind.STOOL, PartKind.APRON, PartKind.LEVELLING_STRIP}
-    if PartKind.STOOL not in kinds:
-        foot = {PartKind.CASING_LEG, PartKind.JAMB_LEG, PartKind.DOOR_STOP}
-    dressed = {PartKind.FILLET, PartKind.CAP, PartKind.BACK_BAND, PartKind.JAMB_EXTENSION}
+    cut = {built.pieces[int(number) - 1].kind for number in numbers}
+    kinds = {piece.kind for piece in built.pieces}
+    foot = {PieceKind.STOOL, PieceKind.APRON, PieceKind.TAPERED_SHIM}
+    if PieceKind.STOOL not in kinds:
+        foot = {PieceKind.SIDE_CASING, PieceKind.JAMB_LEG, PieceKind.DOOR_STOP}
+    dressed = {PieceKind.FILLET, PieceKind.CAP, PieceKind.BACK_BAND, PieceKind.JAMB_EXTENSION}
     assert kinds & (foot | dressed) <= cut
 
 
@@ -99,15 +99,15 @@ def test_windows_from_one_foot_to_twelve_are_clear(
     # A head steeper than 75 degrees is no opening the service builds.
     built = window("W1", width, left, left if plumb or abs(left - right) > 3 * width else right)
     drawing = clear(elevation(built, INCHES))
-    assert len(drawing.rings) == len(built.parts)
+    assert len(drawing.rings) == len(built.pieces)
 
 
-@pytest.mark.parametrize("wording", WORDINGS, ids=("inches", "feet", "millimetres"))
+@pytest.mark.parametrize("wording", WORDINGS, ids=("inches", "feet", "millimeters"))
 @pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_sections_are_clear_and_dimensioned(built: Built, wording: Wording) -> None:
     drawing = clear(section(built, wording))
     texts = {one.text for one in drawing.texts}
-    stool = next((part for part in built.parts if part.kind is PartKind.STOOL), None)
+    stool = next((piece for piece in built.pieces if piece.kind is PieceKind.STOOL), None)
     trim = built.opening.trim
     extended = trim.extension.reveal if trim.extension else 0
     said = (
@@ -120,12 +120,12 @@ def test_sections_are_clear_and_dimensioned(built: Built, wording: Wording) -> N
 
 @pytest.mark.parametrize("built", ALL.values(), ids=ALL)
 def test_piece_drawings_are_clear_and_dimensioned(built: Built) -> None:
-    for part in built.parts:
-        texts = {one.text for one in clear(piece_drawing("K1", part, INCHES)).texts}
-        said = {part.width, part.long_point}
-        if any(end.mitre for end in part.ends):
-            said.add(part.short_point)
-        for end in part.ends:
+    for piece in built.pieces:
+        texts = {one.text for one in clear(piece_drawing("K1", piece, INCHES)).texts}
+        said = {piece.width, piece.long_point}
+        if any(end.miter for end in piece.ends):
+            said.add(piece.short_point)
+        for end in piece.ends:
             if end.notch:
                 said |= {end.notch.depth, end.notch.length}
-        assert {INCHES.figure(length) for length in said} <= texts, part.title
+        assert {INCHES.figure(length) for length in said} <= texts, piece.title

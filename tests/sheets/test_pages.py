@@ -11,21 +11,21 @@ from longpoint.sheets.document import Document, Paper
 from longpoint.sheets.drawing.elevation import elevation
 from longpoint.sheets.drawing.piece import piece_drawing
 from longpoint.sheets.drawing.section import section
-from longpoint.sheets.fitting import fitting_sheet
 from longpoint.sheets.html import html
 from longpoint.sheets.labels import label_sheet
+from longpoint.sheets.material_list import material_list
 from longpoint.sheets.measure import blank_measure_sheet, measure_sheet
+from longpoint.sheets.opening import opening_sheet
 from longpoint.sheets.pdf import pdf
-from longpoint.sheets.saw import saw_sheet
+from longpoint.sheets.stick_sheet import stick_sheet
 from longpoint.sheets.wording import Wording
-from longpoint.sheets.yard import yard_list
 from sheets.browser import Browser, needs_chromium
-from sheets.houses import job, styled_job
+from sheets.houses import sheet_house, styled_sheet_house
 from sheets.openings import EVERY
 from sheets.styles import STYLED
 
 pytestmark = needs_chromium
-SHEETS = (cut_list_sheet, fitting_sheet, saw_sheet, yard_list, cost_sheet, label_sheet, measure_sheet)
+SHEETS = (cut_list_sheet, opening_sheet, stick_sheet, material_list, cost_sheet, label_sheet, measure_sheet)
 OPENINGS = 7
 
 # In the page: every text of each drawing as a box, turned as it is drawn, and the pairs that overlap.
@@ -75,7 +75,7 @@ def quiet(browser: Browser) -> None:
 
 @pytest.mark.parametrize("sheet", SHEETS, ids=lambda sheet: sheet.__name__)
 def test_a_sheet_opens_quietly_and_its_drawings_are_clear(browser: Browser, sheet: object) -> None:
-    document: Document = sheet(job(OPENINGS))  # type: ignore[operator]
+    document: Document = sheet(sheet_house(OPENINGS))  # type: ignore[operator]
     browser.show(html(document, Wording()))
     quiet(browser)
     assert browser.run("document.title").startswith(document.title)
@@ -97,13 +97,13 @@ BROKEN = """
 @pytest.mark.parametrize("width", [390, 1200])
 @pytest.mark.parametrize("sheet", SHEETS, ids=lambda sheet: sheet.__name__)
 def test_no_figure_and_no_word_of_a_table_is_broken(browser: Browser, sheet: object, width: int) -> None:
-    browser.show(html(sheet(job(OPENINGS)), Wording()), width)  # type: ignore[operator]
+    browser.show(html(sheet(sheet_house(OPENINGS)), Wording()), width)  # type: ignore[operator]
     assert browser.run(BROKEN) == []
 
 
 @pytest.mark.parametrize("sheet", SHEETS, ids=lambda sheet: sheet.__name__)
 def test_a_sheet_fits_a_phone(browser: Browser, sheet: object) -> None:
-    browser.show(html(sheet(job(OPENINGS)), Wording()), width=390)  # type: ignore[operator]
+    browser.show(html(sheet(sheet_house(OPENINGS)), Wording()), width=390)  # type: ignore[operator]
     quiet(browser)
     assert browser.run(TOO_WIDE) <= 0
 
@@ -114,21 +114,21 @@ WIDE = "<style>*{font-family:'DejaVu Serif',serif!important;letter-spacing:.05em
 
 @pytest.mark.parametrize("wide", [False, True], ids=("own-faces", "wide-face"))
 @pytest.mark.parametrize("paper", Paper)
-def test_the_fitting_sheet_prints_a_page_for_each_opening_after_the_first(
+def test_the_opening_sheet_prints_a_page_for_each_opening_after_the_first(
     browser: Browser, paper: Paper, wide: bool
 ) -> None:
-    text = html(fitting_sheet(job(OPENINGS, paper)), Wording())
+    text = html(opening_sheet(sheet_house(OPENINGS, paper)), Wording())
     browser.show(text.replace("</head>", WIDE, 1) if wide else text)
     assert pages(browser.printed()) == OPENINGS + 1
 
 
 @pytest.mark.parametrize("paper", Paper)
 def test_an_opening_of_fifteen_pieces_takes_one_page(browser: Browser, paper: Paper) -> None:
-    house = styled_job(paper)
-    assert max(len(one.built.parts) for one in house.cut_list.openings) == 15
-    browser.show(html(fitting_sheet(house), Wording()))
+    house = styled_sheet_house(paper)
+    assert max(len(one.built.pieces) for one in house.cut_list.openings) == 15
+    browser.show(html(opening_sheet(house), Wording()))
     assert pages(browser.printed()) == len(STYLED) + 1
-    assert pages(pdf(fitting_sheet(house), Wording())) == len(STYLED) + 1
+    assert pages(pdf(opening_sheet(house), Wording())) == len(STYLED) + 1
 
 
 # In the page, set for print: how far anything runs out of its opening's leaf or over what follows it there.
@@ -145,7 +145,7 @@ Math.max(...[...document.querySelectorAll('.leaf')].flatMap(leaf => {
 
 @pytest.mark.parametrize("wide", [False, True], ids=("own-faces", "wide-face"))
 def test_nothing_on_paper_lies_over_anything_else(browser: Browser, wide: bool) -> None:
-    text = html(fitting_sheet(styled_job()), Wording())
+    text = html(opening_sheet(styled_sheet_house()), Wording())
     browser.ask("Emulation.setEmulatedMedia", media="print")
     try:
         browser.show(text.replace("</head>", WIDE, 1) if wide else text, width=701)
@@ -156,7 +156,7 @@ def test_nothing_on_paper_lies_over_anything_else(browser: Browser, wide: bool) 
 
 @pytest.mark.parametrize("paper", Paper)
 def test_labels_print_whole_sheets_of_labels(browser: Browser, paper: Paper) -> None:
-    document = label_sheet(job(OPENINGS, paper), skip=4)
+    document = label_sheet(sheet_house(OPENINGS, paper), skip=4)
     (block,) = document.blocks
     each = block.grid.across * block.grid.down  # type: ignore[union-attr]
     browser.show(html(document, Wording()))
@@ -181,7 +181,7 @@ def test_every_shape_is_drawn_clear_in_the_browser(browser: Browser) -> None:
         for drawing in (
             elevation(built, wording),
             section(built, wording),
-            *(piece_drawing(built.opening.mark, part, wording) for part in built.parts),
+            *(piece_drawing(built.opening.mark, piece, wording) for piece in built.pieces),
         )
     ]
     browser.show(f"<!doctype html><link rel=icon href='data:,'>{''.join(drawings)}")

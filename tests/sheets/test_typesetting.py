@@ -9,11 +9,11 @@ import pytest
 
 from longpoint.api.document.examples import CUT_LIST
 from longpoint.sheets import RECIPES, Sheet, UnsetError, Wording, pdf
-from sheets.houses import job
+from sheets.houses import sheet_house
 
 # By its name: in its package the function goes by the same one.
 room = importlib.import_module("longpoint.sheets.pdf")
-DOCUMENT = RECIPES[Sheet.YARD_LIST].make(job(2))
+DOCUMENT = RECIPES[Sheet.MATERIAL_LIST].make(sheet_house(2))
 
 
 @pytest.fixture
@@ -30,7 +30,7 @@ def test_one_that_takes_too_long_is_stopped() -> None:
 @pytest.mark.usefixtures("hurried")
 async def test_its_caller_hears_what_to_ask_for(client: httpx.AsyncClient) -> None:
     answer = await client.post(
-        "/v1/sheets/yard-list", json=CUT_LIST["two_rooms"].request, headers={"accept": "application/pdf"}
+        "/v1/sheets/material-list", json=CUT_LIST["two_rooms"].request, headers={"accept": "application/pdf"}
     )
     assert answer.status_code == 422
     (fault,) = answer.json()["errors"]
@@ -39,7 +39,7 @@ async def test_its_caller_hears_what_to_ask_for(client: httpx.AsyncClient) -> No
 
 
 def test_one_that_takes_too_much_memory_is_stopped(monkeypatch: pytest.MonkeyPatch) -> None:
-    house = RECIPES[Sheet.FITTING_SHEET].make(job(30))
+    house = RECIPES[Sheet.OPENING_SHEET].make(sheet_house(30))
     assert pdf(house, Wording())
     monkeypatch.setattr(room, "_MOST_BYTES", 40 * 1024**2)
     monkeypatch.setattr(room, "_MOST_SECONDS", 20)

@@ -13,11 +13,11 @@ from longpoint.geometry import (
     Apron,
     ApronEnds,
     BackBand,
+    Bottom,
     BoxCorners,
     Casing,
     Door,
     DoorStop,
-    Foot,
     Hand,
     HeadStrip,
     HeadStyle,
@@ -38,7 +38,7 @@ from longpoint.lengths import Fraction
 from longpoint.shop.build import CutList
 from longpoint.shop.house import House, HouseOpening
 from longpoint.shop.planning import Planning
-from longpoint.shop.yard import Defect, Remnant, Stick, Stock
+from longpoint.shop.yard import Defect, LengthsOnHand, Stick, Stock
 from longpoint.values import Cents
 
 F = Fraction
@@ -65,10 +65,10 @@ DRESSED = Trim(
     F(3, 16),
     HeadStyle.BUTTED,
     HEAD,
-    stool=Stool(F(1), F(3, 4), F(7, 8), ends=StoolEnds.MITRED_RETURN, profile="stool stock"),
+    stool=Stool(F(1), F(3, 4), F(7, 8), ends=StoolEnds.MITERED_RETURN, profile="stool stock"),
     apron=Apron(F(5, 2), F(5, 8), ApronEnds.ANGLED),
-    fillet=HeadStrip("fillet", F(1, 2), F(1), F(1, 2), StripEnds.MITRED_RETURN),
-    cap=HeadStrip("cap", F(3, 4), F(3, 2), F(3, 4), StripEnds.MITRED_RETURN),
+    fillet=HeadStrip("fillet", F(1, 2), F(1), F(1, 2), StripEnds.MITERED_RETURN),
+    cap=HeadStrip("cap", F(3, 4), F(3, 2), F(3, 4), StripEnds.MITERED_RETURN),
 )
 EXTENDED = Trim(
     CASING,
@@ -82,7 +82,7 @@ HUNG = Trim(
     CASING,
     F(1, 4),
     floor_clearance=F(1, 8),
-    stop=DoorStop(F(5, 4), F(3, 8), BoxCorners.MITRED, profile="stop"),
+    stop=DoorStop(F(5, 4), F(3, 8), BoxCorners.MITERED, profile="stop"),
 )
 PROFILES = (
     *("casing", "stool stock", "apron", "flat", "block", "strip", "jamb"),
@@ -129,12 +129,12 @@ def hung_door(mark: str, width: Fraction) -> Opening:
         mark=mark,
         readings=read(Door(width=width, height=F(80), thickness=F(7, 4), hinge_side=Hand.LEFT)),
         trim=HUNG,
-        foot_style=Foot.FLOOR,
+        bottom=Bottom.FLOOR,
     )
 
 
 def extended(mark: str, width: Fraction, height: Fraction, *proud: Fraction) -> Opening:
-    """A window whose wall stands proud at the four corners, anticlockwise from the bottom right."""
+    """A window whose wall stands proud at the four corners, counterclockwise from the bottom right."""
     taken = read(
         PlumbSides(width, height, height),
         left_depth=DEPTH,
@@ -145,8 +145,8 @@ def extended(mark: str, width: Fraction, height: Fraction, *proud: Fraction) -> 
     return Opening(mark=mark, readings=taken, trim=EXTENDED, wall_answer=WallAnswer.EXTEND)
 
 
-def stock(profile: str, turnable: bool = False, remnants: tuple[Remnant, ...] = ()) -> Stock:
-    return Stock(profile=profile, sticks=STICKS, remnants=remnants, turnable=turnable)
+def stock(profile: str, turnable: bool = False, lengths_on_hand: tuple[LengthsOnHand, ...] = ()) -> Stock:
+    return Stock(profile=profile, sticks=STICKS, lengths_on_hand=lengths_on_hand, turnable=turnable)
 
 
 def worked_out(
@@ -154,7 +154,7 @@ def worked_out(
     stocks: tuple[Stock, ...] = tuple(stock(profile) for profile in PROFILES),
     **habits: Fraction,
 ) -> CutList:
-    """The house's parts and first-fit plans, as a request gets them."""
+    """The house's pieces and first-fit plans, as a request gets them."""
     house = house_of(entries, stock=stocks, **habits)
     return Planning(house, searched=False).cut_list
 
@@ -166,7 +166,11 @@ def random_house(random: Random, most: int = 5) -> CutList:
         for number in range(1, random.randint(1, most) + 1)
     )
     stocks = tuple(
-        stock(profile, turnable=profile == "flat" and random.random() < 0.5, remnants=_remnants(random))
+        stock(
+            profile,
+            turnable=profile == "flat" and random.random() < 0.5,
+            lengths_on_hand=_lengths_on_hand(random),
+        )
         for profile in PROFILES
     )
     return worked_out(entries, stocks, end_trim=random.choice((F(0), F(1, 2))))
@@ -183,7 +187,7 @@ def solid_house(random: Random) -> CutList:
         Stock(
             profile=profile,
             sticks=STICKS if random.random() < 0.7 else (*STICKS, _knotty(random)),
-            remnants=_remnants(random),
+            lengths_on_hand=_lengths_on_hand(random),
             turnable=profile in ("flat", "band", "apron") and random.random() < 0.7,
             square_first=random.random() < 0.3,
         )
@@ -203,14 +207,14 @@ def _crooked(random: Random, mark: str) -> Opening:
             PlumbSides(wide, high, high + off[0]),
         )
     )
-    foot = random.choice((Foot.PICTURE_FRAME, Foot.FLOOR))
+    foot = random.choice((Bottom.CASING, Bottom.FLOOR))
     proud = tuple(OffPlane(proud=F(random.randint(0, 6), 16)) for _ in range(4))
     leans = isinstance(shape, PlumbSides) and random.random() < 0.5
     return Opening(
         mark=mark,
         readings=read(shape, wall=proud) if leans else read(shape),
         trim=random.choice((FLAT, TRIM)),
-        foot_style=foot,
+        bottom=foot,
         wall_answer=WallAnswer.LEAN if leans else WallAnswer.FLAT,
     )
 
@@ -220,9 +224,9 @@ def _knotty(random: Random) -> Stick:
     return Stick(F(120), Cents(400), defects=(Defect(start, start + F(random.randint(1, 32), 16)),))
 
 
-def _remnants(random: Random) -> tuple[Remnant, ...]:
+def _lengths_on_hand(random: Random) -> tuple[LengthsOnHand, ...]:
     return tuple(
-        Remnant(F(random.randint(10, 70)), Cents(random.choice((0, 150))))
+        LengthsOnHand(F(random.randint(10, 70)), Cents(random.choice((0, 150))))
         for _ in range(random.randint(0, 2))
     )
 
@@ -250,11 +254,11 @@ def _opening(random: Random, mark: str) -> Opening:
             mark=mark,
             readings=read(shape),
             trim=random.choice((TRIM, FLAT)),
-            foot_style=Foot.PICTURE_FRAME,
+            bottom=Bottom.CASING,
         )
     if kind == 4:
         return Opening(
-            mark=mark, readings=read(PlumbSides(width, F(80), F(80))), trim=BUTTED, foot_style=Foot.PLINTH
+            mark=mark, readings=read(PlumbSides(width, F(80), F(80))), trim=BUTTED, bottom=Bottom.PLINTH
         )
     if kind == 5:
         return hung_door(mark, F(random.randint(24, 40)))
@@ -262,5 +266,5 @@ def _opening(random: Random, mark: str) -> Opening:
         return window(mark, width, height, depth, DRESSED)
     if kind == 7:
         return extended(mark, width, height, *(F(random.randint(4, 24), 16) for _ in range(4)))
-    foot = random.choice((Foot.FLOOR, Foot.PICTURE_FRAME))
-    return Opening(mark=mark, readings=read(PlumbSides(width, height, height)), trim=FLAT, foot_style=foot)
+    foot = random.choice((Bottom.FLOOR, Bottom.CASING))
+    return Opening(mark=mark, readings=read(PlumbSides(width, height, height)), trim=FLAT, bottom=foot)

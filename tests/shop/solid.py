@@ -1,8 +1,8 @@
-"""Saw a house's sticks as solids: each piece on its stick as its part tells it, and what each cut's blade takes.
+"""Saw a house's sticks as solids: each piece on its stick as its piece tells it, and what each cut's blade takes.
 
 Shares no arithmetic with the plans. A solid is looked at in two slices, at its back and at its face, as polygons; a
-blade takes what lies between two parallel planes, its kerf apart. Cuts are made from the left: what parts a piece from
-its stick may touch nothing of that piece nor of any after it.
+blade takes what lies between two parallel planes, its kerf apart. Cuts are made from the left: what cuts a piece off
+from its stick may touch nothing of that piece nor of any after it.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from shapely import Polygon, box
 
-from longpoint.geometry import End, Part
+from longpoint.geometry import End, Piece
 from longpoint.lengths import Rounding
 from longpoint.shop.build import CutList
 from longpoint.shop.yard import Stock
@@ -53,44 +53,46 @@ class Solid(NamedTuple):
 def misfits(house: CutList) -> Iterator[str]:
     """What a saw would spoil of a house."""
     stocks = {stock.profile: stock for stock in house.house.stock}
-    parts = {(index, part.key): part for index, one in enumerate(house.openings) for part in one.built.parts}
+    pieces = {
+        (index, piece.key): piece for index, one in enumerate(house.openings) for piece in one.built.pieces
+    }
     for plan in house.plans:
         for layout in plan.layouts:
             for keys in set(layout.keys):
-                row = [parts[key.opening, key.piece] for key in keys]
+                row = [pieces[key.opening, key.piece] for key in keys]
                 yield from _stick(house, stocks[plan.profile], layout, row)
 
 
-def _stick(house: CutList, stock: Stock, layout: Layout, row: list[Part]) -> Iterator[str]:
+def _stick(house: CutList, stock: Stock, layout: Layout, row: list[Piece]) -> Iterator[str]:
     kerf, trim = float(house.house.kerf), float(house.house.end_trim)
     where, _, number = layout.stick.partition("/")
-    kind = stock.remnants if where == "remnants" else stock.sticks
+    kind = stock.lengths_on_hand if where == "lengths_on_hand" else stock.sticks
     defects = kind[int(number.partition("/")[0])].defects
-    solids = [solid(part, placed) for part, placed in zip(row, layout.placed, strict=True)]
-    for at, (part, placed, one) in enumerate(zip(row, layout.placed, solids, strict=True)):
-        if abs(float(placed.length) - float(part.overall)) > _most(house.house.rounding) + SLACK:
-            yield f"{part.title} is off its length by more than its rounding"
+    solids = [solid(piece, placed) for piece, placed in zip(row, layout.placed, strict=True)]
+    for at, (piece, placed, one) in enumerate(zip(row, layout.placed, solids, strict=True)):
+        if abs(float(placed.length) - float(piece.overall)) > _most(house.house.rounding) + SLACK:
+            yield f"{piece.title} is off its length by more than its rounding"
         usable = box(trim - SLACK, -1, float(layout.length) - trim + SLACK, FAR * 9)
         for slice in one.slices():
             if not slice.within(usable):
-                yield f"{part.title} lies past the end of its stick"
+                yield f"{piece.title} lies past the end of its stick"
             if any(_overlap(slice, box(float(d.start), -1, float(d.end), FAR * 9)) for d in defects):
-                yield f"{part.title} has a defect in it"
+                yield f"{piece.title} has a defect in it"
         shared = at + 1 < len(row) and layout.placed[at + 1].shares_cut
-        parting = one.right
-        if not shared and (stock.square_first or part.ends[0].notch):
-            parting = Plane(float(placed.start + placed.length), 0.0, 0.0)
+        cutting_off = one.right
+        if not shared and (stock.square_first or piece.ends[0].notch):
+            cutting_off = Plane(float(placed.start + placed.length), 0.0, 0.0)
         # Across a board's front a miter goes no deeper than the return is wide.
-        deep = one.width if "front" in {end.long_edge for end in part.ends} else None
-        cuts = ((one.left.moved(-kerf), one.left, deep), (parting, parting.moved(kerf), None))
+        deep = one.width if "front" in {end.long_edge for end in piece.ends} else None
+        cuts = ((one.left.moved(-kerf), one.left, deep), (cutting_off, cutting_off.moved(kerf), None))
         for begins, ends, depth in cuts:
             yield from (
-                f"a cut of {part.title} goes into {row[after].title}"
+                f"a cut of {piece.title} goes into {row[after].title}"
                 for after in range(at, len(row))
                 if _cut_into(begins, ends, solids[after], depth)
             )
         yield from (
-            f"{part.title} and {row[after].title} overlap"
+            f"{piece.title} and {row[after].title} overlap"
             for after in range(at + 1, len(row))
             if any(map(_overlap, one.slices(), solids[after].slices()))
         )
@@ -102,19 +104,19 @@ def _most(rounding: Rounding) -> float:
     return mark / 2 if rounding.mode == "nearest" else mark
 
 
-def solid(part: Part, placed: Placed) -> Solid:
+def solid(piece: Piece, placed: Placed) -> Solid:
     """A piece as it lies on its stick, as long as it is cut.
 
     Face up, its outer edge against the fence; turned over, both are the other way; end for end, its face lies down.
     """
-    width, thickness = float(part.width), float(part.thickness)
-    left, right = part.ends[::-1] if placed.reversed else part.ends
+    width, thickness = float(piece.width), float(piece.thickness)
+    left, right = piece.ends[::-1] if placed.reversed else piece.ends
     down = placed.turned != placed.reversed
     start, end = float(placed.start), float(placed.start + placed.length)
     ends = []
     for one, at, inward in ((left, start, 1.0), (right, end, -1.0)):
-        across = inward * _tan(0 if one.notch else one.mitre)
-        up = inward * _tan(one.bevel) / cos(radians(float(one.mitre)))
+        across = inward * _tan(0 if one.notch else one.miter)
+        up = inward * _tan(one.bevel) / cos(radians(float(one.miter)))
         outer_long = one.long_edge != "inner"
         if outer_long == placed.turned:  # the long edge lies away from the fence
             at, across = at + across * width, -across
@@ -125,7 +127,11 @@ def solid(part: Part, placed: Placed) -> Solid:
 
 
 def _face_long(end: End) -> bool:
-    return end.long_edge == "face" if end.tilt is None or not end.mitre else end.tilt == end.on_saw
+    return (
+        end.long_edge == "face"
+        if end.bevel_direction is None or not end.miter
+        else end.bevel_direction == end.on_saw
+    )
 
 
 def _tan(degrees: object) -> float:

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from longpoint.shop import saw_order
-from longpoint.shop.build import CutList, HouseKey, cutting_jobs
+from longpoint.shop.build import CutList, HouseKey, cuttings
 from longpoint.stock import Budget, Plan, plan
 from shop.builders import SAME_STOCK, Entry, F, random_house, solid_house, window, worked_out
 
@@ -21,7 +21,7 @@ OWNERS = {
 
 def planned(house: CutList) -> tuple[Plan, ...]:
     """Its plans as they were found, before anything was laid otherwise."""
-    return tuple(plan(job, Budget(0)) for job in cutting_jobs(house.house, house.openings))
+    return tuple(plan(cutting, Budget(0)) for cutting in cuttings(house.house, house.openings))
 
 
 def apart(plans: tuple[Plan, ...]) -> int:
@@ -68,7 +68,7 @@ def test_the_same_sticks_are_bought_and_the_same_kept(seed: int, solid: bool) ->
 @given(st.integers(0, 10**9))
 def test_returns_that_are_not_beside_their_own_are_named(seed: int) -> None:
     house = random_house(Random(seed))
-    named = [name for name in saw_order(house).apart if str(name.part) in OWNERS]
+    named = [name for name in saw_order(house).apart if str(name.piece) in OWNERS]
     assert len(named) == len(set(named)) == apart(house.plans)
 
 
@@ -83,6 +83,6 @@ def test_eight_windows_have_every_return_beside_its_own_apron() -> None:
         own = [
             each.number
             for each in order.operations
-            if each.pieces[0].opening == f"W{n}" and "apron" in str(each.pieces[0].part)
+            if each.pieces[0].opening == f"W{n}" and "apron" in str(each.pieces[0].piece)
         ]
         assert own[-1] - own[0] == len(own) - 1

@@ -5,8 +5,8 @@ import math
 import pytest
 
 from geometry.builders import read
-from longpoint.geometry import Foot, GeometryError, Opening, PlumbSides, Polygon
-from longpoint.shop.build import build_openings, cutting_jobs
+from longpoint.geometry import Bottom, GeometryError, Opening, PlumbSides, Polygon
+from longpoint.shop.build import build_openings, cuttings
 from longpoint.shop.too_much import MOST_NAMING, MOST_PIECES
 from shop.builders import FLAT, TRIM, Entry, F, house_of, stock, window
 
@@ -15,8 +15,7 @@ def framed(*marks: str, count: int = 500) -> tuple[Entry, ...]:
     """Picture frames of four pieces each."""
     readings = read(PlumbSides(F(30), F(40), F(40)))
     return tuple(
-        Entry(Opening(mark, readings, trim=FLAT, foot_style=Foot.PICTURE_FRAME), count=count)
-        for mark in marks
+        Entry(Opening(mark, readings, trim=FLAT, bottom=Bottom.CASING), count=count) for mark in marks
     )
 
 
@@ -32,13 +31,13 @@ def refused(*entries: Entry) -> list[tuple[tuple[str | int, ...], str]]:
 
 def test_as_many_pieces_and_as_long_names_as_may_be_are_worked_out() -> None:
     built = build_openings(house_of(framed(*FULL)))
-    pieces = [part for one in built for _ in range(one.count) for part in one.built.parts]
+    pieces = [piece for one in built for _ in range(one.count) for piece in one.built.pieces]
     assert len(pieces) == MOST_PIECES == 50_000
     naming = sum(
-        len(one.built.opening.mark) + len(part.profile)
+        len(one.built.opening.mark) + len(piece.profile)
         for one in built
         for _ in range(one.count)
-        for part in one.built.parts
+        for piece in one.built.pieces
     )
     assert naming == MOST_NAMING
 
@@ -62,27 +61,27 @@ def test_every_opening_that_cannot_be_built_is_told_at_its_own_place() -> None:
 
 
 @pytest.mark.parametrize(
-    ("shape", "mitre"),
+    ("shape", "miter"),
     [(PlumbSides(F(30), F(40), F(40)), 45), (Polygon((F(12),) * 8, (F(135),) * 8), 22.5)],
 )
-def test_a_mitre_runs_along_the_stick_by_its_angle(shape: PlumbSides | Polygon, mitre: float) -> None:
-    frame = Opening("W", read(shape), trim=FLAT, foot_style=Foot.PICTURE_FRAME)
+def test_a_miter_runs_along_the_stick_by_its_angle(shape: PlumbSides | Polygon, miter: float) -> None:
+    frame = Opening("W", read(shape), trim=FLAT, bottom=Bottom.CASING)
     house = house_of([Entry(frame)], stock=(stock("flat"),))
-    (job,) = cutting_jobs(house, build_openings(house))
+    (cutting,) = cuttings(house, build_openings(house))
     # Casing of 3 1/2.
-    run = 3.5 * math.tan(math.radians(mitre))
-    assert {abs(float(end) - run) < 1e-4 for piece in job.pieces for end in (piece.left, piece.right)} == {
-        True
-    }
+    run = 3.5 * math.tan(math.radians(miter))
+    assert {
+        abs(float(end) - run) < 1e-4 for piece in cutting.pieces for end in (piece.left, piece.right)
+    } == {True}
 
 
-def test_a_mitre_runs_along_the_stick_at_its_own_end() -> None:
+def test_a_miter_runs_along_the_stick_at_its_own_end() -> None:
     house = house_of([Entry(window("W1", F(30), F(46)))], stock=(stock("casing"),))
-    (job,) = cutting_jobs(house, build_openings(house))
-    runs = {str(one.key.piece): (one.left, one.right) for one in job.pieces}
+    (cutting,) = cuttings(house, build_openings(house))
+    runs = {str(one.key.piece): (one.left, one.right) for one in cutting.pieces}
     # As they lie on the saw: the right leg's head is to the left, the left leg's to the right.
     assert runs == {
-        "casing_leg/right": (F("2.5"), 0),
-        "casing_head/head": (F("2.5"), F("2.5")),
-        "casing_leg/left": (0, F("2.5")),
+        "side_casing/right": (F("2.5"), 0),
+        "head_casing": (F("2.5"), F("2.5")),
+        "side_casing/left": (0, F("2.5")),
     }

@@ -1,4 +1,4 @@
-"""Cautions: raised by what is in the job, and worded so that they defer."""
+"""Cautions: raised by what is in the cutting, and worded so that they defer."""
 
 from __future__ import annotations
 
@@ -7,13 +7,13 @@ import re
 import pytest
 
 from geometry.builders import read
-from longpoint.geometry import Foot, Opening, PlumbSides
+from longpoint.geometry import Bottom, Opening, PlumbSides
 from longpoint.shop import Section, Shop, cautions, work
 from longpoint.shop import cautions as cautions_of
 from longpoint.shop.cautions import AT_THE_SAW
 from shop.builders import FLAT, SAME_STOCK, Entry, F, window, worked_out
 
-DOOR = Opening(mark="D1", readings=read(PlumbSides(F(30), F(80), F(80))), trim=FLAT, foot_style=Foot.FLOOR)
+DOOR = Opening(mark="D1", readings=read(PlumbSides(F(30), F(80), F(80))), trim=FLAT, bottom=Bottom.FLOOR)
 WINDOW = window("W1", F(30), F(46), trim=SAME_STOCK)
 
 
@@ -39,7 +39,7 @@ def test_guards_dust_finishes_and_codes_are_always_said() -> None:
     assert {"saw_guards", "wood_dust", "finishes", "local_codes"} <= codes(DOOR, year=2020)
 
 
-def test_what_the_cuts_raised_is_among_the_jobs_cautions() -> None:
+def test_what_the_cuts_raised_is_among_the_cuttings_cautions() -> None:
     house = worked_out((Entry(WINDOW),))
     found = work(house, {Section.SAW_ORDER}, Shop(build_year=2000))
     assert "short_piece" in {caution.code for caution in found.cautions}

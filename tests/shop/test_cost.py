@@ -1,4 +1,4 @@
-"""Money: every view of a job adds up to the same cent."""
+"""Money: every view of a cutting adds up to the same cent."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ from longpoint.shop.packages import SOLD
 from longpoint.values import Cents
 from shop.builders import Entry, F, random_house, stock, window, worked_out
 
-JOBS = 10_000
+CUTTINGS = 10_000
 # Houses are dear to draw, so each is costed at this many random sets of rates, prices and wages.
 SETTINGS_A_HOUSE = 5
 
@@ -80,10 +80,10 @@ def check_views(sheet: CostSheet, house: CutList) -> None:
     assert sum(room.openings for room in sheet.rooms) == sum(one.count for one in house.openings)
 
 
-@pytest.mark.parametrize("part", range(4))
-def test_ten_thousand_random_jobs_add_up_to_the_cent(part: int) -> None:
-    random = Random(part)
-    for _ in range(JOBS // 4 // SETTINGS_A_HOUSE):
+@pytest.mark.parametrize("piece", range(4))
+def test_ten_thousand_random_cuttings_add_up_to_the_cent(piece: int) -> None:
+    random = Random(piece)
+    for _ in range(CUTTINGS // 4 // SETTINGS_A_HOUSE):
         house = random_house(random, most=4)
         order = saw_order(house)
         for _ in range(SETTINGS_A_HOUSE):
@@ -91,7 +91,7 @@ def test_ten_thousand_random_jobs_add_up_to_the_cent(part: int) -> None:
 
 
 @given(st.integers(0, 10**9), st.lists(st.fractions(0, 1000, max_denominator=10**6), min_size=1, max_size=30))
-def test_a_share_is_its_exact_part_rounded_down_or_up(cents: int, weights: list[object]) -> None:
+def test_a_share_is_its_exact_piece_rounded_down_or_up(cents: int, weights: list[object]) -> None:
     shares = apportion(cents, weights)
     assert sum(shares) == cents
     total = sum(weights)
@@ -130,15 +130,15 @@ def test_sticks_are_shared_by_length_used_whichever_stick_they_came_from() -> No
     assert sum(placed.length * layout.times for layout in plan.layouts for placed in layout.placed) == inches
 
 
-def test_labour_is_minutes_at_the_callers_wage() -> None:
+def test_labor_is_minutes_at_the_callers_wage() -> None:
     house = worked_out((Entry(window("W1", F(30), F(46))),))
     sheet = costed(house, Rates(measure_minutes=15.0), (), Wages(Cents(6000), {Task.CUT: Cents(9000)}))
-    labour = {line.name: line.amount for line in sheet.lines if line.category == "labour"}
-    assert labour["measure"] == 1500
+    labor = {line.name: line.amount for line in sheet.lines if line.category == "labor"}
+    assert labor["measure"] == 1500
     at_the_saw = saw_order(house).sum
-    assert labour["cut"] == round_half_up((at_the_saw.minutes - at_the_saw.setting_minutes) * 9000 / 60)
-    assert labour["set_up"] == round_half_up(at_the_saw.setting_minutes * 6000 / 60)
-    assert sheet.total.labour == sum(labour.values())
+    assert labor["cut"] == round_half_up((at_the_saw.minutes - at_the_saw.setting_minutes) * 9000 / 60)
+    assert labor["set_up"] == round_half_up(at_the_saw.setting_minutes * 6000 / 60)
+    assert sheet.total.labor == sum(labor.values())
 
 
 def test_what_has_no_price_is_named_and_costs_nothing() -> None:
@@ -149,10 +149,10 @@ def test_what_has_no_price_is_named_and_costs_nothing() -> None:
     assert {
         ("consumable", "glue"),
         ("consumable", "nails_6d"),
-        ("labour", "caulk"),
-        ("labour", "cut"),
+        ("labor", "caulk"),
+        ("labor", "cut"),
     } <= unpriced
-    assert sheet.total.labour == 0
+    assert sheet.total.labor == 0
     assert [line.name for line in sheet.lines if line.category == "consumable"] == ["caulk"]
     assert sheet.total.consumable % 450 == 0
 

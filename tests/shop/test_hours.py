@@ -21,10 +21,10 @@ def taken(count: int = 1, **rates: object) -> Hours:
 
 
 def test_each_operation_is_its_quantity_times_the_callers_minutes() -> None:
-    found = {each.task: each for each in taken(measure_minutes="7", fit_minutes="4").tasks}
+    found = {each.task: each for each in taken(measure_minutes="7", install_minutes="4").tasks}
     assert (found["measure"].quantity, found["measure"].minutes) == (2, 14)
     # Stool, apron, two returns, head and two legs.
-    assert (found["fit"].quantity, found["fit"].minutes) == (14, 56)
+    assert (found["install"].quantity, found["install"].minutes) == (14, 56)
     assert all(sum(share.quantity for share in each.by_opening) == each.minutes for each in found.values())
 
 
@@ -58,7 +58,7 @@ def test_the_whole_is_the_sum_of_the_operations() -> None:
     assert found.wait_hours == sum(wait.hours for wait in found.waits)
 
 
-def test_waits_are_the_jobs_and_not_each_openings() -> None:
+def test_waits_are_the_cuttings_and_not_each_openings() -> None:
     one, many = taken(count=1), taken(count=20)
     assert many.waits == one.waits
     assert many.minutes > 5 * one.minutes

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from longpoint.lengths import Unit
-from longpoint.shop.house import MOST_REMNANTS, MOST_SEASONS, House
+from longpoint.shop.house import MOST_LENGTHS_ON_HAND, MOST_SEASONS, House
 from longpoint.values import Faults, converted
 from stored import house, opening
 
@@ -71,14 +71,18 @@ def test_an_unknown_trim_is_told_with_those_there_are() -> None:
     assert [fault.detail for fault in faults] == ["No trim spec is called 'oiled'; trim_specs has 'painted'."]
 
 
-def test_remnants_are_laid_out_up_to_their_number_and_one_more_is_told_where_it_is() -> None:
-    most = [200] * (MOST_REMNANTS // 200)
+def test_lengths_on_hand_are_laid_out_up_to_their_number_and_one_more_is_told_where_it_is() -> None:
+    most = [200] * (MOST_LENGTHS_ON_HAND // 200)
     stock = [
-        {"profile": "all", "sticks": [], "remnants": [{"length": "40", "count": count} for count in most]}
+        {
+            "profile": "all",
+            "sticks": [],
+            "lengths_on_hand": [{"length": "40", "count": count} for count in most],
+        }
     ]
-    one = {"profile": "one more", "sticks": [], "remnants": [{"length": "40"}]}
+    one = {"profile": "one more", "sticks": [], "lengths_on_hand": [{"length": "40"}]}
     assert told(stock=stock) == []
-    assert told(stock=[*stock, one]) == [("/stock/1/remnants", "too-many-remnants")]
+    assert told(stock=[*stock, one]) == [("/stock/1/lengths_on_hand", "too-many-lengths-on-hand")]
 
 
 def test_seasons_are_worked_out_up_to_their_number() -> None:

@@ -1,4 +1,4 @@
-"""Materials: counted from parts, rounded up to packages, every figure with its origin."""
+"""Materials: counted from pieces, rounded up to packages, every figure with its origin."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from geometry.builders import read
-from longpoint.geometry import Casing, Foot, Opening, PlumbSides, Trim
+from longpoint.geometry import Bottom, Casing, Opening, PlumbSides, Trim
 from longpoint.shop import (
     DEFAULTS,
     Amounts,
@@ -45,7 +45,7 @@ def line(found: Materials, code: str) -> Material:
 
 def test_a_windows_nails_are_counted_piece_by_piece() -> None:
     # Legs 48 11/16 and head 35 3/8: 4 and 3 pairs at 16 in apart, 3 in from the ends. Stool 36 7/8: 4 at 12 in.
-    # Apron 35 3/8: two rows of 3. Two mitred corners, 2 nails in each.
+    # Apron 35 3/8: two rows of 3. Two mitered corners, 2 nails in each.
     (counted,), found = taken(window("W1", F(30), F(46)), nail_waste="0")
     uses = {each.use: (each.penny, each.count) for each in counted.nailing}
     assert uses == {
@@ -54,7 +54,7 @@ def test_a_windows_nails_are_counted_piece_by_piece() -> None:
         "apron to stud": (6, 6),
         "casing to stud": (6, 11),
         "casing to jamb": (4, 11),
-        "mitred corners": (4, 4),
+        "mitered corners": (4, 4),
     }
     assert line(found, "nails_4d").quantity == 23
     assert line(found, "nails_6d").quantity == 17
@@ -70,8 +70,8 @@ def test_nails_grow_with_the_count_and_with_waste() -> None:
     ("length", "nails"), [("4", 2), ("6", 2), ("22", 2), ("22 1/16", 3), ("38", 3), ("70", 5)]
 )
 def test_nails_in_a_row_are_never_farther_apart_than_the_spacing(length: str, nails: int) -> None:
-    whole, _, part = length.partition(" ")
-    assert in_a_row(F(whole) + F(part or 0), F(16), F(3)) == nails
+    whole, _, piece = length.partition(" ")
+    assert in_a_row(F(whole) + F(piece or 0), F(16), F(3)) == nails
 
 
 def test_the_size_is_the_shortest_that_reaches() -> None:
@@ -94,20 +94,18 @@ def test_a_nail_that_does_not_reach_is_said_with_what_is_missing() -> None:
     assert "4d is 1 1/2 in long and 1 7/8 in is needed, 3/8 in short" in note
     thick = Trim(Casing(F(4), F(2), "beam"), F(1, 4))
     _, found = taken(
-        Opening(mark="D1", readings=read(PlumbSides(F(30), F(80), F(80))), trim=thick, foot_style=Foot.FLOOR)
+        Opening(mark="D1", readings=read(PlumbSides(F(30), F(80), F(80))), trim=thick, bottom=Bottom.FLOOR)
     )
     assert "3 1/4 in is needed" in line(found, "nails_10d").notes[0]
 
 
 def test_blocks_and_butted_heads_are_nailed_too() -> None:
     (counted,), _ = taken(
-        Opening(
-            mark="D1", readings=read(PlumbSides(F(30), F(80), F(80))), trim=BUTTED, foot_style=Foot.PLINTH
-        )
+        Opening(mark="D1", readings=read(PlumbSides(F(30), F(80), F(80))), trim=BUTTED, bottom=Bottom.PLINTH)
     )
     uses = {each.use: each.count for each in counted.nailing}
     assert uses["blocks to stud"] == 8
-    assert "mitred corners" not in uses
+    assert "mitered corners" not in uses
 
 
 def test_joints_and_faces_of_a_picture_frame() -> None:
@@ -116,12 +114,12 @@ def test_joints_and_faces_of_a_picture_frame() -> None:
         mark="P1",
         readings=read(PlumbSides(F(20), F(30), F(30))),
         trim=FLAT,
-        foot_style=Foot.PICTURE_FRAME,
+        bottom=Bottom.CASING,
     )
     (counted,), _ = taken(frame, profile_girth="100")
     assert counted.caulked == 2 * (F("20.5") + F("30.5") + F("27.5") + F("37.5"))
     assert counted.faces == 2 * (F("27.5") + F("37.5")) * (F("3.5") + F("1.5"))
-    # Four mitred faces, 3 1/2 x 3/4 over the cosine of 45 degrees.
+    # Four mitered faces, 3 1/2 x 3/4 over the cosine of 45 degrees.
     assert float(counted.glued) == pytest.approx(4 * 3.5 * 0.75 * 2**0.5, abs=1e-5)
 
 

@@ -35,16 +35,16 @@ def square(**notch: Fraction) -> EndCut:
 
 @st.composite
 def casing_ends(draw: Draw) -> EndCut:
-    """Square, mitred either way, or mitred and bevelled."""
-    mitre = draw(st.sampled_from((0.0, 22.5, 45.0, 45.02, 44.1, 30.0)))
-    if not mitre:
+    """Square, mitered either way, or mitered and beveled."""
+    miter = draw(st.sampled_from((0.0, 22.5, 45.0, 45.02, 44.1, 30.0)))
+    if not miter:
         return square()
     edge = draw(st.sampled_from(("outer", "inner")))
     if draw(st.booleans()):
-        return EndCut(CutKind.MITRE, mitre, 0.0, edge, NOUGHT, NOUGHT, NOUGHT, None)
+        return EndCut(CutKind.MITER, miter, 0.0, edge, NOUGHT, NOUGHT, NOUGHT, None)
     bevel = draw(st.sampled_from((3.5, 12.0)))
-    tilt = draw(st.sampled_from(("left", "right")))
-    return EndCut(CutKind.COMPOUND, mitre, bevel, edge, NOUGHT, NOUGHT, NOUGHT, tilt)
+    bevel_direction = draw(st.sampled_from(("left", "right")))
+    return EndCut(CutKind.COMPOUND, miter, bevel, edge, NOUGHT, NOUGHT, NOUGHT, bevel_direction)
 
 
 @st.composite
@@ -54,11 +54,11 @@ def apron_ends(draw: Draw, hand: str) -> EndCut:
     if kind == "square":
         return square()
     if kind == "top":
-        return EndCut(CutKind.MITRE, 15.0, 0.0, "top", NOUGHT, NOUGHT, NOUGHT, None)
+        return EndCut(CutKind.MITER, 15.0, 0.0, "top", NOUGHT, NOUGHT, NOUGHT, None)
     outwards = {"left": "left", "right": "right"}[hand]
     inwards = {"left": "right", "right": "left"}[hand]
-    tilt = outwards if kind == "face" else inwards
-    return EndCut(CutKind.BEVEL, 0.0, 45.0, kind, NOUGHT, NOUGHT, NOUGHT, tilt)
+    bevel_direction = outwards if kind == "face" else inwards
+    return EndCut(CutKind.BEVEL, 0.0, 45.0, kind, NOUGHT, NOUGHT, NOUGHT, bevel_direction)
 
 
 @st.composite
@@ -74,7 +74,7 @@ def horns(draw: Draw, hand: str) -> EndCut:
     far = depth + draw(st.sampled_from((0, 0, 0, Fraction(1, 8), Fraction(-1, 8))))
     if kind == "square":
         return square(depth=depth, length=length, end=far)
-    return EndCut(CutKind.MITRE, 45.0, 0.0, "front", depth, length, depth, None)
+    return EndCut(CutKind.MITER, 45.0, 0.0, "front", depth, length, depth, None)
 
 
 @st.composite
@@ -166,10 +166,10 @@ def corners(end: EndCut, width: float, thick: float, at_face: bool, hand: str) -
     """How far inside the farthest point the end lies at the outer and at the inner edge."""
     if end.long_edge == "front":
         return 0.0, 0.0
-    run = width * math.tan(math.radians(end.mitre))
-    lean = thick * math.tan(math.radians(end.bevel)) / math.cos(math.radians(end.mitre))
+    run = width * math.tan(math.radians(end.miter))
+    lean = thick * math.tan(math.radians(end.bevel)) / math.cos(math.radians(end.miter))
     # The top of the blade cuts the face; leaning out over the offcut it leaves the face the longer.
-    face_long = end.tilt == hand
+    face_long = end.bevel_direction == hand
     back = lean if at_face is not face_long else 0.0
     return (run + back, back) if end.long_edge == "inner" else (back, run + back)
 
@@ -215,7 +215,7 @@ def fits(piece: PieceShape, need: PieceShape, off: float) -> bool:
 def snapped(piece: PieceShape, need: PieceShape) -> bool:
     """Whether angles differ by so little that the saw cannot tell, where the service takes one for the other."""
     ends = zip((piece.left, piece.right), (need.left, need.right), strict=True)
-    return any(0 < abs(one.mitre - other.mitre) < 0.05 for one, other in ends)
+    return any(0 < abs(one.miter - other.miter) < 0.05 for one, other in ends)
 
 
 @settings(max_examples=1500, deadline=None)
@@ -225,7 +225,9 @@ def test_what_is_said_to_be_cut_from_a_piece_lies_within_it_and_what_does_is_not
 ) -> None:
     piece, need = pair
     assume(not snapped(piece, need))
-    assume(all(part.is_valid and part.geom_type == "Polygon" for shape in pair for part in slices(shape)))
+    assume(
+        all(slice_.is_valid and slice_.geom_type == "Polygon" for shape in pair for slice_ in slices(shape))
+    )
     rips = piece.width == need.width or (piece.ripped and need.ripped and piece.width > need.width)
     tapered = piece.taper is not None or need.taper is not None
     off = 0.0 if tapered else float(piece.width - need.width)
@@ -237,8 +239,17 @@ def test_what_is_said_to_be_cut_from_a_piece_lies_within_it_and_what_does_is_not
 def apron(length: str, tilts: tuple[str, str] = ("left", "right")) -> PieceShape:
     edges = {("left", "left"): "face", ("right", "right"): "face"}
     left, right = (
-        EndCut(CutKind.BEVEL, 0.0, 45.0, edges.get((hand, tilt), "back"), NOUGHT, NOUGHT, NOUGHT, tilt)
-        for hand, tilt in zip(("left", "right"), tilts, strict=True)
+        EndCut(
+            CutKind.BEVEL,
+            0.0,
+            45.0,
+            edges.get((hand, bevel_direction), "back"),
+            NOUGHT,
+            NOUGHT,
+            NOUGHT,
+            bevel_direction,
+        )
+        for hand, bevel_direction in zip(("left", "right"), tilts, strict=True)
     )
     return PieceShape("apron", Fraction(length), Fraction(5, 2), Fraction(5, 8), False, left, right, None, ())
 

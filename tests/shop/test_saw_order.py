@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from geometry.builders import read
-from longpoint.geometry import CutKind, Foot, Hand, Opening, PlumbSides, Polygon
+from longpoint.geometry import Bottom, CutKind, Hand, Opening, PlumbSides, Polygon
 from longpoint.lengths import Fraction
 from longpoint.shop import (
     Holding,
@@ -31,7 +31,7 @@ from longpoint.shop import (
     saw_order,
 )
 from longpoint.shop.build import CutList
-from longpoint.shop.yard import Defect, Remnant, Stick, Stock
+from longpoint.shop.yard import Defect, LengthsOnHand, Stick, Stock
 from longpoint.stock import eaten
 from longpoint.values import Cents
 from shop.builders import (
@@ -51,7 +51,7 @@ from shop.builders import (
 
 Kind = OperationKind
 STANDARD = Shop()
-PARTING = (Kind.CUT_OFF, Kind.ANGLED_CUT_OFF, Kind.SHARED_CUT)
+CUTTING_OFF = (Kind.CUT_OFF, Kind.ANGLED_CUT_OFF, Kind.SHARED_CUT)
 seeds = st.integers(0, 10**9)
 orders = st.sampled_from(OrderKind)
 
@@ -66,33 +66,41 @@ def made(order: SawOrder, *kinds: Kind) -> list[Operation]:
 
 def names(cut_list: CutList) -> Counter[PieceName]:
     return Counter(
-        PieceName(one.built.opening.mark, part.key, instance)
+        PieceName(one.built.opening.mark, piece.key, instance)
         for one in cut_list.openings
-        for part in one.built.parts
+        for piece in one.built.pieces
         for instance in range(1, one.count + 1)
     )
 
 
 def sticks_in(cut_list: CutList) -> int:
-    return sum(layout.times for plan in cut_list.plans for layout in plan.layouts)
+    """How many sticks there are to cut: one that is just its one piece needs no cut."""
+    return sum(
+        layout.times
+        for plan in cut_list.plans
+        for layout in plan.layouts
+        if len(layout.placed) > 1 or layout.placed[0].length != layout.length
+    )
 
 
 def key(operation: Operation) -> str:
     """Of the one piece, or the first, that it works on."""
-    return str(operation.pieces[0].part)
+    return str(operation.pieces[0].piece)
 
 
 def _turn(order: SawOrder, operation: Operation) -> tuple[Hand | None, float]:
     """How the saw's table stands for it."""
     setting = order.setting_of(operation)
-    return setting.swing, setting.mitre
+    return setting.miter_direction, setting.miter
 
 
 @given(seeds, orders)
 def test_every_end_notch_and_rip_is_made_once(seed: int, kind: OrderKind) -> None:
     house = random_house(Random(seed))
     order = saw_order(house, Shop(order=kind))
-    parts = {(one.built.opening.mark, part.key): part for one in house.openings for part in one.built.parts}
+    pieces = {
+        (one.built.opening.mark, piece.key): piece for one in house.openings for piece in one.built.pieces
+    }
     ends, notches, rips = Counter(), Counter(), Counter()
     for each in order.operations:
         for name in each.pieces:
@@ -100,10 +108,10 @@ def test_every_end_notch_and_rip_is_made_once(seed: int, kind: OrderKind) -> Non
             notches[name] += each.kind is Kind.NOTCH
             rips[name] += each.kind in (Kind.RIP, Kind.RIP_STICK)
     for name in names(house):
-        part = parts[name.opening, name.part]
-        assert ends[name] == sum(end.cut is not CutKind.SQUARE for end in part.ends)
-        assert notches[name] == sum(end.notch is not None for end in part.ends)
-        assert rips[name] == (part.rip_width is not None)
+        piece = pieces[name.opening, name.piece]
+        assert ends[name] == sum(end.cut is not CutKind.SQUARE for end in piece.ends)
+        assert notches[name] == sum(end.notch is not None for end in piece.ends)
+        assert rips[name] == (piece.rip_width is not None)
 
 
 @given(seeds, orders)
@@ -112,17 +120,17 @@ def test_every_piece_is_parted_once_and_what_is_done_to_it_by_itself_comes_after
 ) -> None:
     house = random_house(Random(seed))
     order = saw_order(house, Shop(order=kind))
-    parted = Counter(each.pieces[0] for each in made(order, *PARTING))
+    cut_off = Counter(each.pieces[0] for each in made(order, *CUTTING_OFF))
     there_already = names(house)
-    there_already.subtract(parted)
-    # What no cut parts is all that is left of its stick.
+    there_already.subtract(cut_off)
+    # What no cut pieces is all that is left of its stick.
     assert set(there_already.values()) <= {0, 1}
     assert there_already.total() <= sticks_in(house)
     if house.house.end_trim:
         assert not there_already.total()
     free = {name for name, count in there_already.items() if count}
     for each in order.operations:
-        if each.kind in PARTING:
+        if each.kind in CUTTING_OFF:
             free.add(each.pieces[0])
         elif each.holds is Holding.PIECE and each.kind is not Kind.SQUARE_END:
             assert free.issuperset(each.pieces)
@@ -137,20 +145,22 @@ def test_no_stick_gives_more_than_it_has(seed: int, kind: OrderKind) -> None:
         for plan in house.plans
         for number, layout in enumerate((layout for layout in plan.layouts for _ in range(layout.times)), 1)
     }
-    parts = {(one.built.opening.mark, part.key): part for one in house.openings for part in one.built.parts}
+    pieces = {
+        (one.built.opening.mark, piece.key): piece for one in house.openings for piece in one.built.pieces
+    }
     taken: Counter[tuple[str, int | None]] = Counter()
     last: dict[tuple[str, int | None], Fraction] = {}
-    for each in made(order, *PARTING):
+    for each in made(order, *CUTTING_OFF):
         if each.stick is None:
             continue
-        part, setting = parts[each.pieces[0].opening, each.pieces[0].part], order.setting_of(each)
-        eats = eaten(house.house.kerf, float(setting.mitre), float(setting.bevel))
+        piece, setting = pieces[each.pieces[0].opening, each.pieces[0].piece], order.setting_of(each)
+        eats = eaten(house.house.kerf, float(setting.miter), float(setting.bevel))
         run = 0.0
         if each.kind is Kind.SHARED_CUT:
-            after = parts[each.pieces[1].opening, each.pieces[1].part]
-            run = float(min(part.width, after.width)) * tan(radians(setting.mitre))
+            after = pieces[each.pieces[1].opening, each.pieces[1].piece]
+            run = float(min(piece.width, after.width)) * tan(radians(setting.miter))
         last[each.profile, each.stick] = eats
-        taken[each.profile, each.stick] += float(part.overall) + float(eats) - run
+        taken[each.profile, each.stick] += float(piece.overall) + float(eats) - run
     for stick, most in lengths.items():
         # A piece's length is rounded by half a mark at most, an angle to the saw's scale.
         assert taken[stick] - float(last.get(stick, 0)) <= most - 2 * house.house.end_trim + 0.4
@@ -183,16 +193,20 @@ def test_no_piece_too_short_to_hold_is_held_without_its_caution(
     shop = Shop(saw=Saw(smallest_held=limit), order=kind)
     order = saw_order(house, shop)
     lengths = {
-        (one.built.opening.mark, part.key): part.overall for one in house.openings for part in one.built.parts
+        (one.built.opening.mark, piece.key): piece.overall
+        for one in house.openings
+        for piece in one.built.pieces
     }
     for each in order.operations:
-        if order.setting_of(each).tool is not Tool.MITRE_SAW:
+        if order.setting_of(each).tool is not Tool.MITER_SAW:
             continue
         short = each.held is not None and each.held < limit
         assert ("clamp" in each.cautions) == short
         # One sentence, not two that disagree.
         assert not {"clamp", "short_piece"} <= set(each.cautions)
-        if each.kind in PARTING and lengths[each.pieces[0].opening, each.pieces[0].part] < limit - F(1, 16):
+        if each.kind in CUTTING_OFF and lengths[each.pieces[0].opening, each.pieces[0].piece] < limit - F(
+            1, 16
+        ):
             assert {"clamp", "short_piece"} & set(each.cautions)
             assert order.setting_of(each).stop is None
     for caution in raised(order):
@@ -228,19 +242,21 @@ def pairwise_from_none(rows: list[tuple[str, int | None]]) -> list[tuple[tuple[s
 
 
 @given(seeds)
-def test_no_piece_is_cut_square_where_a_miter_can_part_it(seed: int) -> None:
+def test_no_piece_is_cut_square_where_a_miter_can_cut_it_off(seed: int) -> None:
     house = solid_house(Random(seed))
     order = saw_order(house, Shop(order=OrderKind.STICK_BY_STICK))
     square_first = {one.profile for one in house.house.stock if one.square_first}
-    parts = {(one.built.opening.mark, part.key): part for one in house.openings for part in one.built.parts}
+    pieces = {
+        (one.built.opening.mark, piece.key): piece for one in house.openings for piece in one.built.pieces
+    }
     later = [
         each.pieces[0]
         for each in order.operations
         if each.kind is Kind.ANGLED_END and each.holds is Holding.PIECE
     ]
     for name in later:
-        part = parts[name.opening, name.part]
-        assert part.profile in square_first or part.ends[0].notch is not None
+        piece = pieces[name.opening, name.piece]
+        assert piece.profile in square_first or piece.ends[0].notch is not None
 
 
 @given(seeds, orders)
@@ -258,11 +274,13 @@ def test_minutes_are_those_of_the_clock(seed: int, kind: OrderKind) -> None:
         pieces.update(each.pieces)
         if setting.tool is Tool.TABLE_SAW:
             seconds += 60 * (before != setting)
-        if setting.tool is Tool.MITRE_SAW:
-            before = before or Setting(Tool.MITRE_SAW)
-            if (before.swing, before.mitre) != (setting.swing, setting.mitre):
-                seconds += 4 if setting.mitre in (0, 15, 22.5, 31.6, 45) else 12
-            seconds += 15 * ((before.tilt, before.bevel) != (setting.tilt, setting.bevel))
+        if setting.tool is Tool.MITER_SAW:
+            before = before or Setting(Tool.MITER_SAW)
+            if (before.miter_direction, before.miter) != (setting.miter_direction, setting.miter):
+                seconds += 4 if setting.miter in (0, 15, 22.5, 31.6, 45) else 12
+            seconds += 15 * (
+                (before.bevel_direction, before.bevel) != (setting.bevel_direction, setting.bevel)
+            )
             seconds += 30 * (setting.stop is not None and setting.stop != before.stop)
         now[setting.tool] = setting
         seconds += 10 * (each.mark is not None)
@@ -274,7 +292,7 @@ def test_minutes_are_those_of_the_clock(seed: int, kind: OrderKind) -> None:
     assert carried >= 0
     assert carried % 15 == 0
     by_itself = [
-        each for each in order.operations if each.holds is Holding.PIECE and each.kind not in PARTING
+        each for each in order.operations if each.holds is Holding.PIECE and each.kind not in CUTTING_OFF
     ]
     assert carried / 15 <= len(by_itself)
 
@@ -326,17 +344,19 @@ def open_in_the_plans_order(house: CutList) -> int:
 def test_legs_of_one_window_are_told_apart_as_a_mirrored_pair() -> None:
     order = order_of(window("W1", F(30), F(46)))
     miters = {
-        key(each): each for each in made(order, Kind.ANGLED_END, Kind.ANGLED_CUT_OFF) if "leg" in key(each)
+        key(each): each
+        for each in made(order, Kind.ANGLED_END, Kind.ANGLED_CUT_OFF)
+        if "side_casing" in key(each)
     }
-    left, right = miters["casing_leg/left"], miters["casing_leg/right"]
-    assert (left.title, left.end, left.on_saw) == ("left casing leg", "head", Hand.RIGHT)
+    left, right = miters["side_casing/left"], miters["side_casing/right"]
+    assert (left.title, left.end, left.on_saw) == ("left side casing", "head", Hand.RIGHT)
     assert _turn(order, left) == (Hand.LEFT, 45)
     assert _turn(order, right) == (Hand.RIGHT, 45)
-    assert (str(left.mirror_of), str(right.mirror_of)) == ("casing_leg/right", "casing_leg/left")
-    # The left one is parted by its miter, the right one by a square cut behind its miter.
+    assert (str(left.mirror_of), str(right.mirror_of)) == ("side_casing/right", "side_casing/left")
+    # The left one is cut off by its miter, the right one by a square cut behind its miter.
     assert left.kind is Kind.ANGLED_CUT_OFF
     assert (left.mark, left.mark_from, left.mark_edge) == (F(779, 16), MarkFrom.SQUARE_END, "outer")
-    foot = next(each for each in made(order, Kind.CUT_OFF) if key(each) == "casing_leg/right")
+    foot = next(each for each in made(order, Kind.CUT_OFF) if key(each) == "side_casing/right")
     assert (foot.mark, foot.mark_from, foot.mark_edge) == (F(779, 16), MarkFrom.LONG_POINT, "outer")
 
 
@@ -345,9 +365,9 @@ def test_legs_of_different_length_are_no_mirrored_pair() -> None:
         mark="W1",
         readings=read(PlumbSides(F(30), F(46), F(45))),
         trim=FLAT,
-        foot_style=Foot.PICTURE_FRAME,
+        bottom=Bottom.CASING,
     )
-    legs = [each for each in order_of(uneven).operations if each.pieces and "leg" in key(each)]
+    legs = [each for each in order_of(uneven).operations if each.pieces and "side_casing" in key(each)]
     assert legs
     assert not any(each.mirror_of for each in legs)
 
@@ -361,29 +381,36 @@ def test_returns_are_cut_from_the_long_stick_before_their_apron(kind: OrderKind)
     # The right one is mitered at the stick's end, then cut off square; the left one is cut off by its miter.
     assert [each.kind for each in returns if key(each).endswith("right")] == [Kind.ANGLED_END, Kind.CUT_OFF]
     assert [each.kind for each in returns if key(each).endswith("left")] == [Kind.ANGLED_CUT_OFF]
-    assert {(setting.tilt, setting.bevel) for setting in map(order.setting_of, returns) if setting.bevel} == {
+    assert {
+        (setting.bevel_direction, setting.bevel)
+        for setting in map(order.setting_of, returns)
+        if setting.bevel
+    } == {
         (Hand.LEFT, 45),
         (Hand.RIGHT, 45),
     }
     assert all(each.holds is Holding.STICK and each.held > 30 for each in returns)
     assert all(each.cautions == ("short_piece",) for each in returns)
-    assert all(each.mark == F(5, 8) for each in returns if each.kind in PARTING)
-    apron = next(each for each in made(order, *PARTING) if key(each) == "apron")
+    assert all(each.mark == F(5, 8) for each in returns if each.kind in CUTTING_OFF)
+    apron = next(each for each in made(order, *CUTTING_OFF) if key(each) == "apron")
     assert returns[-1].number < apron.number
     assert {caution.code for caution in raised(order)} == {"short_piece"}
     assert raised(order)[0].applies_to == ("W1",)
-    assert {str(name.part) for name in raised(order)[0].pieces} == {"apron_return/left", "apron_return/right"}
+    assert {str(name.piece) for name in raised(order)[0].pieces} == {
+        "apron_return/left",
+        "apron_return/right",
+    }
 
 
-def test_a_short_remnant_is_clamped() -> None:
-    remnants = (Remnant(F(4)),)
+def test_a_short_length_on_hand_is_clamped() -> None:
+    lengths_on_hand = (LengthsOnHand(F(4)),)
     full = (Stick(F(36), Cents(400)),)  # the apron fills it, so its returns come from the scrap
-    apron = Stock(profile="apron", sticks=full, remnants=remnants)
+    apron = Stock(profile="apron", sticks=full, lengths_on_hand=lengths_on_hand)
     stocks = (stock("casing"), stock("stool stock"), apron)
     order = order_of(window("W1", F(30), F(46)), stocks=stocks, end_trim=F(0))
-    parting = [each for each in made(order, *PARTING) if "return" in key(each)]
-    assert parting
-    assert all(each.held <= 4 and each.cautions == ("clamp",) for each in parting)
+    cutting_off = [each for each in made(order, *CUTTING_OFF) if "return" in key(each)]
+    assert cutting_off
+    assert all(each.held <= 4 and each.cautions == ("clamp",) for each in cutting_off)
     assert "clamp" in {caution.code for caution in raised(order)}
 
 
@@ -398,7 +425,7 @@ def test_a_returned_stool_is_ripped_and_notched_before_its_miters_which_stop_at_
             done = [
                 each.kind
                 for each in order.operations
-                if any((one.opening, str(one.part)) == (mark, "stool") for one in each.pieces)
+                if any((one.opening, str(one.piece)) == (mark, "stool") for one in each.pieces)
             ]
             stool = [one for one in done if one in (Kind.RIP, Kind.RIP_STICK, Kind.NOTCH, Kind.ANGLED_END)]
             assert stool[0] in (Kind.RIP, Kind.RIP_STICK)
@@ -425,8 +452,8 @@ def test_pieces_of_several_widths_on_a_stick_are_ripped_each_by_itself() -> None
     assert not made(order, Kind.RIP_STICK)
     rips = made(order, Kind.RIP)
     assert sorted(order.setting_of(each).fence for each in rips) == [F(9, 2), F(11, 2)]
-    parted = {each.pieces[0]: each.number for each in made(order, *PARTING)}
-    assert all(each.number > parted[each.pieces[0]] for each in rips)
+    cut_off = {each.pieces[0]: each.number for each in made(order, *CUTTING_OFF)}
+    assert all(each.number > cut_off[each.pieces[0]] for each in rips)
 
 
 def test_a_short_rip_is_said() -> None:
@@ -482,15 +509,15 @@ def test_a_last_piece_that_fits_exactly_needs_no_cut() -> None:
     for rules, eats in (({"square_first": True}, F(1, 8)), ({}, eaten(F(1, 8), 45))):
         stocks = (Stock(profile="flat", sticks=(Stick(2 * leg + eats, Cents(500)),), **rules),)
         door = Opening(
-            mark="D1", readings=read(PlumbSides(F(30), F(40), F(40))), trim=FLAT, foot_style=Foot.FLOOR
+            mark="D1", readings=read(PlumbSides(F(30), F(40), F(40))), trim=FLAT, bottom=Bottom.FLOOR
         )
         order = order_of(door, stocks=stocks, end_trim=F(0), shop=Shop(order=OrderKind.STICK_BY_STICK))
-        legs = [each for each in made(order, *PARTING) if "leg" in key(each)]
-        # One cut parts the two legs; a miter at the far end still has to be cut, a square end is there.
+        legs = [each for each in made(order, *CUTTING_OFF) if "side_casing" in key(each)]
+        # One cut cuts the two legs off; a miter at the far end still has to be cut, a square end is there.
         square = sum(each.kind is Kind.CUT_OFF for each in legs)
         assert square <= 1
         assert not made(order, Kind.SQUARE_END)
-        assert len({each.pieces[0] for each in order.operations if "leg" in key(each)}) == 2
+        assert len({each.pieces[0] for each in order.operations if "side_casing" in key(each)}) == 2
 
 
 def test_turned_pieces_share_their_cut() -> None:
@@ -498,7 +525,7 @@ def test_turned_pieces_share_their_cut() -> None:
         mark="P1",
         readings=read(Polygon((F(20),) * 4, (F(90),) * 4)),
         trim=FLAT,
-        foot_style=Foot.PICTURE_FRAME,
+        bottom=Bottom.CASING,
     )
     apart = order_of(frame, stocks=(stock("flat"),))
     shared = order_of(frame, stocks=(stock("flat", turnable=True),))
@@ -506,7 +533,7 @@ def test_turned_pieces_share_their_cut() -> None:
     cuts = made(shared, Kind.SHARED_CUT)
     assert len(cuts) == 3
     # Along a row of turned pieces the cut leans one way, then the other; each is marked from the long point it has.
-    swings = [shared.setting_of(each).swing for each in cuts]
+    swings = [shared.setting_of(each).miter_direction for each in cuts]
     assert all(one is not other for one, other in pairwise(swings))
     assert all(len(each.pieces) == 2 for each in cuts)
     outer = F(20) + 2 * (F(1, 4) + F(7, 2))
@@ -514,13 +541,13 @@ def test_turned_pieces_share_their_cut() -> None:
     assert [each.fence_edge for each in cuts] == ["outer", "inner", "outer"]
 
 
-def test_parts_without_stock_are_ordered_too_without_a_stick() -> None:
+def test_pieces_without_stock_are_ordered_too_without_a_stick() -> None:
     house = worked_out((Entry(window("W1", F(30), F(46))),), stocks=())
     for kind in OrderKind:
         order = saw_order(house, Shop(order=kind))
         assert {each.stick for each in order.operations} == {None}
         assert {each.held for each in order.operations if each.holds is Holding.STICK} == {None}
-        assert Counter(each.pieces[0] for each in made(order, *PARTING)) == names(house)
+        assert Counter(each.pieces[0] for each in made(order, *CUTTING_OFF)) == names(house)
 
 
 def test_angles_are_set_to_the_steps_of_the_saws_scale() -> None:
@@ -528,21 +555,21 @@ def test_angles_are_set_to_the_steps_of_the_saws_scale() -> None:
         mark="R1",
         readings=read(PlumbSides(F(30), F(46), F(40))),
         trim=FLAT,
-        foot_style=Foot.PICTURE_FRAME,
+        bottom=Bottom.CASING,
     )
     order = saw_order(worked_out((Entry(raked),)), Shop(saw=Saw(angle_step=0.25)))
     angled = made(order, Kind.ANGLED_END, Kind.ANGLED_CUT_OFF)
     assert angled
-    assert {(F(order.setting_of(each).mitre) * 4).denominator for each in angled} == {1}
+    assert {(F(order.setting_of(each).miter) * 4).denominator for each in angled} == {1}
 
 
 @pytest.mark.parametrize(("limit", "said"), [(50.0, True), (70.0, False)])
 def test_a_miter_sharper_than_the_saw_turns_is_said(limit: float, said: bool) -> None:
     triangle = Opening(
-        mark="T1", readings=read(Polygon((F(40), F(40), F(40)))), trim=FLAT, foot_style=Foot.PICTURE_FRAME
+        mark="T1", readings=read(Polygon((F(40), F(40), F(40)))), trim=FLAT, bottom=Bottom.CASING
     )
-    order = saw_order(worked_out((Entry(triangle),)), Shop(saw=Saw(sharpest_mitre=limit)))
-    assert ("sharp_mitre" in {caution.code for caution in raised(order)}) == said
+    order = saw_order(worked_out((Entry(triangle),)), Shop(saw=Saw(sharpest_miter=limit)))
+    assert ("sharp_miter" in {caution.code for caution in raised(order)}) == said
 
 
 def test_many_pieces_of_one_length_are_cut_against_a_stop_and_few_to_marks() -> None:
@@ -559,5 +586,5 @@ def test_many_pieces_of_one_length_are_cut_against_a_stop_and_few_to_marks() -> 
 
 def test_openings_alike_have_each_their_own_pieces() -> None:
     order = order_of(window("W1", F(30), F(46), trim=TRIM), count=2)
-    aprons = [each for each in made(order, *PARTING) if key(each) == "apron"]
+    aprons = [each for each in made(order, *CUTTING_OFF) if key(each) == "apron"]
     assert [(each.pieces[0].opening, each.pieces[0].instance) for each in aprons] == [("W1", 1), ("W1", 2)]

@@ -1,4 +1,4 @@
-"""Sticks sawn as the saw order says, mark by mark, from its words alone: every piece comes out as its part.
+"""Sticks sawn as the saw order says, mark by mark, from its words alone: every piece comes out as its piece.
 
 What is sawn is a stick seen from above. A cut is a line through the mark, leaning as the saw is swung; what it eats
 lies beyond it. Sticks with a tilted blade on them, ripped pieces and defects are left to other checks.
@@ -15,7 +15,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from longpoint.geometry import Hand, Part
+from longpoint.geometry import Hand, Piece
 from longpoint.shop import (
     Holding,
     MarkFrom,
@@ -31,7 +31,7 @@ from longpoint.shop.build import CutList
 from shop.builders import solid_house
 
 Kind = OperationKind
-PARTING = (Kind.CUT_OFF, Kind.ANGLED_CUT_OFF, Kind.SHARED_CUT)
+CUTTING_OFF = (Kind.CUT_OFF, Kind.ANGLED_CUT_OFF, Kind.SHARED_CUT)
 MARK = 1 / 16
 
 
@@ -56,8 +56,8 @@ class Yard:
     def __init__(self, house: CutList, order: SawOrder) -> None:
         self.order = order
         self.kerf = float(house.house.kerf)
-        self.parts = {
-            (one.built.opening.mark, part.key): part for one in house.openings for part in one.built.parts
+        self.needed = {
+            (one.built.opening.mark, piece.key): piece for one in house.openings for piece in one.built.pieces
         }
         self.lengths: dict[tuple[str, str | None], float] = {
             (plan.profile, name): float(layout.length)
@@ -70,28 +70,28 @@ class Yard:
         }
         self.free: dict[tuple[str, str | None], Line] = defaultdict(lambda: Line(0.0, 0.0))
         self.pieces: dict[PieceName, Sawn] = {}
-        self.parted: dict[PieceName, Operation] = {}
+        self.cut_off: dict[PieceName, Operation] = {}
 
     def saw(self, one: Operation) -> None:
         stick = one.profile, one.stick
-        part = self.parts[one.pieces[0].opening, one.pieces[0].part]
-        y = 0.0 if one.mark_edge in ("", one.fence_edge) else float(part.width)
+        piece = self.needed[one.pieces[0].opening, one.pieces[0].piece]
+        y = 0.0 if one.mark_edge in ("", one.fence_edge) else float(piece.width)
         if one.holds is Holding.PIECE and one.kind is Kind.ANGLED_END:
             self._own_end(one, y)
             return
         free = self.free[stick]
-        x = free.along(y) if one.mark_edge else max(free.along(0.0), free.along(float(part.width)))
+        x = free.along(y) if one.mark_edge else max(free.along(0.0), free.along(float(piece.width)))
         setting = self.order.setting_of(one)
         cut = self._line(one, y, x + float(one.mark or setting.stop or 0))
-        if one.kind in PARTING:
-            self.parted[one.pieces[0]] = one
-            self.pieces[one.pieces[0]] = face_up(Sawn(free, cut), one, float(part.width))
-            cut = Line(cut.at + self.kerf / cos(radians(setting.mitre)), cut.lean)
+        if one.kind in CUTTING_OFF:
+            self.cut_off[one.pieces[0]] = one
+            self.pieces[one.pieces[0]] = face_up(Sawn(free, cut), one, float(piece.width))
+            cut = Line(cut.at + self.kerf / cos(radians(setting.miter)), cut.lean)
         self.free[stick] = cut
 
     def _own_end(self, one: Operation, y: float) -> None:
         name = one.pieces[0]
-        if name not in self.pieces:  # the last of its stick, which nothing had to part
+        if name not in self.pieces:  # the last of its stick, which nothing had to cut off
             stick = one.profile, one.stick
             self.pieces[name] = Sawn(self.free[stick], Line(self.lengths[stick], 0.0))
         left, right = self.pieces[name]
@@ -103,7 +103,7 @@ class Yard:
 
     def _line(self, one: Operation, y: float, x: float) -> Line:
         setting = self.order.setting_of(one)
-        lean = tan(radians(setting.mitre)) * (1 if setting.swing is Hand.RIGHT else -1)
+        lean = tan(radians(setting.miter)) * (1 if setting.miter_direction is Hand.RIGHT else -1)
         return Line(x - lean * y, lean)
 
 
@@ -120,7 +120,7 @@ def face_up(piece: Sawn, one: Operation, wide: float) -> Sawn:
 def plain(operations: list[Operation], order: SawOrder) -> bool:
     """Whether a stick can be looked at from above alone."""
     return all(
-        one.kind in (*PARTING, Kind.SQUARE_END, Kind.ANGLED_END)
+        one.kind in (*CUTTING_OFF, Kind.SQUARE_END, Kind.ANGLED_END)
         and one.stops_after is None
         and not order.setting_of(one).bevel
         for one in operations
@@ -141,24 +141,24 @@ def sawn(house: CutList, order: SawOrder) -> Yard:
     return yard
 
 
-def off(part: Part, piece: Sawn) -> float:
-    """How far a sawn piece's two edges are from the part's."""
-    fence, away = (piece.right.along(y) - piece.left.along(y) for y in (0.0, float(part.width)))
-    if "front" in {end.long_edge for end in part.ends}:
+def off(piece: Piece, sawn_piece: Sawn) -> float:
+    """How far a sawn sawn_piece's two edges are from the piece's."""
+    fence, away = (sawn_piece.right.along(y) - sawn_piece.left.along(y) for y in (0.0, float(piece.width)))
+    if "front" in {end.long_edge for end in piece.ends}:
         fence, away = away, fence
-    return max(abs(fence - float(part.long_point)), abs(away - float(part.short_point)))
+    return max(abs(fence - float(piece.long_point)), abs(away - float(piece.short_point)))
 
 
 @given(st.integers(0, 10**9), st.sampled_from(OrderKind))
-def test_every_piece_comes_out_as_its_part(seed: int, kind: OrderKind) -> None:
+def test_every_piece_comes_out_as_its_piece(seed: int, kind: OrderKind) -> None:
     house = solid_house(Random(seed))
     order = saw_order(house, Shop(order=kind))
     yard = sawn(house, order)
-    for name, piece in yard.pieces.items():
-        part = yard.parts[name.opening, name.part]
+    for name, sawn_piece in yard.pieces.items():
+        piece = yard.needed[name.opening, name.piece]
         # Half a mark for its length; each end's angle is off by half a step of the saw's scale at most.
-        scale = 2 * float(part.width) * radians(0.06) / cos(radians(60)) ** 2
-        assert off(part, piece) <= MARK / 2 + scale
+        scale = 2 * float(piece.width) * radians(0.06) / cos(radians(60)) ** 2
+        assert off(piece, sawn_piece) <= MARK / 2 + scale
     kerf = float(house.house.kerf)
     for stick, free in yard.free.items():
         # The last cut may lie past the end, and what it eats with it.
@@ -170,12 +170,12 @@ def test_enough_is_sawn_to_tell(kind: OrderKind) -> None:
     kinds, froms, edges, pieces = set(), set(), set(), 0
     for seed in range(30):
         house = solid_house(Random(seed))
-        parted = sawn(house, saw_order(house, Shop(order=kind))).parted.values()
-        pieces += len(parted)
-        kinds |= {one.kind for one in parted}
-        froms |= {one.mark_from for one in parted}
-        edges |= {one.fence_edge for one in parted}
+        cut_off = sawn(house, saw_order(house, Shop(order=kind))).cut_off.values()
+        pieces += len(cut_off)
+        kinds |= {one.kind for one in cut_off}
+        froms |= {one.mark_from for one in cut_off}
+        edges |= {one.fence_edge for one in cut_off}
     assert pieces > 100
-    assert kinds == set(PARTING)
+    assert kinds == set(CUTTING_OFF)
     assert {MarkFrom.SQUARE_END, MarkFrom.LONG_POINT, MarkFrom.SHORT_POINT} <= froms
     assert {"outer", "inner"} <= edges

@@ -37,7 +37,7 @@ def test_no_return_is_laid_over_a_defect_in_what_was_left_over() -> None:
 
 def test_the_houses_have_every_kind_of_cut_and_stock() -> None:
     houses = [solid_house(Random(seed)) for seed in range(40)]
-    cuts = {end.cut for house in houses for one in house.openings for p in one.built.parts for end in p.ends}
+    cuts = {end.cut for house in houses for one in house.openings for p in one.built.pieces for end in p.ends}
     assert cuts == set(CutKind)
     stocks = {(stock.turnable, stock.square_first) for house in houses for stock in house.house.stock}
     assert stocks == {(False, False), (False, True), (True, False), (True, True)}
@@ -67,7 +67,7 @@ def closer(house: CutList) -> CutList:
 
 
 def longer(house: CutList) -> CutList:
-    """Every stick told to be cut into pieces an eighth longer than their parts."""
+    """Every stick told to be cut into pieces an eighth longer than their pieces."""
     plans = tuple(
         replace(
             plan,
@@ -97,7 +97,7 @@ def two_legs(length: str, **rules: Any) -> dict[str, Any]:
     stock = {
         "profile": "casing",
         "sticks": [{"length": length, "price": "10.00"}],
-        "remnants": [{"length": "40 in"}],
+        "lengths_on_hand": [{"length": "40 in"}],
         **rules,
     }
     return {
@@ -106,8 +106,8 @@ def two_legs(length: str, **rules: Any) -> dict[str, Any]:
             {
                 "mark": "D1",
                 "trim": "plain",
-                "foot_style": "floor",
-                "readings": {"jamb_width": "30 5/8 in", "leg_height": "77 5/8 in"},
+                "bottom": "floor",
+                "readings": {"jamb_width": "30 5/8 in", "jamb_height": "77 5/8 in"},
             }
         ],
         "stock": [stock],
@@ -123,7 +123,7 @@ def two_legs(length: str, **rules: Any) -> dict[str, Any]:
         ({"turnable": True}, "158.302 in", 1),
         ({"turnable": True}, "158.3017 in", 2),
         ({"turnable": True}, "158.25 in", 2),
-        # A miter that parts a piece eats as much: 160.625 + 0.1768; cut off square first, the kerf of 0.125 alone.
+        # A miter that cuts a piece off eats as much: 160.625 + 0.1768; cut off square first, the kerf of 0.125 alone.
         ({}, "160.802 in", 1),
         ({}, "160.75 in", 2),
         ({"square_first": True}, "160.75 in", 1),
@@ -136,7 +136,7 @@ async def test_two_legs_of_80_5_16(
     answer = await client.post("/v1/cut-list", json=two_legs(length, **rules))
     assert answer.status_code == 200, answer.text
     found = answer.json()
-    legs = [part for part in found["openings"][0]["parts"] if part["kind"] == "casing_leg"]
+    legs = [piece for piece in found["openings"][0]["pieces"] if piece["kind"] == "side_casing"]
     assert {leg["long_point"]["text"] for leg in legs} == {"80 5/16 in"}
     assert [line["quantity"] for line in found["buy"]] == [sticks]
     assert found["cost"] == f"{10 * sticks}.00"

@@ -44,15 +44,24 @@ def test_a_cut_names_its_piece_and_its_setup_and_lengths_are_marked() -> None:
     assert order["cuts"] == len(order["operations"])
     setup = next(each for each in order["setups"] if each["setting"]["fence"])
     assert set(setup["setting"]) == {
-        *("tool", "swing", "mitre_degrees", "tilt", "bevel_degrees", "stop", "fence", "taper"),
+        *(
+            "tool",
+            "miter_direction",
+            "miter_degrees",
+            "bevel_direction",
+            "bevel_degrees",
+            "stop",
+            "fence",
+            "taper",
+        ),
         *("notch_depth", "notch_length", "notch_end_depth"),
     }
     assert set(setup["setting"]["fence"]) == {"exact", "real", "text", "unit", "residual"}
     left = next(
-        each for each in order["operations"] if each["title"] == "left casing leg" and each["mirror_of"]
+        each for each in order["operations"] if each["title"] == "left side casing" and each["mirror_of"]
     )
-    assert left["mirror_of"] == "casing_leg/right"
-    assert left["pieces"][0] == {"opening": "W1", "part": "casing_leg/left", "instance": 1}
+    assert left["mirror_of"] == "side_casing/right"
+    assert left["pieces"][0] == {"opening": "W1", "piece": "side_casing/left", "instance": 1}
     squared = [each for each in order["operations"] if each["kind"] == "square_end" and each["mark"]]
     assert "1/2" in {each["mark"]["exact"] for each in squared}
     assert all(each["mark_from"] == "free_end" for each in squared)
@@ -95,7 +104,7 @@ def test_every_section_is_described_field_by_field() -> None:
     _, components = schemas(
         (SawOrder, Materials, Hours, CostSheet), "#/components/schemas/{name}", length_writer(Rounding())
     )
-    assert components["Setting"]["properties"]["mitre_degrees"]["format"] == "degrees"
+    assert components["Setting"]["properties"]["miter_degrees"]["format"] == "degrees"
     assert components["Share"]["properties"]["quantity"]["type"] == "number"
     assert "from" in components["Material"]["properties"]
     assert components["CostTotals"]["properties"]["total"]["format"] == "money"
@@ -103,8 +112,8 @@ def test_every_section_is_described_field_by_field() -> None:
 
 def test_a_piece_is_read_back_as_it_was_kept() -> None:
     for one in HOUSE.openings:
-        for part in one.built.parts:
-            shape = shape_of(part, Rounding())
+        for piece in one.built.pieces:
+            shape = shape_of(piece, Rounding())
             assert decoder(PieceShape).decode(encoder(EXACT).encode(shape)) == shape  # type: ignore[arg-type]
 
 

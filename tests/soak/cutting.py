@@ -90,7 +90,7 @@ class Cutter(threading.Thread):
 
     def _change(self, client: httpx.Client, stick: dict[str, Any]) -> None:
         if self._chance.random() < 0.5:
-            piece = {name: stick["pieces"][0][name] for name in ("opening", "part", "instance")}
+            piece = {name: stick["pieces"][0][name] for name in ("opening", "piece", "instance")}
             body = {"pieces": [{**piece, "state": "spoiled"}]}
             self._send(client, "post", f"{self.where}/work", body)
         else:
@@ -105,9 +105,9 @@ class Cutter(threading.Thread):
         there: list[dict[str, Any]] = []
         page = f"{self.where}/work?limit=500"
         there += self._send(client, "get", page).json()["items"]
-        found = Counter((one["stick"], one["opening"], one["part"], one["instance"]) for one in there)
+        found = Counter((one["stick"], one["opening"], one["piece"], one["instance"]) for one in there)
         wanted = Counter(
-            (name, piece["opening"], piece["part"], piece["instance"])
+            (name, piece["opening"], piece["piece"], piece["instance"])
             for name, stick in self.cut.items()
             for piece in stick["pieces"]
         )
@@ -183,13 +183,13 @@ def soak(address: str, kills: int, cutters: int, port: int, seed: int) -> dict[s
 async def _check(address: str) -> tuple[list[str], int, int]:
     from sqlalchemy import func, select
 
-    from longpoint.schedules.models import Piece, Schedule
+    from longpoint.schedules.models import PieceRecord, Schedule
 
     store = Store(address)
     try:
         async with store.reading() as connection:
             houses = (await connection.execute(select(func.count()).select_from(Schedule))).scalar_one()
-            pieces = (await connection.execute(select(func.count()).select_from(Piece))).scalar_one()
+            pieces = (await connection.execute(select(func.count()).select_from(PieceRecord))).scalar_one()
         return await check_store(store), houses, pieces
     finally:
         await store.close()

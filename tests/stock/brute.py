@@ -3,19 +3,19 @@
 from fractions import Fraction
 from functools import cache
 
-from longpoint.stock import Job, Remnant
+from longpoint.stock import Cutting, StickOnHand
 
 State = tuple[int, ...]
 End = tuple[Fraction, Fraction]  # what a miter runs along the stick, and what its cut eats
 
 
-def cheapest(job: Job) -> int | None:
-    """Cents of the cheapest plan for a job with a few pieces, or None when there is no plan."""
-    pieces = job.pieces
-    stock = job.stock
+def cheapest(cutting: Cutting) -> int | None:
+    """Cents of the cheapest plan for a cutting with a few pieces, or None when there is no plan."""
+    pieces = cutting.pieces
+    stock = cutting.stock
     most = tuple(
         1
-        if isinstance(one, Remnant)
+        if isinstance(one, StickOnHand)
         else sum(p.quantity for p in pieces)
         if one.available is None
         else one.available
@@ -26,28 +26,28 @@ def cheapest(job: Job) -> int | None:
     def fills(index: int) -> frozenset[State]:
         """Every multiset of pieces that can be cut from one stick of that stock."""
         one = stock[index]
-        trim = one.end_trim if isinstance(one, Remnant) and one.end_trim is not None else job.end_trim
+        trim = one.end_trim if isinstance(one, StickOnHand) and one.end_trim is not None else cutting.end_trim
         found: set[State] = set()
         seen: set[tuple[State, Fraction, End, Fraction]] = set()
 
-        def lay(counts: State, end: Fraction | None, right: End, parting: Fraction) -> None:
-            if (counts, end or Fraction(0), right, parting) in seen:
+        def lay(counts: State, end: Fraction | None, right: End, cutting_off: Fraction) -> None:
+            if (counts, end or Fraction(0), right, cutting_off) in seen:
                 return
-            seen.add((counts, end or Fraction(0), right, parting))
+            seen.add((counts, end or Fraction(0), right, cutting_off))
             found.add(counts)
             for at, piece in enumerate(pieces):
                 if counts[at] == piece.quantity:
                     continue
                 more = (*counts[:at], counts[at] + 1, *counts[at + 1 :])
-                one_end = piece.left, job.kerf if piece.left_eats is None else piece.left_eats
-                other = piece.right, job.kerf if piece.right_eats is None else piece.right_eats
+                one_end = piece.left, cutting.kerf if piece.left_eats is None else piece.left_eats
+                other = piece.right, cutting.kerf if piece.right_eats is None else piece.right_eats
                 for left, next_right in {(one_end, other), (other, one_end)}:
-                    starts = [trim if end is None else end + parting]
-                    if end is not None and job.turnable and right[0] and right == left:
+                    starts = [trim if end is None else end + cutting_off]
+                    if end is not None and cutting.turnable and right[0] and right == left:
                         starts.append(end + right[1] - right[0])
-                    takes = next_right[1] if job.turnable else max(one_end[1], other[1])
-                    if job.square_first:
-                        takes = job.kerf
+                    takes = next_right[1] if cutting.turnable else max(one_end[1], other[1])
+                    if cutting.square_first:
+                        takes = cutting.kerf
                     starts += [defect.end for defect in one.defects if defect.end > starts[0]]
                     for start in starts:
                         stop = start + piece.length

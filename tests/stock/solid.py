@@ -1,7 +1,7 @@
 """Saw every stick of a plan as polygons: the stick, its pieces, and the kerf of each cut as a strip.
 
 Shares no arithmetic with the optimizer: a strip is the blade's width square to the cut's own line. Cuts are made from
-the left. A piece is parted by the cut at its right end or by a shared one; where pieces are cut off square first, by a
+the left. A piece is cut off by the cut at its right end or by a shared one; where pieces are cut off square first, by a
 square one at its long point.
 """
 
@@ -10,29 +10,29 @@ from math import hypot
 
 from shapely import Polygon, box
 
-from longpoint.stock import Job, Layout, Piece, Placed, Plan, Remnant
+from longpoint.stock import Cutting, Layout, Placed, Plan, StickOnHand, Wanted
 
 SHORT = 2e-6  # inches along the stick that what is rounded may be off
 Line = tuple[tuple[float, float], tuple[float, float]]
 
 
-def misfits(job: Job, plan: Plan, width: float) -> Iterator[str]:
+def misfits(cutting: Cutting, plan: Plan, width: float) -> Iterator[str]:
     """What a saw would spoil in a plan for pieces of that width."""
-    pieces = {piece.key: piece for piece in job.pieces}
+    pieces = {piece.key: piece for piece in cutting.pieces}
     for layout in plan.layouts:
         for keys in set(layout.keys):
-            yield from _stick(job, layout, [pieces[key] for key in keys], width)
+            yield from _stick(cutting, layout, [pieces[key] for key in keys], width)
 
 
-def _stick(job: Job, layout: Layout, row: list[Piece], width: float) -> Iterator[str]:
-    stock = next(one for one in job.stock if one.key == layout.stick)
-    trim = job.end_trim
-    if isinstance(stock, Remnant) and stock.end_trim is not None:
+def _stick(cutting: Cutting, layout: Layout, row: list[Wanted], width: float) -> Iterator[str]:
+    stock = next(one for one in cutting.stock if one.key == layout.stick)
+    trim = cutting.end_trim
+    if isinstance(stock, StickOnHand) and stock.end_trim is not None:
         trim = stock.end_trim
     faces = [_faces(piece, placed, width) for piece, placed in zip(row, layout.placed, strict=True)]
     solids = [_within(Polygon([*left, *reversed(right)])) for left, right in faces]
     usable = box(float(trim), 0, float(stock.length - trim), width)
-    kerf = float(job.kerf)
+    kerf = float(cutting.kerf)
     for at, solid in enumerate(solids):
         if not solid.within(usable):
             yield "a piece is not within the trimmed stick"
@@ -41,11 +41,11 @@ def _stick(job: Job, layout: Layout, row: list[Piece], width: float) -> Iterator
                 yield "a piece has a defect in it"
         left, right = faces[at]
         shared = at + 1 < len(row) and layout.placed[at + 1].shares_cut
-        parting = right
-        if job.square_first and not shared:
+        cutting_off = right
+        if cutting.square_first and not shared:
             end = float(layout.placed[at].start + row[at].length)
-            parting = (end, 0.0), (end, width)
-        for what, strip in (("left", _strip(left, kerf, -1)), ("right", _strip(parting, kerf, 1))):
+            cutting_off = (end, 0.0), (end, width)
+        for what, strip in (("left", _strip(left, kerf, -1)), ("right", _strip(cutting_off, kerf, 1))):
             for after, other in enumerate(solids[at:]):
                 if other.intersects(strip):
                     yield f"the cut at a piece's {what} end goes into the piece {after} after it"
@@ -60,7 +60,7 @@ def _within(solid: Polygon) -> Polygon:
     return solid.buffer(-SHORT, join_style="mitre")
 
 
-def _faces(piece: Piece, placed: Placed, width: float) -> tuple[Line, Line]:
+def _faces(piece: Wanted, placed: Placed, width: float) -> tuple[Line, Line]:
     """The lines of a piece's left and right end, each from the stick's near edge to its far one."""
     runs = (piece.right, piece.left) if placed.reversed else (piece.left, piece.right)
     left, right = float(runs[0]), float(runs[1])

@@ -1,4 +1,4 @@
-"""What a cut eats along the stick: worked figures, and small jobs against everything tried."""
+"""What a cut eats along the stick: worked figures, and small cuttings against everything tried."""
 
 from dataclasses import replace
 from fractions import Fraction
@@ -6,25 +6,27 @@ from math import cos, radians
 
 import pytest
 
-from longpoint.stock import Budget, Job, Piece, StickKind, StockError, eaten, plan
+from longpoint.stock import Budget, Cutting, StickKind, StockError, Wanted, eaten, plan
 from stock.brute import cheapest
 from stock.checker import complaints
-from stock.jobs import CUT_TRADES, house, small_cut_job
+from stock.cuttings import CUT_TRADES, house, small_cutting_with_cuts
 
 KERF = Fraction(1, 8)
 WIDTH = Fraction(5, 2)
 CUT = eaten(KERF, 45)
-LEG = Piece("leg", Fraction(80 * 16 + 5, 16), 2, right=WIDTH, right_eats=CUT)
+LEG = Wanted("leg", Fraction(80 * 16 + 5, 16), 2, right=WIDTH, right_eats=CUT)
 
 
 def sticks_taken(length: Fraction, **rules: bool) -> int:
     """How many sticks of that length, untrimmed, two legs of 80 5/16 take."""
-    job = Job("casing", (LEG,), (StickKind("s", length, 100),), kerf=KERF, end_trim=Fraction(0), **rules)
-    found = plan(job)
-    assert not complaints(job, found)
+    cutting = Cutting(
+        "casing", (LEG,), (StickKind("s", length, 100),), kerf=KERF, end_trim=Fraction(0), **rules
+    )
+    found = plan(cutting)
+    assert not complaints(cutting, found)
     assert found.proven
-    first_fit = plan(job, Budget(0))
-    assert not complaints(job, first_fit)
+    first_fit = plan(cutting, Budget(0))
+    assert not complaints(cutting, first_fit)
     return sum(found.sticks.values())
 
 
@@ -53,7 +55,7 @@ def test_from_158_1_4_the_second_leg_would_be_0_0518_short() -> None:
     assert sticks_taken(Fraction(633, 4), turnable=True) == 2
 
 
-def test_a_miter_that_parts_a_piece_eats_as_much() -> None:
+def test_a_miter_that_cuts_a_piece_off_eats_as_much() -> None:
     exact = 2 * LEG.length + CUT
     assert sticks_taken(exact) == 1
     assert sticks_taken(exact - Fraction(1, 1_000_000)) == 2
@@ -75,22 +77,22 @@ def test_a_left_and_a_right_leg_are_alike_on_molded_stock() -> None:
     other = replace(
         LEG, key="other", quantity=1, left=WIDTH, right=Fraction(0), left_eats=CUT, right_eats=None
     )
-    job = Job(
+    cutting = Cutting(
         "casing",
         (replace(LEG, quantity=1), other),
         (StickKind("s", 2 * LEG.length + CUT, 100),),
         kerf=KERF,
         end_trim=Fraction(0),
     )
-    found = plan(job)
-    assert not complaints(job, found)
+    found = plan(cutting)
+    assert not complaints(cutting, found)
     assert found.sticks == {"s": 1}
 
 
 def test_ends_of_one_run_and_other_angles_share_no_cut() -> None:
     """A narrower piece at a sharper angle runs as far along the stick, and its miter is another."""
     other = replace(LEG, key="other", quantity=1, right_eats=eaten(KERF, 50))
-    job = Job(
+    cutting = Cutting(
         "casing",
         (replace(LEG, quantity=1), other),
         (StickKind("s", 2 * LEG.length, 100),),
@@ -98,40 +100,44 @@ def test_ends_of_one_run_and_other_angles_share_no_cut() -> None:
         end_trim=Fraction(0),
         turnable=True,
     )
-    found = plan(job)
-    assert not complaints(job, found)
+    found = plan(cutting)
+    assert not complaints(cutting, found)
     assert found.sticks == {"s": 2}
 
 
 def test_the_offcut_is_what_the_last_cut_leaves() -> None:
     one = replace(LEG, quantity=1)
-    job = Job("casing", (one,), (StickKind("s", Fraction(100), 100),), kerf=KERF, end_trim=Fraction(0))
-    assert plan(job).layouts[0].offcut == 100 - LEG.length - CUT
+    cutting = Cutting(
+        "casing", (one,), (StickKind("s", Fraction(100), 100),), kerf=KERF, end_trim=Fraction(0)
+    )
+    assert plan(cutting).layouts[0].offcut == 100 - LEG.length - CUT
 
 
 def test_a_cut_that_eats_less_than_the_kerf_is_refused() -> None:
-    job = Job("casing", (replace(LEG, right_eats=Fraction(1, 16)),), (StickKind("s", Fraction(100), 100),))
+    cutting = Cutting(
+        "casing", (replace(LEG, right_eats=Fraction(1, 16)),), (StickKind("s", Fraction(100), 100),)
+    )
     with pytest.raises(StockError) as caught:
-        plan(job)
+        plan(cutting)
     assert [(fault.field, fault.code) for fault in caught.value.faults] == [
         (("pieces", 0, "right_eats"), "below_kerf")
     ]
 
 
 @pytest.mark.parametrize("trade", CUT_TRADES)
-def test_small_jobs_are_planned_at_the_cheapest_cost_there_is(trade: str) -> None:
+def test_small_cuttings_are_planned_at_the_cheapest_cost_there_is(trade: str) -> None:
     planned = proven = 0
     for seed in range(60):
-        job = small_cut_job(trade, seed)
-        cheapest_cost = cheapest(job)
+        cutting = small_cutting_with_cuts(trade, seed)
+        cheapest_cost = cheapest(cutting)
         try:
-            found = plan(job)
+            found = plan(cutting)
         except StockError:
             assert cheapest_cost is None, f"{trade} {seed} is refused, and costs {cheapest_cost}"
             continue
         planned += 1
         assert cheapest_cost is not None
-        assert not complaints(job, found), f"{trade} {seed}"
+        assert not complaints(cutting, found), f"{trade} {seed}"
         assert found.bound_cents <= cheapest_cost <= found.cost_cents, f"{trade} {seed}"
         proven += found.proven
     assert planned > 50
@@ -140,7 +146,7 @@ def test_small_jobs_are_planned_at_the_cheapest_cost_there_is(trade: str) -> Non
 
 @pytest.mark.parametrize("turnable", [False, True])
 def test_a_house_whose_cuts_eat_what_they_do_is_proven(turnable: bool) -> None:
-    job = house(30, 10, 1, turnable=turnable, eats=True)
-    found = plan(job, Budget(4.0))
-    assert not complaints(job, found)
+    cutting = house(30, 10, 1, turnable=turnable, eats=True)
+    found = plan(cutting, Budget(4.0))
+    assert not complaints(cutting, found)
     assert found.proven

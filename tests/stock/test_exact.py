@@ -1,4 +1,4 @@
-"""The optimiser against everything tried, and the checker on every plan."""
+"""The optimizer against everything tried, and the checker on every plan."""
 
 from dataclasses import replace
 from fractions import Fraction
@@ -6,25 +6,25 @@ from itertools import product
 
 import pytest
 
-from longpoint.stock import Budget, Job, Piece, StickKind, StockError, plan
+from longpoint.stock import Budget, Cutting, StickKind, StockError, Wanted, plan
 from stock.brute import cheapest
 from stock.checker import complaints
-from stock.jobs import TRADES, house, small_job
+from stock.cuttings import TRADES, house, small_cutting
 
 
 @pytest.mark.parametrize("trade", TRADES)
-def test_small_jobs_are_planned_at_the_cheapest_cost_there_is(trade: str) -> None:
+def test_small_cuttings_are_planned_at_the_cheapest_cost_there_is(trade: str) -> None:
     planned = 0
     for seed in range(60):
-        job = small_job(trade, seed)
-        cheapest_cost = cheapest(job)
+        cutting = small_cutting(trade, seed)
+        cheapest_cost = cheapest(cutting)
         try:
-            found = plan(job)
+            found = plan(cutting)
         except StockError:
             assert cheapest_cost is None, f"{trade} {seed} is refused, and costs {cheapest_cost}"
             continue
         planned += 1
-        assert not complaints(job, found), f"{trade} {seed}"
+        assert not complaints(cutting, found), f"{trade} {seed}"
         assert found.cost_cents == cheapest_cost, f"{trade} {seed}"
         assert found.proven, f"{trade} {seed} is not proven"
     assert planned > 30
@@ -32,26 +32,26 @@ def test_small_jobs_are_planned_at_the_cheapest_cost_there_is(trade: str) -> Non
 
 @pytest.mark.parametrize("seed", range(3))
 def test_a_house_of_thirty_windows_is_proven(seed: int) -> None:
-    job = house(30, 10, seed)
-    found = plan(job, Budget(8.0))
-    assert not complaints(job, found)
+    cutting = house(30, 10, seed)
+    found = plan(cutting, Budget(8.0))
+    assert not complaints(cutting, found)
     assert found.proven
 
 
 def test_turned_stock_never_costs_more_and_here_costs_less() -> None:
-    job = house(12, 6, 1)
-    turned = replace(job, turnable=True)
-    moulded, flat = plan(job, Budget(8.0)), plan(turned, Budget(8.0))
+    cutting = house(12, 6, 1)
+    turned = replace(cutting, turnable=True)
+    molded, flat = plan(cutting, Budget(8.0)), plan(turned, Budget(8.0))
     assert not complaints(turned, flat)
     assert flat.proven
-    assert flat.cost_cents < moulded.cost_cents
+    assert flat.cost_cents < molded.cost_cents
 
 
 @pytest.mark.parametrize("turnable", [False, True])
 def test_one_opening_comes_from_one_stick_where_a_stick_holds_it(turnable: bool) -> None:
-    job = house(12, 6, 2, turnable=turnable, together=True)
-    found = plan(job, Budget(8.0))
-    assert not complaints(job, found)
+    cutting = house(12, 6, 2, turnable=turnable, together=True)
+    found = plan(cutting, Budget(8.0))
+    assert not complaints(cutting, found)
     assert found.proven
     whole = {f"W{number}" for number in range(12)} - set(found.split_openings)
     assert whole
@@ -65,22 +65,22 @@ def test_one_opening_comes_from_one_stick_where_a_stick_holds_it(turnable: bool)
         assert len(sticks) == 1
 
 
-def test_the_same_job_gives_the_same_plan() -> None:
-    job = house(30, 10, 5)
-    first, second = plan(job, Budget(8.0)), plan(job, Budget(8.0))
+def test_the_same_cutting_gives_the_same_plan() -> None:
+    cutting = house(30, 10, 5)
+    first, second = plan(cutting, Budget(8.0)), plan(cutting, Budget(8.0))
     assert replace(first, seconds=0.0) == replace(second, seconds=0.0)
 
 
 def test_of_plans_at_one_cost_the_fewest_sticks_are_taken() -> None:
     by_the_foot = tuple(StickKind(f"{feet} ft", Fraction(12 * feet), 100 * feet) for feet in (4, 8, 16))
-    pieces = (Piece("a", Fraction(40), 8), Piece("b", Fraction(23), 4), Piece("c", Fraction(47), 3))
-    job = Job("casing", pieces, by_the_foot, kerf=Fraction(0), end_trim=Fraction(0))
-    found = plan(job)
+    pieces = (Wanted("a", Fraction(40), 8), Wanted("b", Fraction(23), 4), Wanted("c", Fraction(47), 3))
+    cutting = Cutting("casing", pieces, by_the_foot, kerf=Fraction(0), end_trim=Fraction(0))
+    found = plan(cutting)
     assert found.proven
-    assert not complaints(job, found)
+    assert not complaints(cutting, found)
     others = [
         replace(
-            job,
+            cutting,
             sticks=tuple(
                 replace(one, available=count) for one, count in zip(by_the_foot, counts, strict=True)
             ),
@@ -96,30 +96,30 @@ def test_of_plans_at_one_cost_the_fewest_sticks_are_taken() -> None:
 
 
 def test_waste_is_gathered_into_one_long_offcut() -> None:
-    pieces = (Piece("long", Fraction(60)), Piece("middle", Fraction(41), 2), Piece("short", Fraction(12)))
-    job = Job(
+    pieces = (Wanted("long", Fraction(60)), Wanted("middle", Fraction(41), 2), Wanted("short", Fraction(12)))
+    cutting = Cutting(
         "casing", pieces, (StickKind("s", Fraction(101), 500),), end_trim=Fraction(0), kerf=Fraction(1, 2)
     )
-    found = plan(job)
+    found = plan(cutting)
     assert found.proven
-    assert not complaints(job, found)
+    assert not complaints(cutting, found)
     # 60 + 12 beside 41 + 41 would leave 28 and 18; 41 + 41 + 12 beside 60 leaves one of 40 1/2.
     assert sorted(layout.offcut for layout in found.layouts) == [Fraction(11, 2), Fraction(81, 2)]
 
 
 def test_turned_stock_with_many_angles_is_no_dearer_than_first_fit_and_can_be_cut() -> None:
-    job = house(30, 10, 4, turnable=True)
+    cutting = house(30, 10, 4, turnable=True)
     angled = tuple(
         replace(
             piece,
             left=piece.left and Fraction(9, 4),
             right=piece.right and Fraction(5, 2) + Fraction(index % 3, 7),
         )
-        for index, piece in enumerate(job.pieces)
+        for index, piece in enumerate(cutting.pieces)
     )
-    job = replace(job, pieces=angled)
-    found, first = plan(job, Budget(4.0)), plan(job, Budget(0))
-    assert not complaints(job, found)
+    cutting = replace(cutting, pieces=angled)
+    found, first = plan(cutting, Budget(4.0)), plan(cutting, Budget(0))
+    assert not complaints(cutting, found)
     assert found.bound_cents <= found.cost_cents <= first.cost_cents
     assert not found.proven
     assert found.stopped == "memory"

@@ -11,29 +11,29 @@ from hypothesis import strategies as st
 
 from longpoint.stock import (
     Budget,
-    Defect,
-    Job,
-    Piece,
+    Cutting,
     Plan,
-    Remnant,
     Replanned,
     Standing,
     StickKind,
+    StickOnHand,
     StockError,
+    Stretch,
+    Wanted,
     plan,
     replan,
 )
 from stock.brute import cheapest
 from stock.checker import complaints
+from stock.cuttings import CUT_TRADES, TRADES, house, readings, small_cutting, small_cutting_with_cuts
 from stock.earlier import most_kept, remeasured, small_house, standing, within_by_brute, within_by_plan
-from stock.jobs import CUT_TRADES, TRADES, house, readings, small_cut_job, small_job
 
 AMPLE = Budget(20.0)
 
 
-def sound(job: Job, before: list[Standing], found: Replanned) -> None:
+def sound(cutting: Cutting, before: list[Standing], found: Replanned) -> None:
     """It can be cut, and the kept sticks come first, each as it was."""
-    assert not complaints(job, found.plan)
+    assert not complaints(cutting, found.plan)
     layouts = {one.name: one.layout for one in before}
     order = [one.name for one in before if one.name in found.kept]
     assert list(found.kept) == order
@@ -42,30 +42,30 @@ def sound(job: Job, before: list[Standing], found: Replanned) -> None:
         assert (layout.stick, layout.placed, layout.keys) == (was.stick, was.placed, was.keys)
 
 
-def changed(job: Job, seed: int) -> Job:
+def changed(cutting: Cutting, seed: int) -> Cutting:
     random = Random(seed)
-    pieces = list(job.pieces)
+    pieces = list(cutting.pieces)
     at = random.randrange(len(pieces))
     longer = max(Fraction(1), pieces[at].length + Fraction(random.randint(-12, 12), 8))
     pieces[at] = replace(pieces[at], length=longer)
-    return replace(job, pieces=tuple(pieces))
+    return replace(cutting, pieces=tuple(pieces))
 
 
 @pytest.mark.parametrize("trade", TRADES + CUT_TRADES)
-def test_of_small_jobs_of_every_trade_as_many_sticks_are_kept_as_can_be(trade: str) -> None:
+def test_of_small_cuttings_of_every_trade_as_many_sticks_are_kept_as_can_be(trade: str) -> None:
     lost = tried = 0
     for seed in range(4):
-        job = small_cut_job(trade, seed) if trade in CUT_TRADES else small_job(trade, seed)
+        cutting = small_cutting_with_cuts(trade, seed) if trade in CUT_TRADES else small_cutting(trade, seed)
         try:
-            before = standing(plan(job))
-            job = changed(job, seed)
-            found = replan(job, before, AMPLE)
+            before = standing(plan(cutting))
+            cutting = changed(cutting, seed)
+            found = replan(cutting, before, AMPLE)
         except StockError:
             continue
         tried += 1
-        sound(job, before, found)
-        assert found.plan.cost_cents == cheapest(job), f"{trade} {seed}"
-        most = most_kept(job, before, found.plan.cost_cents, within_by_brute)
+        sound(cutting, before, found)
+        assert found.plan.cost_cents == cheapest(cutting), f"{trade} {seed}"
+        most = most_kept(cutting, before, found.plan.cost_cents, within_by_brute)
         assert len(found.kept) == most, f"{trade} {seed}"
         assert found.most
         lost += len(before) - most
@@ -76,44 +76,48 @@ def test_of_small_jobs_of_every_trade_as_many_sticks_are_kept_as_can_be(trade: s
 @settings(max_examples=120, deadline=None, derandomize=True)
 @given(st.integers(0, 10_000))
 def test_a_house_with_one_opening_measured_again_keeps_as_many_sticks_as_it_can(seed: int) -> None:
-    job = small_house(seed)
-    before = standing(plan(job, AMPLE if seed % 3 else Budget(0)))
-    job = remeasured(job, seed)
-    found = replan(job, before, AMPLE)
-    sound(job, before, found)
+    cutting = small_house(seed)
+    before = standing(plan(cutting, AMPLE if seed % 3 else Budget(0)))
+    cutting = remeasured(cutting, seed)
+    found = replan(cutting, before, AMPLE)
+    sound(cutting, before, found)
     assert found.plan.proven
-    assert len(found.kept) == most_kept(job, before, found.plan.cost_cents, within_by_plan)
+    assert len(found.kept) == most_kept(cutting, before, found.plan.cost_cents, within_by_plan)
     assert found.most
 
 
 @pytest.mark.parametrize("together", [False, True])
 @pytest.mark.parametrize("turnable", [False, True])
-def test_a_job_that_did_not_change_keeps_every_stick(turnable: bool, together: bool) -> None:
-    job = house(8, 5, 3, turnable=turnable, together=together, eats=True)
-    first = plan(job)
+def test_a_cutting_that_did_not_change_keeps_every_stick(turnable: bool, together: bool) -> None:
+    cutting = house(8, 5, 3, turnable=turnable, together=together, eats=True)
+    first = plan(cutting)
     before = standing(first)
-    found = replan(job, before)
-    sound(job, before, found)
+    found = replan(cutting, before)
+    sound(cutting, before, found)
     assert len(found.kept) == len(before)
     assert found.most
     assert found.plan.cost_cents == first.cost_cents
 
 
 STICK = StickKind("s", Fraction(100), 500)
-SPARE = Remnant("r", Fraction(60), 0)
-TWO = (Piece("a", Fraction(45), 2, "W1", right=WIDTH) for WIDTH in (Fraction(5, 2),))
-BASE = Job("casing", (*TWO, Piece("b", Fraction(54), 1, "W2")), (STICK,), (SPARE,), end_trim=Fraction(1, 2))
+SPARE = StickOnHand("r", Fraction(60), 0)
+TWO = (Wanted("a", Fraction(45), 2, "W1", right=WIDTH) for WIDTH in (Fraction(5, 2),))
+BASE = Cutting(
+    "casing", (*TWO, Wanted("b", Fraction(54), 1, "W2")), (STICK,), (SPARE,), end_trim=Fraction(1, 2)
+)
 
 
-def piece(job: Job, key: str, **fields: object) -> Job:
-    return replace(job, pieces=tuple(replace(one, **fields) if one.key == key else one for one in job.pieces))
+def piece(cutting: Cutting, key: str, **fields: object) -> Cutting:
+    return replace(
+        cutting, pieces=tuple(replace(one, **fields) if one.key == key else one for one in cutting.pieces)
+    )
 
 
-def stick(job: Job, **fields: object) -> Job:
-    return replace(job, sticks=(replace(job.sticks[0], **fields),))
+def stick(cutting: Cutting, **fields: object) -> Cutting:
+    return replace(cutting, sticks=(replace(cutting.sticks[0], **fields),))
 
 
-REASONS: dict[str, tuple[Job, set[str]]] = {
+REASONS: dict[str, tuple[Cutting, set[str]]] = {
     "nothing changed": (BASE, {"s", "r"}),
     "a line is gone": (replace(BASE, pieces=BASE.pieces[:1]), {"s"}),
     "not so many of a line": (piece(BASE, "a", quantity=1), {"r"}),
@@ -128,15 +132,15 @@ REASONS: dict[str, tuple[Job, set[str]]] = {
     "the stick is cheaper": (stick(BASE, price_cents=499), {"r"}),
     "the stick is longer": (stick(BASE, length=Fraction(120)), {"r"}),
     "the stick has another name": (stick(BASE, key="t"), {"r"}),
-    "a knot under a piece": (stick(BASE, defects=(Defect(Fraction(10), Fraction(11)),)), {"r"}),
-    "a knot in the offcut": (stick(BASE, defects=(Defect(Fraction(97), Fraction(98)),)), {"s", "r"}),
-    "the remnant is gone": (replace(BASE, remnants=()), {"s"}),
-    "the remnant is a stick now": (
-        replace(BASE, sticks=(STICK, StickKind("r", Fraction(60), 0)), remnants=()),
+    "a knot under a piece": (stick(BASE, defects=(Stretch(Fraction(10), Fraction(11)),)), {"r"}),
+    "a knot in the offcut": (stick(BASE, defects=(Stretch(Fraction(97), Fraction(98)),)), {"s", "r"}),
+    "the length on hand is gone": (replace(BASE, lengths_on_hand=()), {"s"}),
+    "the length on hand is a stick now": (
+        replace(BASE, sticks=(STICK, StickKind("r", Fraction(60), 0)), lengths_on_hand=()),
         {"s"},
     ),
-    "the remnant is trimmed otherwise": (
-        replace(BASE, remnants=(replace(SPARE, end_trim=Fraction(1, 4)),)),
+    "the length on hand is trimmed otherwise": (
+        replace(BASE, lengths_on_hand=(replace(SPARE, end_trim=Fraction(1, 4)),)),
         {"s"},
     ),
     "pieces of an opening on two sticks are to be together": (
@@ -152,31 +156,31 @@ REASONS: dict[str, tuple[Job, set[str]]] = {
 def test_a_stick_that_can_no_longer_be_cut_as_it_was_is_dropped(reason: str) -> None:
     before = [Standing(one.layout.stick, one.layout) for one in standing(plan(BASE))]
     assert {one.name for one in before} == {"s", "r"}
-    job, stay = REASONS[reason]
-    found = replan(job, before, Budget(0))
-    sound(job, before, found)
+    cutting, stay = REASONS[reason]
+    found = replan(cutting, before, Budget(0))
+    sound(cutting, before, found)
     assert set(found.kept) == stay
 
 
 def test_a_stick_of_which_none_is_available_is_dropped() -> None:
     before = standing(plan(BASE))
-    job = replace(stick(BASE, available=0), sticks=(replace(STICK, available=0), replace(STICK, key="t")))
-    assert [one.stick for one in replan(job, before).plan.layouts[:1]] == ["r"]
+    cutting = replace(stick(BASE, available=0), sticks=(replace(STICK, available=0), replace(STICK, key="t")))
+    assert [one.stick for one in replan(cutting, before).plan.layouts[:1]] == ["r"]
 
 
 def test_of_two_sticks_that_want_the_same_pieces_the_first_given_stays() -> None:
-    job = Job("casing", (Piece("a", Fraction(45), 3),), (STICK,))
+    cutting = Cutting("casing", (Wanted("a", Fraction(45), 3),), (STICK,))
     one, other = (
         Standing(name, replace(layout, keys=(layout.keys[0],)))
         for name, layout in zip(
-            "xy", plan(replace(job, pieces=(Piece("a", Fraction(45), 2),))).layouts * 2, strict=True
+            "xy", plan(replace(cutting, pieces=(Wanted("a", Fraction(45), 2),))).layouts * 2, strict=True
         )
     )
-    assert replan(job, [one, other]).kept == ("x",)
-    assert replan(job, [other, one]).kept == ("y",)
+    assert replan(cutting, [one, other]).kept == ("x",)
+    assert replan(cutting, [other, one]).kept == ("y",)
     capped = replace(
-        job,
-        pieces=(Piece("a", Fraction(45), 4),),
+        cutting,
+        pieces=(Wanted("a", Fraction(45), 4),),
         sticks=(replace(STICK, available=1), replace(STICK, key="t")),
     )
     assert replan(capped, [other, one]).kept == ("y",)
@@ -193,22 +197,22 @@ def test_an_offcut_goes_on_the_rack_by_the_rule_of_now() -> None:
 def test_the_quick_plan_keeps_every_stick_it_can_whatever_it_costs() -> None:
     lost = 0
     for seed in range(12):
-        job = small_house(seed)
-        before = standing(plan(job))
-        job = remeasured(job, seed)
-        found = replan(job, before, Budget(0))
-        sound(job, before, found)
-        assert found.plan.bound_cents == plan(job, Budget(0)).bound_cents
+        cutting = small_house(seed)
+        before = standing(plan(cutting))
+        cutting = remeasured(cutting, seed)
+        found = replan(cutting, before, Budget(0))
+        sound(cutting, before, found)
+        assert found.plan.bound_cents == plan(cutting, Budget(0)).bound_cents
         assert found.plan.stopped == ("proven" if found.plan.proven else "effort")
-        lost += found.plan.cost_cents > plan(job).cost_cents
+        lost += found.plan.cost_cents > plan(cutting).cost_cents
     assert lost
 
 
 def test_the_quick_plan_lets_sticks_go_where_the_rest_would_find_no_place() -> None:
     """Two of 30 on one stick each, as they were; now one of 60 needs one of the two sticks there are for itself."""
-    job = Job("casing", (Piece("a", Fraction(30), 2),), (replace(STICK, available=2),))
-    alone = plan(replace(job, pieces=(Piece("a", Fraction(30)),))).layouts[0]
-    now = replace(job, pieces=(*job.pieces, Piece("b", Fraction(60))))
+    cutting = Cutting("casing", (Wanted("a", Fraction(30), 2),), (replace(STICK, available=2),))
+    alone = plan(replace(cutting, pieces=(Wanted("a", Fraction(30)),))).layouts[0]
+    now = replace(cutting, pieces=(*cutting.pieces, Wanted("b", Fraction(60))))
     before = [Standing(name, alone) for name in "xy"]
     found = replan(now, before, Budget(0))
     sound(now, before, found)
@@ -222,33 +226,33 @@ def same(found: Replanned) -> Replanned:
 
 
 @pytest.mark.parametrize(
-    "job", [readings(20, 1), readings(12, 2, on_hand=4, turnable=True), house(10, 6, 3, together=True)]
+    "cutting", [readings(20, 1), readings(12, 2, on_hand=4, turnable=True), house(10, 6, 3, together=True)]
 )
 def test_the_same_twice_and_never_dearer_than_the_search_alone(
-    job: Job, monkeypatch: pytest.MonkeyPatch
+    cutting: Cutting, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """A fraction of the usual work for the same seconds, so that a slow machine has time for it."""
     monkeypatch.setattr("longpoint.stock.effort.PER_SECOND", 0.1)
-    before = standing(plan(job, Budget(2.0)))
-    job = remeasured(job, 1)
-    first, second = replan(job, before, Budget(2.0)), replan(job, before, Budget(2.0))
-    sound(job, before, first)
+    before = standing(plan(cutting, Budget(2.0)))
+    cutting = remeasured(cutting, 1)
+    first, second = replan(cutting, before, Budget(2.0)), replan(cutting, before, Budget(2.0))
+    sound(cutting, before, first)
     if "clock" not in (first.plan.stopped, second.plan.stopped):
         assert same(first) == same(second)
-    alone = plan(job, Budget(2.0))
+    alone = plan(cutting, Budget(2.0))
     assert first.plan.cost_cents <= alone.cost_cents
     assert first.plan.bound_cents <= first.plan.cost_cents
 
 
 def test_better_plans_are_told_of_and_each_is_better() -> None:
-    job = readings(12, 0)
-    before = standing(plan(job))
-    job = remeasured(job, 0)
+    cutting = readings(12, 0)
+    before = standing(plan(cutting))
+    cutting = remeasured(cutting, 0)
     told: list[Replanned] = []
     costs: list[int] = []
-    found = replan(job, before, progress=lambda one: costs.append(one.cost_cents), better=told.append)
+    found = replan(cutting, before, progress=lambda one: costs.append(one.cost_cents), better=told.append)
     for one in told:
-        sound(job, before, one)
+        sound(cutting, before, one)
     ranks = [(one.plan.cost_cents, -len(one.kept)) for one in told]
     assert ranks == sorted(ranks, reverse=True)
     assert ranks[-1] == (found.plan.cost_cents, -len(found.kept))
@@ -256,16 +260,16 @@ def test_better_plans_are_told_of_and_each_is_better() -> None:
 
 
 def test_three_hundred_sticks_take_no_longer_than_the_budget() -> None:
-    job = readings(240, 1)
-    before = standing(plan(job, Budget(0)))
+    cutting = readings(240, 1)
+    before = standing(plan(cutting, Budget(0)))
     assert len(before) > 300
-    job = remeasured(job, 1)
+    cutting = remeasured(cutting, 1)
     began = process_time()
-    found = replan(job, before, Budget(0.6))
+    found = replan(cutting, before, Budget(0.6))
     assert process_time() - began < 1.2
-    sound(job, before, found)
+    sound(cutting, before, found)
     began = process_time()
-    found = replan(job, before, Budget(0))
+    found = replan(cutting, before, Budget(0))
     assert process_time() - began < 1.0
     assert len(found.kept) >= len(before) - 3
 

@@ -1,4 +1,4 @@
-"""The optimiser against CP-SAT on an assignment model: which piece from which stick."""
+"""The optimizer against CP-SAT on an assignment model: which piece from which stick."""
 
 from fractions import Fraction
 from math import lcm
@@ -6,21 +6,21 @@ from math import lcm
 import pytest
 from ortools.sat.python import cp_model
 
-from longpoint.stock import Job, StickKind, StockError, plan
+from longpoint.stock import Cutting, StickKind, StockError, plan
 from stock.checker import complaints
-from stock.jobs import small_job
+from stock.cuttings import small_cutting
 
 
-def assigned(job: Job) -> int | None:
+def assigned(cutting: Cutting) -> int | None:
     """Cents of the cheapest plan for plain stock by the solver, or None when there is no plan."""
-    pieces = [piece.length for piece in job.pieces for _ in range(piece.quantity)]
-    scale = lcm(*(length.denominator for length in [*pieces, job.kerf, job.end_trim]))
+    pieces = [piece.length for piece in cutting.pieces for _ in range(piece.quantity)]
+    scale = lcm(*(length.denominator for length in [*pieces, cutting.kerf, cutting.end_trim]))
     sticks: list[tuple[Fraction, int]] = []
-    for stock in job.stock:
+    for stock in cutting.stock:
         most = stock.available if isinstance(stock, StickKind) else 1
-        trim = job.end_trim if isinstance(stock, StickKind) or stock.end_trim is None else stock.end_trim
+        trim = cutting.end_trim if isinstance(stock, StickKind) or stock.end_trim is None else stock.end_trim
         number = len(pieces) if most is None else min(most, len(pieces))
-        sticks += [(stock.length - 2 * trim + job.kerf, stock.price_cents)] * number
+        sticks += [(stock.length - 2 * trim + cutting.kerf, stock.price_cents)] * number
     scale = lcm(scale, *(room.denominator for room, _ in sticks))
     model = cp_model.CpModel()
     used = [model.new_bool_var("") for _ in sticks]
@@ -28,7 +28,7 @@ def assigned(job: Job) -> int | None:
     for row in cut:
         model.add_exactly_one(row)
     for index, (room, _) in enumerate(sticks):
-        weights = [int((length + job.kerf) * scale) for length in pieces]
+        weights = [int((length + cutting.kerf) * scale) for length in pieces]
         taken = sum(weight * row[index] for weight, row in zip(weights, cut, strict=True))
         model.add(taken <= int(max(room, Fraction(0)) * scale) * used[index])
     model.minimize(sum(price * one for one, (_, price) in zip(used, sticks, strict=True)))
@@ -44,14 +44,14 @@ def assigned(job: Job) -> int | None:
 def test_an_assignment_model_finds_the_same_cost(trade: str) -> None:
     planned = 0
     for seed in range(100, 115):
-        job = small_job(trade, seed)
-        expected = assigned(job)
+        cutting = small_cutting(trade, seed)
+        expected = assigned(cutting)
         try:
-            found = plan(job)
+            found = plan(cutting)
         except StockError:
             assert expected is None
             continue
         planned += 1
-        assert not complaints(job, found)
+        assert not complaints(cutting, found)
         assert found.cost_cents == expected
     assert planned > 8

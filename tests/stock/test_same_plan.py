@@ -1,4 +1,4 @@
-"""The same job with the same budget gives the same plan, whatever else the processor does."""
+"""The same cutting with the same budget gives the same plan, whatever else the processor does."""
 
 import subprocess
 import sys
@@ -7,10 +7,10 @@ from random import Random
 
 import pytest
 
-from longpoint.stock import Budget, Job, Plan, plan
-from stock.jobs import CUT_TRADES, crooked, house, rack, readings, small_cut_job, spread
+from longpoint.stock import Budget, Cutting, Plan, plan
+from stock.cuttings import CUT_TRADES, crooked, house, rack, readings, small_cutting_with_cuts, spread
 
-JOBS = (
+CUTTINGS = (
     ("windows", readings(40, 1)),
     ("many windows", readings(120, 2)),
     ("turned", readings(30, 3, turnable=True)),
@@ -18,7 +18,7 @@ JOBS = (
     ("rack", rack(25, 30, 5)),
     ("crooked", crooked(12, 6)),
     ("lengths", spread(300, 7)),
-    *((trade, small_cut_job(trade, 8)) for trade in CUT_TRADES),
+    *((trade, small_cutting_with_cuts(trade, 8)) for trade in CUT_TRADES),
 )
 
 
@@ -33,10 +33,10 @@ def same(found: Plan) -> Plan:
     return replace(found, seconds=0.0)
 
 
-@pytest.mark.parametrize(("name", "job"), JOBS)
-def test_twice(name: str, job: Job) -> None:
+@pytest.mark.parametrize(("name", "cutting"), CUTTINGS)
+def test_twice(name: str, cutting: Cutting) -> None:
     budget = Budget(Random(name).choice([0.4, 1.2]))
-    first, second = plan(job, budget), plan(job, budget)
+    first, second = plan(cutting, budget), plan(cutting, budget)
     assert first.stopped in ("proven", "effort", "memory", "clock")
     assert (first.stopped == "proven") == first.proven
     if "clock" not in (first.stopped, second.stopped):
@@ -44,13 +44,13 @@ def test_twice(name: str, job: Job) -> None:
 
 
 def test_beside_another_that_takes_the_processor() -> None:
-    """Effort is counted, so a busy machine gives the same plan; a job that effort ends is chosen for it."""
-    job, budget = readings(120, 2), Budget(1.0)
-    idle = plan(job, budget)
+    """Effort is counted, so a busy machine gives the same plan; a cutting that effort ends is chosen for it."""
+    cutting, budget = readings(120, 2), Budget(1.0)
+    idle = plan(cutting, budget)
     assert idle.stopped == "effort"
     busy = [subprocess.Popen([sys.executable, "-c", "while True: pass"]) for _ in range(2)]
     try:
-        loaded = plan(job, budget)
+        loaded = plan(cutting, budget)
     finally:
         for one in busy:
             one.kill()

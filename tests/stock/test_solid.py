@@ -7,28 +7,28 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from longpoint.stock import Budget, Job, Piece, StickKind, StockError, eaten, plan
-from stock.jobs import ANGLES, CUT_TRADES, KERF, RUNS, WIDE, small_cut_job
+from longpoint.stock import Budget, Cutting, StickKind, StockError, Wanted, eaten, plan
+from stock.cuttings import ANGLES, CUT_TRADES, KERF, RUNS, WIDE, small_cutting_with_cuts
 from stock.solid import misfits
 
 
 @settings(max_examples=150, deadline=None)
 @given(st.sampled_from(CUT_TRADES), st.integers(0, 10**6), st.sampled_from([0.0, 0.3]))
 def test_a_saw_can_cut_every_plan(trade: str, seed: int, seconds: float) -> None:
-    job = small_cut_job(trade, seed)
+    cutting = small_cutting_with_cuts(trade, seed)
     try:
-        found = plan(job, Budget(seconds))
+        found = plan(cutting, Budget(seconds))
     except StockError:
         return
-    assert not list(misfits(job, found, WIDE))
+    assert not list(misfits(cutting, found, WIDE))
 
 
-def tight(turnable: bool, run: Fraction) -> tuple[Job, Job]:
+def tight(turnable: bool, run: Fraction) -> tuple[Cutting, Cutting]:
     """Two legs on a stick that holds them if every cut eats a kerf; what they truly eat, and what was thought."""
     eats = eaten(KERF, ANGLES[run])
-    legs = tuple(Piece(f"leg {n}", Fraction(60), right=run, right_eats=eats) for n in range(2))
+    legs = tuple(Wanted(f"leg {n}", Fraction(60), right=run, right_eats=eats) for n in range(2))
     stick = StickKind("s", 120 + KERF - (run if turnable else 0), 100)
-    true = Job("casing", legs, (stick,), kerf=KERF, end_trim=Fraction(0), turnable=turnable)
+    true = Cutting("casing", legs, (stick,), kerf=KERF, end_trim=Fraction(0), turnable=turnable)
     return true, replace(true, pieces=tuple(replace(leg, right_eats=None) for leg in legs))
 
 
@@ -43,10 +43,10 @@ def test_the_check_finds_cuts_that_eat_more_than_was_planned(turnable: bool, run
 
 
 def test_the_check_finds_pieces_moved_past_the_end_or_onto_each_other() -> None:
-    job, _ = tight(False, RUNS[1])
-    found = plan(replace(job, sticks=(replace(job.sticks[0], length=Fraction(130)),)))
+    cutting, _ = tight(False, RUNS[1])
+    found = plan(replace(cutting, sticks=(replace(cutting.sticks[0], length=Fraction(130)),)))
     (layout,) = found.layouts
-    long = replace(job, sticks=(replace(job.sticks[0], length=Fraction(130)),))
+    long = replace(cutting, sticks=(replace(cutting.sticks[0], length=Fraction(130)),))
     assert not list(misfits(long, found, WIDE))
     for by in (Fraction(10), Fraction(-1, 1000)):
         moved = replace(layout.placed[1], start=layout.placed[1].start + by)
@@ -55,8 +55,8 @@ def test_the_check_finds_pieces_moved_past_the_end_or_onto_each_other() -> None:
 
 
 def test_the_check_finds_a_shared_cut_of_unlike_angles() -> None:
-    job, _ = tight(True, RUNS[1])
-    job = replace(job, sticks=(replace(job.sticks[0], length=Fraction(130)),))
-    found = plan(job)
-    other = replace(job.pieces[1], right=RUNS[2])
-    assert list(misfits(replace(job, pieces=(job.pieces[0], other)), found, WIDE))
+    cutting, _ = tight(True, RUNS[1])
+    cutting = replace(cutting, sticks=(replace(cutting.sticks[0], length=Fraction(130)),))
+    found = plan(cutting)
+    other = replace(cutting.pieces[1], right=RUNS[2])
+    assert list(misfits(replace(cutting, pieces=(cutting.pieces[0], other)), found, WIDE))

@@ -1,4 +1,4 @@
-"""Small jobs planned as large ones are: with no lists, coarse tables, coarser jobs first, sticks filled up.
+"""Small cuttings planned as large ones are: with no lists, coarse tables, coarser cuttings first, sticks filled up.
 
 Each way of working is forced by taking down the size at which it sets in, and held against everything tried.
 """
@@ -10,7 +10,7 @@ import pytest
 from longpoint.stock import Budget, StockError, plan
 from stock.brute import cheapest
 from stock.checker import complaints
-from stock.jobs import CUT_TRADES, TRADES, small_cut_job, small_job
+from stock.cuttings import CUT_TRADES, TRADES, small_cutting, small_cutting_with_cuts
 
 SQUEEZES: dict[str, dict[tuple[str, str], object]] = {
     "no lists": {("pricing", "MOST_LISTED"): 0},
@@ -46,17 +46,17 @@ def test_no_bound_is_above_the_optimum_and_every_plan_can_be_cut(
         monkeypatch.setattr(import_module(f"longpoint.stock.{module}"), name, value)
     planned = found_best = 0
     for seed in range(500, 512):
-        job = small_cut_job(trade, seed) if trade in CUT_TRADES else small_job(trade, seed)
-        cheapest_cost = cheapest(job)
+        cutting = small_cutting_with_cuts(trade, seed) if trade in CUT_TRADES else small_cutting(trade, seed)
+        cheapest_cost = cheapest(cutting)
         try:
-            found = plan(job, Budget(0.5))
+            found = plan(cutting, Budget(0.5))
         except StockError as refused:
             sure = refused.faults[0].code != "no_plan_found"
             assert not sure or cheapest_cost is None, f"{trade} {seed} is refused, and costs {cheapest_cost}"
             continue
         planned += 1
         assert cheapest_cost is not None
-        assert not complaints(job, found), f"{trade} {seed}"
+        assert not complaints(cutting, found), f"{trade} {seed}"
         assert found.bound_cents <= cheapest_cost <= found.cost_cents, f"{trade} {seed}"
         found_best += found.cost_cents == cheapest_cost
     assert planned > 8

@@ -115,8 +115,8 @@ def test_what_is_unreadable_survives_a_trip_between_processes() -> None:
 
 
 def test_the_nearest_name_is_guessed() -> None:
-    assert nearest("mitered", ["mitred", "butted"]) == ' Was "mitred" meant?'
-    assert nearest("zzz", ["mitred", "butted"]) == ""
+    assert nearest("mitered", ["mitered", "butted"]) == ' Was "mitered" meant?'
+    assert nearest("zzz", ["mitered", "butted"]) == ""
 
 
 def test_of_what_was_sent_the_first_hundred_characters_are_compared() -> None:

@@ -99,7 +99,7 @@ class Length:
             mode: Which mark is taken; of two equally near, the longer, since a long piece can be shaved.
 
         Raises:
-            LengthError: for a step that is not above nought.
+            LengthError: for a step that is not above zero.
         """
         step = Length(to)
         if step._inches <= 0:

@@ -266,9 +266,8 @@ class Overloaded(Problem):
 class PlanningBusy(Problem):
     """Every planner is busy (503).
 
-    The service plans only so many cutting jobs at once and lets only so many wait. Try again after the
-    seconds in the Retry-After header, or ask for `planning_seconds` of 0, which is answered first-fit without
-    waiting.
+    The service plans only so many cuttings at once and lets only so many wait. Try again after the seconds in
+    the Retry-After header, or ask for `planning_seconds` of 0, which is answered first-fit without waiting.
     """
 
     type_uri = "/problems/planning-busy"

@@ -16,11 +16,11 @@ from longpoint.api.computed.pieces import compute_apron, compute_casing, compute
 from longpoint.api.computed.sheets import (
     get_blank_measure_sheet,
     make_cost_sheet,
-    make_fitting_sheet,
+    make_labels,
+    make_material_list,
     make_measure_sheet,
-    make_piece_labels,
-    make_saw_sheet,
-    make_yard_list,
+    make_opening_sheet,
+    make_stick_sheet,
 )
 from longpoint.api.stored.changes import compare_revisions
 from longpoint.api.stored.cut_list import compute_schedule_cut_list
@@ -59,13 +59,13 @@ OPERATIONS: list[Any] = [
     compute_movement,
     compute_cut_list,
     compute_materials,
-    make_fitting_sheet,
-    make_saw_sheet,
-    make_yard_list,
+    make_opening_sheet,
+    make_stick_sheet,
+    make_material_list,
     make_cost_sheet,
     make_measure_sheet,
     get_blank_measure_sheet,
-    make_piece_labels,
+    make_labels,
     create_schedule,
     list_schedules,
     get_schedule,

@@ -1,4 +1,4 @@
-"""Readings in, parts out. Pure: exact on square corners, real numbers where the shape demands them."""
+"""Readings in, pieces out. Pure: exact on square corners, real numbers where the shape demands them."""
 
 from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.corners import CornerReading, Corners, corners
@@ -16,15 +16,15 @@ from longpoint.geometry.moving.wood import (
     Scale,
     Species,
     equilibrium_moisture,
-    mitre_opening,
+    miter_opening,
     movement,
 )
 from longpoint.geometry.opening import Built, Pieces, build_opening
-from longpoint.geometry.parts import CutKind, Cutout, End, Hand, Mark, Notch, Part, Step, Taper
-from longpoint.geometry.piece_names import PartKind, PieceKey
+from longpoint.geometry.piece import CutKind, Cutout, End, Hand, Mark, Notch, Piece, Step, Taper
+from longpoint.geometry.piece_names import PieceKey, PieceKind
 from longpoint.geometry.readings.inputs import (
     AnyOpening,
-    Foot,
+    Bottom,
     Horns,
     Limits,
     Opening,
@@ -61,6 +61,7 @@ __all__ = [
     "ApronEnds",
     "Arch",
     "BackBand",
+    "Bottom",
     "BoxCorners",
     "Built",
     "BuiltGroup",
@@ -78,7 +79,6 @@ __all__ = [
     "End",
     "Fault",
     "Finding",
-    "Foot",
     "Frame",
     "GeometryError",
     "Grain",
@@ -97,9 +97,9 @@ __all__ = [
     "Offer",
     "OpenJoint",
     "Opening",
-    "Part",
-    "PartKind",
+    "Piece",
     "PieceKey",
+    "PieceKind",
     "Pieces",
     "Plinth",
     "PlumbSides",
@@ -126,7 +126,7 @@ __all__ = [
     "compound",
     "corners",
     "equilibrium_moisture",
-    "mitre_opening",
+    "miter_opening",
     "movement",
     "open_joints",
 ]

@@ -9,7 +9,7 @@ from msgspec import Meta
 from longpoint.geometry.corners import Corners, corners
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.opening import Built, Pieces, build_opening
-from longpoint.geometry.readings.inputs import Foot, Opening
+from longpoint.geometry.readings.inputs import Bottom, Opening
 from longpoint.geometry.readings.readings import Readings
 from longpoint.geometry.readings.taken import as_read
 from longpoint.geometry.readings.trim import NOUGHT, Apron, Casing, HeadStyle, Plinth, Stool, Trim
@@ -83,7 +83,7 @@ class StoolAlone(Stool, frozen=True, kw_only=True):
         )
         readings = Readings(
             jamb_width=self.jamb_width,
-            leg_height=ANY,
+            jamb_height=ANY,
             jamb_depth=self.jamb_depth,
             left_depth=self.left_depth,
             right_depth=self.right_depth,
@@ -113,23 +113,24 @@ class ApronAlone(Apron, frozen=True, kw_only=True):
         """
         apron = Apron(*(getattr(self, name) for name in Apron.__struct_fields__))
         trim = Trim(casing=Casing(self.casing_width, ANY), reveal=self.reveal, apron=apron)
-        readings = Readings(jamb_width=self.jamb_width, leg_height=ANY)
+        readings = Readings(jamb_width=self.jamb_width, jamb_height=ANY)
         return _built(self, Opening("", readings, trim=trim), Pieces.APRON)
 
 
 class CasingAlone(Given, frozen=True, kw_only=True):
-    """Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`.
+    """Casing's readings and choices, for plumb sides. Give `jamb_height`, or `left_jamb_height` and
+    `right_jamb_height`.
 
     Attributes:
         jamb_width: Jamb to jamb.
-        leg_height: Stool top, sill jamb or floor to the underside of the head jamb.
-        left_height: The same along the left jamb.
-        right_height: The same along the right jamb.
+        jamb_height: Stool top, sill jamb or floor to the underside of the head jamb.
+        left_jamb_height: The same along the left jamb.
+        right_jamb_height: The same along the right jamb.
         reveal: Jamb left showing beside the casing.
         casing_width: Across the face.
         casing_thickness: At the thick (outer) edge.
-        foot_style: What the casing stands on.
-        head_style: Mitred or butted.
+        bottom: What the casing stands on.
+        head_style: Mitered or butted.
         overhang: How far a butted head runs past the legs' outside edges.
         floor_clearance: Left under a door's legs.
         plinth_height: Of plinth blocks under a door's legs, from the floor up.
@@ -137,14 +138,14 @@ class CasingAlone(Given, frozen=True, kw_only=True):
     """
 
     jamb_width: PositiveLength
-    leg_height: PositiveLength | None = None
-    left_height: PositiveLength | None = None
-    right_height: PositiveLength | None = None
+    jamb_height: PositiveLength | None = None
+    left_jamb_height: PositiveLength | None = None
+    right_jamb_height: PositiveLength | None = None
     reveal: Length
     casing_width: PositiveLength
     casing_thickness: PositiveLength = PositiveLength.of("5/8 in")
-    foot_style: Foot = Foot.STOOL
-    head_style: HeadStyle = HeadStyle.MITRED
+    bottom: Bottom = Bottom.STOOL
+    head_style: HeadStyle = HeadStyle.MITERED
     overhang: Length = NOUGHT
     floor_clearance: Length = NOUGHT
     plinth_height: PositiveLength | None = None
@@ -167,11 +168,11 @@ class CasingAlone(Given, frozen=True, kw_only=True):
         )
         readings = Readings(
             jamb_width=self.jamb_width,
-            leg_height=self.leg_height,
-            left_height=self.left_height,
-            right_height=self.right_height,
+            jamb_height=self.jamb_height,
+            left_jamb_height=self.left_jamb_height,
+            right_jamb_height=self.right_jamb_height,
         )
-        return _built(self, Opening("", readings, trim=trim, foot_style=self.foot_style), Pieces.CASING)
+        return _built(self, Opening("", readings, trim=trim, bottom=self.bottom), Pieces.CASING)
 
 
 class CornersAlone(Given, frozen=True, kw_only=True):
@@ -183,7 +184,7 @@ class CornersAlone(Given, frozen=True, kw_only=True):
         head_casing_width: The head's own, where it is not that of the legs.
         casing_thickness: At the thick (outer) edge.
         reveal: Jamb left showing beside the casing.
-        foot_style: What the casing stands on.
+        bottom: What the casing stands on.
         square_gap: The joint gap below which the opening is called square.
         spring_degrees: The angle between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and
             gives no bevel.
@@ -195,7 +196,7 @@ class CornersAlone(Given, frozen=True, kw_only=True):
     head_casing_width: PositiveLength | None = None
     casing_thickness: PositiveLength = PositiveLength.of("5/8 in")
     reveal: Length
-    foot_style: Foot = Foot.STOOL
+    bottom: Bottom = Bottom.STOOL
     square_gap: Length = Length.of("1/64 in")
     spring_degrees: Annotated[float, Meta(gt=0, le=90)] | None = None
     profile: Name = "casing"
@@ -212,9 +213,7 @@ class CornersAlone(Given, frozen=True, kw_only=True):
             reveal=self.reveal,
             head_casing=None if head is None else Casing(head, self.casing_thickness, self.profile),
         )
-        opening = Opening(
-            "", self.readings, trim=trim, foot_style=self.foot_style, square_gap=self.square_gap
-        )
+        opening = Opening("", self.readings, trim=trim, bottom=self.bottom, square_gap=self.square_gap)
         try:
             return corners(opening, self.spring_degrees)
         except GeometryError as error:

@@ -11,8 +11,8 @@ from longpoint.geometry.frame.saw import compound
 from longpoint.geometry.frame.shapes import check_corners, frame_of
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.frame.tape import Check, Suspect, TapeCheck, check_tape
-from longpoint.geometry.parts import Part
-from longpoint.geometry.pieces.casing import casing_parts
+from longpoint.geometry.piece import Piece
+from longpoint.geometry.pieces.casing import casing_pieces
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.outline import Quadrilateral
 from longpoint.lengths import Gap
@@ -37,11 +37,11 @@ class CompoundCut(Value, frozen=True):
     """A compound cut.
 
     Attributes:
-        mitre_degrees: The saw's table off a square cut.
+        miter_degrees: The saw's table off a square cut.
         bevel_degrees: The blade's tilt from upright.
     """
 
-    mitre_degrees: Angle
+    miter_degrees: Angle
     bevel_degrees: Angle
 
 
@@ -80,7 +80,7 @@ class Corners(Value, frozen=True):
     """
 
     corners: tuple[CornerReading, ...]
-    pieces: tuple[Part, ...]
+    pieces: tuple[Piece, ...]
     square: bool
     computed_by: str | None
     checks: tuple[Check, ...] = ()
@@ -121,7 +121,7 @@ def corners(opening: Opening, spring_degrees: float | None = None) -> Corners:
     shape = opening.outline.shape
     return Corners(
         corners=readings,
-        pieces=casing_parts(opening, frame, sides),
+        pieces=casing_pieces(opening, frame, sides),
         square=len(gaps) == len(readings) == 4 and max(gaps) <= opening.square_gap,
         computed_by=determining_field(shape) if isinstance(shape, Quadrilateral) else None,
         checks=tape.checks if tape else (),

@@ -13,12 +13,12 @@ from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.kernel import ZERO, Frame, rectangle
 from longpoint.geometry.frame.sides import cased_sides
 from longpoint.geometry.opening import Built, Pieces, build_opening
-from longpoint.geometry.parts import Cutout, Part
-from longpoint.geometry.piece_names import PartKind
-from longpoint.geometry.pieces.apron import apron_parts
+from longpoint.geometry.piece import Cutout, Piece
+from longpoint.geometry.piece_names import PieceKind
+from longpoint.geometry.pieces.apron import apron_pieces
 from longpoint.geometry.pieces.scarf import joints, scarfed
-from longpoint.geometry.pieces.stool import stool_parts
-from longpoint.geometry.readings.inputs import Foot, Opening
+from longpoint.geometry.pieces.stool import stool_pieces
+from longpoint.geometry.readings.inputs import Bottom, Opening
 from longpoint.geometry.readings.outline import Mull, PlumbSides
 from longpoint.geometry.readings.readings import Readings
 from longpoint.geometry.readings.taken import as_read
@@ -114,9 +114,9 @@ def _check(openings: tuple[Opening, ...], group: Group, faults: Faults) -> None:
 
 def _check_member(number: int, opening: Opening, first: Opening, faults: Faults, *, last: bool) -> None:
     at = ("openings", number)
-    if opening.foot_style is not Foot.STOOL or opening.trim.stool is None:
+    if opening.bottom is not Bottom.STOOL or opening.trim.stool is None:
         faults.add(
-            (*at, "foot_style"), "stool-missing", "A shared stool is under openings that stand on a stool."
+            (*at, "bottom"), "stool-missing", "A shared stool is under openings that stand on a stool."
         )
     elif (opening.trim.stool, opening.trim.apron) != (first.trim.stool, first.trim.apron):
         faults.add(
@@ -149,16 +149,16 @@ def _shared(members: tuple[Built, ...], group: Group, faults: Faults) -> Built |
     for fault in of_stool:
         faults.note(fault.under("openings", 0))
     sides = cased_sides(wide, frame)
-    boards = _own_depths(stool_parts(wide, frame, sides, deepest), members, shared_gaps)
+    boards = _own_depths(stool_pieces(wide, frame, sides, deepest), members, shared_gaps)
     if wide.trim.apron is not None and not wide.without_apron:
-        boards += apron_parts(wide, frame, sides)
-    parts: list[Part] = []
+        boards += apron_pieces(wide, frame, sides)
+    pieces: list[Piece] = []
     for board in boards:
-        if board.kind not in (PartKind.STOOL, PartKind.APRON):
-            parts.append(board)
+        if board.kind not in (PieceKind.STOOL, PieceKind.APRON):
+            pieces.append(board)
             continue
         from_left = (
-            next(mark.at for mark in board.marks if mark.name == "centre line of opening")
+            next(mark.at for mark in board.marks if mark.name == "center line of opening")
             - frame.sides[0] / 2
         )
         places: list[Real] = [from_left + place for place in group.solid or middles]
@@ -171,13 +171,13 @@ def _shared(members: tuple[Built, ...], group: Group, faults: Faults) -> Built |
                 "name the studs below it, or take longer stock.",
             )
             return None
-        parts.extend(scarfed(board, found))
-    return Built(wide, frame, tuple(parts), 0.0, ())
+        pieces.extend(scarfed(board, found))
+    return Built(wide, frame, tuple(pieces), 0.0, ())
 
 
 def _own_depths(
-    boards: tuple[Part, ...], members: tuple[Built, ...], gaps: tuple[Fraction, ...]
-) -> tuple[Part, ...]:
+    boards: tuple[Piece, ...], members: tuple[Built, ...], gaps: tuple[Fraction, ...]
+) -> tuple[Piece, ...]:
     """The stool as ripped to the deepest opening, sawn out between openings to the depth that each was read at."""
     body, *rest = boards
     trim = members[0].opening.trim.stool
@@ -228,14 +228,14 @@ def _wide(
             reached += gaps[number]
     height = first.outline.shape
     assert isinstance(height, PlumbSides)
-    lights, left = [], ZERO
+    joined_widths, left = [], ZERO
     for mull in mulls:
-        lights.append(mull.at - left)
+        joined_widths.append(mull.at - left)
         left = mull.at + mull.width
     readings = Readings(
-        lights=(*map(PositiveLength, lights), PositiveLength(reached - left)),
+        joined_widths=(*map(PositiveLength, joined_widths), PositiveLength(reached - left)),
         mull_widths=tuple(PositiveLength(mull.width) for mull in mulls),
-        leg_height=Length(height.left_height),
+        jamb_height=Length(height.left_jamb_height),
         left_depth=_length(first.outline.left_depth),
         right_depth=_length(last.outline.right_depth),
         left_horn_depth=first.readings.left_horn_depth,
@@ -250,7 +250,7 @@ def _wide(
         widths=replace(first.widths, right=last.widths.right),
     )
     middles = tuple(mull.at + mull.width / 2 for mull in mulls)
-    return wide, rectangle(reached, height.left_height), middles
+    return wide, rectangle(reached, height.left_jamb_height), middles
 
 
 def _heads(members: tuple[Built, ...], heads: tuple[Fraction, ...]) -> tuple[Finding, ...]:

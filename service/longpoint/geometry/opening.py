@@ -1,4 +1,4 @@
-"""All the parts of one opening."""
+"""All the pieces of one opening."""
 
 from __future__ import annotations
 
@@ -14,23 +14,23 @@ from longpoint.geometry.checks.obstructions import obstruction_findings
 from longpoint.geometry.checks.offers import tried
 from longpoint.geometry.checks.returned_stool import returned_stool_findings
 from longpoint.geometry.checks.trim import check_lengths, check_trim
-from longpoint.geometry.checks.wall import levelling_strip, sill_findings, wall_findings
+from longpoint.geometry.checks.wall import sill_findings, tapered_shim, wall_findings
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.arch import curve
 from longpoint.geometry.frame.kernel import ALL_SQUARE, Frame
 from longpoint.geometry.frame.shapes import frame_of
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
-from longpoint.geometry.parts import Part
-from longpoint.geometry.pieces.apron import apron_parts
-from longpoint.geometry.pieces.band import back_band_parts
-from longpoint.geometry.pieces.blocks import corner_blocks, plinth_parts
-from longpoint.geometry.pieces.casing import casing_parts
-from longpoint.geometry.pieces.door import jamb_parts
-from longpoint.geometry.pieces.extension import extension_parts
-from longpoint.geometry.pieces.headdress import headdress_parts
-from longpoint.geometry.pieces.mull import mull_parts
-from longpoint.geometry.pieces.stool import stool_parts
-from longpoint.geometry.readings.inputs import Foot, Opening, SillAnswer, WallAnswer
+from longpoint.geometry.piece import Piece
+from longpoint.geometry.pieces.apron import apron_pieces
+from longpoint.geometry.pieces.band import back_band_pieces
+from longpoint.geometry.pieces.blocks import corner_blocks, plinth_pieces
+from longpoint.geometry.pieces.casing import casing_pieces
+from longpoint.geometry.pieces.door import jamb_pieces
+from longpoint.geometry.pieces.extension import extension_pieces
+from longpoint.geometry.pieces.headdress import headdress_pieces
+from longpoint.geometry.pieces.mull import mull_pieces
+from longpoint.geometry.pieces.stool import stool_pieces
+from longpoint.geometry.readings.inputs import Bottom, Opening, SillAnswer, WallAnswer
 from longpoint.geometry.readings.outline import Arch, PlumbSides, Quadrilateral
 from longpoint.geometry.readings.readings import NOTHING_IN_THE_WAY, Door
 from longpoint.geometry.readings.taken import at_the_reading
@@ -50,26 +50,26 @@ class Built(Value, frozen=True):
     Attributes:
         opening: as it was given.
         frame: the jamb's inside faces.
-        parts: every piece; left and right are a mirrored pair, each a part of its own.
-        square_gap: the widest joint gap left by taking the corners as square, inches; nought where they were not.
+        pieces: every piece; left and right are a mirrored pair, each a part of its own.
+        square_gap: the widest joint gap left by taking the corners as square, inches; zero where they were not.
         notes: what was assumed.
         findings: what is in the way, out of plane or out of level, each with what can be done; none has
             changed a size.
-        numbers: the number of each part, by which sheets name it; None for 1, 2, 3 in their order.
+        numbers: the number of each piece, by which sheets name it; None for 1, 2, 3 in their order.
     """
 
     opening: Opening
     frame: Frame
-    parts: tuple[Part, ...]
+    pieces: tuple[Piece, ...]
     square_gap: float
     notes: tuple[str, ...]
     findings: tuple[Finding, ...] = ()
     numbers: tuple[int, ...] | None = None
 
     @property
-    def numbered(self) -> tuple[tuple[int, Part], ...]:
-        """Each part with its number."""
-        return tuple(zip(self.numbers or range(1, len(self.parts) + 1), self.parts, strict=True))
+    def numbered(self) -> tuple[tuple[int, Piece], ...]:
+        """Each piece with its number."""
+        return tuple(zip(self.numbers or range(1, len(self.pieces) + 1), self.pieces, strict=True))
 
 
 class Pieces(Flag):
@@ -90,7 +90,7 @@ def _asked(piece: Pieces, wanted: Pieces) -> bool:
 
 
 def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
-    """Every part of an opening, or only those asked for.
+    """Every piece of an opening, or only those asked for.
 
     Raises:
         GeometryError: with every fault found.
@@ -115,53 +115,53 @@ def _built(opening: Opening, wanted: Pieces) -> Built:
     faults.raise_any(GeometryError)
     assert frame is not None
     sides = cased_sides(opening, frame)
-    parts: list[Part] = []
-    if opening.foot_style is Foot.STOOL:
-        _add_stool_and_apron(opening, frame, sides, wanted, parts)
+    pieces: list[Piece] = []
+    if opening.bottom is Bottom.STOOL:
+        _add_stool_and_apron(opening, frame, sides, wanted, pieces)
     if _asked(_CASING, wanted):
         if isinstance(opening.outline.shape, Door):
-            parts.extend(jamb_parts(opening, opening.outline.shape))
-        _add_casing(opening, frame, sides, parts)
-    check_lengths(opening, parts, faults)
+            pieces.extend(jamb_pieces(opening, opening.outline.shape))
+        _add_casing(opening, frame, sides, pieces)
+    check_lengths(opening, pieces, faults)
     faults.raise_any(GeometryError)
-    return Built(opening, frame, tuple(parts), gap, notes, _findings(opening, frame, sides, parts))
+    return Built(opening, frame, tuple(pieces), gap, notes, _findings(opening, frame, sides, pieces))
 
 
 def _add_stool_and_apron(
-    opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], wanted: Pieces, parts: list[Part]
+    opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], wanted: Pieces, pieces: list[Piece]
 ) -> None:
     trim, readings = opening.trim, opening.readings
     if trim.stool is not None and _asked(_STOOL, wanted):
-        parts.extend(stool_parts(opening, frame, sides))
-        if readings.sill is not None and opening.sill_answer is SillAnswer.TAPERED_STRIP:
-            parts.append(levelling_strip(opening, frame))
+        pieces.extend(stool_pieces(opening, frame, sides))
+        if readings.sill is not None and opening.sill_answer is SillAnswer.TAPERED_SHIM:
+            pieces.append(tapered_shim(opening, frame))
     if trim.apron is not None and _asked(_APRON, wanted) and not opening.without_apron:
-        parts.extend(apron_parts(opening, frame, sides))
+        pieces.extend(apron_pieces(opening, frame, sides))
 
 
-def _add_casing(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], parts: list[Part]) -> None:
+def _add_casing(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], pieces: list[Piece]) -> None:
     trim = opening.trim
     if opening.wall_answer is WallAnswer.EXTEND:
-        parts.extend(extension_parts(opening, frame, sides))
-    parts.extend(casing_parts(opening, frame, sides))
+        pieces.extend(extension_pieces(opening, frame, sides))
+    pieces.extend(casing_pieces(opening, frame, sides))
     if trim.head_style is HeadStyle.CORNER_BLOCKS:
-        parts.extend(corner_blocks(opening))
+        pieces.extend(corner_blocks(opening))
     if trim.head_style is HeadStyle.BUTTED and (trim.fillet or trim.cap):
-        parts.extend(headdress_parts(opening, frame, sides))
+        pieces.extend(headdress_pieces(opening, frame, sides))
     if trim.back_band is not None:
-        parts.extend(back_band_parts(opening, frame, sides))
+        pieces.extend(back_band_pieces(opening, frame, sides))
     if opening.outline.mulls:
-        parts.extend(mull_parts(opening, frame, sides))
-    if opening.foot_style is Foot.PLINTH:
-        parts.extend(plinth_parts(opening))
+        pieces.extend(mull_pieces(opening, frame, sides))
+    if opening.bottom is Bottom.PLINTH:
+        pieces.extend(plinth_pieces(opening))
 
 
 def _findings(
-    opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], parts: Iterable[Part]
+    opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], pieces: Iterable[Piece]
 ) -> tuple[Finding, ...]:
     readings, outline = opening.readings, opening.outline
     stool = opening.trim.stool
-    returned = stool is not None and stool.ends is StoolEnds.MITRED_RETURN
+    returned = stool is not None and stool.ends is StoolEnds.MITERED_RETURN
     door = isinstance(outline.shape, Door)
     if (
         outline.wall is None
@@ -172,7 +172,7 @@ def _findings(
     ):
         return ()
     return (
-        *(returned_stool_findings(opening, parts) if returned else ()),
+        *(returned_stool_findings(opening, pieces) if returned else ()),
         *(door_findings(outline.shape) if isinstance(outline.shape, Door) else ()),
         *wall_findings(opening, frame, sides),
         *sill_findings(opening),
@@ -210,7 +210,7 @@ def squared(shape: PlumbSides | Quadrilateral) -> Frame:
     """An opening near enough to square, each side at its own reading."""
     width = shape.jamb_width
     head = shape.head_width if isinstance(shape, Quadrilateral) else width
-    return Frame((width, shape.right_height, head, shape.left_height), ALL_SQUARE)
+    return Frame((width, shape.right_jamb_height, head, shape.left_jamb_height), ALL_SQUARE)
 
 
 def square_gap(opening: Opening, frame: Frame) -> float:

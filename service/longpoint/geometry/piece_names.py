@@ -11,15 +11,15 @@ from longpoint.values.kept import Kept
 LONGEST_KEY = 60
 
 
-class PartKind(StrEnum):
-    """What a part is. Legs stand at the sides; a return takes an end back to the wall."""
+class PieceKind(StrEnum):
+    """What a piece is. Legs stand at the sides; a return takes an end back to the wall."""
 
     STOOL = "stool"
     APRON = "apron"
     APRON_RETURN = "apron_return"
-    CASING_LEG = "casing_leg"
-    CASING_HEAD = "casing_head"
-    CASING_SILL = "casing_sill"
+    SIDE_CASING = "side_casing"
+    HEAD_CASING = "head_casing"
+    BOTTOM_CASING = "bottom_casing"
     PLINTH_BLOCK = "plinth_block"
     STOOL_RETURN = "stool_return"
     BACK_BAND = "back_band"
@@ -30,14 +30,14 @@ class PartKind(StrEnum):
     CAP_RETURN = "cap_return"
     MULL_CASING = "mull_casing"
     JAMB_EXTENSION = "jamb_extension"
-    LEVELLING_STRIP = "levelling_strip"
+    TAPERED_SHIM = "tapered_shim"
     JAMB_LEG = "jamb_leg"
     HEAD_JAMB = "head_jamb"
     DOOR_STOP = "door_stop"
 
 
 class PieceKey(Wired):
-    """Names a piece within its opening: `casing_leg/left`, `stool`.
+    """Names a piece within its opening: `side_casing/left`, `stool`.
 
     Attributes:
         kind: what it is.
@@ -47,7 +47,7 @@ class PieceKey(Wired):
 
     __slots__ = ("kind", "side", "text")
 
-    def __init__(self, kind: PartKind | str, side: str = "") -> None:
+    def __init__(self, kind: PieceKind | str, side: str = "") -> None:
         self.kind = kind
         self.side = side
         self.text = f"{kind}/{side}" if side else str(kind)
@@ -70,7 +70,7 @@ class PieceKey(Wired):
     def read(cls, given: Any, unit: Any) -> Self:  # noqa: ARG003
         if not isinstance(given, str) or not 0 < len(given) <= LONGEST_KEY:
             raise Unreadable(
-                "wrong-form", 'A piece is named as the answers name it, for example "casing_leg/left".'
+                "wrong-form", 'A piece is named as the answers name it, for example "side_casing/left".'
             )
         kind, _, side = given.partition("/")
         return cls(kind, side)
@@ -86,26 +86,28 @@ class PieceKey(Wired):
             "minLength": 1,
             "maxLength": LONGEST_KEY,
             "pattern": r"^[^\x00]*$",
-            "examples": ["casing_leg/left"],
+            "examples": ["side_casing/left"],
         }
 
 
-def named(kind: PartKind, side: str) -> tuple[PieceKey, str]:
-    """A piece's key, and its name in words: "left casing leg", "casing head 2", "casing side 3", "stool"."""
+def named(kind: PieceKind, side: str) -> tuple[PieceKey, str]:
+    """A piece's key, and its name in words: "left side casing", "head casing 2", "casing side 3", "stool"."""
     return _NAMED[kind, side]
 
 
-def _named(piece: tuple[PartKind, str]) -> tuple[PieceKey, str]:
-    return PieceKey(*piece), _title(*piece)
+def _named(piece: tuple[PieceKind, str]) -> tuple[PieceKey, str]:
+    kind, side = piece
+    if kind in _ONE_PLACE:  # its kind says where it goes; along a curved head its number does
+        side = side.rpartition(" ")[2] if " " in side else ""
+    return PieceKey(kind, side), _title(kind, side)
 
 
 _NAMED = Kept(1024, _named)
+_ONE_PLACE = frozenset({PieceKind.HEAD_CASING, PieceKind.BOTTOM_CASING})
 
 
-def _title(kind: PartKind, side: str) -> str:
+def _title(kind: PieceKind, side: str) -> str:
     words = kind.replace("_", " ")
-    if kind is PartKind.CASING_HEAD and side.startswith("head "):
-        return f"casing {side}"
     if side in ("", words.rpartition(" ")[2]):
         return words
     return f"{words} {side}" if side[0].isdigit() else f"{side} {words}"

@@ -1,6 +1,6 @@
 """The exact number every length is kept in.
 
-It is the standard library's `Fraction` to a type checker and in behaviour; at run time it is quicktions'
+It is the standard library's `Fraction` to a type checker and in behavior; at run time it is quicktions'
 compiled twin, since an opening takes some hundred additions and the service answers thousands a second.
 The two mix and compare freely.
 Tell an exact length from an irrational one by `isinstance(x, float)`.

@@ -102,7 +102,7 @@ class Length(_Exact, Wired):
 
 
 class PositiveLength(Length):
-    """A length that cannot be nought."""
+    """A length that cannot be zero."""
 
     __slots__ = ()
 
@@ -111,7 +111,7 @@ def _read(told: tuple[type[Length], str, Unit | None]) -> Length:
     cls, text, unit = told
     value = parse(text, unit)
     if not value and issubclass(cls, PositiveLength):
-        raise LengthError("zero", "This cannot be nought: measure it again.")
+        raise LengthError("zero", "This cannot be zero: measure it again.")
     return cls(value, text)
 
 

@@ -10,7 +10,7 @@ from longpoint.lengths.units import INCHES_PER, Unit
 _FINEST_TAPE_FRACTION: Final = 64
 # An enumeration's member costs more to fetch than to compare.
 _INCH: Final = Unit.IN
-_FINEST_DECIMAL: Final = 10**9  # enough for a 64th of an inch in metres
+_FINEST_DECIMAL: Final = 10**9  # enough for a 64th of an inch in meters
 
 
 @lru_cache(maxsize=8192)

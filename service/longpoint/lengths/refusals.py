@@ -42,7 +42,7 @@ _FAULTS: Final[tuple[tuple[re.Pattern[str], Code, str], ...]] = (
     (
         re.compile(r"[./][0-9]+ *(?:'|ft|foot|feet).*[0-9]"),
         "mixed-units",
-        "{text} has parted feet with a number after them. Write whole feet and then inches, or feet alone.",
+        "{text} has split feet with a number after them. Write whole feet and then inches, or feet alone.",
     ),
     (
         re.compile(r"[0-9] *(?:[\"']|[a-z]).*[0-9] *(?:[\"']|[a-z])"),

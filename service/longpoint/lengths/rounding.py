@@ -27,8 +27,8 @@ class RoundTo(StrEnum):
     SIXTEENTH = "1/16 in"
     THIRTY_SECOND = "1/32 in"
     SIXTY_FOURTH = "1/64 in"
-    MILLIMETRE = "1 mm"
-    HALF_MILLIMETRE = "0.5 mm"
+    MILLIMETER = "1 mm"
+    HALF_MILLIMETER = "0.5 mm"
 
     @property
     def step(self) -> Fraction:
@@ -118,7 +118,7 @@ def _rounded_exact(value: Fraction, to: RoundTo, mode: Mode) -> Rounded:
 
 @lru_cache(maxsize=64)
 def counter(rounding: Rounding) -> Callable[[float], tuple[int, float]]:
-    """What counts the steps from nought to the mark a float of inches is rounded to, and says what that added, in
+    """What counts the steps from zero to the mark a float of inches is rounded to, and says what that added, in
     inches; fetch it once for many lengths.
 
     It raises LengthError, not-finite, for a float that is no number.
@@ -163,7 +163,7 @@ def _count(to: RoundTo, mode: Mode, value: float) -> tuple[int, float]:
 
 
 def mark(number: int, rounding: Rounding) -> Fraction:
-    """Return the length at a mark, counted from nought, in inches."""
+    """Return the length at a mark, counted from zero, in inches."""
     return number * _step(rounding.to)
 
 

@@ -9,15 +9,23 @@ from longpoint.schedules import history
 from longpoint.schedules.basics import digest_of
 from longpoint.schedules.check_plans import check_plans
 from longpoint.schedules.history import revision_digest
-from longpoint.schedules.models import Length, Opening, Piece, Retry, Revision, Schedule, Version
+from longpoint.schedules.models import (
+    LengthRecord,
+    OpeningRecord,
+    PieceRecord,
+    Retry,
+    RevisionRecord,
+    Schedule,
+    Version,
+)
 from longpoint.schedules.rows import ScheduleRow, VersionRow
 from longpoint.schedules.store import Store
-from longpoint.schedules.values import Author, Kind
+from longpoint.schedules.values import Author, ItemKind
 
-_ITEMS: list[tuple[Kind, type[Opening | Piece | Length]]] = [
-    (Kind.OPENING, Opening),
-    (Kind.PIECE, Piece),
-    (Kind.LENGTH, Length),
+_ITEMS: list[tuple[ItemKind, type[OpeningRecord | PieceRecord | LengthRecord]]] = [
+    (ItemKind.OPENING, OpeningRecord),
+    (ItemKind.PIECE, PieceRecord),
+    (ItemKind.LENGTH, LengthRecord),
 ]
 
 
@@ -43,15 +51,15 @@ async def _check_file(connection: AsyncConnection) -> list[str]:
 async def _check_schedule(connection: AsyncConnection, id: str) -> list[str]:
     schedule = ScheduleRow.of((await connection.execute(select(Schedule).where(Schedule.id == id))).one())
     wrong = await _check_revisions(connection, schedule)
-    standing = await history.state_at(connection, id, schedule.revision, list(Kind))
+    standing = await history.state_at(connection, id, schedule.revision, list(ItemKind))
     wrong += await _check_items(connection, schedule, standing)
-    heads = [row for row in standing if row.kind == Kind.SCHEDULE]
+    heads = [row for row in standing if row.kind == ItemKind.SCHEDULE]
     if [row.document for row in heads] != [schedule.document]:
         wrong.append("its document is not that of its history")
     elif heads[0].revision != schedule.head_revision:
         wrong.append("its document is said to be of another revision than it is")
     wrong += await check_plans(connection, schedule)
-    openings = [row.position or 0 for row in standing if row.kind == Kind.OPENING]
+    openings = [row.position or 0 for row in standing if row.kind == ItemKind.OPENING]
     if schedule.opening_count != len(openings):
         wrong.append(f"it counts {schedule.opening_count} openings and has {len(openings)}")
     if openings and schedule.next_position <= max(openings):
@@ -67,7 +75,11 @@ async def _check_revisions(connection: AsyncConnection, schedule: ScheduleRow) -
         if own != row.digest:
             wrong.append(f"the {row.kind} {row.item_id} of revision {row.revision} was tampered with")
         versions[row.revision].append(own)
-    query = select(Revision).where(Revision.schedule_id == schedule.id).order_by(Revision.number)
+    query = (
+        select(RevisionRecord)
+        .where(RevisionRecord.schedule_id == schedule.id)
+        .order_by(RevisionRecord.number)
+    )
     before, number = schedule.id, 0
     for one in await connection.execute(query):
         number += 1

@@ -8,7 +8,7 @@ from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.kept import read_piece, read_plan, read_stick
-from longpoint.schedules.models import Piece, Plan, Stick
+from longpoint.schedules.models import PieceRecord, PlanRecord, StickRecord
 from longpoint.schedules.plans import read_names
 from longpoint.schedules.rows import ScheduleRow, StickRow
 from longpoint.shop.named_sticks import NamedStick
@@ -18,7 +18,7 @@ async def check_plans(connection: AsyncConnection, schedule: ScheduleRow) -> lis
     """Everything that is wrong with a schedule's plans and with what was cut from them, a line for each."""
     rows = [
         StickRow.of(row)
-        for row in await connection.execute(select(Stick).where(Stick.schedule_id == schedule.id))
+        for row in await connection.execute(select(StickRecord).where(StickRecord.schedule_id == schedule.id))
     ]
     sticks = {row.name: (row.plan, read_stick(row.document)) for row in rows}
     wrong = list(_names(schedule, sticks))
@@ -28,7 +28,7 @@ async def check_plans(connection: AsyncConnection, schedule: ScheduleRow) -> lis
         if (row.claimed_by is None) != (row.claimed_until is None)
     ]
     plans = await connection.execute(
-        select(Plan.number, Plan.document).where(Plan.schedule_id == schedule.id)
+        select(PlanRecord.number, PlanRecord.document).where(PlanRecord.schedule_id == schedule.id)
     )
     for number, document in plans:
         if number > schedule.last_plan:
@@ -40,13 +40,13 @@ async def check_plans(connection: AsyncConnection, schedule: ScheduleRow) -> lis
         if len(set(names)) != len(names):
             wrong.append(f"plan {number} has a stick twice")
     pieces = await connection.execute(
-        select(Piece.id, Piece.document).where(Piece.schedule_id == schedule.id)
+        select(PieceRecord.id, PieceRecord.document).where(PieceRecord.schedule_id == schedule.id)
     )
     for id, document in pieces:
         piece = read_piece(document)
         if piece.stick is not None:
             _, stick = sticks.get(piece.stick, (0, None))
-            slot = piece.opening_id, piece.part, piece.instance
+            slot = piece.opening_id, piece.piece, piece.instance
             if stick is None or slot not in [one.slot for one in stick.pieces]:
                 wrong.append(
                     f"the piece {id} is said to be cut from {piece.stick}, which has no place for it"

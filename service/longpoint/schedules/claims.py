@@ -10,7 +10,7 @@ from sqlalchemy import update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.basics import moment
-from longpoint.schedules.models import Stick
+from longpoint.schedules.models import StickRecord
 from longpoint.schedules.rows import StickRow
 from longpoint.values import Given, Name
 
@@ -75,6 +75,6 @@ async def release(connection: AsyncConnection, row: StickRow) -> StickRow:
 
 
 async def _keep(connection: AsyncConnection, row: StickRow, by: str | None, until: str | None) -> StickRow:
-    own = update(Stick).where(Stick.schedule_id == row.schedule_id, Stick.name == row.name)
+    own = update(StickRecord).where(StickRecord.schedule_id == row.schedule_id, StickRecord.name == row.name)
     await connection.execute(own.values(claimed_by=by, claimed_until=until))
     return row._replace(claimed_by=by, claimed_until=until)

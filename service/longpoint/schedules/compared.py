@@ -1,4 +1,4 @@
-"""Two states of one thing, compared: field by field as it was sent, part by part as it was worked out."""
+"""Two states of one thing, compared: field by field as it was sent, piece by piece as it was worked out."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from enum import StrEnum
 
 import msgspec
 
-from longpoint.geometry import Part, PieceKey
+from longpoint.geometry import Piece, PieceKey
 from longpoint.lengths import Real, Rounding, length_writer, real
 from longpoint.values import Given, Place, Value, encoder
 
@@ -27,8 +27,8 @@ class Became(StrEnum):
     GROUP_CHANGED = "group_changed"
 
 
-class PartBecame(StrEnum):
-    """What became of a part; altered is the same length with other ends, width or stock."""
+class PieceBecame(StrEnum):
+    """What became of a piece; altered is the same length with other ends, width or stock."""
 
     NEW = "new"
     GONE = "gone"
@@ -52,11 +52,11 @@ class FieldChange(Value, frozen=True):
     after: str | None
 
 
-class PartChange(Value, frozen=True):
-    """What became of one part of an opening.
+class PieceChange(Value, frozen=True):
+    """What became of one piece of an opening.
 
     Attributes:
-        part: The part's key.
+        piece: The piece's key.
         became: Longer and shorter go by what it takes of a stick, exactly.
         before: What it took of a stick.
         after: What it takes.
@@ -65,8 +65,8 @@ class PartChange(Value, frozen=True):
         quantity_after: How many there are.
     """
 
-    part: PieceKey
-    became: PartBecame
+    piece: PieceKey
+    became: PieceBecame
     before: Real | None
     after: Real | None
     longer_by: Real | None
@@ -84,7 +84,7 @@ class OpeningChange(Value, frozen=True):
         became: With trim_changed only the trim spec it names was changed; with group_changed it began or ceased to
             share a stool.
         readings: What was said of it differently.
-        parts: Each of its parts.
+        pieces: Each of its pieces.
     """
 
     id: str
@@ -92,7 +92,7 @@ class OpeningChange(Value, frozen=True):
     mark_before: str | None
     became: Became
     readings: tuple[FieldChange, ...]
-    parts: tuple[PartChange, ...]
+    pieces: tuple[PieceChange, ...]
 
 
 class GroupChange(Value, frozen=True):
@@ -101,12 +101,12 @@ class GroupChange(Value, frozen=True):
     Attributes:
         mark: The group's.
         became: What became of it.
-        parts: Each of its parts.
+        pieces: Each of its pieces.
     """
 
     mark: str
     became: Became
-    parts: tuple[PartChange, ...]
+    pieces: tuple[PieceChange, ...]
 
 
 class Changes(Value, frozen=True):
@@ -135,12 +135,12 @@ def differences(before: Given, after: Given) -> tuple[FieldChange, ...]:
     return tuple(FieldChange(Place(path), _json(old), _json(new)) for path, old, new in found)
 
 
-def part_changes(
-    before: Mapping[PieceKey, Part], after: Mapping[PieceKey, Part], count_before: int, count_after: int
-) -> tuple[PartChange, ...]:
-    """What became of each part of one opening, those of the later state first."""
+def piece_changes(
+    before: Mapping[PieceKey, Piece], after: Mapping[PieceKey, Piece], count_before: int, count_after: int
+) -> tuple[PieceChange, ...]:
+    """What became of each piece of one opening, those of the later state first."""
     return tuple(
-        _part_change(key, before.get(key), after.get(key), count_before, count_after)
+        _piece_change(key, before.get(key), after.get(key), count_before, count_after)
         for key in dict.fromkeys([*after, *before])
     )
 
@@ -160,20 +160,20 @@ def _json(value: object) -> str | None:
     return None if value is _ABSENT or value is None else msgspec.json.encode(value).decode()
 
 
-def _part_change(
-    key: PieceKey, before: Part | None, after: Part | None, count_before: int, count_after: int
-) -> PartChange:
+def _piece_change(
+    key: PieceKey, before: Piece | None, after: Piece | None, count_before: int, count_after: int
+) -> PieceChange:
     longer_by: Real | None = None
     if before is None:
-        became = PartBecame.NEW
+        became = PieceBecame.NEW
     elif after is None:
-        became = PartBecame.GONE
+        became = PieceBecame.GONE
     else:
         became = _became(before, after)
-        if became in (PartBecame.LONGER, PartBecame.SHORTER):
+        if became in (PieceBecame.LONGER, PieceBecame.SHORTER):
             longer_by = real(after.overall - before.overall)
-    return PartChange(
-        part=key,
+    return PieceChange(
+        piece=key,
         became=became,
         before=None if before is None else before.overall,
         after=None if after is None else after.overall,
@@ -183,21 +183,21 @@ def _part_change(
     )
 
 
-def _became(before: Part, after: Part) -> PartBecame:
+def _became(before: Piece, after: Piece) -> PieceBecame:
     if before.overall != after.overall:
-        return PartBecame.LONGER if after.overall > before.overall else PartBecame.SHORTER
-    return PartBecame.UNCHANGED if _made(before) == _made(after) else PartBecame.ALTERED
+        return PieceBecame.LONGER if after.overall > before.overall else PieceBecame.SHORTER
+    return PieceBecame.UNCHANGED if _made(before) == _made(after) else PieceBecame.ALTERED
 
 
-def _made(part: Part) -> tuple[object, ...]:
-    """What the saw makes of a part: its own mark and how it was computed are no matter."""
+def _made(piece: Piece) -> tuple[object, ...]:
+    """What the saw makes of a piece: its own mark and how it was computed are no matter."""
     return (
-        part.profile,
-        part.short_point,
-        part.long_point,
-        part.width,
-        part.thickness,
-        part.ends,
-        part.taper,
-        part.cutouts,
+        piece.profile,
+        piece.short_point,
+        piece.long_point,
+        piece.width,
+        piece.thickness,
+        piece.ends,
+        piece.taper,
+        piece.cutouts,
     )

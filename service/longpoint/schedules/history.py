@@ -10,10 +10,10 @@ from sqlalchemy import Select, and_, func, insert, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.basics import digest_of, moment
-from longpoint.schedules.models import Revision, Schedule, Version
+from longpoint.schedules.models import RevisionRecord, Schedule, Version
 from longpoint.schedules.projection import house_name, project
 from longpoint.schedules.rows import RevisionRow, VersionRow
-from longpoint.schedules.values import Author, Change, Kind, Stamp
+from longpoint.schedules.values import Author, Change, ItemKind, Stamp
 
 Pair = tuple[VersionRow | None, VersionRow | None]
 """A thing's version at an earlier and at a later revision; None where it was not there."""
@@ -64,7 +64,7 @@ async def append(
         "why": author.why,
         "digest": digest,
     }
-    await connection.execute(insert(Revision), [revision])
+    await connection.execute(insert(RevisionRecord), [revision])
     if changes:
         await connection.execute(
             insert(Version),
@@ -87,7 +87,7 @@ async def append(
     if not as_planned:
         values["basis"] = digest
     for change in changes:
-        if change.kind is Kind.SCHEDULE and change.document is not None:
+        if change.kind is ItemKind.SCHEDULE and change.document is not None:
             values |= {
                 "document": change.document,
                 "head_revision": number,
@@ -104,7 +104,7 @@ async def append(
     return Stamp(number, digest)
 
 
-def _newest(schedule_id: str, revision: int, kinds: Sequence[Kind]) -> _Newest:
+def _newest(schedule_id: str, revision: int, kinds: Sequence[ItemKind]) -> _Newest:
     """For each thing, the number of its latest version up to a revision."""
     return (
         select(Version.kind, Version.item_id, func.max(Version.revision).label("newest"))
@@ -129,7 +129,7 @@ def _standing(schedule_id: str, newest: _Newest) -> Select[Version]:
 
 
 async def state_at(
-    connection: AsyncConnection, schedule_id: str, revision: int, kinds: Sequence[Kind]
+    connection: AsyncConnection, schedule_id: str, revision: int, kinds: Sequence[ItemKind]
 ) -> list[VersionRow]:
     """The versions that stood at a revision, openings in their order."""
     query = _standing(schedule_id, _newest(schedule_id, revision, kinds))
@@ -138,7 +138,7 @@ async def state_at(
 
 
 async def changed_between(
-    connection: AsyncConnection, schedule_id: str, earlier: int, later: int, kinds: Sequence[Kind]
+    connection: AsyncConnection, schedule_id: str, earlier: int, later: int, kinds: Sequence[ItemKind]
 ) -> list[Pair]:
     """Each thing that differs between two revisions, as its version at the earlier and at the later one.
 
@@ -174,7 +174,9 @@ def _digest(row: VersionRow | None) -> str | None:
 async def revision_of(connection: AsyncConnection, schedule_id: str, number: int) -> RevisionRow | None:
     """One revision; None when there is none of that number."""
     found = await connection.execute(
-        select(Revision).where(Revision.schedule_id == schedule_id, Revision.number == number)
+        select(RevisionRecord).where(
+            RevisionRecord.schedule_id == schedule_id, RevisionRecord.number == number
+        )
     )
     row = found.one_or_none()
     return None if row is None else RevisionRow.of(row)
@@ -191,14 +193,14 @@ async def list_revisions(
     connection: AsyncConnection, schedule_id: str, before: int | None, limit: int
 ) -> list[RevisionRow]:
     """Revisions, the newest first."""
-    query = select(Revision).where(Revision.schedule_id == schedule_id)
+    query = select(RevisionRecord).where(RevisionRecord.schedule_id == schedule_id)
     if before is not None:
-        query = query.where(Revision.number < before)
-    found = await connection.execute(query.order_by(Revision.number.desc()).limit(limit))
+        query = query.where(RevisionRecord.number < before)
+    found = await connection.execute(query.order_by(RevisionRecord.number.desc()).limit(limit))
     return [RevisionRow.of(row) for row in found]
 
 
-async def count_at(connection: AsyncConnection, schedule_id: str, revision: int, kind: Kind) -> int:
+async def count_at(connection: AsyncConnection, schedule_id: str, revision: int, kind: ItemKind) -> int:
     """How many things of a kind stood at a revision."""
     standing = _standing(schedule_id, _newest(schedule_id, revision, [kind])).subquery()
     return (await connection.execute(select(func.count()).select_from(standing))).scalar_one()

@@ -8,7 +8,7 @@ from longpoint.schedules.history import append
 from longpoint.schedules.models import Schedule, Version
 from longpoint.schedules.projection import house_name
 from longpoint.schedules.rows import ScheduleLineRow, ScheduleRow
-from longpoint.schedules.values import Author, Change, Kind, Stamp
+from longpoint.schedules.values import Author, Change, ItemKind, Stamp
 
 
 async def create(
@@ -44,7 +44,7 @@ _OWN = select(Schedule).where(
 _HELD = _OWN.with_for_update()
 _EXACT = select(Version.exact).where(
     Version.schedule_id == bindparam("schedule"),
-    Version.kind == Kind.SCHEDULE,
+    Version.kind == ItemKind.SCHEDULE,
     Version.item_id == bindparam("schedule"),
     Version.revision == bindparam("revision"),
 )

@@ -7,7 +7,7 @@ import msgspec
 from sqlalchemy import ColumnElement, Select, and_, bindparam, or_, select
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.schedules.models import Length, Opening, Piece
+from longpoint.schedules.models import LengthRecord, OpeningRecord, PieceRecord
 from longpoint.schedules.rows import LengthRow, OpeningRow, PieceRow
 from longpoint.schedules.states import LengthState
 
@@ -18,23 +18,27 @@ read_exact = msgspec.json.Decoder(dict[str, str]).decode
 
 
 # Asked for most: statements made once cost a fifth of those made anew.
-_CALLED = select(Opening).where(
-    Opening.schedule_id == bindparam("schedule"),
-    or_(Opening.id == bindparam("called"), Opening.mark == bindparam("called")),
+_CALLED = select(OpeningRecord).where(
+    OpeningRecord.schedule_id == bindparam("schedule"),
+    or_(OpeningRecord.id == bindparam("called"), OpeningRecord.mark == bindparam("called")),
 )
 _NARROWED = {
-    "after": Opening.position > bindparam("after"),
-    "room": Opening.room == bindparam("room"),
-    "trim": Opening.trim == bindparam("trim"),
-    "foot_style": Opening.foot_style == bindparam("foot_style"),
+    "after": OpeningRecord.position > bindparam("after"),
+    "room": OpeningRecord.room == bindparam("room"),
+    "trim": OpeningRecord.trim == bindparam("trim"),
+    "bottom": OpeningRecord.bottom == bindparam("bottom"),
 }
 
 
 @cache
-def _openings_by(*narrowed: str) -> Select[Opening]:
+def _openings_by(*narrowed: str) -> Select[OpeningRecord]:
     """Openings in order, narrowed down by these of `_NARROWED`."""
     by = [_NARROWED[name] for name in narrowed]
-    return select(Opening).where(Opening.schedule_id == bindparam("schedule"), *by).order_by(Opening.position)
+    return (
+        select(OpeningRecord)
+        .where(OpeningRecord.schedule_id == bindparam("schedule"), *by)
+        .order_by(OpeningRecord.position)
+    )
 
 
 async def find_opening(connection: AsyncConnection, schedule_id: str, id_or_mark: str) -> OpeningRow | None:
@@ -50,8 +54,8 @@ async def openings_marked(
     """The openings with these marks, by mark."""
     found: dict[str, OpeningRow] = {}
     for start in range(0, len(marks), _AT_ONCE):
-        query = select(Opening).where(
-            Opening.schedule_id == schedule_id, Opening.mark.in_(marks[start : start + _AT_ONCE])
+        query = select(OpeningRecord).where(
+            OpeningRecord.schedule_id == schedule_id, OpeningRecord.mark.in_(marks[start : start + _AT_ONCE])
         )
         found.update({row.mark: OpeningRow.of(row) for row in await connection.execute(query)})
     return found
@@ -65,10 +69,10 @@ async def list_openings(
     limit: int | None = None,
     room: str | None = None,
     trim: str | None = None,
-    foot_style: str | None = None,
+    bottom: str | None = None,
 ) -> list[OpeningRow]:
     """Openings in the schedule's order; all of them without a limit."""
-    asked = {"after": after, "room": room, "trim": trim, "foot_style": foot_style}
+    asked = {"after": after, "room": room, "trim": trim, "bottom": bottom}
     given = {name: value for name, value in asked.items() if value is not None}
     query = _openings_by(*given).limit(limit)
     return [OpeningRow.of(row) for row in await connection.execute(query, {"schedule": schedule_id, **given})]
@@ -76,7 +80,7 @@ async def list_openings(
 
 async def trims_used(connection: AsyncConnection, schedule_id: str) -> set[str]:
     """The names of the trim specs that openings use."""
-    query = select(Opening.trim).where(Opening.schedule_id == schedule_id).distinct()
+    query = select(OpeningRecord.trim).where(OpeningRecord.schedule_id == schedule_id).distinct()
     return set((await connection.execute(query)).scalars())
 
 
@@ -90,28 +94,30 @@ async def list_pieces(
     state: str | None = None,
 ) -> list[PieceRow]:
     """Pieces that were cut, the first cut first."""
-    query = select(Piece).where(Piece.schedule_id == schedule_id)
+    query = select(PieceRecord).where(PieceRecord.schedule_id == schedule_id)
     if after is not None:
-        query = query.where(Piece.id > after)
+        query = query.where(PieceRecord.id > after)
     if opening_id is not None:
-        query = query.where(Piece.opening_id == opening_id)
+        query = query.where(PieceRecord.opening_id == opening_id)
     if state is not None:
-        query = query.where(Piece.state == state)
-    return [PieceRow.of(row) for row in await connection.execute(query.order_by(Piece.id).limit(limit))]
+        query = query.where(PieceRecord.state == state)
+    return [PieceRow.of(row) for row in await connection.execute(query.order_by(PieceRecord.id).limit(limit))]
 
 
 async def find_piece(connection: AsyncConnection, schedule_id: str, id: str) -> PieceRow | None:
     """A piece by its id."""
-    query = select(Piece).where(Piece.schedule_id == schedule_id, Piece.id == id)
+    query = select(PieceRecord).where(PieceRecord.schedule_id == schedule_id, PieceRecord.id == id)
     row = (await connection.execute(query)).one_or_none()
     return None if row is None else PieceRow.of(row)
 
 
 _IN_STATE: dict[LengthState, ColumnElement[bool]] = {
-    LengthState.ORDERED: Length.ordered > Length.delivered,
-    LengthState.DELIVERED: Length.delivered > 0,
-    LengthState.ON_HAND: Length.delivered > Length.used_up,
-    LengthState.USED_UP: and_(Length.ordered <= Length.used_up, Length.delivered <= Length.used_up),
+    LengthState.ORDERED: LengthRecord.ordered > LengthRecord.delivered,
+    LengthState.DELIVERED: LengthRecord.delivered > 0,
+    LengthState.ON_HAND: LengthRecord.delivered > LengthRecord.used_up,
+    LengthState.USED_UP: and_(
+        LengthRecord.ordered <= LengthRecord.used_up, LengthRecord.delivered <= LengthRecord.used_up
+    ),
 }
 
 
@@ -125,20 +131,23 @@ async def list_lengths(
     state: LengthState | None = None,
 ) -> list[LengthRow]:
     """Lots of lengths on hand, the first kept first."""
-    query = select(Length).where(Length.schedule_id == schedule_id)
+    query = select(LengthRecord).where(LengthRecord.schedule_id == schedule_id)
     if after is not None:
-        query = query.where(Length.id > after)
+        query = query.where(LengthRecord.id > after)
     if profile is not None:
-        query = query.where(Length.profile == profile)
+        query = query.where(LengthRecord.profile == profile)
     if state is not None:
         query = query.where(_IN_STATE[state])
-    return [LengthRow.of(row) for row in await connection.execute(query.order_by(Length.id).limit(limit))]
+    return [
+        LengthRow.of(row) for row in await connection.execute(query.order_by(LengthRecord.id).limit(limit))
+    ]
 
 
 async def find_length(connection: AsyncConnection, schedule_id: str, id_or_lot: str) -> LengthRow | None:
     """A lot by its id or, where no id is so, by its name; None when there is neither."""
-    query = select(Length).where(
-        Length.schedule_id == schedule_id, or_(Length.id == id_or_lot, Length.lot == id_or_lot)
+    query = select(LengthRecord).where(
+        LengthRecord.schedule_id == schedule_id,
+        or_(LengthRecord.id == id_or_lot, LengthRecord.lot == id_or_lot),
     )
     found = list(await connection.execute(query))
     row = next((row for row in found if row.id == id_or_lot), found[0] if found else None)
@@ -151,8 +160,8 @@ async def lots_named(
     """The lots with these names, by name."""
     found: dict[str, LengthRow] = {}
     for start in range(0, len(lots), _AT_ONCE):
-        query = select(Length).where(
-            Length.schedule_id == schedule_id, Length.lot.in_(lots[start : start + _AT_ONCE])
+        query = select(LengthRecord).where(
+            LengthRecord.schedule_id == schedule_id, LengthRecord.lot.in_(lots[start : start + _AT_ONCE])
         )
         found.update({row.lot: LengthRow.of(row) for row in await connection.execute(query)})
     return found

@@ -18,11 +18,11 @@ from longpoint.schedules.lots import (
     tell_of_too_many,
 )
 from longpoint.schedules.states import PieceState
-from longpoint.schedules.values import Change, Kind
+from longpoint.schedules.values import Change, ItemKind
 from longpoint.shop.house import AnyHouse, House, HouseGroup, HouseOpening, tell_of_house
 from longpoint.shop.named_sticks import NamedStick, PlannedProfile
 from longpoint.shop.shape import PieceShape
-from longpoint.shop.yard import Remnant, Stock
+from longpoint.shop.yard import LengthsOnHand, Stock
 from longpoint.values import Faults, Given, Name, Path, Text, Value, decoder, encoder, fields_of
 
 MOST_OPENINGS = 5000
@@ -58,16 +58,19 @@ class KeptHouse(AnyHouse, frozen=True, kw_only=True):
         return House(**said)
 
     def _stock(self, lengths: Iterable[LengthOnHand]) -> tuple[Stock, ...]:
-        remnants: dict[str, list[Remnant]] = {}
+        lengths_on_hand: dict[str, list[LengthsOnHand]] = {}
         for one in lengths:
             if one.available:
-                remnants.setdefault(one.profile, []).append(one.remnant)
+                lengths_on_hand.setdefault(one.profile, []).append(one.on_hand)
         sold = [
-            Stock(**msgspec.structs.asdict(one), remnants=tuple(remnants.pop(one.profile, ())))
+            Stock(**msgspec.structs.asdict(one), lengths_on_hand=tuple(lengths_on_hand.pop(one.profile, ())))
             for one in self.stock
         ]
         # A profile the yard does not sell can still be cut from what is on hand.
-        only = [Stock(profile=name, sticks=(), remnants=tuple(left)) for name, left in remnants.items()]
+        only = [
+            Stock(profile=name, sticks=(), lengths_on_hand=tuple(left))
+            for name, left in lengths_on_hand.items()
+        ]
         return (*sold, *only)
 
     def tell(self, faults: Faults, at: Path = ()) -> None:
@@ -113,13 +116,13 @@ class RecordedPiece(Value, frozen=True, kw_only=True):
     """What is said of a piece when work is recorded, and kept and answered as it was said.
 
     Attributes:
-        part: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it,
+        piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it,
             `K1-4` or, of several alike, `L1-4.2`.
         instance: Which of several alike, counted from 1.
         note: Anything worth knowing.
     """
 
-    part: PieceKey
+    piece: PieceKey
     instance: Annotated[int, Meta(ge=1, le=500)] = 1
     note: Text = ""
 
@@ -188,22 +191,22 @@ def exact_json(value: Given) -> str:
 
 def house_change(id: str, house: KeptHouse) -> Change:
     """What is said of a house as a whole, as a change for the history."""
-    return Change(Kind.SCHEDULE, id, _encode(house).decode(), exact_json(house))
+    return Change(ItemKind.SCHEDULE, id, _encode(house).decode(), exact_json(house))
 
 
 def opening_change(id: str, position: int, opening: HouseOpening) -> Change:
     """An opening at its place."""
-    return Change(Kind.OPENING, id, _encode(opening).decode(), exact_json(opening), position)
+    return Change(ItemKind.OPENING, id, _encode(opening).decode(), exact_json(opening), position)
 
 
 def length_change(id: str, length: LengthOnHand) -> Change:
     """A lot of lengths on hand."""
-    return Change(Kind.LENGTH, id, _encode(length).decode(), exact_json(length))
+    return Change(ItemKind.LENGTH, id, _encode(length).decode(), exact_json(length))
 
 
 def piece_change(id: str, piece: KeptPiece) -> Change:
     """A piece that was cut."""
-    return Change(Kind.PIECE, id, _encode_exact(piece).decode())
+    return Change(ItemKind.PIECE, id, _encode_exact(piece).decode())
 
 
 def written(value: NamedStick | tuple[PlannedProfile, ...]) -> str:

@@ -15,13 +15,13 @@ class PieceNeeded(Value, frozen=True):
 
     Attributes:
         opening: The opening's mark.
-        part: Which part of it.
+        piece: Which part of it.
         instance: Which of several alike.
         length: What is needed there.
     """
 
     opening: str
-    part: PieceKey
+    piece: PieceKey
     instance: int
     length: Fraction
 

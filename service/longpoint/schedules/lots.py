@@ -13,10 +13,10 @@ from msgspec.structs import replace
 
 from longpoint.lengths import Fraction, spoken
 from longpoint.schedules.states import LengthState
-from longpoint.shop.house import MOST_REMNANTS, AnyHouse
+from longpoint.shop.house import MOST_LENGTHS_ON_HAND, AnyHouse
 from longpoint.shop.paid import PaidLot
 from longpoint.shop.stick_names import StickName
-from longpoint.shop.yard import OnHand, Remnant
+from longpoint.shop.yard import LengthsOnHand, OnHand
 from longpoint.values import Faults, Name, Path, Price, Text, fields_of, nearest
 
 MOST_LENGTHS = 200
@@ -93,9 +93,9 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
         return ()
 
     @property
-    def remnant(self) -> Remnant:
+    def on_hand(self) -> LengthsOnHand:
         """What is left of it as a cut list takes it."""
-        return Remnant(**fields_of(OnHand, self), count=self.available)
+        return LengthsOnHand(**fields_of(OnHand, self), count=self.available)
 
     @property
     def paid_lot(self) -> PaidLot:
@@ -244,11 +244,11 @@ def tell_of_too_many(lots: Sequence[LengthOnHand], faults: Faults, at: Path = ()
                 "too-many-lengths",
                 f"At most {MOST_LENGTHS} lots of {profile!r} are planned with: say what is used up first.",
             )
-    if sum(one.available for one in left) > MOST_REMNANTS:
+    if sum(one.available for one in left) > MOST_LENGTHS_ON_HAND:
         faults.add(
             at,
             "too-many-lengths",
-            f"At most {MOST_REMNANTS} lengths on hand are planned with: say what is used up first.",
+            f"At most {MOST_LENGTHS_ON_HAND} lengths on hand are planned with: say what is used up first.",
         )
 
 

@@ -86,7 +86,7 @@ class Schedule(Base):
     last_names: Mapped[str] = mapped_column(Text)
 
 
-class Revision(Base):
+class RevisionRecord(Base):
     """One write to a schedule: never changed once made.
 
     `digest` covers the revision before, this one's facts and every version it made, so each revision vouches for
@@ -129,7 +129,7 @@ class Version(Base):
     digest: Mapped[str] = mapped_column(DIGEST)
 
 
-class Opening(Base):
+class OpeningRecord(Base):
     """An opening as it now stands; the columns beside `document` only repeat what lists are filtered by."""
 
     __tablename__ = "opening"
@@ -144,15 +144,15 @@ class Opening(Base):
     mark: Mapped[str] = mapped_column(String(120))
     room: Mapped[str] = mapped_column(String(120))
     trim: Mapped[str] = mapped_column(String(120))
-    foot_style: Mapped[str] = mapped_column(String(40))
+    bottom: Mapped[str] = mapped_column(String(40))
     revision: Mapped[int] = mapped_column(Integer)
     digest: Mapped[str] = mapped_column(DIGEST)
     document: Mapped[str] = mapped_column(Text)
     exact: Mapped[str] = mapped_column(Text)
 
 
-class Piece(Base):
-    """A piece that was cut, by opening, part and which of several alike it is.
+class PieceRecord(Base):
+    """A piece that was cut, by opening, piece and which of several alike it is.
 
     A piece recut into another, or struck off, is no longer here; its versions are.
     """
@@ -163,7 +163,7 @@ class Piece(Base):
     id: Mapped[str] = mapped_column(ID, primary_key=True)
     schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"))
     opening_id: Mapped[str] = mapped_column(ID)
-    part: Mapped[str] = mapped_column(String(60))
+    piece: Mapped[str] = mapped_column(String(60))
     instance: Mapped[int] = mapped_column(Integer)
     state: Mapped[str] = mapped_column(String(16))
     revision: Mapped[int] = mapped_column(Integer)
@@ -171,7 +171,7 @@ class Piece(Base):
     document: Mapped[str] = mapped_column(Text)
 
 
-class Length(Base):
+class LengthRecord(Base):
     """A lot of lengths on hand; the columns beside `document` only repeat what lists are filtered by."""
 
     __tablename__ = "length"
@@ -193,7 +193,7 @@ class Length(Base):
     exact: Mapped[str] = mapped_column(Text)
 
 
-class Plan(Base):
+class PlanRecord(Base):
     """A plan of a schedule's sticks: what it was made from, what it costs, and the names of its sticks in `document`.
 
     It only follows from what is recorded, so it is no part of the history. `used_at` is when something was first
@@ -212,7 +212,7 @@ class Plan(Base):
     document: Mapped[str] = mapped_column(Text)
 
 
-class Stick(Base):
+class StickRecord(Base):
     """One layout of one stick, under a name that is never used again. `plan` is the first plan that has it.
 
     `document` says, too, where the stick comes from by the latest plan that has it: to be bought, or of which lot.
@@ -232,12 +232,12 @@ class PieceNumber(Base):
     """The number by which sheets name a piece of an opening: it stays with its piece and is never used again."""
 
     __tablename__ = "piece_number"
-    __table_args__ = (UniqueConstraint("schedule_id", "opening_id", "part"),)
+    __table_args__ = (UniqueConstraint("schedule_id", "opening_id", "piece"),)
 
     schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"), primary_key=True)
     opening_id: Mapped[str] = mapped_column(ID, primary_key=True)
     number: Mapped[int] = mapped_column(Integer, primary_key=True, autoincrement=False)
-    part: Mapped[str] = mapped_column(String(60))
+    piece: Mapped[str] = mapped_column(String(60))
 
 
 class Retry(Base):

@@ -27,7 +27,7 @@ class PlanLine(Value, frozen=True):
         planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
         cost: Of the sticks that were left to cut when it was made.
         bound: No plan of them costs less.
-        above: How far the cost may be above the cheapest: nought is proven.
+        above: How far the cost may be above the cheapest: zero is proven.
         proven: Whether no plan can be cheaper.
     """
 
@@ -102,12 +102,12 @@ class StoredStick(CutStick, frozen=True, kw_only=True):
 
     Attributes:
         profile: What it is.
-        on_hand: The lot of lengths on hand that it comes from; null for one to buy.
+        lot: The lot of lengths on hand that it comes from; null for one to buy.
         state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
     """
 
     profile: str
-    on_hand: str | None
+    lot: str | None
     state: StickState
 
     @classmethod
@@ -117,17 +117,17 @@ class StoredStick(CutStick, frozen=True, kw_only=True):
             name=name,
             profile=stick.profile,
             length=stick.length,
-            remnant=stick.on_hand is not None,
+            on_hand=stick.lot is not None,
             price=Cents(stick.price),
             pieces=tuple(
                 placed_piece(
-                    piece.placed, marks.get(piece.opening_id, piece.opening_id), piece.part, piece.instance
+                    piece.placed, marks.get(piece.opening_id, piece.opening_id), piece.piece, piece.instance
                 )
                 for piece in stick.pieces
             ),
             offcut=stick.offcut,
             kept=stick.kept,
-            on_hand=stick.on_hand,
+            lot=stick.lot,
             state="cut" if name in cut else "planned",
         )
 

@@ -9,7 +9,7 @@ from sqlalchemy import delete, insert, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.basics import moment
-from longpoint.schedules.models import PieceNumber, Plan, Schedule, Stick
+from longpoint.schedules.models import PieceNumber, PlanRecord, Schedule, StickRecord
 from longpoint.schedules.rows import PlanRow, ScheduleRow, StickRow
 
 MOST_KEPT = 50
@@ -21,23 +21,30 @@ read_names = msgspec.json.Decoder(dict[str, int]).decode
 
 async def newest(connection: AsyncConnection, schedule: ScheduleRow, planner: int) -> PlanRow | None:
     """The plan that stands: the newest that was made from what the schedule is now; None when there is none yet."""
-    query = select(Plan).where(
-        Plan.schedule_id == schedule.id, Plan.basis == schedule.basis, Plan.planner == planner
+    query = select(PlanRecord).where(
+        PlanRecord.schedule_id == schedule.id,
+        PlanRecord.basis == schedule.basis,
+        PlanRecord.planner == planner,
     )
-    row = (await connection.execute(query.order_by(Plan.number.desc()).limit(1))).one_or_none()
+    row = (await connection.execute(query.order_by(PlanRecord.number.desc()).limit(1))).one_or_none()
     return None if row is None else PlanRow.of(row)
 
 
 async def latest(connection: AsyncConnection, schedule_id: str) -> PlanRow | None:
     """The plan that was made last, whatever it was made from."""
-    query = select(Plan).where(Plan.schedule_id == schedule_id).order_by(Plan.number.desc()).limit(1)
+    query = (
+        select(PlanRecord)
+        .where(PlanRecord.schedule_id == schedule_id)
+        .order_by(PlanRecord.number.desc())
+        .limit(1)
+    )
     row = (await connection.execute(query)).one_or_none()
     return None if row is None else PlanRow.of(row)
 
 
 async def find(connection: AsyncConnection, schedule_id: str, number: int) -> PlanRow | None:
     """A plan by its number."""
-    query = select(Plan).where(Plan.schedule_id == schedule_id, Plan.number == number)
+    query = select(PlanRecord).where(PlanRecord.schedule_id == schedule_id, PlanRecord.number == number)
     row = (await connection.execute(query)).one_or_none()
     return None if row is None else PlanRow.of(row)
 
@@ -46,10 +53,10 @@ async def list_plans(
     connection: AsyncConnection, schedule_id: str, before: int | None, limit: int
 ) -> list[PlanRow]:
     """Plans, the newest first."""
-    query = select(Plan).where(Plan.schedule_id == schedule_id)
+    query = select(PlanRecord).where(PlanRecord.schedule_id == schedule_id)
     if before is not None:
-        query = query.where(Plan.number < before)
-    found = await connection.execute(query.order_by(Plan.number.desc()).limit(limit))
+        query = query.where(PlanRecord.number < before)
+    found = await connection.execute(query.order_by(PlanRecord.number.desc()).limit(limit))
     return [PlanRow.of(row) for row in found]
 
 
@@ -57,8 +64,8 @@ async def sticks(connection: AsyncConnection, schedule_id: str, names: Sequence[
     """Sticks by name; names that nothing ever had are left out."""
     found: dict[str, StickRow] = {}
     for start in range(0, len(names), _AT_ONCE):
-        query = select(Stick).where(
-            Stick.schedule_id == schedule_id, Stick.name.in_(names[start : start + _AT_ONCE])
+        query = select(StickRecord).where(
+            StickRecord.schedule_id == schedule_id, StickRecord.name.in_(names[start : start + _AT_ONCE])
         )
         found.update({row.name: StickRow.of(row) for row in await connection.execute(query)})
     return found
@@ -86,10 +93,10 @@ async def keep(
     """
     number = schedule.last_plan + 1
     row = PlanRow(schedule.id, number, schedule.basis, planner, moment(), None, budget, document)
-    await connection.execute(insert(Plan), [row._asdict()])
+    await connection.execute(insert(PlanRecord), [row._asdict()])
     had = await sticks(connection, schedule.id, list(layouts))
     for name in had:
-        own = update(Stick).where(Stick.schedule_id == schedule.id, Stick.name == name)
+        own = update(StickRecord).where(StickRecord.schedule_id == schedule.id, StickRecord.name == name)
         await connection.execute(own.values(document=layouts[name]))
     new = [
         StickRow(schedule.id, name, number, layout, None, None)._asdict()
@@ -97,7 +104,7 @@ async def keep(
         if name not in had
     ]
     if new:
-        await connection.execute(insert(Stick), new)
+        await connection.execute(insert(StickRecord), new)
     values = {"last_plan": number, "last_names": _encode(names).decode()}
     await connection.execute(update(Schedule).where(Schedule.id == schedule.id).values(**values))
     return row
@@ -105,15 +112,19 @@ async def keep(
 
 async def search_further(connection: AsyncConnection, plan: PlanRow, budget: int, document: str) -> PlanRow:
     """A plan of which no more than the bound, and why it stopped, became another."""
-    own = update(Plan).where(Plan.schedule_id == plan.schedule_id, Plan.number == plan.number)
+    own = update(PlanRecord).where(
+        PlanRecord.schedule_id == plan.schedule_id, PlanRecord.number == plan.number
+    )
     await connection.execute(own.values(budget=budget, document=document))
     return plan._replace(budget=budget, document=document)
 
 
 async def mark_used(connection: AsyncConnection, plan: PlanRow) -> None:
     """Note that something was printed or cut from a plan, so that it stays."""
-    own = update(Plan).where(Plan.schedule_id == plan.schedule_id, Plan.number == plan.number)
-    await connection.execute(own.where(Plan.used_at.is_(None)).values(used_at=moment()))
+    own = update(PlanRecord).where(
+        PlanRecord.schedule_id == plan.schedule_id, PlanRecord.number == plan.number
+    )
+    await connection.execute(own.where(PlanRecord.used_at.is_(None)).values(used_at=moment()))
 
 
 async def let_go(connection: AsyncConnection, schedule_id: str) -> None:
@@ -123,20 +134,22 @@ async def let_go(connection: AsyncConnection, schedule_id: str) -> None:
         connection: A writing transaction that holds the schedule.
         schedule_id: Whose plans.
     """
-    unused = select(Plan.number).where(Plan.schedule_id == schedule_id, Plan.used_at.is_(None))
-    oldest = unused.order_by(Plan.number.desc()).offset(MOST_KEPT).limit(1)
+    unused = select(PlanRecord.number).where(
+        PlanRecord.schedule_id == schedule_id, PlanRecord.used_at.is_(None)
+    )
+    oldest = unused.order_by(PlanRecord.number.desc()).offset(MOST_KEPT).limit(1)
     number = (await connection.execute(oldest)).scalar_one_or_none()
     if number is not None:
-        old = delete(Plan).where(Plan.schedule_id == schedule_id, Plan.used_at.is_(None))
-        await connection.execute(old.where(Plan.number <= number))
+        old = delete(PlanRecord).where(PlanRecord.schedule_id == schedule_id, PlanRecord.used_at.is_(None))
+        await connection.execute(old.where(PlanRecord.number <= number))
 
 
 async def piece_numbers(connection: AsyncConnection, schedule_id: str) -> dict[str, dict[str, int]]:
-    """The numbers that were given to pieces: for each opening's id, by part."""
-    query = select(PieceNumber.opening_id, PieceNumber.part, PieceNumber.number)
+    """The numbers that were given to pieces: for each opening's id, by piece."""
+    query = select(PieceNumber.opening_id, PieceNumber.piece, PieceNumber.number)
     numbers: dict[str, dict[str, int]] = {}
     for row in await connection.execute(query.where(PieceNumber.schedule_id == schedule_id)):
-        numbers.setdefault(row.opening_id, {})[row.part] = row.number
+        numbers.setdefault(row.opening_id, {})[row.piece] = row.number
     return numbers
 
 
@@ -145,9 +158,9 @@ async def add_piece_numbers(
 ) -> None:
     """Keep numbers of pieces that had none."""
     rows = [
-        {"schedule_id": schedule_id, "opening_id": id, "part": part, "number": number}
+        {"schedule_id": schedule_id, "opening_id": id, "piece": piece, "number": number}
         for id, given in numbers.items()
-        for part, number in given.items()
+        for piece, number in given.items()
     ]
     for start in range(0, len(rows), 2000):
         await connection.execute(insert(PieceNumber), rows[start : start + 2000])

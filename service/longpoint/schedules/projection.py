@@ -7,11 +7,11 @@ import msgspec
 from sqlalchemy import delete, insert
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.schedules.models import Length, Opening, Piece
-from longpoint.schedules.values import Change, HouseIndex, Kind, LengthIndex, OpeningIndex, PieceIndex
+from longpoint.schedules.models import LengthRecord, OpeningRecord, PieceRecord
+from longpoint.schedules.values import Change, HouseIndex, ItemKind, LengthIndex, OpeningIndex, PieceIndex
 
 _AT_ONCE = 400
-_Table = type[Opening | Piece | Length]
+_Table = type[OpeningRecord | PieceRecord | LengthRecord]
 _read_opening = msgspec.json.Decoder(OpeningIndex).decode
 _read_piece = msgspec.json.Decoder(PieceIndex).decode
 _read_length = msgspec.json.Decoder(LengthIndex).decode
@@ -39,7 +39,7 @@ async def project(
     digests: Sequence[str],
 ) -> Tally:
     """Replace the rows of everything that changed, the schedule's own row left to the caller."""
-    sorted_out: dict[Kind, list[tuple[Change, str]]] = {}
+    sorted_out: dict[ItemKind, list[tuple[Change, str]]] = {}
     for change, digest in zip(changes, digests, strict=True):
         sorted_out.setdefault(change.kind, []).append((change, digest))
     more, last = 0, None
@@ -62,7 +62,7 @@ async def project(
         ]
         if rows:
             await connection.execute(insert(table), rows)
-        if kind is Kind.OPENING:
+        if kind is ItemKind.OPENING:
             more = len(rows) - removed
             kept = (change.position for change, _ in pairs if change.document is not None)
             last = max((position for position in kept if position is not None), default=None)
@@ -91,7 +91,7 @@ def _opening_row(change: Change) -> dict[str, object]:
         "mark": index.mark,
         "room": index.room,
         "trim": index.trim,
-        "foot_style": index.foot_style,
+        "bottom": index.bottom,
         "exact": change.exact,
     }
 
@@ -100,7 +100,7 @@ def _piece_row(change: Change) -> dict[str, object]:
     index = _read_piece(change.document or "")
     return {
         "opening_id": index.opening_id,
-        "part": index.part,
+        "piece": index.piece,
         "instance": index.instance,
         "state": index.state,
     }
@@ -110,8 +110,8 @@ def _length_row(change: Change) -> dict[str, object]:
     return {**msgspec.structs.asdict(_read_length(change.document or "")), "exact": change.exact}
 
 
-_TABLES: list[tuple[Kind, _Table, Callable[[Change], dict[str, object]]]] = [
-    (Kind.OPENING, Opening, _opening_row),
-    (Kind.PIECE, Piece, _piece_row),
-    (Kind.LENGTH, Length, _length_row),
+_TABLES: list[tuple[ItemKind, _Table, Callable[[Change], dict[str, object]]]] = [
+    (ItemKind.OPENING, OpeningRecord, _opening_row),
+    (ItemKind.PIECE, PieceRecord, _piece_row),
+    (ItemKind.LENGTH, LengthRecord, _length_row),
 ]

@@ -16,7 +16,7 @@ _SWEPT_AT_ONCE = 50
 
 
 @dataclass(frozen=True, slots=True)
-class Kept:
+class KeptAnswer:
     """The first answer to a request.
 
     Attributes:
@@ -32,7 +32,9 @@ class Kept:
     body: str
 
 
-async def claim(connection: AsyncConnection, account_id: str, key: str, request_digest: str) -> Kept | None:
+async def claim(
+    connection: AsyncConnection, account_id: str, key: str, request_digest: str
+) -> KeptAnswer | None:
     """Claim a key for the transaction under way; gives the first answer when it was used before.
 
     Waits while another transaction that claimed it is under way.
@@ -57,7 +59,7 @@ async def claim(connection: AsyncConnection, account_id: str, key: str, request_
             return None
         kept = (await connection.execute(_KEPT, of_key)).one_or_none()
         if kept is not None:
-            return Kept(*kept)
+            return KeptAnswer(*kept)
 
 
 _OF_KEY = (Retry.account_id == bindparam("account"), Retry.key == bindparam("of_key"))
@@ -82,7 +84,7 @@ async def _first(connection: AsyncConnection, row: dict[str, object]) -> bool:
     return (await connection.execute(_CLAIMS[connection.dialect.name], row)).rowcount == 1
 
 
-async def keep(connection: AsyncConnection, account_id: str, key: str, kept: Kept) -> None:
+async def keep(connection: AsyncConnection, account_id: str, key: str, kept: KeptAnswer) -> None:
     """Keep the answer to a claimed key."""
     await connection.execute(
         update(Retry)

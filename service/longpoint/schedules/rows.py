@@ -77,7 +77,7 @@ class _Opening(NamedTuple):
     mark: str
     room: str
     trim: str
-    foot_style: str
+    bottom: str
     revision: int
     digest: str
     document: str
@@ -94,7 +94,7 @@ class _Piece(NamedTuple):
     id: str
     schedule_id: str
     opening_id: str
-    part: str
+    piece: str
     instance: int
     state: str
     revision: int

@@ -23,7 +23,7 @@ class PieceDone(RecordedPiece, Given, frozen=True, kw_only=True):
     """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
 
     Attributes:
-        opening: The opening's mark or id; may be left out where `part` is the piece's number, which has it.
+        opening: The opening's mark or id; may be left out where `piece` is the piece's number, which has it.
         state: What was done.
         recut_from: The id of the piece it was cut again from, where it was.
     """

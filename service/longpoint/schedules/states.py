@@ -9,7 +9,7 @@ class PieceState(StrEnum):
     """What became of a piece that was cut; a spare is one whose place has another by now."""
 
     CUT = "cut"
-    FITTED = "fitted"
+    INSTALLED = "installed"
     SPOILED = "spoiled"
     SPARE = "spare"
 
@@ -27,5 +27,5 @@ class Done(StrEnum):
     """What was done with a piece."""
 
     CUT = "cut"
-    FITTED = "fitted"
+    INSTALLED = "installed"
     SPOILED = "spoiled"

@@ -8,7 +8,7 @@ import msgspec
 from longpoint.schedules.basics import digest_of
 
 
-class Kind(StrEnum):
+class ItemKind(StrEnum):
     """What a version is a version of."""
 
     SCHEDULE = "schedule"
@@ -46,7 +46,7 @@ class Change:
         position: where an opening stands in the schedule's order.
     """
 
-    kind: Kind
+    kind: ItemKind
     id: str
     document: str | None
     exact: str | None = None
@@ -72,14 +72,14 @@ class OpeningIndex(msgspec.Struct):
     mark: str
     trim: str
     room: str = ""
-    foot_style: str = "stool"
+    bottom: str = "stool"
 
 
 class PieceIndex(msgspec.Struct):
     """What is read back out of a piece's document."""
 
     opening_id: str
-    part: str
+    piece: str
     instance: int
     state: str
 

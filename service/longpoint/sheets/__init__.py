@@ -8,8 +8,8 @@ from longpoint.sheets.drawing.piece import piece_drawing
 from longpoint.sheets.drawing.section import section
 from longpoint.sheets.drawing.style import Styling
 from longpoint.sheets.grid import LabelGrid
+from longpoint.sheets.house import SheetHouse
 from longpoint.sheets.html import html
-from longpoint.sheets.job import Job
 from longpoint.sheets.labels import grid_faults, label_sheet
 from longpoint.sheets.measure import blank_measure_sheet
 from longpoint.sheets.pdf import UnsetError, pdf
@@ -21,12 +21,12 @@ __all__ = [
     "MOST_PRINTED",
     "RECIPES",
     "Document",
-    "Job",
     "LabelGrid",
     "Paper",
     "Recipe",
     "Sheet",
     "SheetContents",
+    "SheetHouse",
     "Styling",
     "UnsetError",
     "Wording",

@@ -32,7 +32,7 @@ class SheetContents(Value, frozen=True):
     Attributes:
         name: What the sheet is.
         title: At its head.
-        job: Whose house it is.
+        house: Whose house it is.
         plan: Which plan its sticks are from and how good that is; empty where it shows none.
         tables: Every table, in order.
         notes: Cautions and notes, in order.
@@ -41,7 +41,7 @@ class SheetContents(Value, frozen=True):
 
     name: str
     title: str
-    job: str
+    house: str
     plan: str
     tables: tuple[TableContents, ...]
     notes: tuple[str, ...]
@@ -55,7 +55,7 @@ def contents(document: Document, wording: Wording) -> SheetContents:
     return SheetContents(
         name=document.name,
         title=document.title,
-        job=document.job,
+        house=document.house,
         plan=document.plan,
         tables=tuple(
             TableContents(

@@ -4,57 +4,57 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from longpoint.sheets.document import Block, Cell, Column, Document, Money, Notes, Number, Rows, Table
-from longpoint.sheets.job import Job
+from longpoint.sheets.document import Block, Cell, Document, Money, Notes, Number, Rows, Table, TableColumn
+from longpoint.sheets.house import SheetHouse
 from longpoint.sheets.wording import time, unit_words, words
 from longpoint.shop import CostSheet, CostTotals, Hours
 
-LINES = (Column("Line", "line", 6), Column("Cost", "cost"))
+LINES = (TableColumn("Line", "line", 6), TableColumn("Cost", "cost"))
 MONEY = (
-    Column("Sticks", "stock"),
-    Column("Waste", "waste"),
-    Column("Kept", "kept_offcut"),
-    Column("Materials", "consumable"),
-    Column("Labour", "labour"),
-    Column("In all", "total"),
+    TableColumn("Sticks", "stock"),
+    TableColumn("Waste", "waste"),
+    TableColumn("Kept", "kept_offcut"),
+    TableColumn("Materials", "consumable"),
+    TableColumn("Labor", "labor"),
+    TableColumn("In all", "total"),
 )
-OPENINGS = (Column("Opening", "opening", 3), Column("Room", "room", 5), *MONEY)
-ROOMS = (Column("Room", "room", 5), Column("Openings", "openings", 1), *MONEY)
+OPENINGS = (TableColumn("Opening", "opening", 3), TableColumn("Room", "room", 5), *MONEY)
+ROOMS = (TableColumn("Room", "room", 5), TableColumn("Openings", "openings", 1), *MONEY)
 WORK = (
-    Column("Work", "work", 4),
-    Column("Amount", "quantity", 1),
-    Column("Unit", "unit", 2),
-    Column("Time", "time", 3),
-    Column("Minutes", "minutes", 1),
+    TableColumn("Work", "work", 4),
+    TableColumn("Amount", "quantity", 1),
+    TableColumn("Unit", "unit", 2),
+    TableColumn("Time", "time", 3),
+    TableColumn("Minutes", "minutes", 1),
 )
-WAITS = (Column("After", "after", 4), Column("Hours", "hours", 2))
+WAITS = (TableColumn("After", "after", 4), TableColumn("Hours", "hours", 2))
 CATEGORIES = {
     "stock": "Sticks, as far as they become pieces",
     "waste": "Waste of the sticks",
     "kept_offcut": "Offcuts that go back on the rack",
     "consumable": "Materials",
-    "labour": "Labour",
+    "labor": "Labor",
 }
 UNSTOCKED = "No stock gives these, so their sticks are not in the sum: {}."
 UNPRICED = "No price or wage was given for these, so they cost nothing here: {}."
 
 
-def cost_sheet(job: Job) -> Document:
-    """The job's money and hours.
+def cost_sheet(house: SheetHouse) -> Document:
+    """The house's money and hours.
 
     Raises:
-        ValueError: for a job whose cost was not worked out.
+        ValueError: for a house whose cost was not worked out.
     """
-    cost = job.work.cost if job.work else None
+    cost = house.work.cost if house.work else None
     if cost is None:
-        raise ValueError("a cost sheet needs the job's cost")
+        raise ValueError("a cost sheet needs the house's cost")
     blocks: list[Block] = []
     if cost.unpriced:
         blocks.append(Notes("Without a price", tuple(_unpriced(cost))))
     blocks += [_lines(cost), _rooms(cost), _openings(cost)]
-    if job.work and job.work.hours:
-        blocks += [_work(job.work.hours), _waits(job.work.hours)]
-    return Document("cost-sheet", "Cost sheet", job.name, tuple(blocks), job.paper)
+    if house.work and house.work.hours:
+        blocks += [_work(house.work.hours), _waits(house.work.hours)]
+    return Document("cost-sheet", "Cost sheet", house.name, tuple(blocks), house.paper)
 
 
 def _unpriced(cost: CostSheet) -> Iterator[str]:
@@ -78,7 +78,7 @@ def _lines(cost: CostSheet) -> Table:
         f"What it costs ({cost.currency})",
         LINES,
         tuple(groups),
-        ("The whole job", Money(cost.total.total)),
+        ("The whole house", Money(cost.total.total)),
     )
 
 
@@ -88,7 +88,7 @@ def _money(amounts: CostTotals) -> tuple[Cell, ...]:
         Money(amounts.waste),
         Money(amounts.kept_offcut),
         Money(amounts.consumable),
-        Money(amounts.labour),
+        Money(amounts.labor),
         Money(amounts.total),
     )
 
@@ -97,7 +97,11 @@ def _rooms(cost: CostSheet) -> Table:
     rows: tuple[tuple[Cell, ...], ...] = tuple(
         (one.room or "no room named", one.openings, *_money(one.amounts)) for one in cost.rooms
     )
-    total: tuple[Cell, ...] = ("The whole job", sum(one.openings for one in cost.rooms), *_money(cost.total))
+    total: tuple[Cell, ...] = (
+        "The whole house",
+        sum(one.openings for one in cost.rooms),
+        *_money(cost.total),
+    )
     return Table("rooms", "By room", ROOMS, (Rows(rows),), total)
 
 
@@ -106,7 +110,7 @@ def _openings(cost: CostSheet) -> Table:
         (one.opening, one.room, *_money(one.amounts)) for one in cost.openings
     )
     return Table(
-        "openings", "By opening", OPENINGS, (Rows(rows),), ("The whole job", "", *_money(cost.total))
+        "openings", "By opening", OPENINGS, (Rows(rows),), ("The whole house", "", *_money(cost.total))
     )
 
 

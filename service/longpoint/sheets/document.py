@@ -30,7 +30,7 @@ _SIZES = {
 }
 
 
-class Length(Value, frozen=True):
+class PrintedLength(Value, frozen=True):
     """A cell with a length. Attributes: inches; stick, when it is stock, which the yard names in feet."""
 
     inches: Real
@@ -53,11 +53,11 @@ class Tick(Value, frozen=True):
     """A cell with a box to tick on paper."""
 
 
-Cell = str | int | Length | Money | Number | Tick
+Cell = str | int | PrintedLength | Money | Number | Tick
 """What a table holds; "" is an empty cell, to be written in where the table says so."""
 
 
-class Column(Value, frozen=True):
+class TableColumn(Value, frozen=True):
     """One column.
 
     Attributes:
@@ -93,7 +93,7 @@ class Table(Value, frozen=True):
 
     key: str
     caption: str
-    columns: tuple[Column, ...]
+    columns: tuple[TableColumn, ...]
     groups: tuple[Rows, ...]
     total: tuple[Cell, ...] = ()
     roomy: bool = False
@@ -155,15 +155,15 @@ class Labels(Value, frozen=True):
     def table(self) -> Table:
         """What the labels say, for those who print them by other means."""
         rows = Rows(tuple((label.name, label.figure, *label.lines) for label in self.labels))
-        return Table("labels", "Piece labels", _LABEL_COLUMNS, (rows,))
+        return Table("labels", "Labels", _LABEL_COLUMNS, (rows,))
 
 
 _LABEL_COLUMNS = (
-    Column("Label", "label"),
-    Column("Length", "length"),
-    Column("Piece", "piece"),
-    Column("Stock", "stock"),
-    Column("Ends", "ends"),
+    TableColumn("Label", "label"),
+    TableColumn("PrintedLength", "length"),
+    TableColumn("Piece", "piece"),
+    TableColumn("Stock", "stock"),
+    TableColumn("Ends", "ends"),
 )
 
 
@@ -174,9 +174,9 @@ class Document(Value, frozen=True):
     """A sheet.
 
     Attributes:
-        name: a plain name for a file, such as "saw-sheet".
+        name: a plain name for a file, such as "stick-sheet".
         title: at its head.
-        job: whose it is, "" when nobody said.
+        house: whose it is, "" when nobody said.
         blocks: from top to bottom.
         paper: what it is printed on.
         sideways: printed with the long edge across.
@@ -187,7 +187,7 @@ class Document(Value, frozen=True):
 
     name: str
     title: str
-    job: str
+    house: str
     blocks: tuple[Block, ...]
     paper: Paper = Paper.LETTER
     sideways: bool = False

@@ -1,4 +1,4 @@
-"""Piece labels on plain grids of labels, told by their dimensions."""
+"""Labels on plain grids of labels, told by their dimensions."""
 
 from __future__ import annotations
 
@@ -10,8 +10,8 @@ from longpoint.geometry import End
 from longpoint.lengths import Fraction, Length, PositiveLength
 from longpoint.sheets.document import Document, Label, Labels, Paper
 from longpoint.sheets.grid import LabelGrid
-from longpoint.sheets.job import Job
-from longpoint.sheets.pieces import Piece, pieces_by_key
+from longpoint.sheets.house import SheetHouse
+from longpoint.sheets.pieces import NumberedPiece, pieces_by_key
 from longpoint.sheets.wording import Wording, angle
 from longpoint.shop.build import CutList, HouseKey
 
@@ -45,44 +45,44 @@ def grid_faults(grid: LabelGrid, paper: Paper) -> tuple[str, ...]:
     faults = []
     if grid.left + grid.across * grid.width + (grid.across - 1) * grid.gap_across > width:
         faults.append("The labels run past the sheet's right edge.")
-    # A sheet's height in whole millimetres may fall short of its labels' by a hair.
+    # A sheet's height in whole millimeters may fall short of its labels' by a hair.
     if grid.top + grid.down * grid.height + (grid.down - 1) * grid.gap_down > height + Fraction(1, 100):
         faults.append("The labels run past the sheet's bottom edge.")
     return tuple(faults)
 
 
-def label_sheet(job: Job, grid: LabelGrid | None = None, skip: int = 0) -> Document:
+def label_sheet(house: SheetHouse, grid: LabelGrid | None = None, skip: int = 0) -> Document:
     """A label for every single piece that is to be cut, opening by opening.
 
     Args:
-        job: the house.
+        house: the house.
         grid: where labels lie; None for the paper's common one.
         skip: places on the first sheet that are used up.
     """
-    found = tuple(_labels(job))
-    block = Labels(grid or common_grid(job.paper), found, skip)
-    return Document("labels", "Piece labels", job.name, (block,), job.paper)
+    found = tuple(_labels(house))
+    block = Labels(grid or common_grid(house.paper), found, skip)
+    return Document("labels", "Labels", house.name, (block,), house.paper)
 
 
-def _labels(job: Job) -> Iterator[Label]:
-    sticks = sticks_by_piece(job.cut_list)
-    for key, piece in pieces_by_key(job.cut_list).items():
+def _labels(house: SheetHouse) -> Iterator[Label]:
+    sticks = sticks_by_piece(house.cut_list)
+    for key, piece in pieces_by_key(house.cut_list).items():
         # The plans hold the pieces that are still to be cut, the first of those alike first.
-        for place, instance in enumerate(job.cut_list.instances(key, piece.count)):
+        for place, instance in enumerate(house.cut_list.instances(key, piece.count)):
             stick = sticks[key][place] if key in sticks else ""
-            yield _label(piece, instance, stick, job.wording)
+            yield _label(piece, instance, stick, house.wording)
 
 
-def _label(piece: Piece, instance: int, stick: str, wording: Wording) -> Label:
-    part = piece.part
-    of = f", {instance} of {piece.count}" if piece.count > 1 else ""
-    left, right = part.ends
+def _label(numbered: NumberedPiece, instance: int, stick: str, wording: Wording) -> Label:
+    piece = numbered.piece
+    of = f", {instance} of {numbered.count}" if numbered.count > 1 else ""
+    left, right = piece.ends
     return Label(
-        piece.label if piece.count == 1 else f"{piece.label}.{instance}",
-        wording.figure(part.overall),
+        numbered.label if numbered.count == 1 else f"{numbered.label}.{instance}",
+        wording.figure(piece.overall),
         (
-            f"{part.title}{of}" + (f", {piece.room}" if piece.room else ""),
-            f"{part.profile}{stick}",
+            f"{piece.title}{of}" + (f", {numbered.room}" if numbered.room else ""),
+            f"{piece.profile}{stick}",
             f"left {_short(left)}, right {_short(right)}",
         ),
     )
@@ -90,7 +90,7 @@ def _label(piece: Piece, instance: int, stick: str, wording: Wording) -> Label:
 
 def _short(end: End) -> str:
     said = end.cut.value
-    for degrees in (end.mitre, end.bevel):
+    for degrees in (end.miter, end.bevel):
         if degrees:
             said += f" {angle(degrees)}"
     return said

@@ -5,44 +5,44 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
-from longpoint.geometry import Foot, Opening, PlumbSides, Quadrilateral
+from longpoint.geometry import Bottom, Opening, PlumbSides, Quadrilateral
 from longpoint.lengths import Fraction
 from longpoint.sheets.document import (
     Block,
     Cell,
-    Column,
     Document,
     Facts,
     Heading,
-    Length,
     Notes,
     Paper,
     Picture,
     Pictures,
+    PrintedLength,
     Rows,
     Table,
+    TableColumn,
 )
 from longpoint.sheets.drawing.style import Styling
 from longpoint.sheets.drawing.where_to_measure import depth_key, opening_key
-from longpoint.sheets.job import Job
+from longpoint.sheets.house import SheetHouse
 from longpoint.sheets.readings import readings_of
 from longpoint.sheets.wording import Wording, words
 from longpoint.shop.build import BuiltOpening
 
 COLUMNS = (
-    Column("Mark", "mark", 3),
-    Column("Room", "room", 5),
-    Column("Alike", "count", 2),
-    Column("W jamb to jamb", "jamb_width", 3),
-    Column("T across the head", "head_width", 3),
-    Column("L left height", "left_height", 3),
-    Column("R right height", "right_height", 3),
-    Column("D depth left", "left_depth", 3),
-    Column("D depth right", "right_depth", 3),
-    Column("X from bottom left", "diagonal_from_bottom_left", 3),
-    Column("Y from bottom right", "diagonal_from_bottom_right", 3),
-    Column("Stands on", "foot", 3),
-    Column("Remarks", "remarks", 6),
+    TableColumn("Mark", "mark", 3),
+    TableColumn("Room", "room", 5),
+    TableColumn("Alike", "count", 2),
+    TableColumn("W jamb to jamb", "jamb_width", 3),
+    TableColumn("T across the head", "head_width", 3),
+    TableColumn("L left jamb height", "left_jamb_height", 3),
+    TableColumn("R right jamb height", "right_jamb_height", 3),
+    TableColumn("D depth left", "left_depth", 3),
+    TableColumn("D depth right", "right_depth", 3),
+    TableColumn("X from bottom left", "diagonal_from_bottom_left", 3),
+    TableColumn("Y from bottom right", "diagonal_from_bottom_right", 3),
+    TableColumn("Stands on", "foot", 3),
+    TableColumn("Remarks", "remarks", 6),
 )
 HOW = (
     "Measure from the jamb's inside faces, not from old casing or the wall.",
@@ -61,22 +61,22 @@ def blank_measure_sheet(
     """Empty rows, with a key to what each reading is."""
     empty = tuple(("",) * len(COLUMNS) for _ in range(rows))
     table = Table("readings", f"Readings ({unit})", COLUMNS, (Rows(empty),), roomy=True)
-    facts = Facts((("job", name), ("measured by", ""), ("date", ""), ("house built", "")))
+    facts = Facts((("house", name), ("measured by", ""), ("date", ""), ("house built", "")))
     blocks: tuple[Block, ...] = (facts, *_key(), table)
     return Document("measure-sheet", "Measure sheet", name, blocks, paper, sideways=True)
 
 
-def measure_sheet(job: Job) -> Document:
+def measure_sheet(house: SheetHouse) -> Document:
     """The readings a house was worked out from; shapes of their own are listed below the table."""
-    plain = [one for one in job.shown if _row_shape(one.built.opening)]
-    other = [one for one in job.shown if not _row_shape(one.built.opening)]
+    plain = [one for one in house.shown if _row_shape(one.built.opening)]
+    other = [one for one in house.shown if not _row_shape(one.built.opening)]
     blocks: list[Block] = [Facts((("measured by", ""), ("date", ""))), *_key()]
     if plain:
         rows = tuple(_row(one) for one in plain)
         blocks.append(Table("readings", "Readings", COLUMNS, (Rows(rows),), roomy=True))
     for one in other:
-        blocks += _shape(one, job.wording)
-    return Document("measure-sheet", "Measure sheet", job.name, tuple(blocks), job.paper, sideways=True)
+        blocks += _shape(one, house.wording)
+    return Document("measure-sheet", "Measure sheet", house.name, tuple(blocks), house.paper, sideways=True)
 
 
 def _key() -> tuple[Block, ...]:
@@ -99,21 +99,21 @@ def _row(one: BuiltOpening) -> tuple[Cell, ...]:
 
     def reading(name: str) -> Cell:
         value = getattr(outline.shape, name, None)
-        return Length(value) if isinstance(value, Fraction) else ""
+        return PrintedLength(value) if isinstance(value, Fraction) else ""
 
-    depths = (outline.left_depth, outline.right_depth) if opening.foot_style is Foot.STOOL else (None, None)
+    depths = (outline.left_depth, outline.right_depth) if opening.bottom is Bottom.STOOL else (None, None)
     return (
         opening.mark,
         one.room,
         one.count,
         reading("jamb_width"),
         reading("head_width"),
-        reading("left_height"),
-        reading("right_height"),
-        *("" if depth is None else Length(depth) for depth in depths),
+        reading("left_jamb_height"),
+        reading("right_jamb_height"),
+        *("" if depth is None else PrintedLength(depth) for depth in depths),
         reading("diagonal_from_bottom_left"),
         reading("diagonal_from_bottom_right"),
-        words(opening.foot_style),
+        words(opening.bottom),
         "",
     )
 

@@ -1,4 +1,4 @@
-"""Where each part of an opening sits: its outline as it lies on the saw, and on the wall seen from the room.
+"""Where each piece of an opening sits: its outline as it lies on the saw, and on the wall seen from the room.
 
 Inches, as floats: this is for drawing, and no length is ever read back from it.
 """
@@ -11,16 +11,16 @@ from collections.abc import Iterator
 from longpoint.geometry.frame.kernel import meet
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import End, Part
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import End, Piece
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.lengths import Real
 from longpoint.sheets.drawing.shapes import Point, along
 from longpoint.sheets.place_behind import (
     ON_THE_JAMB,
     RETURNS,
-    levelling_strip,
     on_the_jamb,
     return_outline,
+    tapered_shim,
 )
 from longpoint.sheets.place_styles import (
     BOARDS,
@@ -37,19 +37,19 @@ from longpoint.values import Value
 Line = tuple[Point, Point]
 
 
-class Placed(Value, frozen=True):
-    """A part on the wall.
+class PlacedOutline(Value, frozen=True):
+    """A piece on the wall.
 
     Attributes:
-        part: the part.
+        piece: the piece.
         number: its number within the opening, from 1.
         outline: its corners seen from the room, y upwards from the base line.
         inner, outer: its two long edges, each from start to end; a return's inner and outer end.
-        hidden: an edge that what lies in front of the part hides; None for a part in full view.
+        hidden: an edge that what lies in front of the piece hides; None for a piece in full view.
         marks: its layout marks, each from edge to edge.
     """
 
-    part: Part
+    piece: Piece
     number: int
     outline: tuple[Point, ...]
     inner: Line
@@ -58,28 +58,28 @@ class Placed(Value, frozen=True):
     marks: tuple[Line, ...] = ()
 
 
-def lying(part: Part) -> tuple[Point, ...]:
-    """The part's corners as it lies on the saw, face up.
+def lying(piece: Piece) -> tuple[Point, ...]:
+    """The piece's corners as it lies on the saw, face up.
 
     x runs from the left end's farthest point; y from the outer edge, which is against the fence, to the inner
     one. The order is outer left, outer right, inner right, inner left, a notch adding two corners at its end and
     a cut-out four between its ends.
     """
-    width, length = float(part.width), float(part.overall)
-    left, right = part.ends
+    width, length = float(piece.width), float(piece.overall)
+    left, right = piece.ends
     outer_left, inner_left = _retreat(left, width)
     outer_right, inner_right = _retreat(right, width)
     return (
         *_corner(left, (outer_left, 0.0), 1, width),
-        *_cut_out(part),
+        *_cut_out(piece),
         *reversed(_corner(right, (length - outer_right, 0.0), -1, width)),
-        (length - inner_right, width if part.taper is None else float(part.taper[1])),
-        (inner_left, width if part.taper is None else float(part.taper[0])),
+        (length - inner_right, width if piece.taper is None else float(piece.taper[1])),
+        (inner_left, width if piece.taper is None else float(piece.taper[0])),
     )
 
 
-def _cut_out(part: Part) -> Iterator[Point]:
-    for one in part.cutouts:
+def _cut_out(piece: Piece) -> Iterator[Point]:
+    for one in piece.cutouts:
         start, end, depth = float(one.at), float(one.at + one.length), float(one.depth)
         yield from (
             (start, 0.0),
@@ -91,7 +91,7 @@ def _cut_out(part: Part) -> Iterator[Point]:
 
 def _retreat(end: End, width: float) -> tuple[float, float]:
     """How far the outer and the inner edge stop short of the end's farthest point."""
-    run = width * math.tan(math.radians(float(end.mitre)))
+    run = width * math.tan(math.radians(float(end.miter)))
     return (run, 0.0) if end.long_edge in INNER_EDGES else (0.0, run)
 
 
@@ -103,8 +103,8 @@ def _corner(end: End, at: Point, inward: int, width: float) -> tuple[Point, ...]
     """The outer corner at an end; three corners where a notch is sawn out of it."""
     if end.notch is None:
         return (at,)
-    tangent = math.tan(math.radians(float(end.mitre)))
-    # A mitre that keeps its long point on the front reaches its short point at the notch, not at the back edge.
+    tangent = math.tan(math.radians(float(end.miter)))
+    # A miter that keeps its long point on the front reaches its short point at the notch, not at the back edge.
     tip = at[0] - width * tangent * inward
     depth, length = float(end.notch.depth), float(end.notch.length) * inward
     at_end = depth if end.notch.end_depth is None else float(end.notch.end_depth)
@@ -112,66 +112,72 @@ def _corner(end: End, at: Point, inward: int, width: float) -> tuple[Point, ...]
     return ((short, at[1] + at_end), (tip + length, at[1] + depth), (tip + length, at[1]))
 
 
-def placed_parts(built: Built) -> tuple[Placed, ...]:
-    """Every part that shows in the elevation, numbered in the order of the opening's parts."""
+def placed_pieces(built: Built) -> tuple[PlacedOutline, ...]:
+    """Every piece that shows in the elevation, numbered in the order of the opening's pieces."""
     sides = {side.name: (index, side) for index, side in enumerate(cased_sides(built.opening, built.frame))}
     points = tuple((float(x), float(y)) for x, y in built.frame.vertices)
-    found: list[Placed] = []
-    for number, part in built.numbered:
-        placed = _placed(built, part, number, sides, points)
+    found: list[PlacedOutline] = []
+    for number, piece in built.numbered:
+        placed = _placed(built, piece, number, sides, points)
         if placed is not None:
             found.append(placed)
     return tuple(found)
 
 
 def _placed(
-    built: Built, part: Part, number: int, sides: dict[str, tuple[int, CasedSide]], points: tuple[Point, ...]
-) -> Placed | None:
-    if part.side in sides and part.kind in _CASING:
-        index, side = sides[part.side]
+    built: Built,
+    piece: Piece,
+    number: int,
+    sides: dict[str, tuple[int, CasedSide]],
+    points: tuple[Point, ...],
+) -> PlacedOutline | None:
+    if piece.side in sides and piece.kind in _CASING:
+        index, side = sides[piece.side]
         if side.casing is not None:
-            outer = float(side.edge if part.kind is PartKind.BACK_BAND else side.outer)
-            lifted = over_fillet(built) if part.side == "head" else 0.0
+            outer = float(side.edge if piece.kind is PieceKind.BACK_BAND else side.outer)
+            lifted = over_fillet(built) if piece.side == "head" else 0.0
             start, end = points[index], points[(index + 1) % len(points)]
-            past = _past_finish(built, part, index) if part.side.startswith("head ") else math.nan
-            return _casing(part, number, (start, end), outer + lifted, past)
-    if part.kind in ON_THE_JAMB:
-        return _on_the_jamb(part, number, on_the_jamb(built, part, points))
-    if part.kind in RETURNS:
-        return _return(built, part, number, points)
-    if part.kind in STYLED:
-        strip = styled(built, part, points)
-        return None if strip is None else _styled(part, number, strip)
-    if part.kind in BOARDS:
-        board = board_outline(built, part)
-        return _level(part, number, board, _uprights(part, board_start(built, part), board))
-    if part.kind is PartKind.LEVELLING_STRIP:
-        left, right, low_right, low_left = levelling_strip(built, part)
+            past = _past_finish(built, piece, index) if piece.side.startswith("head ") else math.nan
+            return _casing(piece, number, (start, end), outer + lifted, past)
+    if piece.kind in ON_THE_JAMB:
+        return _on_the_jamb(piece, number, on_the_jamb(built, piece, points))
+    if piece.kind in RETURNS:
+        return _return(built, piece, number, points)
+    if piece.kind in STYLED:
+        strip = styled(built, piece, points)
+        return None if strip is None else _styled(piece, number, strip)
+    if piece.kind in BOARDS:
+        board = board_outline(built, piece)
+        return _level(piece, number, board, _uprights(piece, board_start(built, piece), board))
+    if piece.kind is PieceKind.TAPERED_SHIM:
+        left, right, low_right, low_left = tapered_shim(built, piece)
         outline = tuple(dict.fromkeys((left, right, low_right, low_left)))
         lower = low_left, low_right
-        return Placed(part, number, outline, (left, right), lower, hidden=lower)
-    if part.kind is PartKind.PLINTH_BLOCK:
+        return PlacedOutline(piece, number, outline, (left, right), lower, hidden=lower)
+    if piece.kind is PieceKind.PLINTH_BLOCK:
         jamb = float(built.frame.sides[0])
-        inner, wide = float(sides[part.side][1].reveal), float(part.width)
-        from_left = -inner - wide if part.side == "left" else jamb + inner
-        return _level(part, number, upright_box(from_left, 0.0, from_left + wide, float(part.overall)))
+        inner, wide = float(sides[piece.side][1].reveal), float(piece.width)
+        from_left = -inner - wide if piece.side == "left" else jamb + inner
+        return _level(piece, number, upright_box(from_left, 0.0, from_left + wide, float(piece.overall)))
     return None
 
 
-_CASING = frozenset({PartKind.CASING_LEG, PartKind.CASING_HEAD, PartKind.CASING_SILL, PartKind.BACK_BAND})
+_CASING = frozenset(
+    {PieceKind.SIDE_CASING, PieceKind.HEAD_CASING, PieceKind.BOTTOM_CASING, PieceKind.BACK_BAND}
+)
 
 
-def _mark(part: Part, name: str, otherwise: float) -> float:
-    return next((float(mark.at) for mark in part.marks if mark.name == name), otherwise)
+def _mark(piece: Piece, name: str, otherwise: float) -> float:
+    return next((float(mark.at) for mark in piece.marks if mark.name == name), otherwise)
 
 
-def _past_finish(built: Built, part: Part, index: int) -> float:
+def _past_finish(built: Built, piece: Piece, index: int) -> float:
     """How far one of a head's several pieces, which carries no mark to place it by, runs past its side's finish."""
     sides = cased_sides(built.opening, built.frame)
 
     def edges(side: CasedSide) -> tuple[Real, Real]:
-        outer = side.edge if part.kind is PartKind.BACK_BAND else side.outer
-        wide = part.width if part.kind is PartKind.BACK_BAND or side.casing is None else side.casing.width
+        outer = side.edge if piece.kind is PieceKind.BACK_BAND else side.outer
+        wide = piece.width if piece.kind is PieceKind.BACK_BAND or side.casing is None else side.casing.width
         return outer - wide, outer
 
     mine, theirs = edges(sides[index]), edges(sides[(index + 1) % len(sides)])
@@ -179,19 +185,19 @@ def _past_finish(built: Built, part: Part, index: int) -> float:
     return max(float(meet(corner, *pair)) for pair in zip(mine, theirs, strict=True))
 
 
-def _casing(part: Part, number: int, side: Line, outer: float, past_finish: float) -> Placed:
+def _casing(piece: Piece, number: int, side: Line, outer: float, past_finish: float) -> PlacedOutline:
     """A piece along one side of the jamb, which runs from start to end with the room's wall on its right."""
     start, end = side
     jamb = math.hypot(end[0] - start[0], end[1] - start[1])
     direction = (end[0] - start[0]) / jamb, (end[1] - start[1]) / jamb
     outward = direction[1], -direction[0]
-    anchor = {"left": 0.0, "right": jamb}.get(part.side, jamb / 2)
-    past = _mark(part, "underside of head jamb", math.nan)
+    anchor = {"left": 0.0, "right": jamb}.get(piece.side, jamb / 2)
+    past = _mark(piece, "underside of head jamb", math.nan)
     if math.isnan(past) and not math.isnan(past_finish):
         anchor, past = jamb, past_finish
     elif math.isnan(past):
         anchor = jamb / 2
-        past = _mark(part, "centre line of opening", float(part.overall) / 2)
+        past = _mark(piece, "center line of opening", float(piece.overall) / 2)
     # The end where the side finishes lies at the saw's left.
     finish = anchor + past
 
@@ -202,78 +208,79 @@ def _casing(part: Part, number: int, side: Line, outer: float, past_finish: floa
             start[1] + direction[1] * along + outward[1] * out,
         )
 
-    outer_left, outer_right, inner_right, inner_left = (on_wall(p) for p in lying(part))
-    width = float(part.width)
-    return Placed(
-        part,
+    outer_left, outer_right, inner_right, inner_left = (on_wall(p) for p in lying(piece))
+    width = float(piece.width)
+    return PlacedOutline(
+        piece,
         number,
         (inner_right, outer_right, outer_left, inner_left),
         (inner_right, inner_left),
         (outer_right, outer_left),
         marks=tuple(
-            (on_wall((float(mark.at), 0.0)), on_wall((float(mark.at), width))) for mark in part.marks
+            (on_wall((float(mark.at), 0.0)), on_wall((float(mark.at), width))) for mark in piece.marks
         ),
     )
 
 
-def _on_the_jamb(part: Part, number: int, outline: Outline) -> Placed:
+def _on_the_jamb(piece: Piece, number: int, outline: Outline) -> PlacedOutline:
     start, end, outer_end, outer_start = outline
     outer = outer_start, outer_end
     marks: tuple[Line, ...] = ()
-    if part.kind is PartKind.JAMB_LEG:
-        marks = tuple(((start[0], float(mark.at)), (outer[0][0], float(mark.at))) for mark in part.marks)
-    return Placed(
-        part,
+    if piece.kind is PieceKind.JAMB_LEG:
+        marks = tuple(((start[0], float(mark.at)), (outer[0][0], float(mark.at))) for mark in piece.marks)
+    return PlacedOutline(
+        piece,
         number,
         outline,
         (start, end),
         outer,
-        hidden=None if part.kind is PartKind.DOOR_STOP else outer,
+        hidden=None if piece.kind is PieceKind.DOOR_STOP else outer,
         marks=marks,
     )
 
 
-def _return(built: Built, part: Part, number: int, points: tuple[Point, ...]) -> Placed | None:
-    body = RETURNS[part.kind]
-    pieces = [piece for piece in built.parts if piece.kind is body]
-    outlines = [
-        board_outline(built, piece) if body in BOARDS else styled(built, piece, points) for piece in pieces
-    ]
-    outline = return_outline(part, [found for found in outlines if found is not None])
+def _return(built: Built, piece: Piece, number: int, points: tuple[Point, ...]) -> PlacedOutline | None:
+    body = RETURNS[piece.kind]
+    bodies = [one for one in built.pieces if one.kind is body]
+    outlines = [board_outline(built, one) if body in BOARDS else styled(built, one, points) for one in bodies]
+    outline = return_outline(piece, [found for found in outlines if found is not None])
     if outline is None:
         return None
     inner, outer = (outline[0], outline[1]), (outline[3], outline[2])
-    return Placed(part, number, outline, inner, outer, hidden=inner)
+    return PlacedOutline(piece, number, outline, inner, outer, hidden=inner)
 
 
-def _styled(part: Part, number: int, outline: Outline) -> Placed:
+def _styled(piece: Piece, number: int, outline: Outline) -> PlacedOutline:
     low_left, low_right, high_right, high_left = outline
-    if part.kind is PartKind.MULL_CASING:
+    if piece.kind is PieceKind.MULL_CASING:
         top = max(high_left[1], high_right[1])
         marks = tuple(
-            ((low_left[0], top - float(mark.at)), (low_right[0], top - float(mark.at))) for mark in part.marks
+            ((low_left[0], top - float(mark.at)), (low_right[0], top - float(mark.at)))
+            for mark in piece.marks
         )
-        return Placed(part, number, outline, (low_left, high_left), (low_right, high_right), marks=marks)
+        return PlacedOutline(
+            piece, number, outline, (low_left, high_left), (low_right, high_right), marks=marks
+        )
     length = math.dist(low_left, low_right) or 1.0
     marks = tuple(
         (
             along(low_left, low_right, float(mark.at) / length),
             along(high_left, high_right, float(mark.at) / length),
         )
-        for mark in part.marks
+        for mark in piece.marks
     )
-    return Placed(part, number, outline, (low_left, low_right), (high_left, high_right), marks=marks)
+    return PlacedOutline(piece, number, outline, (low_left, low_right), (high_left, high_right), marks=marks)
 
 
-def _level(part: Part, number: int, outline: Outline, marks: tuple[Line, ...] = ()) -> Placed:
+def _level(piece: Piece, number: int, outline: Outline, marks: tuple[Line, ...] = ()) -> PlacedOutline:
     """A piece that lies level: its upper edge is the inner one, and the outer one as long as the whole piece."""
     low_left, low_right, high_right, high_left = outline
     outer = (high_left[0], low_left[1]), (high_right[0], low_right[1])
-    return Placed(part, number, outline, (high_left, high_right), outer, marks=marks)
+    return PlacedOutline(piece, number, outline, (high_left, high_right), outer, marks=marks)
 
 
-def _uprights(part: Part, start: float, outline: Outline) -> tuple[Line, ...]:
+def _uprights(piece: Piece, start: float, outline: Outline) -> tuple[Line, ...]:
     """Marks across a board, which begins at `start` on the wall."""
     bottom, top = outline[0][1], outline[3][1]
-    spots = (start + float(mark.at) for mark in part.marks)
+    spots = (start + float(mark.at) for mark in piece.marks)
     return tuple(((x, bottom), (x, top)) for x in spots)

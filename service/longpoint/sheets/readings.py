@@ -6,7 +6,7 @@ import msgspec
 
 from longpoint.geometry import Opening
 from longpoint.lengths import Fraction
-from longpoint.sheets.document import Cell, Length
+from longpoint.sheets.document import Cell, PrintedLength
 from longpoint.sheets.wording import Wording, angle, words
 
 
@@ -18,8 +18,8 @@ def readings_of(opening: Opening, wording: Wording) -> tuple[tuple[str, Cell], .
         for field in msgspec.structs.fields(opening.outline.shape)
         if (cell := _cell(field.name, getattr(opening.outline.shape, field.name), wording)) is not None
     ]
-    found += [(name, Length(depth)) for name, depth in depths(opening) if depth is not None]
-    found.append(("jamb thickness", Length(readings.jamb_thickness)))
+    found += [(name, PrintedLength(depth)) for name, depth in depths(opening) if depth is not None]
+    found.append(("jamb thickness", PrintedLength(readings.jamb_thickness)))
     return tuple(found)
 
 
@@ -40,4 +40,4 @@ def _cell(name: str, value: object, wording: Wording) -> Cell | None:
         return ", ".join(wording.figure(one) for one in value)
     if name.endswith("angle") and isinstance(value, (Fraction, float)):
         return angle(value)
-    return Length(value) if isinstance(value, (Fraction, float)) else str(value)
+    return PrintedLength(value) if isinstance(value, (Fraction, float)) else str(value)

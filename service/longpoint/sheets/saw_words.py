@@ -6,13 +6,13 @@ from longpoint.lengths import Fraction
 from longpoint.sheets.wording import Wording, angle, unbroken, words
 from longpoint.shop import Operation, OperationKind, Setting, Tool
 
-TOOLS = {Tool.MITRE_SAW: "miter saw", Tool.TABLE_SAW: "table saw", Tool.HAND_SAW: "hand saw"}
+TOOLS = {Tool.MITER_SAW: "miter saw", Tool.TABLE_SAW: "table saw", Tool.HAND_SAW: "hand saw"}
 CARE = {
     "short_piece": "short: stop the blade, then lift",
     "clamp": "too short: clamp it in a jig, or a hand saw",
     "short_rip": "short to rip: plane it to width, or rip a longer one",
     "taper_jig": "taper jig",
-    "sharp_mitre": "sharp: a jig, or a hand saw",
+    "sharp_miter": "sharp: a jig, or a hand saw",
 }
 CUTS = {
     OperationKind.RIP_STICK: "rip the whole stick",
@@ -46,12 +46,12 @@ def _end_words(one: Operation) -> str:
 
 def setting_words(setting: Setting, wording: Wording) -> str:
     """How a tool is set: `miter 45° right`, `square, stop at 46 7/16"`, `table saw, fence at 4 5/8"`."""
-    said = [] if setting.tool is Tool.MITRE_SAW else [TOOLS[setting.tool]]
-    if setting.tool is Tool.MITRE_SAW:
-        if setting.swing:
-            said.append(f"miter {unbroken(f'{angle(setting.mitre)} {setting.swing.value}')}")
-        if setting.tilt:
-            said.append(f"bevel {unbroken(f'{angle(setting.bevel)} {setting.tilt.value}')}")
+    said = [] if setting.tool is Tool.MITER_SAW else [TOOLS[setting.tool]]
+    if setting.tool is Tool.MITER_SAW:
+        if setting.miter_direction:
+            said.append(f"miter {unbroken(f'{angle(setting.miter)} {setting.miter_direction.value}')}")
+        if setting.bevel_direction:
+            said.append(f"bevel {unbroken(f'{angle(setting.bevel)} {setting.bevel_direction.value}')}")
         if not said:
             said.append("square")
     if setting.taper is not None:

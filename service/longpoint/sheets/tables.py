@@ -6,7 +6,7 @@ import csv
 import io
 
 from longpoint.lengths import round_to
-from longpoint.sheets.document import Cell, Length, Money, Number, Table, Tick
+from longpoint.sheets.document import Cell, Money, Number, PrintedLength, Table, Tick
 from longpoint.sheets.formulas import kept_as_text
 from longpoint.sheets.wording import Wording, number, tape_text
 
@@ -19,7 +19,7 @@ def csv_text(table: Table, wording: Wording) -> str:
     for a formula gets an apostrophe before it.
     """
     lengths = [
-        any(isinstance(row[index], Length) for group in table.groups for row in group.cells)
+        any(isinstance(row[index], PrintedLength) for group in table.groups for row in group.cells)
         for index in range(len(table.columns))
     ]
     ticks = [
@@ -47,7 +47,7 @@ def csv_text(table: Table, wording: Wording) -> str:
 
 
 def _both(cell: Cell, wording: Wording) -> list[str]:
-    if not isinstance(cell, Length):
+    if not isinstance(cell, PrintedLength):
         return [_one(cell), ""]
     value = round_to(cell.inches, wording.rounding)
     number = float(value if wording.unit == "in" else value * 254 / 10)

@@ -13,12 +13,12 @@ from longpoint.sheets.document import (
     Facts,
     Heading,
     Labels,
-    Length,
     Money,
     Notes,
     Number,
     Picture,
     Pictures,
+    PrintedLength,
     Table,
     Tick,
 )
@@ -36,7 +36,7 @@ def view(document: Document, wording: Wording) -> View:
     blocks = document.blocks
     return {
         "title": document.title,
-        "job": document.job,
+        "house": document.house,
         "plan": document.plan,
         "closing": document.closing,
         "paper": document.paper.value,
@@ -107,17 +107,17 @@ def _column(table: Table, index: int) -> list[Cell]:
 def _is_figure(table: Table, index: int) -> bool:
     """Whether a column's cells are numbers, to be set one under the other."""
     cells = [cell for cell in _column(table, index) if cell != ""]
-    return bool(cells) and all(isinstance(cell, (int, Length, Money, Number)) for cell in cells)
+    return bool(cells) and all(isinstance(cell, (int, PrintedLength, Money, Number)) for cell in cells)
 
 
 def _has_length(table: Table, index: int) -> bool:
-    return any(isinstance(cell, Length) and not cell.stick for cell in _column(table, index))
+    return any(isinstance(cell, PrintedLength) and not cell.stick for cell in _column(table, index))
 
 
 def said(cell: Cell, wording: Wording) -> str:
     """A cell as it is printed."""
     match cell:
-        case Length():
+        case PrintedLength():
             return wording.stick(cell.inches) if cell.stick else wording.length(cell.inches)
         case Money():
             return money(cell.cents)
@@ -130,7 +130,7 @@ def said(cell: Cell, wording: Wording) -> str:
 
 def _fact(value: Cell, wording: Wording) -> str:
     """A value that stands alone, so a length says its unit."""
-    return wording.figure(value.inches) if isinstance(value, Length) else said(value, wording)
+    return wording.figure(value.inches) if isinstance(value, PrintedLength) else said(value, wording)
 
 
 _SIZE = re.compile(r'width="([0-9.]+)" height="([0-9.]+)"')

@@ -55,8 +55,8 @@ def angle(degrees: Real) -> str:
 def money(cents: int) -> str:
     """An amount with its thousands marked and its cents: `1,204.50`."""
     sign = "-" if cents < 0 else ""
-    whole, part = divmod(abs(cents), 100)
-    return f"{sign}{whole:,}.{part:02d}"
+    whole, piece = divmod(abs(cents), 100)
+    return f"{sign}{whole:,}.{piece:02d}"
 
 
 def number(value: Real) -> str:

@@ -1,4 +1,4 @@
-"""Parts and plan in, the shop's work out: saw order, materials, hours, money, cautions. Pure."""
+"""Pieces and plan in, the shop's work out: saw order, materials, hours, money, cautions. Pure."""
 
 from longpoint.shop.amounts import Amounts, amounts
 from longpoint.shop.apportion import apportion
@@ -32,7 +32,7 @@ from longpoint.shop.takeoff import (
     CostTotals,
     Figure,
     Hours,
-    Labour,
+    Labor,
     Material,
     Materials,
     OpeningCost,
@@ -56,7 +56,7 @@ __all__ = [
     "Figure",
     "Holding",
     "Hours",
-    "Labour",
+    "Labor",
     "MarkFrom",
     "Material",
     "MaterialCode",

@@ -1,4 +1,4 @@
-"""What each opening takes: nails, joints, faces, feet, counted from its parts."""
+"""What each opening takes: nails, joints, faces, feet, counted from its pieces."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import math
 from collections import Counter
 from collections.abc import Iterable
 
-from longpoint.geometry import CutKind, Part, PartKind
+from longpoint.geometry import CutKind, Piece, PieceKind
 from longpoint.lengths import Fraction
 from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.shop.exact import exactly
@@ -21,9 +21,9 @@ class Amounts(Value, frozen=True):
     """One line of the schedule, all its openings together. Lengths in inches, areas in square inches.
 
     Attributes:
-        count: how many openings; nought for what a group of them shares.
+        count: how many openings; zero for what a group of them shares.
         nailing: every use of nails.
-        glued: faces of mitred joints and returns, each joint once.
+        glued: faces of mitered joints and returns, each joint once.
         caulked: joints with wall and jamb.
         faces: developed faces and edges to paint.
         backs: what lies on wall and jamb.
@@ -47,16 +47,16 @@ class Amounts(Value, frozen=True):
         return sum(each.count for each in self.nailing)
 
 
-UNCAULKED = (*GLUED, *DOOR_JAMB, PartKind.LEVELLING_STRIP)
+UNCAULKED = (*GLUED, *DOOR_JAMB, PieceKind.TAPERED_SHIM)
 ONE_JOINT = (
-    PartKind.BACK_BAND,
-    PartKind.FILLET,
-    PartKind.CAP,
-    PartKind.JAMB_EXTENSION,
-    PartKind.DOOR_STOP,
+    PieceKind.BACK_BAND,
+    PieceKind.FILLET,
+    PieceKind.CAP,
+    PieceKind.JAMB_EXTENSION,
+    PieceKind.DOOR_STOP,
 )
 """What meets trim, and not the wall, along its other edge."""
-HIDDEN = (PartKind.LEVELLING_STRIP,)
+HIDDEN = (PieceKind.TAPERED_SHIM,)
 
 
 def amounts(cut_list: CutList, rates: Rates) -> tuple[Amounts, ...]:
@@ -70,21 +70,21 @@ def amounts(cut_list: CutList, rates: Rates) -> tuple[Amounts, ...]:
 
 
 def _amounts(one: BuiltOpening, openings: int, rates: Rates) -> Amounts:
-    parts, count = one.built.parts, one.count
+    pieces, count = one.built.pieces, one.count
     girth = rates.share("profile_girth")
-    stools = [part for part in parts if part.kind is PartKind.STOOL]
+    stools = [piece for piece in pieces if piece.kind is PieceKind.STOOL]
     return Amounts(
         opening=one.built.opening.mark,
         room=one.room,
         count=openings,
-        nailing=_together(nailings(parts, rates), count),
-        glued=count * sum((_glued(part) for part in parts), ZERO),
-        caulked=count * sum((_caulked(part) for part in parts), ZERO),
-        faces=count * sum((_faces(part, girth) for part in parts), ZERO),
-        backs=count * sum((exactly(part.overall) * exactly(part.width) for part in parts), ZERO),
-        pieces=count * len(parts),
-        ripped=count * sum((exactly(part.overall) for part in parts if part.rip_width is not None), ZERO),
-        routed=count * sum((exactly(part.overall) for part in stools), ZERO),
+        nailing=_together(nailings(pieces, rates), count),
+        glued=count * sum((_glued(piece) for piece in pieces), ZERO),
+        caulked=count * sum((_caulked(piece) for piece in pieces), ZERO),
+        faces=count * sum((_faces(piece, girth) for piece in pieces), ZERO),
+        backs=count * sum((exactly(piece.overall) * exactly(piece.width) for piece in pieces), ZERO),
+        pieces=count * len(pieces),
+        ripped=count * sum((exactly(piece.overall) for piece in pieces if piece.rip_width is not None), ZERO),
+        routed=count * sum((exactly(piece.overall) for piece in stools), ZERO),
     )
 
 
@@ -95,33 +95,33 @@ def _together(found: Iterable[Nailing], count: int) -> tuple[Nailing, ...]:
     return tuple(Nailing(use, penny, needed, nails) for (use, penny, needed), nails in counts.items())
 
 
-def _glued(part: Part) -> Fraction:
+def _glued(piece: Piece) -> Fraction:
     """Half of each angled joint's face, since the piece on its other side has the other half."""
     half = ZERO
-    for end in part.ends:
+    for end in piece.ends:
         if end.cut is not CutKind.SQUARE:
-            slant = math.cos(math.radians(end.mitre)) * math.cos(math.radians(end.bevel))
-            half += exactly(float(part.width * part.thickness) / slant / 2)
+            slant = math.cos(math.radians(end.miter)) * math.cos(math.radians(end.bevel))
+            half += exactly(float(piece.width * piece.thickness) / slant / 2)
     return half
 
 
-def _caulked(part: Part) -> Fraction:
+def _caulked(piece: Piece) -> Fraction:
     """The edges that meet wall or jamb."""
-    if part.kind is PartKind.STOOL:
-        return sum((exactly(end.notch.length) for end in part.ends if end.notch), ZERO)
-    if part.kind is PartKind.APRON:
-        return exactly(part.long_point) + 2 * exactly(part.width)
-    if part.kind in UNCAULKED:
+    if piece.kind is PieceKind.STOOL:
+        return sum((exactly(end.notch.length) for end in piece.ends if end.notch), ZERO)
+    if piece.kind is PieceKind.APRON:
+        return exactly(piece.long_point) + 2 * exactly(piece.width)
+    if piece.kind in UNCAULKED:
         return ZERO
-    if part.kind in ONE_JOINT:
-        return exactly(part.long_point)
-    return exactly(part.long_point) + exactly(part.short_point)
+    if piece.kind in ONE_JOINT:
+        return exactly(piece.long_point)
+    return exactly(piece.long_point) + exactly(piece.short_point)
 
 
-def _faces(part: Part, girth: Fraction) -> Fraction:
+def _faces(piece: Piece, girth: Fraction) -> Fraction:
     """Face and both edges; of a stool both faces, since its nosing and horns show from below."""
-    if part.kind in HIDDEN:
+    if piece.kind in HIDDEN:
         return ZERO
-    width = exactly(part.width)
-    across = 2 * width if part.kind is PartKind.STOOL else width * girth
-    return exactly(part.overall) * (across + 2 * exactly(part.thickness))
+    width = exactly(piece.width)
+    across = 2 * width if piece.kind is PieceKind.STOOL else width * girth
+    return exactly(piece.overall) * (across + 2 * exactly(piece.thickness))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from msgspec.structs import replace
 
-from longpoint.geometry import Conditions, Finding, OpenJoint, Part, open_joints
+from longpoint.geometry import Conditions, Finding, OpenJoint, Piece, open_joints
 from longpoint.lengths import Gap
 from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.shop.cautions import Caution
@@ -35,10 +35,10 @@ class OpeningAnswer(Value, frozen=True):
         mark: What it is called in the house.
         room: Where it is.
         count: How many are alike.
-        parts: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
+        pieces: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
         numbers: The number of each piece, by its key, as sheets print it: `K1-4` is number 4 of K1. Null for an opening
             by itself, whose pieces are numbered as they come.
-        square_gap: The joint gap left by taking its corners as square: nought where they are, or where their own angles
+        square_gap: The joint gap left by taking its corners as square: zero where they are, or where their own angles
             were cut.
         notes: What was assumed.
         findings: What is in the way, out of plane or out of level; none has changed a size.
@@ -48,7 +48,7 @@ class OpeningAnswer(Value, frozen=True):
     mark: str
     room: str
     count: int
-    parts: tuple[Part, ...]
+    pieces: tuple[Piece, ...]
     numbers: dict[str, int] | None
     square_gap: Gap
     notes: tuple[str, ...]
@@ -113,7 +113,7 @@ def cut_list_answer(cut_list: CutList, work: ShopWork) -> CutListAnswer:
     return CutListAnswer(
         openings=tuple(
             opening_answer(
-                one, house.movement, {str(part.key): number for number, part in one.built.numbered}
+                one, house.movement, {str(piece.key): number for number, piece in one.built.numbered}
             )
             for one in cut_list.openings
         ),
@@ -148,9 +148,9 @@ def opening_answer(
         mark=built.opening.mark,
         room=one.room,
         count=one.count,
-        parts=built.parts
+        pieces=built.pieces
         if one.count == 1
-        else tuple(replace(part, quantity=one.count) for part in built.parts),
+        else tuple(replace(piece, quantity=one.count) for piece in built.pieces),
         numbers=numbers,
         square_gap=Gap(built.square_gap),
         notes=built.notes,

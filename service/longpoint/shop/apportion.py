@@ -8,14 +8,14 @@ from longpoint.lengths import Fraction
 
 
 def apportion(cents: int, weights: Sequence[Fraction]) -> tuple[int, ...]:
-    """Share an amount by weight, by the largest remainder: each share is its exact part rounded down or up.
+    """Share an amount by weight, by the largest remainder: each share is its exact piece rounded down or up.
 
     Args:
         cents: the amount, not negative.
-        weights: not negative; equal shares are made when all are nought. Equal remainders go to the first.
+        weights: not negative; equal shares are made when all are zero. Equal remainders go to the first.
 
     Returns:
-        Shares that add up to `cents`; all nought when there is nobody to share among.
+        Shares that add up to `cents`; all zero when there is nobody to share among.
     """
     if not weights:
         return ()

@@ -10,28 +10,28 @@ import dataclasses
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 
-from longpoint.geometry import PartKind
+from longpoint.geometry import PieceKind
 from longpoint.lengths import Fraction
 from longpoint.shop.build import HouseKey
 from longpoint.shop.house import House
-from longpoint.shop.sticks import Defects, Piece
+from longpoint.shop.sticks import Defects, PieceToMake
 from longpoint.stock import Layout, Placed, Plan
 
 OWNER = {
-    PartKind.APRON_RETURN: PartKind.APRON,
-    PartKind.STOOL_RETURN: PartKind.STOOL,
-    PartKind.FILLET_RETURN: PartKind.FILLET,
-    PartKind.CAP_RETURN: PartKind.CAP,
+    PieceKind.APRON_RETURN: PieceKind.APRON,
+    PieceKind.STOOL_RETURN: PieceKind.STOOL,
+    PieceKind.FILLET_RETURN: PieceKind.FILLET,
+    PieceKind.CAP_RETURN: PieceKind.CAP,
 }
 """What a return belongs to."""
 
-Owner = tuple[int, PartKind]
+Owner = tuple[int, PieceKind]
 Returns = Mapping[Owner, Sequence[HouseKey]]
 
 
 def owner_of(key: HouseKey) -> Owner | None:
     """The opening and the kind of what a return belongs to; None for any other piece."""
-    kind = OWNER.get(PartKind(key.piece.kind))
+    kind = OWNER.get(PieceKind(key.piece.kind))
     return None if kind is None else (key.opening, kind)
 
 
@@ -46,10 +46,10 @@ def returns_of(keys: Iterable[HouseKey]) -> Returns:
 
 
 def lacking(keys: Iterable[HouseKey], returns: Returns) -> Counter[HouseKey]:
-    """How many of which returns a stick lacks; below nought where it has more than there are owners for on it."""
+    """How many of which returns a stick lacks; below zero where it has more than there are owners for on it."""
     found: Counter[HouseKey] = Counter()
     for key in keys:
-        found.update(returns.get((key.opening, PartKind(key.piece.kind)), ()))
+        found.update(returns.get((key.opening, PieceKind(key.piece.kind)), ()))
         if owner_of(key) is not None:
             found[key] -= 1
     return found
@@ -122,7 +122,7 @@ class _Stick:
 class Beside:
     """Brings a house's returns to their owners."""
 
-    def __init__(self, house: House, pieces: Mapping[HouseKey, Piece], defects: Defects) -> None:
+    def __init__(self, house: House, pieces: Mapping[HouseKey, PieceToMake], defects: Defects) -> None:
         self._house = house
         self._pieces = pieces
         self._defects = defects
@@ -169,7 +169,7 @@ class Beside:
     def _shape(self, key: HouseKey) -> tuple[object, ...]:
         """What returns have in common that can change names."""
         piece = self._pieces[key]
-        return piece.length, piece.part.kind, piece.part.side, piece.part.width, piece.part.ends
+        return piece.length, piece.piece.kind, piece.piece.side, piece.piece.width, piece.piece.ends
 
 
 def _alike(sticks: Sequence[_Stick]) -> Iterable[Layout]:

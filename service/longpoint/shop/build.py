@@ -1,4 +1,4 @@
-"""A house's openings worked out together: every piece, and one cutting job for each profile."""
+"""A house's openings worked out together: every piece, and one cutting for each profile."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from longpoint.geometry import (
     Finding,
     GeometryError,
     Offer,
-    Part,
+    Piece,
     PieceKey,
     Pieces,
     build_group,
@@ -27,7 +27,7 @@ from longpoint.shop.house import House, HouseGroup
 from longpoint.shop.paid import Paid
 from longpoint.shop.stick_names import StickNames
 from longpoint.shop.too_much import MOST_NAMING, MOST_PIECES, naming, too_long_names, too_many
-from longpoint.stock import Job, Piece, Plan, eaten
+from longpoint.stock import Cutting, Plan, Wanted, eaten
 from longpoint.values import Value
 
 ZERO = Fraction(0)
@@ -64,7 +64,7 @@ class BuiltOpening(Value, frozen=True):
 
 
 class CutList(Value, frozen=True):
-    """A house worked out: its openings' parts, and one plan for each profile that has stock.
+    """A house worked out: its openings' pieces, and one plan for each profile that has stock.
 
     Attributes:
         left: by piece key, which of the pieces alike are to be cut, where some were cut before; None for all.
@@ -117,20 +117,20 @@ class CutList(Value, frozen=True):
 
     @property
     def _needed(self) -> set[str]:
-        return {part.profile for one in self.openings for part in one.built.parts}
+        return {piece.profile for one in self.openings for piece in one.built.pieces}
 
     @property
     def pieces(self) -> int:
         """How many the whole house has."""
-        return sum(one.count * len(one.built.parts) for one in self.openings)
+        return sum(one.count * len(one.built.pieces) for one in self.openings)
 
     @property
     def to_cut(self) -> int:
         """How many of them the plans cut."""
         return sum(
-            len(self.instances(HouseKey(index, part.key), one.count))
+            len(self.instances(HouseKey(index, piece.key), one.count))
             for index, one in enumerate(self.openings)
-            for part in one.built.parts
+            for piece in one.built.pieces
         )
 
     def instances(self, key: HouseKey, count: int) -> Sequence[int]:
@@ -141,14 +141,14 @@ class CutList(Value, frozen=True):
 def every_instance(openings: Sequence[BuiltOpening]) -> dict[HouseKey, tuple[int, ...]]:
     """By piece key, which of the pieces alike there are: all of them."""
     return {
-        HouseKey(index, part.key): tuple(range(1, one.count + 1))
+        HouseKey(index, piece.key): tuple(range(1, one.count + 1))
         for index, one in enumerate(openings)
-        for part in one.built.parts
+        for piece in one.built.pieces
     }
 
 
 def build_openings(house: House) -> tuple[BuiltOpening, ...]:
-    """Every opening's parts, then what each group shares, as an opening of the group's mark.
+    """Every opening's pieces, then what each group shares, as an opening of the group's mark.
 
     Raises:
         GeometryError: with the faults of all openings, each path starting with "openings" and the opening's index,
@@ -166,7 +166,7 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
             faults.extend(house.field_of(index, fault) for fault in error.faults)
             continue
         built.append(BuiltOpening(one.room, one.count, found, one.to_cut))
-        pieces += one.count * len(found.parts)
+        pieces += one.count * len(found.pieces)
         if pieces > MOST_PIECES:
             faults.append(too_many(index, pieces))
             break
@@ -220,29 +220,29 @@ def _of_group(house: House, fault: Fault, number: int, one: HouseGroup) -> Fault
     return fault.moved("groups", number, *rest)
 
 
-def cutting_jobs(
+def cuttings(
     house: House,
     openings: tuple[BuiltOpening, ...],
     left: Mapping[HouseKey, tuple[int, ...]] | None = None,
-) -> tuple[Job, ...]:
-    """One cutting job for each profile that has stock, in the order of the stock.
+) -> tuple[Cutting, ...]:
+    """One cutting for each profile that has stock, in the order of the stock.
 
     Pieces are cut to the rounded length, so that is what they take of a stick. A piece's key is
     its `HouseKey`; `left` says by it which of those alike are still to be cut, None for all.
     """
-    pieces: dict[str, list[Piece]] = {}
+    pieces: dict[str, list[Wanted]] = {}
     for index, one in enumerate(openings):
         mark = one.built.opening.mark
-        for part in one.built.parts:
-            quantity = one.count if left is None else len(left[HouseKey(index, part.key)])
+        for piece in one.built.pieces:
+            quantity = one.count if left is None else len(left[HouseKey(index, piece.key)])
             if quantity:
-                pieces.setdefault(part.profile, []).append(_piece(index, mark, quantity, part, house))
+                pieces.setdefault(piece.profile, []).append(_wanted(index, mark, quantity, piece, house))
     return tuple(
-        Job(
+        Cutting(
             profile=stock.profile,
             pieces=tuple(pieces.get(stock.profile, ())),
             sticks=stock.kinds,
-            remnants=stock.boards,
+            lengths_on_hand=stock.each_on_hand,
             kerf=house.kerf,
             end_trim=house.end_trim,
             keep_length=house.keep_length,
@@ -255,40 +255,40 @@ def cutting_jobs(
     )
 
 
-def _piece(index: int, mark: str, quantity: int, part: Part, house: House) -> Piece:
-    left, right = part.ends
-    return Piece(
-        key=HouseKey(index, part.key),
-        length=round_to(part.overall, house.rounding),
+def _wanted(index: int, mark: str, quantity: int, piece: Piece, house: House) -> Wanted:
+    left, right = piece.ends
+    return Wanted(
+        key=HouseKey(index, piece.key),
+        length=round_to(piece.overall, house.rounding),
         quantity=quantity,
         opening=mark,
-        left=_run(left, part),
-        right=_run(right, part),
+        left=_run(left, piece),
+        right=_run(right, piece),
         left_eats=_eaten(left, house.kerf),
         right_eats=_eaten(right, house.kerf),
     )
 
 
 def _eaten(end: End, kerf: Fraction) -> Fraction | None:
-    """What an end's own cut eats where that cut parts the piece from its stick; None for a square cut.
+    """What an end's own cut eats where that cut cuts the piece off its stick; None for a square cut.
 
     A notched end is cut off square, since its miter stops at the notch.
     """
     if end.cut is CutKind.SQUARE or end.notch:
         return None
-    return eaten(kerf, float(end.mitre), float(end.bevel))
+    return eaten(kerf, float(end.miter), float(end.bevel))
 
 
-def _run(end: End, part: Part) -> Fraction:
-    """How far a plain miter runs along the stick; nought for any other end.
+def _run(end: End, piece: Piece) -> Fraction:
+    """How far a plain miter runs along the stick; zero for any other end.
 
     A piece that is turned over shares a miter with its neighbor only where both have the long point on the edge that
     lies against the fence. A miter that stops at a notch shares none.
     """
-    if end.cut is not CutKind.MITRE or end.long_edge not in SHARED_EDGES or end.notch:
+    if end.cut is not CutKind.MITER or end.long_edge not in SHARED_EDGES or end.notch:
         return ZERO
-    if end.mitre == 45 and not isinstance(part.width, float):
-        return part.width
+    if end.miter == 45 and not isinstance(piece.width, float):
+        return piece.width
     return Fraction(
-        round(float(part.width) * math.tan(math.radians(end.mitre)) * RUN_DENOMINATOR), RUN_DENOMINATOR
+        round(float(piece.width) * math.tan(math.radians(end.miter)) * RUN_DENOMINATOR), RUN_DENOMINATOR
     )

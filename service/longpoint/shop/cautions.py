@@ -1,4 +1,4 @@
-"""Cautions: what the person should know before starting, by what is in the job.
+"""Cautions: what the person should know before starting, by what is in the house.
 
 They inform and defer; they approve nothing. `source` names the published text a caution leans on, or says that
 it is common practice.
@@ -6,7 +6,7 @@ it is common practice.
 
 from __future__ import annotations
 
-from longpoint.geometry import Foot
+from longpoint.geometry import Bottom
 from longpoint.shop.build import CutList
 from longpoint.shop.operations import PieceName
 from longpoint.shop.rates import PRACTICE
@@ -23,7 +23,7 @@ class Caution(Value, frozen=True):
         code: A stable name for it.
         text: The caution, in words.
         source: What it leans on.
-        applies_to: Marks of the openings it was raised for; empty for the whole job.
+        applies_to: Marks of the openings it was raised for; empty for the whole house.
         pieces: The pieces it was raised for, where it bears on single cuts.
     """
 
@@ -43,7 +43,7 @@ SAW_GUARDS = Caution(
 WOOD_DUST = Caution(
     "wood_dust",
     "Catch the dust at the saw and wear eye, ear and breathing protection: wood dust harms the lungs, and NIOSH "
-    "recommends no more than 1 mg in a cubic metre of air.",
+    "recommends no more than 1 mg in a cubic meter of air.",
     "NIOSH recommended exposure limit for wood dust",
 )
 SHORT_PIECE = Caution(
@@ -67,8 +67,8 @@ TAPER = Caution(
     "A tapered rip: hold the piece in a taper jig against the fence, never by hand alone, or plane it to the line.",
     PRACTICE,
 )
-SHARP_MITRE = Caution(
-    "sharp_mitre",
+SHARP_MITER = Caution(
+    "sharp_miter",
     "Sharper than most saws turn: use a jig that stands the piece off the fence, well clamped, or a hand saw.",
     PRACTICE,
 )
@@ -96,16 +96,16 @@ LOCAL_CODES = Caution(
     PRACTICE,
 )
 
-WINDOW_FEET = (Foot.STOOL, Foot.PICTURE_FRAME)
+WINDOW_FEET = (Bottom.STOOL, Bottom.CASING)
 
-AT_THE_SAW = {each.code: each for each in (SHORT_PIECE, CLAMP, SHORT_RIP, TAPER, SHARP_MITRE)}
+AT_THE_SAW = {each.code: each for each in (SHORT_PIECE, CLAMP, SHORT_RIP, TAPER, SHARP_MITER)}
 """Cautions that a single cut can raise."""
 
 
 def cautions(
     cut_list: CutList, *, build_year: int | None, at_the_saw: tuple[Caution, ...] = ()
 ) -> tuple[Caution, ...]:
-    """The job's cautions.
+    """The house's cautions.
 
     Args:
         build_year: when the house was built; None when nobody knows, which counts as before 1978.
@@ -114,7 +114,7 @@ def cautions(
     windows = tuple(
         one.built.opening.mark
         for one in cut_list.openings
-        if one.shown and one.built.opening.foot_style in WINDOW_FEET
+        if one.shown and one.built.opening.bottom in WINDOW_FEET
     )
     found = [SAW_GUARDS, WOOD_DUST, *at_the_saw]
     if build_year is None or build_year < LEAD_YEAR:

@@ -10,7 +10,7 @@ from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rates
 from longpoint.shop.saw import DETENTS, Saw
 from longpoint.shop.saw_settings import SQUARE
-from longpoint.shop.steps import Step, Work
+from longpoint.shop.steps import SawStep, Work
 
 CUTTING = (
     *("pick_up_seconds", "carry_seconds", "mark_seconds"),
@@ -27,7 +27,7 @@ class Clock:
         self._rate = {name: rates[name] for name in (*CUTTING, *SETTING)}
         self._detents = frozenset(DETENTS if saw.detents is None else saw.detents)
 
-    def sum(self, order: OrderKind, steps: Sequence[Step]) -> OrderSum:
+    def sum(self, order: OrderKind, steps: Sequence[SawStep]) -> OrderSum:
         """What an order comes to."""
         rate = self._rate
         whole = setting = Fraction(0)
@@ -59,7 +59,7 @@ class Clock:
             open_at_once(steps),
         )
 
-    def at_the_saw(self, steps: Iterable[Step], now: Setting) -> Fraction:
+    def at_the_saw(self, steps: Iterable[SawStep], now: Setting) -> Fraction:
         """Seconds to set the miter saw, to mark and to cut, from how it is set."""
         seconds = Fraction(0)
         for step in steps:
@@ -77,23 +77,23 @@ class Clock:
             return self._rate["fence_seconds"]
         before = before or SQUARE
         seconds = Fraction(0)
-        if (before.swing, before.mitre) != (after.swing, after.mitre):
-            on_detent = after.mitre in self._detents
+        if (before.miter_direction, before.miter) != (after.miter_direction, after.miter):
+            on_detent = after.miter in self._detents
             seconds += self._rate["detent_seconds" if on_detent else "angle_seconds"]
-        if (before.tilt, before.bevel) != (after.tilt, after.bevel):
+        if (before.bevel_direction, before.bevel) != (after.bevel_direction, after.bevel):
             seconds += self._rate["bevel_seconds"]
         if after.stop is not None and after.stop != before.stop:
             seconds += self._rate["stop_seconds"]
         return seconds
 
 
-def _cut(step: Step) -> str:
+def _cut(step: SawStep) -> str:
     if step.kind is OperationKind.NOTCH:
         return "notch_seconds"
     return "short_cut_seconds" if step.careful else "cut_seconds"
 
 
-def open_at_once(steps: Iterable[Step]) -> int:
+def open_at_once(steps: Iterable[SawStep]) -> int:
     """The most openings that are begun and not finished after any one cut."""
     last: dict[tuple[str, int], int] = {}
     first: dict[tuple[str, int], int] = {}

@@ -14,7 +14,7 @@ from longpoint.shop.takeoff import (
     CostSheet,
     CostTotals,
     Hours,
-    Labour,
+    Labor,
     Material,
     Materials,
     OpeningCost,
@@ -24,23 +24,23 @@ from longpoint.shop.takeoff import (
 from longpoint.shop.wages import NO_WAGES, Wages
 from longpoint.values import Cents
 
-CATEGORIES = ("stock", "waste", "kept_offcut", "consumable", "labour")
+CATEGORIES = ("stock", "waste", "kept_offcut", "consumable", "labor")
 
 
 def cost_sheet(
     cut_list: CutList, amounts: Sequence[Amounts], bought: Materials, time: Hours, wages: Wages = NO_WAGES
 ) -> CostSheet:
-    """What the job costs.
+    """What the house costs.
 
     Each line's cents are shared among openings by the largest remainder: sticks by the length that each opening's
     pieces take of the profile, materials by what it uses, labor by its minutes. Rooms are sums of openings.
     """
     consumables = [(line, _price(line)) for line in bought.lines]
-    labour = [(work, wages.of(work.task)) for work in time.tasks]
+    labor = [(work, wages.of(work.task)) for work in time.tasks]
     lines = (
         *(line for profile in _profiles(cut_list) for line in _stock(cut_list, profile)),
         *(_consumable(line, cents) for line, cents in consumables if cents is not None),
-        *(_labour(work, hour) for work, hour in labour if hour is not None),
+        *(_labor(work, hour) for work, hour in labor if hour is not None),
     )
     openings = tuple(
         OpeningCost(one.opening, one.room, summed((line.category, line.by_opening[at]) for line in lines))
@@ -60,7 +60,7 @@ def cost_sheet(
             ),
             *(Unpriced("stock", profile) for profile in cut_list.later_missing),
             *(Unpriced("consumable", line.code) for line, cents in consumables if cents is None),
-            *(Unpriced("labour", work.task) for work, hour in labour if hour is None),
+            *(Unpriced("labor", work.task) for work, hour in labor if hour is None),
         ),
     )
 
@@ -83,9 +83,9 @@ def _consumable(line: Material, cents: int) -> CostLine:
     return _line("consumable", line.code, cents, [share.quantity for share in line.by_opening])
 
 
-def _labour(work: Labour, hour_cents: int) -> CostLine:
+def _labor(work: Labor, hour_cents: int) -> CostLine:
     cents = round_half_up(work.minutes * hour_cents / 60)
-    return _line("labour", work.task, cents, [share.quantity for share in work.by_opening])
+    return _line("labor", work.task, cents, [share.quantity for share in work.by_opening])
 
 
 def _profiles(cut_list: CutList) -> Iterable[str]:
@@ -113,7 +113,7 @@ def _stock(cut_list: CutList, profile: str) -> Iterable[CostLine]:
         for keys in layout.keys:
             for key, placed in zip(keys, layout.placed, strict=True):
                 lengths[key.opening] += placed.length
-        if paid is not None and layout.remnant:
+        if paid is not None and layout.on_hand:
             continue
         price, stick = layout.price_cents * layout.times, layout.length
         used_of[stick] = used_of.get(stick, Fraction(0)) + price * sum(
@@ -139,7 +139,7 @@ def _needed(cut_list: CutList, profile: str) -> list[Fraction]:
     return [
         one.count
         * sum(
-            (round_to(part.overall, rounding) for part in one.built.parts if part.profile == profile),
+            (round_to(piece.overall, rounding) for piece in one.built.pieces if piece.profile == profile),
             Fraction(0),
         )
         for one in cut_list.openings

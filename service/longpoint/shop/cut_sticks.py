@@ -20,7 +20,7 @@ class PlacedPiece(Value, frozen=True):
 
     Attributes:
         opening: The mark of the piece's opening.
-        part: The piece's key there.
+        piece: The piece's key there.
         instance: Which of several alike, counted from 1.
         start: From the stick's left end to the piece's left-most point.
         length: What it takes of the stick.
@@ -30,7 +30,7 @@ class PlacedPiece(Value, frozen=True):
     """
 
     opening: str
-    part: PieceKey
+    piece: PieceKey
     instance: int
     start: Fraction
     length: Fraction
@@ -45,7 +45,7 @@ class CutStick(Value, frozen=True):
     Attributes:
         name: What sheets call it: a name stands for this one layout of one stick.
         length: From end to end.
-        remnant: Whether it is a remnant on hand and not one to buy.
+        length on hand: Whether it is a length on hand on hand and not one to buy.
         price: What it costs.
         pieces: From its left end to its right.
         offcut: What remains.
@@ -54,7 +54,7 @@ class CutStick(Value, frozen=True):
 
     name: str
     length: Fraction
-    remnant: bool
+    on_hand: bool
     price: Cents
     pieces: tuple[PlacedPiece, ...]
     offcut: Fraction
@@ -158,7 +158,7 @@ def _sticks(plan: Plan, cut_list: CutList) -> Iterator[CutStick]:
             yield CutStick(
                 name=next(names),
                 length=+layout.length,
-                remnant=layout.remnant,
+                on_hand=layout.on_hand,
                 price=Cents(layout.price_cents),
                 pieces=tuple(pieces),
                 offcut=layout.offcut,
@@ -166,11 +166,11 @@ def _sticks(plan: Plan, cut_list: CutList) -> Iterator[CutStick]:
             )
 
 
-def placed_piece(placed: Placed, mark: str, part: PieceKey, instance: int) -> PlacedPiece:
+def placed_piece(placed: Placed, mark: str, piece: PieceKey, instance: int) -> PlacedPiece:
     """A piece's place on a stick."""
     return PlacedPiece(
         opening=mark,
-        part=part,
+        piece=piece,
         instance=instance,
         start=+placed.start,
         length=+placed.length,
@@ -184,7 +184,7 @@ def bought(plan: Plan) -> list[BuyLine]:
     """What to buy for a plan, a line for each length and price."""
     quantities: Counter[Bought] = Counter()
     for layout in plan.layouts:
-        if not layout.remnant:
+        if not layout.on_hand:
             quantities[plan.profile, layout.length, layout.price_cents] += layout.times
     return buy_lines(quantities)
 

@@ -9,7 +9,7 @@ from longpoint.lengths import Fraction, Real
 FINE = 1_000_000
 """An irrational length is kept to a millionth of an inch."""
 MARKS = 127 * lcm(*range(1, 13), 64, FINE)
-"""Inches, their fractions and decimals, and millimetres to four places are whole numbers of this part of an inch.
+"""Inches, their fractions and decimals, and millimeters to four places are whole numbers of this part of an inch.
 
 A fraction that is not is kept to a millionth, too: sums over a house of a thousand odd denominators would have
 thousands of digits.

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from longpoint.lengths import Fraction
 from longpoint.shop.operations import Holding, OperationKind
-from longpoint.shop.steps import Step, Work
+from longpoint.shop.steps import SawStep, Work
 from longpoint.shop.sticks import WorkStick
 from longpoint.values import Value
 
@@ -16,12 +16,12 @@ CUTS_OFF = (OperationKind.CUT_OFF, OperationKind.ANGLED_CUT_OFF, OperationKind.S
 class Held(Value, frozen=True):
     """A step, and what is held at it. Attributes: step; holds; length, None where no stick was planned."""
 
-    step: Step
+    step: SawStep
     holds: Holding
     length: Fraction | None
 
 
-def in_hand(steps: Iterable[Step], sticks: Sequence[WorkStick]) -> list[Held]:
+def in_hand(steps: Iterable[SawStep], sticks: Sequence[WorkStick]) -> list[Held]:
     """Every step that needs a cut, with the longer of what lies on either side of it, which is what is held.
 
     The last piece of a stick that leaves nothing over is there already, and needs none.
@@ -47,7 +47,7 @@ def in_hand(steps: Iterable[Step], sticks: Sequence[WorkStick]) -> list[Held]:
 
 
 def _lengths(sticks: Sequence[WorkStick]) -> dict[Work, Fraction | None]:
-    """Of every stick whole, and of the parts it may be cut into."""
+    """Of every stick whole, and of the lengths it may be cut into."""
     rest: dict[Work, Fraction | None] = {}
     for stick in sticks:
         rest[stick.profile, stick.name] = stick.length if stick.name else None

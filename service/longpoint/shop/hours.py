@@ -10,7 +10,7 @@ from longpoint.shop.clock import CUTTING, SETTING
 from longpoint.shop.operations import SawOrder
 from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rates
-from longpoint.shop.takeoff import Hours, Labour, Share, Task, Wait
+from longpoint.shop.takeoff import Hours, Labor, Share, Task, Wait
 
 FEET = Fraction(1, 12)
 SQUARE_FEET = Fraction(1, 144)
@@ -18,7 +18,7 @@ Names = tuple[str, ...]
 
 
 def hours(amounts: Sequence[Amounts], order: SawOrder, rates: Rates) -> Hours:
-    """The hours of a job.
+    """The hours of a house.
 
     Args:
         amounts: of each opening.
@@ -30,12 +30,12 @@ def hours(amounts: Sequence[Amounts], order: SawOrder, rates: Rates) -> Hours:
     cuts = order.cuts_by_opening
     at_the_saw = order.sum
 
-    def labour(
+    def labor(
         task: Task, unit: str, quantity: Callable[[Amounts], Fraction], rate: str, rule: str, *more: str
-    ) -> Labour:
+    ) -> Labor:
         found = [(one.opening, quantity(one)) for one in amounts]
         minutes = [Share(opening, Quantity(amount * rates[rate])) for opening, amount in found]
-        return Labour(
+        return Labor(
             task,
             _sum(amount for _, amount in found),
             unit,
@@ -45,10 +45,10 @@ def hours(amounts: Sequence[Amounts], order: SawOrder, rates: Rates) -> Hours:
             tuple(minutes),
         )
 
-    def saw_work(task: Task, unit: str, quantity: int, minutes: Fraction, rates: Names, rule: str) -> Labour:
+    def saw_work(task: Task, unit: str, quantity: int, minutes: Fraction, rates: Names, rule: str) -> Labor:
         """Work at the saw, shared by cuts."""
         share = {mark: theirs / order.cuts for mark, theirs in cuts.items()}
-        return Labour(
+        return Labor(
             task,
             Quantity(quantity),
             unit,
@@ -59,8 +59,8 @@ def hours(amounts: Sequence[Amounts], order: SawOrder, rates: Rates) -> Hours:
         )
 
     all_of_it = (
-        labour(Task.MEASURE, "opening", lambda one: Fraction(one.count), "measure_minutes", "openings"),
-        labour(
+        labor(Task.MEASURE, "opening", lambda one: Fraction(one.count), "measure_minutes", "openings"),
+        labor(
             Task.PAINT,
             "ft2",
             lambda one: (one.faces * benched + one.backs * rates["painted_backs"]) * SQUARE_FEET,
@@ -71,8 +71,8 @@ def hours(amounts: Sequence[Amounts], order: SawOrder, rates: Rates) -> Hours:
             "painted_backs",
             "profile_girth",
         ),
-        labour(Task.RIP, "ft", lambda one: one.ripped * FEET, "rip_minutes", "lengths ripped"),
-        labour(Task.ROUT, "ft", lambda one: one.routed * FEET, "rout_minutes", "lengths of stools"),
+        labor(Task.RIP, "ft", lambda one: one.ripped * FEET, "rip_minutes", "lengths ripped"),
+        labor(Task.ROUT, "ft", lambda one: one.routed * FEET, "rout_minutes", "lengths of stools"),
         saw_work(
             Task.CUT,
             "cut",
@@ -89,13 +89,11 @@ def hours(amounts: Sequence[Amounts], order: SawOrder, rates: Rates) -> Hours:
             SETTING,
             "settings of the saw order, shared by cuts",
         ),
-        labour(Task.FIT, "piece", lambda one: Fraction(one.pieces), "fit_minutes", "pieces"),
-        labour(Task.NAIL, "nail", lambda one: Fraction(one.nails), "nail_minutes", "nails, waste apart"),
-        labour(Task.FILL, "hole", lambda one: Fraction(one.nails), "fill_minutes", "nail holes"),
-        labour(
-            Task.CAULK, "ft", lambda one: one.caulked * FEET, "caulk_minutes", "joints with wall and jamb"
-        ),
-        labour(
+        labor(Task.INSTALL, "piece", lambda one: Fraction(one.pieces), "install_minutes", "pieces"),
+        labor(Task.NAIL, "nail", lambda one: Fraction(one.nails), "nail_minutes", "nails, waste apart"),
+        labor(Task.FILL, "hole", lambda one: Fraction(one.nails), "fill_minutes", "nail holes"),
+        labor(Task.CAULK, "ft", lambda one: one.caulked * FEET, "caulk_minutes", "joints with wall and jamb"),
+        labor(
             Task.FINAL_COAT,
             "ft2",
             lambda one: one.faces * last * SQUARE_FEET,
@@ -122,7 +120,7 @@ def _sum(amounts: Iterable[Fraction]) -> Quantity:
 
 
 def _waits(amounts: Sequence[Amounts], rates: Rates) -> tuple[Wait, ...]:
-    """One wait for the whole job each, since all of it dries together."""
+    """One wait for the whole house each, since all of it dries together."""
     nails = any(one.nails for one in amounts)
     caulked = any(one.caulked for one in amounts)
     found = [

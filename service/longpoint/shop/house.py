@@ -13,8 +13,8 @@ from longpoint.shop.settings import STANDARD, Shop
 from longpoint.shop.yard import Stock, StockForSale
 from longpoint.values import Fault, Faults, Given, Name, Path, Room
 
-MOST_REMNANTS = 40_000
-"""Remnants of a house, each of those alike counted: 200 of each of 200 lengths."""
+MOST_LENGTHS_ON_HAND = 40_000
+"""Lengths on hand of a house, each of those alike counted: 200 of each of 200 lengths."""
 MOST_SEASONS = 20_000
 """Seasons asked of openings: four of each of 5,000."""
 
@@ -76,7 +76,7 @@ class AnyHouse(Given, frozen=True, kw_only=True):
     Attributes:
         trim_specs: The trim its openings name.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
-        movement: The wood, and the air its joints will live through: the answer then tells how far mitres open.
+        movement: The wood, and the air its joints will live through: the answer then tells how far miters open.
         unit: The unit of lengths that are written without one; without it each must carry its own.
         rounding: How lengths are rounded.
         stock: What each profile can be cut from.
@@ -104,8 +104,8 @@ class House(AnyHouse, frozen=True, kw_only=True):
     """A house or a part of one: openings, the trim they name, and what to cut from.
 
     With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings
-    alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its own, come to at most
-    4,000,000 bytes, and the seasons of all openings to 20,000.
+    alike counted each, from at most 40,000 lengths on hand; their marks and profiles, each piece with its own, come to
+    at most 4,000,000 bytes, and the seasons of all openings to 20,000.
 
     Attributes:
         openings: Its openings.
@@ -169,7 +169,7 @@ def tell_of_house(house: House, faults: Faults, at: Path = ()) -> None:
                 (*at, "movement", "seasons"),
                 "too-many-seasons",
                 f"The seasons of every opening come to {asked}, and at most {MOST_SEASONS} are worked out together: "
-                "give fewer, or take the house in parts.",
+                "give fewer, or send the house in parts.",
             )
     house.shop.tell(faults, (*at, "shop"))
 
@@ -228,15 +228,16 @@ def _tell_of_groups(house: House, faults: Faults, at: Path) -> None:
 
 def _tell_of_stock(house: House, faults: Faults, at: Path) -> None:
     seen: set[str] = set()
-    remnants = 0
+    lengths_on_hand = 0
     for index, one in enumerate(house.stock):
         here = (*at, "stock", index)
-        remnants += sum(remnant.count for remnant in one.remnants)
-        if remnants > MOST_REMNANTS:
+        lengths_on_hand += sum(on_hand.count for on_hand in one.lengths_on_hand)
+        if lengths_on_hand > MOST_LENGTHS_ON_HAND:
             faults.add(
-                (*here, "remnants"),
-                "too-many-remnants",
-                f"With these there are {remnants} remnants, and at most {MOST_REMNANTS} are laid out together: list "
+                (*here, "lengths_on_hand"),
+                "too-many-lengths-on-hand",
+                f"With these there are {lengths_on_hand} lengths on hand, and at most {MOST_LENGTHS_ON_HAND} "
+                f"are laid out together: list "
                 "those that are long enough to use.",
             )
             break

@@ -11,7 +11,7 @@ import dataclasses
 from collections.abc import Mapping, Sequence
 from itertools import accumulate
 
-from longpoint.geometry import PartKind
+from longpoint.geometry import PieceKind
 from longpoint.lengths import Fraction
 from longpoint.shop.beside import OWNER, Beside
 from longpoint.shop.build import BuiltOpening, HouseKey
@@ -19,8 +19,8 @@ from longpoint.shop.clock import Clock
 from longpoint.shop.house import House
 from longpoint.shop.operations import Setting
 from longpoint.shop.saw_settings import SQUARE
-from longpoint.shop.steps import Bench, Rest, Step
-from longpoint.shop.sticks import Piece, Section, WorkStick, defects_of, sections, work_piece
+from longpoint.shop.steps import Bench, Rest, SawStep
+from longpoint.shop.sticks import PieceToMake, StickSection, WorkStick, defects_of, sections, work_piece
 from longpoint.stock import Layout, Placed, Plan
 
 Unit = list[int]
@@ -40,10 +40,10 @@ class Layer:
         self._clock = Clock(house.shop.rates, house.shop.saw)
         self._square_first = {stock.profile: stock.square_first for stock in house.stock}
         self._orders: dict[tuple[object, ...], list[int]] = {}
-        self._pieces: Mapping[HouseKey, Piece] = {
-            HouseKey(index, part.key): work_piece(one.built.opening.mark, part, 1, house.rounding)
+        self._pieces: Mapping[HouseKey, PieceToMake] = {
+            HouseKey(index, piece.key): work_piece(one.built.opening.mark, piece, 1, house.rounding)
             for index, one in enumerate(openings)
-            for part in one.built.parts
+            for piece in one.built.pieces
         }
         self._cut: dict[HouseKey, Kind] = {}
         self._defects = defects_of(house)
@@ -78,8 +78,11 @@ class Layer:
         kind = self._cut.get(key)
         if kind is None:
             piece = self._pieces[key]
-            ends = ((end.cut, end.mitre, end.swing, end.bevel, end.tilt) for end in piece.part.ends)
-            kind = self._cut[key] = (piece.part.kind, piece.rip, piece.taper, *ends)
+            ends = (
+                (end.cut, end.miter, end.miter_direction, end.bevel, end.bevel_direction)
+                for end in piece.piece.ends
+            )
+            kind = self._cut[key] = (piece.piece.kind, piece.rip, piece.taper, *ends)
         return kind
 
     def _places(self, profile: str, layout: Layout, keys: tuple[HouseKey, ...]) -> tuple[int, Places]:
@@ -100,7 +103,7 @@ class Layer:
         ordered = (place for at in order for place in as_planned[starts[at] : starts[at + 1]])
         return first, (*as_planned[:first], *ordered)
 
-    def _order(self, stick: WorkStick, section: Section, keys: Sequence[HouseKey]) -> list[int]:
+    def _order(self, stick: WorkStick, section: StickSection, keys: Sequence[HouseKey]) -> list[int]:
         """The blanks' places in the order to cut them."""
         units = self._units(section, keys)
         kinds = tuple(self._kind(section, unit) for unit in units)
@@ -110,7 +113,7 @@ class Layer:
         return [place for number in self._orders[alike] for place in units[number]]
 
     def _quickest(
-        self, stick: WorkStick, section: Section, units: Sequence[Unit], kinds: Sequence[Kind]
+        self, stick: WorkStick, section: StickSection, units: Sequence[Unit], kinds: Sequence[Kind]
     ) -> list[int]:
         """The numbers of the units: loose short pieces first, and each time what can be cut soonest."""
         order: list[int] = []
@@ -127,10 +130,10 @@ class Layer:
                 group.remove(number)
         return order
 
-    def _is_short(self, section: Section, unit: Unit) -> bool:
+    def _is_short(self, section: StickSection, unit: Unit) -> bool:
         return self._bench.is_short(section.blanks[unit[-1]])
 
-    def _units(self, section: Section, keys: Sequence[HouseKey]) -> list[Unit]:
+    def _units(self, section: StickSection, keys: Sequence[HouseKey]) -> list[Unit]:
         """Each long blank with the returns that belong to it before it, then what belongs to nothing here."""
         owners: dict[tuple[int, str], list[Unit]] = {}
         returns: list[tuple[int, tuple[int, str]]] = []
@@ -139,7 +142,7 @@ class Layer:
         for place, blank in enumerate(section.blanks):
             key = keys[at]
             at += len(blank.pieces)
-            owner = OWNER.get(PartKind(key.piece.kind)) if len(blank.pieces) == 1 else None
+            owner = OWNER.get(PieceKind(key.piece.kind)) if len(blank.pieces) == 1 else None
             if owner is not None:
                 returns.append((place, (key.opening, owner.value)))
                 continue
@@ -153,24 +156,27 @@ class Layer:
                 units.insert(number, [place])
         return units
 
-    def _kind(self, section: Section, unit: Unit) -> Kind:
+    def _kind(self, section: StickSection, unit: Unit) -> Kind:
         """What is the same of units that the saw takes alike."""
         return tuple(
             (
                 *(place.turned, place.reversed, self._bench.is_short(section.blanks[at])),
-                *((end.mitre, end.swing, end.bevel, end.tilt) for end in piece.part.ends),
+                *(
+                    (end.miter, end.miter_direction, end.bevel, end.bevel_direction)
+                    for end in piece.piece.ends
+                ),
             )
             for at in unit
             for piece, place in zip(section.blanks[at].pieces, section.blanks[at].placed, strict=True)
         )
 
     def _seconds(
-        self, stick: WorkStick, section: Section, unit: Unit, rest: Rest, now: Setting
+        self, stick: WorkStick, section: StickSection, unit: Unit, rest: Rest, now: Setting
     ) -> tuple[Fraction, Rest, Setting]:
         """What a unit takes, and how it leaves the stick and the saw."""
         after = Rest((), rest.waste)
         after.square = rest.square
-        steps: list[Step] = []
+        steps: list[SawStep] = []
         for at in unit:
             steps += self._bench.along(stick, section, section.blanks[at], after)
         return self._clock.at_the_saw(steps, now), after, steps[-1].setting

@@ -56,7 +56,7 @@ def _plan(
     for _, alike in groupby(sticks, _pattern):
         rows = list(alike)
         keys = tuple(
-            tuple(HouseKey(places[piece.opening_id], piece.part) for piece in stick.pieces) for stick in rows
+            tuple(HouseKey(places[piece.opening_id], piece.piece) for piece in stick.pieces) for stick in rows
         )
         for stick, row in zip(rows, keys, strict=True):
             for piece, key in zip(stick.pieces, row, strict=True):
@@ -80,10 +80,10 @@ def _stock_keys(sited: Sited, profile: str) -> Callable[[NamedStick], str]:
     """What gives the key by which the stock room knows what a stick is cut from."""
     stock = next((one for one in sited.house.stock if one.profile == profile), None)
     sold = {} if stock is None else {(one.length, one.price_cents): one.key for one in stock.kinds}
-    lots = {} if stock is None else {sited.lot_of(profile, one.key): one.key for one in stock.boards}
+    lots = {} if stock is None else {sited.lot_of(profile, one.key): one.key for one in stock.each_on_hand}
 
     def key_of(stick: NamedStick) -> str:
-        found = sold.get((stick.length, stick.price)) if stick.on_hand is None else lots.get(stick.on_hand)
+        found = sold.get((stick.length, stick.price)) if stick.lot is None else lots.get(stick.lot)
         return found or str(stick.length)
 
     return key_of
@@ -91,4 +91,4 @@ def _stock_keys(sited: Sited, profile: str) -> Callable[[NamedStick], str]:
 
 def _pattern(stick: NamedStick) -> tuple[object, ...]:
     """What sticks that are cut alike have in common."""
-    return stick.length, stick.price, stick.on_hand, tuple(piece.placed for piece in stick.pieces)
+    return stick.length, stick.price, stick.lot, tuple(piece.placed for piece in stick.pieces)

@@ -21,7 +21,7 @@ FLUID_OUNCES_A_GALLON = 128
 
 
 def materials(amounts: Sequence[Amounts], rates: Rates, packages: Iterable[Package] = ()) -> Materials:
-    """Every material of a job, with what it was computed from.
+    """Every material of a house, with what it was computed from.
 
     Args:
         amounts: of each opening.
@@ -133,7 +133,7 @@ def _glue(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material:
         "fl oz",
         _per(amounts, lambda one: one.glued * per_inch),
         offers,
-        "faces of mitred joints and returns x wet film, more for waste",
+        "faces of mitered joints and returns x wet film, more for waste",
         (_figure("faces of joints", _sum(amounts, lambda one: one.glued), "in2"),),
         ("glue_film", "glue_waste"),
     )

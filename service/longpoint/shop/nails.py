@@ -5,29 +5,29 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import ceil
 
-from longpoint.geometry import Part, PartKind
+from longpoint.geometry import Piece, PieceKind
 from longpoint.lengths import Fraction, tape
 from longpoint.shop.exact import exactly
 from longpoint.shop.rates import Rates
 from longpoint.values import Value
 
-CASING = (PartKind.CASING_LEG, PartKind.CASING_HEAD, PartKind.CASING_SILL)
-BLOCKS = (PartKind.PLINTH_BLOCK, PartKind.CORNER_BLOCK)
-DOOR_JAMB = (PartKind.JAMB_LEG, PartKind.HEAD_JAMB)
-GLUED = (PartKind.APRON_RETURN, PartKind.STOOL_RETURN, PartKind.FILLET_RETURN, PartKind.CAP_RETURN)
+CASING = (PieceKind.SIDE_CASING, PieceKind.HEAD_CASING, PieceKind.BOTTOM_CASING)
+BLOCKS = (PieceKind.PLINTH_BLOCK, PieceKind.CORNER_BLOCK)
+DOOR_JAMB = (PieceKind.JAMB_LEG, PieceKind.HEAD_JAMB)
+GLUED = (PieceKind.APRON_RETURN, PieceKind.STOOL_RETURN, PieceKind.FILLET_RETURN, PieceKind.CAP_RETURN)
 """Too small to nail."""
 _BEHIND = {
-    PartKind.BACK_BAND: "casing",
-    PartKind.FILLET: "head",
-    PartKind.CAP: "head",
-    PartKind.LEVELLING_STRIP: "sill",
+    PieceKind.BACK_BAND: "casing",
+    PieceKind.FILLET: "head",
+    PieceKind.CAP: "head",
+    PieceKind.TAPERED_SHIM: "sill",
 }
 COMMON_SIZES = (2, 3, 4, 6, 8, 10)
 LONGEST = 10
 
 
 class Nailing(Value, frozen=True):
-    """One use of nails on one part.
+    """One use of nails on one piece.
 
     Attributes:
         use: what is nailed to what.
@@ -71,32 +71,32 @@ def in_a_row(length: Fraction, spacing: Fraction, end: Fraction) -> int:
     return max(2, ceil((length - 2 * end) / spacing) + 1)
 
 
-def nailings(parts: tuple[Part, ...], rates: Rates) -> Iterator[Nailing]:
-    """How one opening's parts are nailed. Returns are glued alone."""
-    on_an_apron = any(part.kind is PartKind.APRON for part in parts)
-    for part in parts:
-        yield from _part_nailings(part, on_an_apron, rates)
-    mitred = [part for part in parts if part.kind in CASING and any(end.mitre > 0 for end in part.ends)]
-    ends = sum(end.mitre > 0 for part in mitred for end in part.ends)
+def nailings(pieces: tuple[Piece, ...], rates: Rates) -> Iterator[Nailing]:
+    """How one opening's pieces are nailed. Returns are glued alone."""
+    on_an_apron = any(piece.kind is PieceKind.APRON for piece in pieces)
+    for piece in pieces:
+        yield from _piece_nailings(piece, on_an_apron, rates)
+    mitered = [piece for piece in pieces if piece.kind in CASING and any(end.miter > 0 for end in piece.ends)]
+    ends = sum(end.miter > 0 for piece in mitered for end in piece.ends)
     if ends:
-        needed = max(part.thickness for part in mitred) + rates["jamb_penetration"]
-        yield _inner("mitred corners", needed, ceil(Fraction(ends, 2) * rates["corner_nails"]), rates)
+        needed = max(piece.thickness for piece in mitered) + rates["jamb_penetration"]
+        yield _inner("mitered corners", needed, ceil(Fraction(ends, 2) * rates["corner_nails"]), rates)
 
 
-def _part_nailings(part: Part, on_an_apron: bool, rates: Rates) -> Iterator[Nailing]:
+def _piece_nailings(piece: Piece, on_an_apron: bool, rates: Rates) -> Iterator[Nailing]:
     """A kind with no rule of its own is nailed to the jamb along its middle."""
-    kind, thickness = part.kind, part.thickness
+    kind, thickness = piece.kind, piece.thickness
     into_sill = thickness + rates["stud_penetration"]
     into_stud = into_sill + rates["drywall"]
     into_jamb = thickness + rates["jamb_penetration"]
-    length = exactly(part.overall)
+    length = exactly(piece.overall)
     row = in_a_row(length, rates["nail_spacing"], rates["nail_end_distance"])
     if kind in CASING:
         yield _outer("casing to stud", into_stud, row, rates)
         yield _inner("casing to jamb", into_jamb, row, rates)
-    elif kind is PartKind.APRON:
+    elif kind is PieceKind.APRON:
         yield _outer("apron to stud", into_stud, 2 * row, rates)
-    elif kind is PartKind.STOOL:
+    elif kind is PieceKind.STOOL:
         row = in_a_row(length, rates["stool_nail_spacing"], rates["nail_end_distance"])
         yield _outer("stool to sill", into_sill, row, rates)
         if on_an_apron:
@@ -105,10 +105,10 @@ def _part_nailings(part: Part, on_an_apron: bool, rates: Rates) -> Iterator[Nail
         yield _outer("blocks to stud", into_stud, int(rates["block_nails"]), rates)
     elif kind in DOOR_JAMB:
         yield _outer("door jamb to stud", into_sill + rates["shim_space"], 2 * row, rates)
-    elif kind is PartKind.MULL_CASING:
+    elif kind is PieceKind.MULL_CASING:
         yield _inner("mull casing to jambs", into_jamb, 2 * row, rates)
-    elif kind is PartKind.JAMB_EXTENSION:
-        yield _inner("jamb extension to jamb", exactly(part.width) + rates["jamb_penetration"], row, rates)
+    elif kind is PieceKind.JAMB_EXTENSION:
+        yield _inner("jamb extension to jamb", exactly(piece.width) + rates["jamb_penetration"], row, rates)
     elif kind not in GLUED:
         yield _inner(f"{kind.replace('_', ' ')} to {_BEHIND.get(kind, 'jamb')}", into_jamb, row, rates)
 

@@ -26,7 +26,7 @@ class StickPiece(Value, frozen=True):
 
     Attributes:
         opening_id: What it is cut for: an opening, or a group for what its openings share.
-        part: Which part of it.
+        piece: Which part of it.
         instance: Which of several alike.
         start: From the stick's left end to the piece's left-most point.
         length: Along the stick.
@@ -39,7 +39,7 @@ class StickPiece(Value, frozen=True):
     """
 
     opening_id: str
-    part: PieceKey
+    piece: PieceKey
     instance: int
     start: Fraction
     length: Fraction
@@ -53,7 +53,7 @@ class StickPiece(Value, frozen=True):
     @property
     def slot(self) -> Slot:
         """The piece's place in the house."""
-        return self.opening_id, self.part, self.instance
+        return self.opening_id, self.piece, self.instance
 
     @property
     def placed(self) -> Placed:
@@ -68,7 +68,7 @@ class NamedStick(Value, frozen=True):
         profile: What it is.
         length: From end to end.
         price: What it costs, in cents.
-        on_hand: The lot of lengths on hand that it comes from; None for one to buy.
+        lot: The lot of lengths on hand that it comes from; None for one to buy.
         pieces: From its left end to its right.
         offcut: What remains.
         kept: Whether that is long enough to keep.
@@ -77,7 +77,7 @@ class NamedStick(Value, frozen=True):
     profile: str
     length: Fraction
     price: int
-    on_hand: str | None
+    lot: str | None
     pieces: tuple[StickPiece, ...]
     offcut: Fraction
     kept: bool
@@ -113,12 +113,12 @@ class Sited(Value, frozen=True):
     Attributes:
         house: As it is described.
         ids: Of each opening, then of each group that has pieces of its own.
-        on_hand: For each profile, the lot of each of its lengths on hand, as its stock has them.
+        lots: For each profile, the lot of each of its lengths on hand, as its stock has them.
     """
 
     house: House
     ids: tuple[str, ...]
-    on_hand: Mapping[str, tuple[str, ...]]
+    lots: Mapping[str, tuple[str, ...]]
 
     @property
     def places(self) -> dict[str, int]:
@@ -128,7 +128,7 @@ class Sited(Value, frozen=True):
     def lot_of(self, profile: str, key: str) -> str:
         """The lot of the length on hand that the stock room knows by a key."""
         stock = next(one for one in self.house.stock if one.profile == profile)
-        return self.on_hand[profile][stock.remnant_at(key)]
+        return self.lots[profile][stock.on_hand_at(key)]
 
 
 def name_sticks(
@@ -184,7 +184,7 @@ def _named(
         pieces=tuple(
             StickPiece(
                 opening_id=sited.ids[key.opening],
-                part=key.piece,
+                piece=key.piece,
                 instance=waiting[key].pop(0),
                 start=+placed.start,
                 length=+placed.length,
@@ -204,7 +204,7 @@ def _taken(sited: Sited, profile: str, layout: Layout) -> dict[str, Any]:
     """Where a stick comes from, and whether what is left of it is kept: what may change without its layout."""
     return {
         "price": layout.price_cents,
-        "on_hand": sited.lot_of(profile, layout.stick) if layout.remnant else None,
+        "lot": sited.lot_of(profile, layout.stick) if layout.on_hand else None,
         "offcut": +layout.offcut,
         "kept": layout.kept,
     }
@@ -214,7 +214,7 @@ def laid_out(key: str, stick: NamedStick, keys: tuple[tuple[HouseKey, ...], ...]
     """A stick as the stock room has it, from what it knows by a key."""
     return Layout(
         stick=key,
-        remnant=stick.on_hand is not None,
+        on_hand=stick.lot is not None,
         length=stick.length,
         price_cents=stick.price,
         placed=tuple(piece.placed for piece in stick.pieces),

@@ -39,9 +39,9 @@ def narrowed(cut_list: CutList, marks: Collection[str]) -> CutList:
             plans.append(with_changed(plan, layouts=tuple(layouts), cost_cents=cost, bound_cents=bound))
     planned = {plan.profile for plan in cut_list.plans}
     for index, one in enumerate(openings):
-        for part in one.built.parts:
-            key = HouseKey(index, part.key)
-            if one.shown and part.profile not in planned:
+        for piece in one.built.pieces:
+            key = HouseKey(index, piece.key)
+            if one.shown and piece.profile not in planned:
                 left[key] = list(cut_list.instances(key, one.count))
     return replace(
         cut_list,

@@ -21,7 +21,7 @@ SQUARE = Angle(0)
 class Tool(StrEnum):
     """What a cut is made with."""
 
-    MITRE_SAW = "mitre_saw"
+    MITER_SAW = "miter_saw"
     TABLE_SAW = "table_saw"
     HAND_SAW = "hand_saw"
 
@@ -33,8 +33,8 @@ class OperationKind(StrEnum):
     square_end: a stick's free end is cut square.
     cut_out: a stick is cut through beyond a defect.
     angled_end: a miter, bevel or compound cut at the end of a piece, to its corner or to a mark.
-    cut_off: a square cut parts a piece from its stick.
-    angled_cut_off: a miter, bevel or compound cut parts a piece from its stick and makes its end.
+    cut_off: a square cut cuts a piece off its stick.
+    angled_cut_off: a miter, bevel or compound cut cuts a piece off its stick and makes its end.
     shared_cut: the same, and the cut makes the end of the next piece too, which lies turned over.
     rip: one piece is ripped to width.
     notch: a stool's notch is sawn out.
@@ -88,7 +88,7 @@ class Setting(Value, frozen=True):
     Attributes:
         tool: What is set.
         swing: The side to which the front of the saw's table turns; null for a square table.
-        mitre: How far the table is turned off a square cut, to the step of the saw's scale.
+        miter: How far the table is turned off a square cut, to the step of the saw's scale.
         tilt: The side to which the top of the blade leans; null for an upright blade.
         bevel: How far the blade is tilted from upright, to the step of the saw's scale.
         stop: From the blade to the stop block; null for a cut to a mark or to a corner.
@@ -101,9 +101,9 @@ class Setting(Value, frozen=True):
     """
 
     tool: Tool
-    swing: Hand | None = None
-    mitre: Angle = msgspec.field(default=SQUARE, name="mitre_degrees")
-    tilt: Hand | None = None
+    miter_direction: Hand | None = None
+    miter: Angle = msgspec.field(default=SQUARE, name="miter_degrees")
+    bevel_direction: Hand | None = None
     bevel: Angle = msgspec.field(default=SQUARE, name="bevel_degrees")
     stop: Fraction | None = None
     fence: Fraction | None = None
@@ -128,16 +128,16 @@ class Setup(Value, frozen=True):
 
 
 class PieceName(Value, frozen=True):
-    """A piece among all the job's.
+    """A piece among all the house's.
 
     Attributes:
         opening: The mark of the piece's opening.
-        part: The piece's key there.
+        piece: The piece's key there.
         instance: Which of several alike, counted from 1.
     """
 
     opening: str
-    part: PieceKey
+    piece: PieceKey
     instance: int = 1
 
 
@@ -149,7 +149,7 @@ class Operation(Value, frozen=True):
         setup: Number of the setup it is made at.
         kind: What is done.
         profile: The stock that is cut.
-        stick: The stick's name; null for a part without stock.
+        stick: The stick's name; null for a piece without stock.
         pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
         title: The piece in words; empty where a whole stick is worked on.
         end: The end of the piece as installed: left, foot, head and so on; empty where none is meant.
@@ -246,7 +246,7 @@ class SawOrder(Value, frozen=True):
 
     @property
     def cuts_by_opening(self) -> dict[str, Fraction]:
-        """How many of the cuts are each opening's; one that several pieces share is each piece's in equal parts."""
+        """How many of the cuts are each opening's; one that several pieces share is each piece's in equal pieces."""
         found: dict[str, Fraction] = {}
         for operation in self.operations:
             for piece in operation.pieces:

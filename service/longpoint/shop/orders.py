@@ -13,11 +13,11 @@ from longpoint.lengths import Fraction, Real
 from longpoint.shop.operations import MarkFrom, OperationKind, Setting, Tool
 from longpoint.shop.rates import Rates
 from longpoint.shop.saw_settings import SQUARE
-from longpoint.shop.steps import Bench, Rest, Step, Work
-from longpoint.shop.sticks import Blank, Section, WorkStick
+from longpoint.shop.steps import Bench, Rest, SawStep, Work
+from longpoint.shop.sticks import Blank, StickSection, WorkStick
 
-Steps = list[Step]
-Row = tuple[WorkStick, Section, Blank]
+Steps = list[SawStep]
+Row = tuple[WorkStick, StickSection, Blank]
 ZERO = Fraction(0)
 
 
@@ -50,11 +50,11 @@ def opening_by_opening(sticks: Sequence[WorkStick], openings: Iterable[str], ben
     rests: dict[Work, Rest] = {}
     for share in shares.values():
         for stick, section, blank in share:
-            if part(stick, section) not in rests:
+            if piece(stick, section) not in rests:
                 steps += bench.rip_stick(stick, (stick.profile, stick.name))
                 steps += _apart(stick, bench)
                 rests |= _rests(stick)
-            steps += bench.along(stick, section, blank, rests[part(stick, section)])
+            steps += bench.along(stick, section, blank, rests[piece(stick, section)])
         steps += _afterwards(share, bench)
     return steps
 
@@ -70,7 +70,7 @@ def setting_by_setting(sticks: Sequence[WorkStick], bench: Bench) -> Steps:
     square: list[tuple[WorkStick, Blank, Rest]] = []
     for stick in sticks:
         for section in stick.sections:
-            rest = rests[part(stick, section)]
+            rest = rests[piece(stick, section)]
             steps: Steps = []
             others: list[Blank] = []
             for blank in section.blanks:
@@ -95,7 +95,7 @@ def setting_by_setting(sticks: Sequence[WorkStick], bench: Bench) -> Steps:
     )
 
 
-def _at_free_end(blank: Blank, section: Section, bench: Bench) -> bool:
+def _at_free_end(blank: Blank, section: StickSection, bench: Bench) -> bool:
     """Whether a blank is cut while it is part of the stick, since it is short, or a row, or in a section of short ones
     that leaves no room for another order."""
     if len(blank.pieces) > 1 or bench.is_short(blank):
@@ -103,7 +103,7 @@ def _at_free_end(blank: Blank, section: Section, bench: Bench) -> bool:
     return section.tight and any(len(one.pieces) > 1 or bench.is_short(one) for one in section.blanks)
 
 
-def part(stick: WorkStick, section: Section) -> Work:
+def piece(stick: WorkStick, section: StickSection) -> Work:
     """The name of a part of a stick that was cut apart."""
     return stick.profile, stick.name, section.place
 
@@ -115,14 +115,14 @@ def _rows(sticks: Sequence[WorkStick]) -> Iterator[Row]:
 
 
 def _rests(stick: WorkStick) -> dict[Work, Rest]:
-    """Its parts, cut apart where they begin."""
+    """Its pieces, cut apart where they begin."""
     return {
-        part(stick, section): Rest(part(stick, section), ZERO if section.place else section.waste)
+        piece(stick, section): Rest(piece(stick, section), ZERO if section.place else section.waste)
         for section in stick.sections
     }
 
 
-def _apart(stick: WorkStick, bench: Bench) -> Iterator[Step]:
+def _apart(stick: WorkStick, bench: Bench) -> Iterator[SawStep]:
     """A stick with defects cut apart, from its right end."""
     for section in reversed(stick.sections[1:]):
         yield bench.divided(stick, section, (stick.profile, stick.name))
@@ -133,7 +133,7 @@ def _afterwards(rows: Sequence[Row], bench: Bench) -> Steps:
 
 
 def _later(rows: Sequence[Row], bench: Bench, cut_square: Iterable[object]) -> Iterator[Steps]:
-    """What is done to pieces once they are parted: mitered, ripped, notched, then mitered as far as the notch."""
+    """What is done to pieces once they are cut off: mitered, ripped, notched, then mitered as far as the notch."""
     whole = set(cut_square)
     yield [
         step
@@ -167,8 +167,8 @@ def in_order(phases: Iterable[Steps]) -> Steps:
 def _turned(setting: Setting) -> tuple[Real, ...]:
     """Blade and table from left to right by degrees, then the widest rip first."""
     return (
-        -setting.bevel if setting.tilt is Hand.LEFT else setting.bevel,
-        -setting.mitre if setting.swing is Hand.LEFT else setting.mitre,
+        -setting.bevel if setting.bevel_direction is Hand.LEFT else setting.bevel,
+        -setting.miter if setting.miter_direction is Hand.LEFT else setting.miter,
         -(setting.fence or ZERO),
         *(setting.taper or (ZERO, ZERO)),
         setting.notch_depth or ZERO,
@@ -189,7 +189,7 @@ def with_stops(steps: Steps, rates: Rates) -> Steps:
     return found
 
 
-def _against_a_stop(step: Step) -> Fraction | None:
+def _against_a_stop(step: SawStep) -> Fraction | None:
     fits = step.kind is OperationKind.CUT_OFF and step.mark_from is MarkFrom.SQUARE_END and not step.careful
     return step.length if fits else None
 

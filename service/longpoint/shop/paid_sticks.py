@@ -43,17 +43,17 @@ def paid_for(
         sums[one.profile].whole += one.paid * one.counted
         sums[one.profile].kept += one.paid * one.available
     for stick in planned:
-        lot = by_name.get(stick.on_hand or "")
+        lot = by_name.get(stick.lot or "")
         if lot is not None:
             sums[stick.profile].kept -= lot.paid
             sums[stick.profile].share(stick, lot.paid)
     of_no_lot = []
     for stick in cut:
-        lot = by_name.get(stick.on_hand or "")
+        lot = by_name.get(stick.lot or "")
         if lot is not None and used[lot.lot] > 0:
             used[lot.lot] -= 1
             sums[stick.profile].share(stick, lot.paid)
-        elif stick.on_hand is None:
+        elif stick.lot is None:
             of_no_lot.append(stick)
     so_long: dict[tuple[str, Fraction], list[PaidLot]] = defaultdict(list)
     for one in lots:

@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from msgspec.structs import replace
 
-from longpoint.geometry import Part
+from longpoint.geometry import Piece
 from longpoint.shop.build import BuiltOpening
 
 Numbers = Mapping[str, Mapping[str, int]]
@@ -42,8 +42,8 @@ def numbered(one: BuiltOpening, given: Mapping[str, int]) -> BuiltOpening:
         return one
     after = max(given.values())
     numbers = []
-    for part in one.built.parts:
-        number = given.get(str(part.key))
+    for piece in one.built.pieces:
+        number = given.get(str(piece.key))
         if number is None:
             number = after = after + 1
         numbers.append(number)
@@ -57,12 +57,12 @@ def not_given_yet(
     new: dict[str, dict[str, int]] = {}
     for one, id in zip(openings, ids, strict=True):
         known = given.get(id, {})
-        more = {str(part.key): number for number, part in one.built.numbered if str(part.key) not in known}
+        more = {str(piece.key): number for number, piece in one.built.numbered if str(piece.key) not in known}
         if more:
             new[id] = more
     return new
 
 
-def part_numbered(one: BuiltOpening, number: int) -> Part | None:
+def piece_numbered(one: BuiltOpening, number: int) -> Piece | None:
     """The piece of a number."""
-    return next((part for own, part in one.built.numbered if own == number), None)
+    return next((piece for own, piece in one.built.numbered if own == number), None)

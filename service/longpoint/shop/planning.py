@@ -1,4 +1,5 @@
-"""A house's sticks: which jobs there are, a first plan of each at once, and what is wrong with those that have none."""
+"""A house's sticks: which cuttings there are, a first plan of each at once, and what is wrong with those that have
+none."""
 
 from __future__ import annotations
 
@@ -8,11 +9,11 @@ from typing import Annotated
 
 from msgspec import Meta
 
-from longpoint.shop.build import BuiltOpening, CutList, HouseKey, build_openings, cutting_jobs
+from longpoint.shop.build import BuiltOpening, CutList, HouseKey, build_openings, cuttings
 from longpoint.shop.house import House
 from longpoint.shop.lay import Layer
 from longpoint.shop.stages import AHEAD, Instances, looking_ahead, split, with_later
-from longpoint.stock import Budget, Job, Replanned, Standing, StockError, StockFault, replan
+from longpoint.stock import Budget, Cutting, Replanned, Standing, StockError, StockFault, replan
 from longpoint.values import Faults
 
 PlanningSeconds = Annotated[
@@ -36,8 +37,8 @@ class Planning:
     Attributes:
         house: as it is described.
         openings: its openings, worked out.
-        jobs: a cutting job for each profile that has stock.
-        standing: for each job, the sticks of an earlier plan that may be kept.
+        cuttings: one for each profile that has stock.
+        standing: for each cutting, the sticks of an earlier plan that may be kept.
         left: which of the pieces alike are cut now; None for all.
         later: which only count in the cost.
 
@@ -53,23 +54,23 @@ class Planning:
         searched: bool,
         openings: tuple[BuiltOpening, ...] | None = None,
         left: Mapping[HouseKey, tuple[int, ...]] | None = None,
-        standing: Callable[[Job], Iterable[Standing]] = lambda _: (),
+        standing: Callable[[Cutting], Iterable[Standing]] = lambda _: (),
     ) -> None:
-        """Plan each job first-fit.
+        """Plan each cutting first-fit.
 
         Args:
             house: what to plan.
             searched: whether a search follows: it may find a plan where first-fit does not.
             openings: its openings, where they were worked out before.
             left: which of the pieces alike are still to be cut; None for all.
-            standing: for a job, the sticks of an earlier plan that are to be kept where that costs nothing.
+            standing: for a cutting, the sticks of an earlier plan that are to be kept where that costs nothing.
         """
         self.house = house
         self.openings = build_openings(house) if openings is None else openings
         self.left, self.later = split(self.openings, left)
-        self.jobs = cutting_jobs(house, self.openings, self.left)
-        stands = [tuple(standing(job)) for job in self.jobs]
-        ahead = [tuple(self._ahead(job, left)) if searched else () for job in self.jobs]
+        self.cuttings = cuttings(house, self.openings, self.left)
+        stands = [tuple(standing(cutting)) for cutting in self.cuttings]
+        ahead = [tuple(self._ahead(cutting, left)) if searched else () for cutting in self.cuttings]
         self.standing = tuple((*one, *more) for one, more in zip(stands, ahead, strict=True))
         self._ahead_of = frozenset(index for index, more in enumerate(ahead) if more)
         self._searched = searched
@@ -79,33 +80,33 @@ class Planning:
         self._laid: dict[int, tuple[Replanned, Replanned]] = {}
         self._missing: dict[int, StockError] = {}
         refused = Faults()
-        for index, job in enumerate(self.jobs):
+        for index, cutting in enumerate(self.cuttings):
             try:
-                self._plans[index] = replan(job, stands[index], Budget(seconds=0))
+                self._plans[index] = replan(cutting, stands[index], Budget(seconds=0))
             except StockError as error:
                 if searched and all(fault.code == NO_PLAN for fault in error.faults):
                     self._missing[index] = error
                 else:
-                    self._tell(refused, job, error)
+                    self._tell(refused, cutting, error)
         refused.raise_any()
 
-    def _ahead(self, job: Job, left: Instances | None) -> Iterable[Standing]:
+    def _ahead(self, cutting: Cutting, left: Instances | None) -> Iterable[Standing]:
         """Of plans that cost the same, those that leave room for what is cut later."""
         if not self.later:
             return ()
-        whole = cutting_jobs(self.house, self.openings, left)
-        return looking_ahead(job, next(one for one in whole if one.profile == job.profile))
+        whole = cuttings(self.house, self.openings, left)
+        return looking_ahead(cutting, next(one for one in whole if one.profile == cutting.profile))
 
     @property
     def open(self) -> tuple[int, ...]:
-        """Which jobs a search may better; none where none follows."""
+        """Which cuttings a search may better; none where none follows."""
         if not self._searched:
             return ()
         unproven = (index for index, found in self._plans.items() if not found.plan.proven)
         return tuple(sorted({*unproven, *self._missing, *self._ahead_of}))
 
     def take(self, outcomes: Mapping[int, Outcome]) -> None:
-        """Take what a search found, by job.
+        """Take what a search found, by cutting.
 
         Raises:
             Refusal: when no plan gives every piece.
@@ -115,7 +116,7 @@ class Planning:
             if isinstance(outcome, Replanned):
                 self._plans[index] = outcome
             elif index in self._missing:
-                self._tell(refused, self.jobs[index], outcome or self._missing[index])
+                self._tell(refused, self.cuttings[index], outcome or self._missing[index])
         refused.raise_any()
 
     @property
@@ -126,8 +127,8 @@ class Planning:
 
     @property
     def plans(self) -> tuple[Replanned, ...]:
-        """The best plan of each job there is so far, and which sticks of an earlier one it keeps."""
-        return tuple(self._laid_out(self._plans[index]) for index in range(len(self.jobs)))
+        """The best plan of each cutting there is so far, and which sticks of an earlier one it keeps."""
+        return tuple(self._laid_out(self._plans[index]) for index in range(len(self.cuttings)))
 
     def _laid_out(self, found: Replanned) -> Replanned:
         """A plan with the pieces on its new sticks in the order to saw them; those kept stay as they were."""
@@ -140,25 +141,32 @@ class Planning:
             laid = self._laid[id(found)] = found, Replanned(plan, kept, found.most)
         return laid[1]
 
-    def _tell(self, faults: Faults, job: Job, error: StockError) -> None:
+    def _tell(self, faults: Faults, cutting: Cutting, error: StockError) -> None:
         for fault in error.faults:
             faults.add(
-                self._field(job, fault),
+                self._field(cutting, fault),
                 fault.code.replace("_", "-"),
-                self._piece_named(job, fault) + fault.detail,
+                self._piece_named(cutting, fault) + fault.detail,
             )
 
-    def _field(self, job: Job, fault: StockFault) -> tuple[str | int, ...]:
-        """The field of the house behind a field of a cutting job."""
-        number = next(index for index, stock in enumerate(self.house.stock) if stock.profile == job.profile)
+    def _field(self, cutting: Cutting, fault: StockFault) -> tuple[str | int, ...]:
+        """The field of the house behind a field of a cutting."""
+        number = next(
+            index for index, stock in enumerate(self.house.stock) if stock.profile == cutting.profile
+        )
         at = ("stock", number)
         match fault.field:
             case ("pieces", int(index), *_):
-                return self._opening_or_group(job.pieces[index].key)
+                return self._opening_or_group(cutting.pieces[index].key)
             case ("sticks", int(index), *rest):
                 return (*at, "sticks", index, *map(_as_given, rest))
-            case ("remnants", int(index), *rest):
-                return (*at, "remnants", self.house.stock[number].remnant_of(index), *map(_as_given, rest))
+            case ("lengths_on_hand", int(index), *rest):
+                return (
+                    *at,
+                    "lengths_on_hand",
+                    self.house.stock[number].on_hand_of(index),
+                    *map(_as_given, rest),
+                )
             case ("kerf" | "end_trim" | "keep_length" as name, *_):
                 return (name,)
         return at
@@ -171,13 +179,13 @@ class Planning:
         sharing = [number for number, one in enumerate(self.house.groups) if one.shares]
         return ("groups", sharing[index - len(self.house.openings)])
 
-    def _piece_named(self, job: Job, fault: StockFault) -> str:
+    def _piece_named(self, cutting: Cutting, fault: StockFault) -> str:
         """Which piece of which opening a fault speaks of; nothing where it speaks of the stock."""
         match fault.field:
             case ("pieces", int(index), *_):
-                key: HouseKey = job.pieces[index].key
+                key: HouseKey = cutting.pieces[index].key
                 built = self.openings[key.opening].built
-                title = next(part.title for part in built.parts if part.key == key.piece)
+                title = next(piece.title for piece in built.pieces if piece.key == key.piece)
                 return f"Opening {built.opening.mark!r}, {title}: "
         return ""
 

@@ -97,7 +97,7 @@ DIVISORS = frozenset(
         "sheet_area",
     )
 )
-"""Rates that cannot be nought."""
+"""Rates that cannot be zero."""
 
 DEFAULTS: Mapping[str, Rate] = dict(
     (
@@ -126,14 +126,14 @@ DEFAULTS: Mapping[str, Rate] = dict(
         _rate("nail_end_distance", "3", "in", "from a piece's end to its first nail"),
         _rate("shim_space", "1/2", "in", "between a door's jamb and the stud, packed with shims"),
         _rate("stool_nail_spacing", "12", "in", "from nail to nail along the stool"),
-        _rate("corner_nails", "2", "each", "nails across a mitred corner"),
+        _rate("corner_nails", "2", "each", "nails across a mitered corner"),
         _rate("block_nails", "4", "each", "nails in a plinth or corner block"),
         _rate("outer_nail", "0", "penny", "size for what goes into studs; 0 takes the shortest that reaches"),
         _rate(
             "inner_nail", "0", "penny", "size for what goes into the jamb; 0 takes the shortest that reaches"
         ),
         _rate("nail_waste", "10", "percent", "bent and dropped"),
-        _rate("glue_film", "6", "mil", "wet film on mitred joints and returns"),
+        _rate("glue_film", "6", "mil", "wet film on mitered joints and returns"),
         _rate("glue_waste", "50", "percent", "squeezed out and wiped off"),
         _rate("caulk_fillet", "3/16", "in", "leg of the triangular bead in the corner of casing and wall"),
         _rate("caulk_gap", "1/16", "in", "width of the gap behind it that the bead fills"),
@@ -142,7 +142,7 @@ DEFAULTS: Mapping[str, Rate] = dict(
         _rate("hole_width", "1/8", "in", "across the hole over a set nail"),
         _rate("hole_depth", "1/8", "in", "depth of the hole over a set nail"),
         _rate("filler_waste", "100", "percent", "left proud, sanded off and dried up"),
-        _rate("profile_girth", "110", "percent", "a moulded face's developed width, of its flat width"),
+        _rate("profile_girth", "110", "percent", "a molded face's developed width, of its flat width"),
         _rate("painted_backs", "0", "each", "coats of primer on the backs"),
         _rate("primer_coats", "1", "each", "coats of primer on faces and edges"),
         _rate("primer_solids", "35", "percent", "solids of the primer by volume", LABEL),
@@ -171,7 +171,7 @@ DEFAULTS: Mapping[str, Rate] = dict(
         _rate("short_cut_seconds", "20", "s", "to make a careful cut of a short piece"),
         _rate("notch_seconds", "90", "s", "to saw out a notch at one end"),
         _rate("label_seconds", "5", "s", "to tick and label a piece"),
-        _rate("fit_minutes", "5", "min", "to fit a piece at the wall"),
+        _rate("install_minutes", "5", "min", "to fit a piece at the wall"),
         _rate("nail_minutes", "0.2", "min", "to drive and set a nail"),
         _rate("fill_minutes", "0.15", "min", "to fill and sand a hole"),
         _rate("caulk_minutes", "0.3", "min", "to caulk 1 ft"),

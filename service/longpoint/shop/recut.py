@@ -79,17 +79,17 @@ def _inset(end: EndCut, wanted: EndCut, piece: PieceShape, y: float, z: float, l
 
     An angle that the saw's scale cannot tell from the wanted one is taken for it.
     """
-    mitre = wanted.mitre if abs(end.mitre - wanted.mitre) <= ANGLE_SLACK else end.mitre
+    miter = wanted.miter if abs(end.miter - wanted.miter) <= ANGLE_SLACK else end.miter
     bevel = wanted.bevel if abs(end.bevel - wanted.bevel) <= ANGLE_SLACK else end.bevel
     width, thickness = float(piece.width), float(piece.thickness)
     inset = 0.0
-    if mitre:
+    if miter:
         inner_long = end.long_edge in ("inner", "front")
-        # A horn's mitre stops at its notch.
+        # A horn's miter stops at its notch.
         if end.long_edge != "front" or y > float(end.notch_depth) - SLACK:
-            inset += (width - y if inner_long else y) * math.tan(math.radians(mitre))
+            inset += (width - y if inner_long else y) * math.tan(math.radians(miter))
     if bevel:
-        run = math.tan(math.radians(bevel)) / math.cos(math.radians(mitre))
+        run = math.tan(math.radians(bevel)) / math.cos(math.radians(miter))
         inset += run * (thickness - z if _face_is_long(end, z, left) else z)
     return inset
 
@@ -97,9 +97,9 @@ def _inset(end: EndCut, wanted: EndCut, piece: PieceShape, y: float, z: float, l
 def _face_is_long(end: EndCut, z: float, left: bool) -> bool:
     if end.cut is CutKind.BEVEL:
         return end.long_edge == "face"
-    if end.tilt is None:
+    if end.bevel_direction is None:
         return z == 0.0  # not kept: what may be missing of back and face alike counts as missing
-    return end.tilt == ("left" if left else "right")
+    return end.bevel_direction == ("left" if left else "right")
 
 
 def _within_taper(piece: PieceShape, need: PieceShape, least: float, most: float) -> tuple[float, float]:
@@ -133,12 +133,12 @@ def _sawn_out(shape: PieceShape) -> Iterator[Stretch]:
 def _horn(
     end: EndCut, width: float, depth: float, far: float, along: float
 ) -> Iterator[tuple[float, float, float, float]]:
-    """What is sawn out of a horn, from its end inwards: its notch and, behind a return, what the mitre takes."""
-    run = min((width - depth) * math.tan(math.radians(end.mitre)), along)
+    """What is sawn out of a horn, from its end inwards: its notch and, behind a return, what the miter takes."""
+    run = min((width - depth) * math.tan(math.radians(end.miter)), along)
     if end.long_edge != "front" or run <= 0:
         yield 0.0, along, far, depth
         return
-    yield 0.0, run, width, width - run / math.tan(math.radians(end.mitre))
+    yield 0.0, run, width, width - run / math.tan(math.radians(end.miter))
     if run < along:
         yield run, along, depth, depth
 

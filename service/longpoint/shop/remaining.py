@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from longpoint.geometry import Part, PieceKey
+from longpoint.geometry import Piece, PieceKey
 from longpoint.lengths import Rounding
 from longpoint.shop.build import BuiltOpening, HouseKey, every_instance
 from longpoint.shop.recut import can_be_recut
@@ -19,7 +19,7 @@ class CutPiece(Value, frozen=True):
     """A piece that lies in the shop or hangs on the wall.
 
     Attributes:
-        slot: which part it was cut for: the opening's id, the part's key, which of several alike.
+        slot: which piece it was cut for: the opening's id, the piece's key, which of several alike.
         rounding: how its lengths were rounded.
     """
 
@@ -30,11 +30,11 @@ class CutPiece(Value, frozen=True):
 
 
 class Need(Value, frozen=True):
-    """One piece the house needs. Attributes: its slot, the opening's index, the part, its shape as now needed."""
+    """One piece the house needs. Attributes: its slot, the opening's index, the piece, its shape as now needed."""
 
     slot: Slot
     index: int
-    part: Part
+    piece: Piece
     shape: PieceShape
 
 
@@ -93,7 +93,7 @@ def remaining(
     met: set[Slot] = set()
     for piece in pieces:
         need = needs.get(piece.slot)
-        if need is not None and alike(shape_of(need.part, piece.rounding), piece.shape):
+        if need is not None and alike(shape_of(need.piece, piece.rounding), piece.shape):
             right.append(piece)
             met.add(piece.slot)
         else:
@@ -112,10 +112,10 @@ def remaining(
 
 def _needs(openings: Sequence[BuiltOpening], ids: Sequence[str], rounding: Rounding) -> Iterable[Need]:
     for index, (one, id) in enumerate(zip(openings, ids, strict=True)):
-        for part in one.built.parts:
-            shape = shape_of(part, rounding)
+        for piece in one.built.pieces:
+            shape = shape_of(piece, rounding)
             for instance in range(1, one.count + 1):
-                yield Need((id, part.key, instance), index, part, shape)
+                yield Need((id, piece.key, instance), index, piece, shape)
 
 
 def _recut(needs: list[Need], pieces: list[CutPiece]) -> dict[str, Need]:
@@ -133,7 +133,7 @@ def _recut(needs: list[Need], pieces: list[CutPiece]) -> dict[str, Need]:
 def _left(needs: Iterable[Need], met: set[Slot]) -> dict[HouseKey, tuple[int, ...]]:
     left: dict[HouseKey, list[int]] = {}
     for need in needs:
-        instances = left.setdefault(HouseKey(need.index, need.part.key), [])
+        instances = left.setdefault(HouseKey(need.index, need.piece.key), [])
         if need.slot not in met:
             instances.append(need.slot[2])
     return {key: tuple(instances) for key, instances in left.items()}

@@ -20,13 +20,13 @@ class Saw(Given, frozen=True):
     Attributes:
         smallest_held: The shortest workpiece held by hand.
         smallest_ripped: The shortest pushed through the table saw by hand.
-        sharpest_mitre: The most that the saw's table turns off a square cut, degrees.
+        sharpest_miter: The most that the saw's table turns off a square cut, degrees.
         angle_step: How finely the saw's scale can be set, degrees.
         detents: The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out.
     """
 
     smallest_held: Length = Length.of("6 in")
     smallest_ripped: Length = Length.of("12 in")
-    sharpest_mitre: Annotated[float, Meta(ge=0, le=90)] = 50.0
+    sharpest_miter: Annotated[float, Meta(ge=0, le=90)] = 50.0
     angle_step: Annotated[float, Meta(ge=0.001, le=5)] = 0.1
     detents: Detents | None = None

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from longpoint.geometry import Hand, Part, PartKind, PieceKey
+from longpoint.geometry import Hand, Piece, PieceKey, PieceKind
 from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.shop.beside import lacking, returns_of
 from longpoint.shop.build import BuiltOpening, CutList, HouseKey
-from longpoint.shop.cautions import AT_THE_SAW, CLAMP, SHARP_MITRE, SHORT_PIECE, SHORT_RIP, TAPER, Caution
+from longpoint.shop.cautions import AT_THE_SAW, CLAMP, SHARP_MITER, SHORT_PIECE, SHORT_RIP, TAPER, Caution
 from longpoint.shop.clock import CUTTING, SETTING, Clock
 from longpoint.shop.held import Held, in_hand
 from longpoint.shop.operations import (
@@ -25,7 +25,7 @@ from longpoint.shop.operations import (
 from longpoint.shop.orders import opening_by_opening, setting_by_setting, stick_by_stick, with_stops
 from longpoint.shop.saw import Saw
 from longpoint.shop.settings import STANDARD, Shop
-from longpoint.shop.steps import Bench, Step
+from longpoint.shop.steps import Bench, SawStep
 from longpoint.shop.sticks import WorkStick, work_sticks
 
 Mirrors = dict[tuple[str, PieceKey], PieceKey]
@@ -64,16 +64,18 @@ def saw_order(cut_list: CutList, shop: Shop = STANDARD) -> SawOrder:
 def _apart(cut_list: CutList, sticks: Sequence[WorkStick]) -> Iterator[PieceName]:
     """Returns on a stick that has no owner for them."""
     returns = returns_of(
-        HouseKey(index, part.key) for index, one in enumerate(cut_list.openings) for part in one.built.parts
+        HouseKey(index, piece.key)
+        for index, one in enumerate(cut_list.openings)
+        for piece in one.built.pieces
     )
     marks = {one.built.opening.mark: index for index, one in enumerate(cut_list.openings)}
     for stick in sticks:
-        keys = [HouseKey(marks[piece.name.opening], piece.name.part) for piece in stick.pieces]
+        keys = [HouseKey(marks[made.name.opening], made.name.piece) for made in stick.pieces]
         lacks = lacking(keys, returns) if stick.name else {}
-        for key, piece in zip(keys, stick.pieces, strict=True):
+        for key, made in zip(keys, stick.pieces, strict=True):
             if lacks.get(key, 0) < 0:
                 lacks[key] += 1
-                yield piece.name
+                yield made.name
 
 
 def _why(chosen: OrderKind, sums: Sequence[OrderSum], asked: bool) -> str:
@@ -108,14 +110,14 @@ def _for(caution: Caution, operations: tuple[Operation, ...]) -> Caution:
 
 
 def mirrored(openings: Iterable[BuiltOpening], rounding: Rounding) -> Mirrors:
-    """By opening and part, the part that is its mirror image: left and right, alike on the tape."""
+    """By opening and piece, the piece that is its mirror image: left and right, alike on the tape."""
     found: Mirrors = {}
     for one in openings:
         mark = one.built.opening.mark
-        sided: dict[tuple[object, ...], dict[str, Part]] = {}
-        for part in one.built.parts:
-            if part.side in ("left", "right"):
-                sided.setdefault(_likeness(part, rounding), {})[part.side] = part
+        sided: dict[tuple[object, ...], dict[str, Piece]] = {}
+        for piece in one.built.pieces:
+            if piece.side in ("left", "right"):
+                sided.setdefault(_likeness(piece, rounding), {})[piece.side] = piece
         for pair in sided.values():
             if len(pair) == 2:
                 left, right = pair["left"], pair["right"]
@@ -124,10 +126,10 @@ def mirrored(openings: Iterable[BuiltOpening], rounding: Rounding) -> Mirrors:
     return found
 
 
-def _likeness(part: Part, rounding: Rounding) -> tuple[object, ...]:
-    lengths = (part.overall, part.long_point, part.short_point, part.width)
-    cuts = sorted((end.at, end.cut.value, round(float(end.mitre), 3)) for end in part.ends)
-    return part.kind, part.profile, *(round_to(each, rounding) for each in lengths), *cuts
+def _likeness(piece: Piece, rounding: Rounding) -> tuple[object, ...]:
+    lengths = (piece.overall, piece.long_point, piece.short_point, piece.width)
+    cuts = sorted((end.at, end.cut.value, round(float(end.miter), 3)) for end in piece.ends)
+    return piece.kind, piece.profile, *(round_to(each, rounding) for each in lengths), *cuts
 
 
 def _numbered(
@@ -165,29 +167,29 @@ def _operation(number: int, setup: int, held: Held, mirrors: Mirrors, saw: Saw) 
         profile=step.profile,
         stick=step.stick or None,
         pieces=tuple(piece.name for piece in step.pieces),
-        title=piece.part.title if piece else "",
+        title=piece.piece.title if piece else "",
         end=end.at if end else "",
         on_saw=on_saw,
         face_up=face_up,
-        fence_edge=fence_edge(piece.part, turned) if piece else "",
+        fence_edge=fence_edge(piece.piece, turned) if piece else "",
         mark=_plain(step.mark),
         mark_from=step.mark_from,
         mark_edge=step.mark_edge,
         holds=held.holds,
         held=_plain(held.length),
         stops_after=_plain(step.stops_after),
-        mirror_of=mirrors.get((piece.name.opening, piece.name.part)) if piece else None,
+        mirror_of=mirrors.get((piece.name.opening, piece.name.piece)) if piece else None,
         cautions=tuple(_cautions(step, held.length, saw)),
     )
 
 
-def fence_edge(part: Part, turned: bool) -> str:
+def fence_edge(piece: Piece, turned: bool) -> str:
     """The edge that lies against the fence: the outer one; a stool's back, an apron's top; the other one of a piece
     that lies turned over."""
-    edges = {end.long_edge for end in part.ends}
-    if part.ends[0].notch is not None or "front" in edges:
+    edges = {end.long_edge for end in piece.ends}
+    if piece.ends[0].notch is not None or "front" in edges:
         return "front" if turned else "back"
-    if part.kind is PartKind.APRON or "top" in edges:
+    if piece.kind is PieceKind.APRON or "top" in edges:
         return "bottom" if turned else "top"
     return "inner" if turned else "outer"
 
@@ -197,10 +199,10 @@ def _plain(length: Fraction | None) -> Fraction | None:
     return None if length is None else +length
 
 
-def _cautions(step: Step, held: Fraction | None, saw: Saw) -> Iterable[str]:
+def _cautions(step: SawStep, held: Fraction | None, saw: Saw) -> Iterable[str]:
     """One of a short piece at most, since what is held is either long enough or is not."""
     tool = step.setting.tool
-    if tool is Tool.MITRE_SAW:
+    if tool is Tool.MITER_SAW:
         if held is not None and held < saw.smallest_held:
             yield CLAMP.code
         elif step.careful:
@@ -209,5 +211,5 @@ def _cautions(step: Step, held: Fraction | None, saw: Saw) -> Iterable[str]:
         yield SHORT_RIP.code
     if step.setting.taper is not None:
         yield TAPER.code
-    if step.setting.mitre > saw.sharpest_mitre:
-        yield SHARP_MITRE.code
+    if step.setting.miter > saw.sharpest_miter:
+        yield SHARP_MITER.code

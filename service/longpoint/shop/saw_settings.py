@@ -11,20 +11,20 @@ from longpoint.lengths import Fraction, Real
 from longpoint.shop.operations import Setting, Tool
 from longpoint.shop.rates import as_written
 from longpoint.shop.saw import Saw
-from longpoint.shop.sticks import Piece
+from longpoint.shop.sticks import PieceToMake
 from longpoint.stock import Placed
 from longpoint.values import Angle
 
-SQUARE = Setting(Tool.MITRE_SAW)
+SQUARE = Setting(Tool.MITER_SAW)
 
 
-def left_end(piece: Piece, placed: Placed) -> End:
+def left_end(piece: PieceToMake, placed: Placed) -> End:
     """The end that lies left on the stick."""
-    return piece.part.ends[1 if placed.reversed else 0]
+    return piece.piece.ends[1 if placed.reversed else 0]
 
 
-def right_end(piece: Piece, placed: Placed) -> End:
-    return piece.part.ends[0 if placed.reversed else 1]
+def right_end(piece: PieceToMake, placed: Placed) -> End:
+    return piece.piece.ends[0 if placed.reversed else 1]
 
 
 def angle(degrees: Real, step: Fraction) -> Angle:
@@ -34,18 +34,22 @@ def angle(degrees: Real, step: Fraction) -> Angle:
 
 def end_setting(end: End, saw: Saw) -> Setting:
     """How the saw is set for the end of a piece, face up, its outer edge against the fence."""
-    return _end_setting(end.mitre, end.swing, end.bevel, end.tilt, as_written(saw.angle_step))
+    return _end_setting(
+        end.miter, end.miter_direction, end.bevel, end.bevel_direction, as_written(saw.angle_step)
+    )
 
 
 @lru_cache(maxsize=1024)
-def _end_setting(mitre: Real, swing: Hand | None, bevel: Real, tilt: Hand | None, step: Fraction) -> Setting:
+def _end_setting(
+    miter: Real, miter_direction: Hand | None, bevel: Real, bevel_direction: Hand | None, step: Fraction
+) -> Setting:
     """A house has few settings and many ends."""
-    turned, tilted = angle(mitre, step), angle(bevel, step)
+    turned, tilted = angle(miter, step), angle(bevel, step)
     return Setting(
-        Tool.MITRE_SAW,
-        swing=swing if turned else None,
-        mitre=turned,
-        tilt=tilt if tilted else None,
+        Tool.MITER_SAW,
+        miter_direction=miter_direction if turned else None,
+        miter=turned,
+        bevel_direction=bevel_direction if tilted else None,
         bevel=tilted,
     )
 
@@ -53,10 +57,10 @@ def _end_setting(mitre: Real, swing: Hand | None, bevel: Real, tilt: Hand | None
 def lying_setting(end: End, placed: Placed, saw: Saw) -> Setting:
     """How the saw is set for an end while the piece lies on its stick, turned over or end for end."""
     found = end_setting(end, saw)
-    if found.swing and placed.turned != placed.reversed:
-        found = replace(found, swing=_other(found.swing))
-    if found.tilt and placed.turned:
-        found = replace(found, tilt=_other(found.tilt))
+    if found.miter_direction and placed.turned != placed.reversed:
+        found = replace(found, miter_direction=_other(found.miter_direction))
+    if found.bevel_direction and placed.turned:
+        found = replace(found, bevel_direction=_other(found.bevel_direction))
     return found
 
 
@@ -72,5 +76,5 @@ def angled(end: End, saw: Saw) -> bool:
 def long_edge(end: End) -> str:
     """The edge an end's long point is on; `outer_back` and the like where a tilted blade leaves the back longer."""
     edge = end.long_edge or ""
-    back_longer = end.cut is CutKind.COMPOUND and end.tilt not in (None, end.on_saw)
+    back_longer = end.cut is CutKind.COMPOUND and end.bevel_direction not in (None, end.on_saw)
     return f"{edge}_back" if back_longer else edge

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from longpoint.geometry import CutKind, Cutout, End, Part
+from longpoint.geometry import CutKind, Cutout, End, Piece
 from longpoint.lengths import Fraction, Real, Rounding, round_to
 from longpoint.values import Value
 
@@ -14,25 +14,25 @@ class EndCut(Value, frozen=True):
     """One end of a piece as it was cut.
 
     Attributes:
-        cut: square, mitre, bevel or compound.
-        mitre: degrees that the saw's table was turned off a square cut.
+        cut: square, miter, bevel or compound.
+        miter: degrees that the saw's table was turned off a square cut.
         bevel: degrees that the blade was tilted from upright.
         long_edge: as of an `End`.
-        notch_depth: from the back edge in; nought where nothing is notched.
-        notch_length: from the piece's end in; nought where nothing is notched.
+        notch_depth: from the back edge in; zero where nothing is notched.
+        notch_length: from the piece's end in; zero where nothing is notched.
         notch_end: the notch's depth at the piece's end, the same as `notch_depth` where the wall is in plane; None
             where it was not kept.
         tilt: the side to which the top of the blade leaned; None for an upright blade, or where it was not kept.
     """
 
     cut: CutKind
-    mitre: float
+    miter: float
     bevel: float
     long_edge: str | None
     notch_depth: Fraction
     notch_length: Fraction
     notch_end: Fraction | None = None
-    tilt: str | None = None
+    bevel_direction: str | None = None
 
 
 class SawnOut(Value, frozen=True):
@@ -77,20 +77,20 @@ class PieceShape(Value, frozen=True):
     cutouts: tuple[SawnOut, ...] | None = None
 
 
-def shape_of(part: Part, rounding: Rounding) -> PieceShape:
-    """A part as it will lie on the saw."""
+def shape_of(piece: Piece, rounding: Rounding) -> PieceShape:
+    """A piece as it will lie on the saw."""
     return PieceShape(
-        part.profile,
-        round_to(part.overall, rounding),
-        round_to(part.width, rounding),
-        part.thickness,
-        part.rip_width is not None,
-        _end_of(part.ends[0], rounding),
-        _end_of(part.ends[1], rounding),
+        piece.profile,
+        round_to(piece.overall, rounding),
+        round_to(piece.width, rounding),
+        piece.thickness,
+        piece.rip_width is not None,
+        _end_of(piece.ends[0], rounding),
+        _end_of(piece.ends[1], rounding),
         None
-        if part.taper is None
-        else (round_to(part.taper.left, rounding), round_to(part.taper.right, rounding)),
-        tuple(_sawn_out(cutout, rounding) for cutout in part.cutouts),
+        if piece.taper is None
+        else (round_to(piece.taper.left, rounding), round_to(piece.taper.right, rounding)),
+        tuple(_sawn_out(cutout, rounding) for cutout in piece.cutouts),
     )
 
 
@@ -111,8 +111,8 @@ def same_end(one: EndCut, other: EndCut) -> bool:
         (one.cut, one.long_edge, one.notch_depth, one.notch_length)
         == (other.cut, other.long_edge, other.notch_depth, other.notch_length)
         and _same_where_kept(one.notch_end, other.notch_end)
-        and _same_where_kept(one.tilt, other.tilt)
-        and abs(one.mitre - other.mitre) <= ANGLE_SLACK
+        and _same_where_kept(one.bevel_direction, other.bevel_direction)
+        and abs(one.miter - other.miter) <= ANGLE_SLACK
         and abs(one.bevel - other.bevel) <= ANGLE_SLACK
     )
 
@@ -128,7 +128,14 @@ def _end_of(end: End, rounding: Rounding) -> EndCut:
         depth, length = round_to(end.notch.depth, rounding), round_to(end.notch.length, rounding)
         end_depth = _other(end.notch.end_depth, depth, rounding)
     return EndCut(
-        end.cut, float(end.mitre), float(end.bevel), end.long_edge, depth, length, end_depth, end.tilt
+        end.cut,
+        float(end.miter),
+        float(end.bevel),
+        end.long_edge,
+        depth,
+        length,
+        end_depth,
+        end.bevel_direction,
     )
 
 

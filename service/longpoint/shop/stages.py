@@ -6,8 +6,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import count
 
-from longpoint.shop.build import BuiltOpening, CutList, HouseKey, cutting_jobs, every_instance
-from longpoint.stock import Budget, Job, Placed, Plan, Remnant, Standing, StockError, plan
+from longpoint.shop.build import BuiltOpening, CutList, HouseKey, cuttings, every_instance
+from longpoint.stock import Budget, Cutting, Placed, Plan, Standing, StickOnHand, StockError, plan
 
 AHEAD = "ahead "
 """Begins what a stick that looks ahead is called: it has no name of its own yet, and comes after those that have."""
@@ -37,22 +37,22 @@ def with_later(cut_list: CutList, later: Instances) -> CutList:
         return cut_list
     used = {one.profile: one for one in cut_list.plans}
     plans, missing = [], []
-    for job in cutting_jobs(cut_list.house, cut_list.openings, later):
+    for cutting in cuttings(cut_list.house, cut_list.openings, later):
         try:
-            plans.append(plan(_after(job, used.get(job.profile)), Budget(seconds=0)))
+            plans.append(plan(_after(cutting, used.get(cutting.profile)), Budget(seconds=0)))
         except StockError:
-            missing.append(job.profile)
+            missing.append(cutting.profile)
     return cut_list.with_later(tuple(plans), tuple(missing))
 
 
-def looking_ahead(job: Job, whole: Job) -> Iterator[Standing]:
+def looking_ahead(cutting: Cutting, whole: Cutting) -> Iterator[Standing]:
     """Sticks to be kept where that costs nothing: those of the whole house, with room left for what is cut later.
 
     Args:
-        job: Of what is cut now.
+        house: Of what is cut now.
         whole: Of that and of what is cut later.
     """
-    now = {piece.key for piece in job.pieces}
+    now = {piece.key for piece in cutting.pieces}
     try:
         found = plan(whole, Budget(seconds=0))
     except StockError:
@@ -80,16 +80,16 @@ def _without(placed: Sequence[Placed], stays: Sequence[bool]) -> Iterator[Placed
         before = index
 
 
-def _after(job: Job, before: Plan | None) -> Job:
-    """A job with the lengths on hand that a plan leaves, and the offcuts that it keeps."""
+def _after(cutting: Cutting, before: Plan | None) -> Cutting:
+    """A cutting with the lengths on hand that a plan leaves, and the offcuts that it keeps."""
     if before is None:
-        return job
+        return cutting
     taken = before.sticks
-    free = [one for one in job.remnants if one.key not in taken]
+    free = [one for one in cutting.lengths_on_hand if one.key not in taken]
     numbers = count()
     kept = [
-        Remnant(f"offcut {next(numbers)}", length)
+        StickOnHand(f"offcut {next(numbers)}", length)
         for length, quantity in before.offcuts
         for _ in range(quantity)
     ]
-    return replace(job, remnants=(*free, *kept))
+    return replace(cutting, lengths_on_hand=(*free, *kept))

@@ -21,7 +21,7 @@ from longpoint.shop.saw_settings import (
     lying_setting,
     right_end,
 )
-from longpoint.shop.sticks import Blank, Piece, Section, WorkStick
+from longpoint.shop.sticks import Blank, PieceToMake, StickSection, WorkStick
 from longpoint.stock import Placed, eaten
 from longpoint.values import Value
 
@@ -32,14 +32,14 @@ Work = tuple[object, ...]
 """Names what is in hand: a stick or a part of one, or a piece."""
 
 
-class Step(Value, frozen=True):
+class SawStep(Value, frozen=True):
     """A cut.
 
     Attributes:
         work: what is in hand.
         pieces: what it makes or works on.
         takes: what it takes off the free end of the stick, with what the cut eats.
-        length: of the piece that it parts from the stick, or of the piece in hand; nought for neither.
+        length: of the piece that it pieces from the stick, or of the piece in hand; zero for neither.
         end: the end of the piece that it makes, and how the piece lies.
         careful: it makes a piece too short to hold.
         stops_after: how far from the front edge the cut goes, where it does not go right through.
@@ -50,7 +50,7 @@ class Step(Value, frozen=True):
     work: Work
     profile: str
     stick: str
-    pieces: tuple[Piece, ...]
+    pieces: tuple[PieceToMake, ...]
     takes: Fraction = ZERO
     length: Fraction = ZERO
     end: End | None = None
@@ -63,7 +63,7 @@ class Step(Value, frozen=True):
 
     @property
     def on_piece(self) -> bool:
-        """Whether a piece is in hand that was parted from its stick before."""
+        """Whether a piece is in hand that was cut off from its stick before."""
         return isinstance(self.work[0], PieceName)
 
 
@@ -72,10 +72,10 @@ def _cut(
     setting: Setting,
     work: Work,
     stick: WorkStick,
-    pieces: tuple[Piece, ...],
+    pieces: tuple[PieceToMake, ...],
     **more: Any,
-) -> Step:
-    return Step(kind, setting, work, stick.profile, stick.name, pieces, **more)
+) -> SawStep:
+    return SawStep(kind, setting, work, stick.profile, stick.name, pieces, **more)
 
 
 class Rest:
@@ -102,13 +102,13 @@ class Bench:
         """Whether a piece of it is too short to hold."""
         return any(piece.length < self.saw.smallest_held for piece in blank.pieces)
 
-    def rip_stick(self, stick: WorkStick, work: Work) -> Iterator[Step]:
+    def rip_stick(self, stick: WorkStick, work: Work) -> Iterator[SawStep]:
         """A whole stick whose pieces all have one width."""
         if stick.rip is not None:
             setting = Setting(Tool.TABLE_SAW, fence=stick.rip)
             yield _cut(OperationKind.RIP_STICK, setting, work, stick, stick.pieces, length=stick.length)
 
-    def squared(self, stick: WorkStick, section: Section, blank: Blank, rest: Rest) -> Iterator[Step]:
+    def squared(self, stick: WorkStick, section: StickSection, blank: Blank, rest: Rest) -> Iterator[SawStep]:
         """The free end of a stick made square for its next piece, what lies before that cut off with it."""
         if rest.square and not rest.waste:
             return
@@ -125,8 +125,8 @@ class Bench:
         )
         rest.square, rest.waste = True, ZERO
 
-    def divided(self, stick: WorkStick, section: Section, work: Work) -> Step:
-        """A stick cut apart where a section begins, so that each part can be cut by itself."""
+    def divided(self, stick: WorkStick, section: StickSection, work: Work) -> SawStep:
+        """A stick cut apart where a section begins, so that each piece can be cut by itself."""
         return _cut(
             OperationKind.CUT_OUT,
             SQUARE,
@@ -137,7 +137,7 @@ class Bench:
             mark_from=MarkFrom.LEFT_END,
         )
 
-    def crosscut(self, stick: WorkStick, blank: Blank, rest: Rest) -> Step:
+    def crosscut(self, stick: WorkStick, blank: Blank, rest: Rest) -> SawStep:
         """A piece cut off square at both ends, whatever its ends will be."""
         (piece,) = blank.pieces
         return _cut(
@@ -153,7 +153,7 @@ class Bench:
             mark_from=MarkFrom.SQUARE_END,
         )
 
-    def along(self, stick: WorkStick, section: Section, blank: Blank, rest: Rest) -> Iterator[Step]:
+    def along(self, stick: WorkStick, section: StickSection, blank: Blank, rest: Rest) -> Iterator[SawStep]:
         """The cuts of a blank at the free end of its stick, one after the other."""
         yield from self._first_end(stick, section, blank, rest)
         pairs = zip_longest(zip(blank.pieces, blank.placed, strict=True), blank.placed[1:])
@@ -161,7 +161,9 @@ class Bench:
             pieces = blank.pieces[at : at + 2] if after else (piece,)
             yield self._cut_off(stick, section, pieces, placed, after, rest)
 
-    def _first_end(self, stick: WorkStick, section: Section, blank: Blank, rest: Rest) -> Iterator[Step]:
+    def _first_end(
+        self, stick: WorkStick, section: StickSection, blank: Blank, rest: Rest
+    ) -> Iterator[SawStep]:
         piece, placed = blank.pieces[0], blank.placed[0]
         end = left_end(piece, placed)
         if not self.in_place(end):
@@ -181,25 +183,25 @@ class Bench:
             mark_edge=long_edge(end),
             careful=piece.length < self.saw.smallest_held,
             # Its stick is as wide as the board the return belongs to: the rest of that is another piece.
-            stops_after=self.round(piece.part.width) if end.long_edge == "front" else None,
+            stops_after=self.round(piece.piece.width) if end.long_edge == "front" else None,
         )
         rest.waste = ZERO
 
     def _cut_off(
         self,
         stick: WorkStick,
-        section: Section,
-        pieces: tuple[Piece, ...],
+        section: StickSection,
+        pieces: tuple[PieceToMake, ...],
         placed: Placed,
         after: Placed | None,
         rest: Rest,
-    ) -> Step:
+    ) -> SawStep:
         piece = pieces[0]
         left, right = left_end(piece, placed), right_end(piece, placed)
-        if after is not None or self.parts(stick, section, piece, right):
+        if after is not None or self.pieces(stick, section, piece, right):
             kind = OperationKind.ANGLED_CUT_OFF if after is None else OperationKind.SHARED_CUT
             setting, made = lying_setting(right, placed, self.saw), right
-            eats = eaten(stick.kerf, float(right.mitre), float(right.bevel))
+            eats = eaten(stick.kerf, float(right.miter), float(right.bevel))
             takes = piece.length + eats if after is None else after.start - placed.start
         else:
             kind, setting, made = OperationKind.CUT_OFF, SQUARE, None
@@ -222,14 +224,14 @@ class Bench:
             careful=piece.length < self.saw.smallest_held,
         )
 
-    def _mark(self, piece: Piece, left: End, right: End | None) -> tuple[Fraction, MarkFrom, str]:
+    def _mark(self, piece: PieceToMake, left: End, right: End | None) -> tuple[Fraction, MarkFrom, str]:
         """The length to mark from the end that is made already, on the edge where the next cut has its long point."""
         measured = right or (left if self.in_place(left) else None)
         edge = "" if measured is None else long_edge(measured)
         if not self.in_place(left):
             return piece.length, MarkFrom.SQUARE_END, edge
         if right is not None and ACROSS_FACE.get(right.long_edge or "") == left.long_edge:
-            along = piece.part.long_point if right.long_edge == "outer" else piece.part.short_point
+            along = piece.piece.long_point if right.long_edge == "outer" else piece.piece.short_point
             return self.round(along), MarkFrom.SHORT_POINT, edge
         return piece.length, MarkFrom.LONG_POINT, edge
 
@@ -237,45 +239,45 @@ class Bench:
         """Whether an end is angled, and cut while its piece is still part of the stick."""
         return angled(end, self.saw) and end.notch is None
 
-    def parts(self, stick: WorkStick, section: Section, piece: Piece, end: End) -> bool:
-        """Whether an angled cut is what parts a piece from its stick: a piece too short to hold is never cut again."""
+    def pieces(self, stick: WorkStick, section: StickSection, piece: PieceToMake, end: End) -> bool:
+        """Whether an angled cut is what cuts a piece off its stick: a piece too short to hold is never cut again."""
         if not self.in_place(end):
             return False
         return not stick.square_first or (piece.length < self.saw.smallest_held and not section.tight)
 
     def angled_later(
-        self, stick: WorkStick, section: Section, blank: Blank, crosscut: bool = False
-    ) -> Iterator[Step]:
-        """Angled ends still to be made once a blank is parted, or was cut off square, stopped miters apart."""
+        self, stick: WorkStick, section: StickSection, blank: Blank, crosscut: bool = False
+    ) -> Iterator[SawStep]:
+        """Angled ends still to be made once a blank is cut off, or was cut off square, stopped miters apart."""
         first, last = blank.pieces[0], blank.pieces[-1]
         left, right = left_end(first, blank.placed[0]), right_end(last, blank.placed[-1])
         if crosscut and self.in_place(left):
             yield self._on_piece(stick, first, left)
-        if self.in_place(right) and (crosscut or not self.parts(stick, section, last, right)):
+        if self.in_place(right) and (crosscut or not self.pieces(stick, section, last, right)):
             yield self._on_piece(stick, last, right)
 
-    def returned_ends(self, stick: WorkStick, blank: Blank) -> Iterator[Step]:
+    def returned_ends(self, stick: WorkStick, blank: Blank) -> Iterator[SawStep]:
         """Miters that stop at a notch."""
         for piece in blank.pieces:
-            for end in piece.part.ends:
+            for end in piece.piece.ends:
                 if end.notch is not None and angled(end, self.saw):
                     yield self._on_piece(stick, piece, end)
 
-    def _on_piece(self, stick: WorkStick, piece: Piece, end: End) -> Step:
+    def _on_piece(self, stick: WorkStick, piece: PieceToMake, end: End) -> SawStep:
         step = self._own(OperationKind.ANGLED_END, end_setting(end, self.saw), stick, piece, end)
         step = replace(step, mark_edge=long_edge(end))
         if end.notch is None:
             return step
         depth = end.notch.depth if end.notch.end_depth is None else end.notch.end_depth
-        return replace(step, stops_after=self.round(piece.part.width - depth))
+        return replace(step, stops_after=self.round(piece.piece.width - depth))
 
-    def rips(self, stick: WorkStick, piece: Piece) -> Iterator[Step]:
+    def rips(self, stick: WorkStick, piece: PieceToMake) -> Iterator[SawStep]:
         if stick.rip is None and piece.rip is not None:
             setting = Setting(Tool.TABLE_SAW, fence=piece.rip, taper=piece.taper)
             yield self._own(OperationKind.RIP, setting, stick, piece, None)
 
-    def notches(self, stick: WorkStick, piece: Piece) -> Iterator[Step]:
-        for end in piece.part.ends:
+    def notches(self, stick: WorkStick, piece: PieceToMake) -> Iterator[SawStep]:
+        for end in piece.piece.ends:
             if end.notch is None or end.notch.depth <= 0 or end.notch.length <= 0:
                 continue
             far = end.notch.end_depth
@@ -288,9 +290,9 @@ class Bench:
             yield self._own(OperationKind.NOTCH, setting, stick, piece, end)
 
     def _own(
-        self, kind: OperationKind, setting: Setting, stick: WorkStick, piece: Piece, end: End | None
-    ) -> Step:
-        """A cut on a piece that was parted before."""
+        self, kind: OperationKind, setting: Setting, stick: WorkStick, piece: PieceToMake, end: End | None
+    ) -> SawStep:
+        """A cut on a piece that was cut off before."""
         short = piece.length < self.saw.smallest_held
         return _cut(
             kind, setting, (piece.name,), stick, (piece,), length=piece.length, end=end, careful=short

@@ -1,6 +1,6 @@
 """The plan's sticks as the saw meets them: sections free of defects, each a row of blanks, left to right.
 
-A blank is one piece or, on stock that is turned over, several in a row whose shared cuts part one and begin the next.
+A blank is one piece or, on stock that is turned over, several in a row whose shared cuts piece one and begin the next.
 """
 
 from __future__ import annotations
@@ -9,22 +9,22 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
-from longpoint.geometry import Part
+from longpoint.geometry import Piece
 from longpoint.lengths import Fraction, Rounding, round_to
 from longpoint.shop.build import CutList, HouseKey
 from longpoint.shop.house import House
 from longpoint.shop.operations import PieceName
-from longpoint.stock import Defect, Layout, Placed
+from longpoint.stock import Layout, Placed, Stretch
 from longpoint.values import Value
 
 ZERO = Fraction(0)
 
 
-class Piece(Value, frozen=True):
-    """One piece to make. Attributes: name; part; length, rip and taper, on the marks of the rounding."""
+class PieceToMake(Value, frozen=True):
+    """One piece to make. Attributes: name; piece; length, rip and taper, on the marks of the rounding."""
 
     name: PieceName
-    part: Part
+    piece: Piece
     length: Fraction
     rip: Fraction | None
     taper: tuple[Fraction, Fraction] | None = None
@@ -33,12 +33,12 @@ class Piece(Value, frozen=True):
 class Blank(Value, frozen=True):
     """Pieces with shared cuts between them, or one by itself. Attributes: pieces, and their places on the stick."""
 
-    pieces: tuple[Piece, ...]
+    pieces: tuple[PieceToMake, ...]
     placed: tuple[Placed, ...]
 
     @property
     def eats(self) -> Fraction:
-        """What the cut that parts it from its stick takes at most."""
+        """What the cut that cuts it off its stick takes at most."""
         return self.placed[-1].eats
 
     @property
@@ -47,7 +47,7 @@ class Blank(Value, frozen=True):
         return self.placed[-1].end - self.placed[0].start
 
 
-class Section(Value, frozen=True):
+class StickSection(Value, frozen=True):
     """A stretch of a stick between its ends and its defects.
 
     Attributes:
@@ -55,7 +55,7 @@ class Section(Value, frozen=True):
         begin: where its first piece starts, from the stick's left end.
         room: from there to where its last piece must have ended.
         waste: to cut off before its first piece, when what lies before it is cut.
-        end: where the stick, cut apart at its defects, ends; None for parts that no plan lays on a stick.
+        end: where the stick, cut apart at its defects, ends; None for pieces that no plan lays on a stick.
         blanks: from left to right.
         taken: what they take of it, with what every cut eats.
         tight: whether they do not fit in every order.
@@ -80,7 +80,7 @@ class WorkStick(Value, frozen=True):
 
     Attributes:
         profile: what it is.
-        name: its name; "" for parts that no plan lays on a stick.
+        name: its name; "" for pieces that no plan lays on a stick.
         length: uncut.
         rip: the width to rip the whole stick to; None when its pieces are not all of one.
         kerf: what a square cut eats.
@@ -93,19 +93,19 @@ class WorkStick(Value, frozen=True):
     rip: Fraction | None
     kerf: Fraction
     square_first: bool
-    sections: tuple[Section, ...]
+    sections: tuple[StickSection, ...]
 
     @property
     def blanks(self) -> Iterator[Blank]:
         return (blank for section in self.sections for blank in section.blanks)
 
     @property
-    def pieces(self) -> tuple[Piece, ...]:
+    def pieces(self) -> tuple[PieceToMake, ...]:
         return tuple(piece for blank in self.blanks for piece in blank.pieces)
 
 
 def work_sticks(cut_list: CutList) -> list[WorkStick]:
-    """Every stick of every plan, then the parts no plan holds, in one section a profile with no stick."""
+    """Every stick of every plan, then the pieces no plan holds, in one section a profile with no stick."""
     house = cut_list.house
     waiting, defects = _pieces(cut_list), defects_of(house)
     sticks: list[WorkStick] = []
@@ -121,45 +121,47 @@ def work_sticks(cut_list: CutList) -> list[WorkStick]:
     return sticks + _without_plan(left, +house.kerf)
 
 
-def _pieces(cut_list: CutList) -> dict[HouseKey, list[Piece]]:
+def _pieces(cut_list: CutList) -> dict[HouseKey, list[PieceToMake]]:
     """Every piece by its key in the plans, the first instance last."""
     house = cut_list.house
-    pieces: dict[HouseKey, list[Piece]] = {}
+    pieces: dict[HouseKey, list[PieceToMake]] = {}
     for index, one in enumerate(cut_list.openings):
-        for part in one.built.parts:
-            key = HouseKey(index, part.key)
+        for piece in one.built.pieces:
+            key = HouseKey(index, piece.key)
             pieces[key] = [
-                work_piece(one.built.opening.mark, part, instance, house.rounding)
+                work_piece(one.built.opening.mark, piece, instance, house.rounding)
                 for instance in reversed(cut_list.instances(key, one.count))
             ]
     return pieces
 
 
-def work_piece(mark: str, part: Part, instance: int, rounding: Rounding) -> Piece:
+def work_piece(mark: str, piece: Piece, instance: int, rounding: Rounding) -> PieceToMake:
     """A piece to make, its lengths on the marks of the rounding."""
-    rip = None if part.rip_width is None else round_to(part.rip_width, rounding)
+    rip = None if piece.rip_width is None else round_to(piece.rip_width, rounding)
     taper = None
-    if part.taper is not None:
-        taper = round_to(part.taper[0], rounding), round_to(part.taper[1], rounding)
-    return Piece(PieceName(mark, part.key, instance), part, round_to(part.overall, rounding), rip, taper)
+    if piece.taper is not None:
+        taper = round_to(piece.taper[0], rounding), round_to(piece.taper[1], rounding)
+    return PieceToMake(
+        PieceName(mark, piece.key, instance), piece, round_to(piece.overall, rounding), rip, taper
+    )
 
 
-Defects = Mapping[tuple[str, str], tuple[Defect, ...]]
+Defects = Mapping[tuple[str, str], tuple[Stretch, ...]]
 
 
 def defects_of(house: House) -> Defects:
     """The defects of the house's stock, by profile and by the name that plans give the stick; those that have any."""
-    found: dict[tuple[str, str], tuple[Defect, ...]] = {}
+    found: dict[tuple[str, str], tuple[Stretch, ...]] = {}
     for stock in house.stock:
-        if any(one.defects for one in stock.sticks) or any(one.defects for one in stock.remnants):
+        if any(one.defects for one in stock.sticks) or any(one.defects for one in stock.lengths_on_hand):
             found |= {(stock.profile, one.key): one.defects for one in stock.kinds if one.defects}
-            found |= {(stock.profile, one.key): one.defects for one in stock.boards if one.defects}
+            found |= {(stock.profile, one.key): one.defects for one in stock.each_on_hand if one.defects}
     return found
 
 
 def sections(
-    house: House, layout: Layout, pieces: tuple[Piece, ...], defects: tuple[Defect, ...]
-) -> tuple[Section, ...]:
+    house: House, layout: Layout, pieces: tuple[PieceToMake, ...], defects: tuple[Stretch, ...]
+) -> tuple[StickSection, ...]:
     """Blanks follow one another, what the cut between them eats apart; where there is more, there is a defect."""
     trim = +house.end_trim
     free = ZERO  # how far the stick is cut up
@@ -182,28 +184,28 @@ def sections(
         room = min(layout.length - trim, *clear) - begin if clear else layout.length - trim - begin
         taken = last.end + last.eats - begin
         tight = taken - min(blank.eats for blank in row) > room
-        found.append(Section(place, begin, room, waste, end, tuple(row), taken, tight))
+        found.append(StickSection(place, begin, room, waste, end, tuple(row), taken, tight))
     return tuple(found)
 
 
-def _one_rip(pieces: tuple[Piece, ...]) -> Fraction | None:
+def _one_rip(pieces: tuple[PieceToMake, ...]) -> Fraction | None:
     widths = {piece.rip for piece in pieces}
     return widths.pop() if len(widths) == 1 and not any(piece.taper for piece in pieces) else None
 
 
-def _blanks(pieces: tuple[Piece, ...], placed: tuple[Placed, ...]) -> Iterator[Blank]:
+def _blanks(pieces: tuple[PieceToMake, ...], placed: tuple[Placed, ...]) -> Iterator[Blank]:
     starts = [at for at, place in enumerate(placed) if not place.shares_cut] + [len(placed)]
     for first, after in pairwise(starts):
         yield Blank(pieces[first:after], placed[first:after])
 
 
-def _without_plan(pieces: list[Piece], kerf: Fraction) -> list[WorkStick]:
-    profiles: dict[str, list[Piece]] = defaultdict(list)
+def _without_plan(pieces: list[PieceToMake], kerf: Fraction) -> list[WorkStick]:
+    profiles: dict[str, list[PieceToMake]] = defaultdict(list)
     for piece in pieces:
-        profiles[piece.part.profile].append(piece)
+        profiles[piece.piece.profile].append(piece)
     sticks = []
     for profile, row in profiles.items():
         blanks = tuple(Blank((piece,), (Placed(ZERO, piece.length),)) for piece in row)
-        section = Section(0, ZERO, ZERO, ZERO, None, blanks, ZERO, False)
+        section = StickSection(0, ZERO, ZERO, ZERO, None, blanks, ZERO, False)
         sticks.append(WorkStick(profile, "", ZERO, None, kerf, False, (section,)))
     return sticks

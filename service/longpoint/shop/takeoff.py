@@ -105,14 +105,14 @@ class Task(StrEnum):
     ROUT = "rout"
     CUT = "cut"
     SET_UP = "set_up"
-    FIT = "fit"
+    INSTALL = "install"
     NAIL = "nail"
     FILL = "fill"
     CAULK = "caulk"
     FINAL_COAT = "final_coat"
 
 
-class Labour(Value, frozen=True):
+class Labor(Value, frozen=True):
     """Hands-on minutes of one task.
 
     Attributes:
@@ -135,7 +135,7 @@ class Labour(Value, frozen=True):
 
 
 class Wait(Value, frozen=True):
-    """A drying wait, the whole job's together.
+    """A drying wait, the whole house's together.
 
     Attributes:
         after: What has to dry.
@@ -160,7 +160,7 @@ class Hours(Value, frozen=True):
     """
 
     hands_on_hours: Quantity
-    tasks: tuple[Labour, ...]
+    tasks: tuple[Labor, ...]
     wait_hours: Quantity
     waits: tuple[Wait, ...]
     rates: tuple[Rate, ...]
@@ -175,9 +175,9 @@ class CostLine(Value, frozen=True):
     """A line of the whole-house view.
 
     Attributes:
-        category: stock, waste, kept_offcut, consumable or labour.
+        category: stock, waste, kept_offcut, consumable or labor.
         name: The profile, the material's code or the task.
-        amount: Of the whole job.
+        amount: Of the whole house.
         by_opening: Each opening's amount, in the order of `openings`; they add up to `amount`.
     """
 
@@ -195,7 +195,7 @@ class CostTotals(Value, frozen=True):
         waste: Kerfs, trims and short offcuts.
         kept_offcut: Offcuts and lengths that are left.
         consumable: Materials beside the sticks.
-        labour: Hands-on hours at the wages given.
+        labor: Hands-on hours at the wages given.
         total: All of them.
     """
 
@@ -203,7 +203,7 @@ class CostTotals(Value, frozen=True):
     waste: Cents
     kept_offcut: Cents
     consumable: Cents
-    labour: Cents
+    labor: Cents
     total: Cents
 
 
@@ -240,7 +240,7 @@ class Unpriced(Value, frozen=True):
 
     Attributes:
         category: stock for a profile that no stock was given for, or whose stock does not give what is held back;
-            consumable for a material, labour for a task.
+            consumable for a material, labor for a task.
         name: The profile, the material's code or the task.
     """
 
@@ -253,7 +253,7 @@ class CostSheet(Value, frozen=True):
 
     Attributes:
         currency: Of every amount.
-        total: The whole job, by category; of what is in `unpriced` it holds nothing.
+        total: The whole house, by category; of what is in `unpriced` it holds nothing.
         lines: By what it is spent on.
         openings: By opening.
         rooms: By room.

@@ -13,7 +13,7 @@ MOST_NAMING = 4_000_000
 def naming(built: Built) -> int:
     """Bytes of the names that are repeated for the pieces of an opening."""
     mark = len(built.opening.mark.encode())
-    return sum(mark + len(part.profile.encode()) for part in built.parts)
+    return sum(mark + len(piece.profile.encode()) for piece in built.pieces)
 
 
 def too_long_names(index: int) -> Fault:
@@ -21,7 +21,7 @@ def too_long_names(index: int) -> Fault:
         ("openings", index, "mark"),
         "too-much-naming",
         f"The marks and profiles of so many pieces, each piece with its own, come to more than {MOST_NAMING} bytes: "
-        "shorten the names, or take the house in parts.",
+        "shorten the names, or send the house in parts.",
     )
 
 

@@ -28,7 +28,7 @@ class Section(StrEnum):
 
 
 class ShopWork(Value, frozen=True):
-    """The sections asked for, None for the others, and the cautions of the job."""
+    """The sections asked for, None for the others, and the cautions of the house."""
 
     cautions: tuple[Caution, ...]
     saw_order: SawOrder | None = None

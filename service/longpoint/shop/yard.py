@@ -7,9 +7,7 @@ from typing import Annotated
 from msgspec import Meta
 
 from longpoint.lengths import Length, PositiveLength
-from longpoint.stock import Defect as Stretch
-from longpoint.stock import Remnant as Board
-from longpoint.stock import StickKind
+from longpoint.stock import StickKind, StickOnHand, Stretch
 from longpoint.values import Given, Name, Price
 
 
@@ -63,7 +61,7 @@ class OnHand(Given, frozen=True):
     defects: Defects = ()
 
 
-class Remnant(OnHand, frozen=True, kw_only=True):
+class LengthsOnHand(OnHand, frozen=True, kw_only=True):
     """A piece of stock on hand: used first where that is cheaper.
 
     Attributes:
@@ -80,12 +78,12 @@ class StockForSale(Given, frozen=True, kw_only=True):
     Attributes:
         profile: Its name, as the trim's pieces name theirs.
         sticks: The lengths the yard sells.
-        turnable: Flat and square-edged, so that mitred ends may share a cut.
+        turnable: Flat and square-edged, so that mitered ends may share a cut.
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain and color
             agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count
             as one: give each its own mark where each is to have its own stick.
-        square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what parts a piece from
-            its stick eats the kerf alone. Otherwise a miter parts the piece, and eats more than a square cut.
+        square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a piece off
+            from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more than a square cut.
     """
 
     profile: Name
@@ -99,10 +97,10 @@ class Stock(StockForSale, frozen=True, kw_only=True):
     """One profile's stock: what the yard sells of it, and what is on hand.
 
     Attributes:
-        remnants: What is on hand already.
+        lengths on hand: What is on hand already.
     """
 
-    remnants: Annotated[tuple[Remnant, ...], Meta(max_length=200)] = ()
+    lengths_on_hand: Annotated[tuple[LengthsOnHand, ...], Meta(max_length=200)] = ()
 
     @property
     def kinds(self) -> tuple[StickKind, ...]:
@@ -113,21 +111,23 @@ class Stock(StockForSale, frozen=True, kw_only=True):
         )
 
     @property
-    def boards(self) -> tuple[Board, ...]:
-        """Each of its remnants by itself, as the stock room takes them."""
+    def each_on_hand(self) -> tuple[StickOnHand, ...]:
+        """Each of its lengths on hand by itself, as the stock room takes them."""
         return tuple(
-            Board(f"remnants/{index}/{number}", one.length, int(one.price), stretches(one.defects))
-            for index, one in enumerate(self.remnants)
+            StickOnHand(
+                f"lengths_on_hand/{index}/{number}", one.length, int(one.price), stretches(one.defects)
+            )
+            for index, one in enumerate(self.lengths_on_hand)
             for number in range(one.count)
         )
 
-    def remnant_at(self, key: str) -> int:
-        """Which of its remnants a board of this key is one of."""
+    def on_hand_at(self, key: str) -> int:
+        """Which of its lengths on hand a board of this key is one of."""
         return int(key.split("/")[1])
 
-    def remnant_of(self, board: int) -> int:
-        """Which of its remnants a board is one of."""
-        for index, one in enumerate(self.remnants):
+    def on_hand_of(self, board: int) -> int:
+        """Which of its lengths on hand a board is one of."""
+        for index, one in enumerate(self.lengths_on_hand):
             board -= one.count
             if board < 0:
                 return index

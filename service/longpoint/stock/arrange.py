@@ -3,14 +3,14 @@
 from collections.abc import Sequence
 from itertools import combinations_with_replacement, pairwise, product
 
-from .problem import Form, Problem
+from .problem import Form, ScaledCutting
 
 __all__ = ["in_a_row", "row_length"]
 
 Row = tuple[Form, ...]
 
 
-def in_a_row(problem: Problem, counts: Sequence[tuple[int, int]], run: int) -> Row:
+def in_a_row(problem: ScaledCutting, counts: Sequence[tuple[int, int]], run: int) -> Row:
     """The shortest row of so many of those items when all shared miters save one length, or there are none."""
     wanted = [(problem.items[item].forms, count) for item, count in counts]
     if not run:

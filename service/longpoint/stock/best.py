@@ -6,7 +6,7 @@ from longpoint.lengths import Fraction
 
 from .bound import round_up
 from .firstfit import Cut, cost, rank
-from .problem import Problem
+from .problem import ScaledCutting
 
 __all__ = ["Best"]
 
@@ -15,7 +15,7 @@ class Best:
     """The best plan and bound so far.
 
     Args:
-        problem: the job in units.
+        problem: the cutting in units.
         cuts: a plan to start from, if there is one.
         bound: cents no plan costs less than.
         report: called whenever the plan or the bound changes.
@@ -32,7 +32,7 @@ class Best:
 
     def __init__(
         self,
-        problem: Problem,
+        problem: ScaledCutting,
         cuts: list[Cut] | None,
         bound: int,
         report: Callable[["Best"], None] | None = None,

@@ -9,11 +9,11 @@ from .columns import counted
 from .effort import Effort
 from .firstfit import Cut, cost, rank
 from .kept_most import Stick, without
-from .model import Job, Plan, Progress
+from .model import Cutting, Plan, Progress
 from .naming import named
-from .problem import Problem
+from .problem import ScaledCutting
 from .refill import rest
-from .standing import Held
+from .standing import StickHeld
 from .tidy import tidy
 
 __all__ = ["BestKept", "Replanned"]
@@ -38,7 +38,7 @@ class BestKept:
     """The best plan so far and the standing sticks in it.
 
     Args:
-        job: what is to be cut.
+        cutting: what is to be cut.
         problem: the same in units.
         held: the standing sticks that it allows.
         seconds: of work, keeping and all.
@@ -52,21 +52,21 @@ class BestKept:
         kept: places of the sticks in the plan.
         cuts: of all else; None as long as there is no plan.
         cost: its cents, those of the kept sticks among them.
-        bound: cents no plan of the job costs less than.
+        bound: cents no plan of the cutting costs less than.
         most: whether it is known that no plan that costs no more keeps more.
     """
 
     def __init__(
         self,
-        job: Job,
-        problem: Problem,
-        held: list[Held],
+        cutting: Cutting,
+        problem: ScaledCutting,
+        held: list[StickHeld],
         seconds: float,
         began: float,
         progress: Callable[[Progress], None] | None,
         better: Callable[[Replanned], None] | None,
     ) -> None:
-        self._job, self._problem, self._held = job, problem, held
+        self._cutting, self._problem, self._held = cutting, problem, held
         self.sticks: list[Stick] = [(one.stock, one.counts) for one in held]
         self.effort = Effort(seconds)
         self._began, self._progress, self._better = began, progress, better
@@ -126,8 +126,8 @@ class BestKept:
             why = "proven" if bound == self.cost else why or "effort"
         held = [self._held[at] for at in self.kept]
         plan = Plan(
-            self._job.profile,
-            (*(one.layout for one in held), *named(self._job, self._problem, held, self.cuts)),
+            self._cutting.profile,
+            (*(one.layout for one in held), *named(self._cutting, self._problem, held, self.cuts)),
             self.cost,
             bound,
             monotonic() - self._began,
@@ -138,8 +138,8 @@ class BestKept:
         )
         return Replanned(plan, tuple(one.name for one in held), self.most)
 
-    def rest(self, kept: Sequence[int]) -> tuple[Problem | None, list[int]]:
-        """The job without those sticks, and how many of each item it still has to give."""
+    def rest(self, kept: Sequence[int]) -> tuple[ScaledCutting | None, list[int]]:
+        """The cutting without those sticks, and how many of each item it still has to give."""
         left = without(self._problem, [self.sticks[at] for at in kept])
         remaining = [item.demand for item in left.items]
         return rest(self._problem, remaining, [stock.most for stock in left.stocks]), remaining

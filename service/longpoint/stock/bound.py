@@ -5,12 +5,12 @@ from math import gcd
 
 from longpoint.lengths import Fraction
 
-from .problem import Problem, Stock
+from .problem import ScaledCutting, StockGroup
 
 __all__ = ["material_bound", "material_short", "round_up"]
 
 
-def material_bound(problem: Problem) -> int:
+def material_bound(problem: ScaledCutting) -> int:
     """Cents no plan can go below: fill the stock cheapest for its length first, in parts of sticks."""
     wanted = _wanted(problem)
     cost = Fraction(0)
@@ -24,24 +24,24 @@ def material_bound(problem: Problem) -> int:
     return round_up(problem, cost)
 
 
-def material_short(problem: Problem) -> Fraction:
-    """Units by which all the stock there is falls short of the pieces and their kerfs, or nought."""
+def material_short(problem: ScaledCutting) -> Fraction:
+    """Units by which all the stock there is falls short of the pieces and their kerfs, or zero."""
     if any(stock.most is None for stock in problem.stocks):
         return Fraction(0)
     there = sum(_room(problem, stock) * (stock.most or 0) for stock in problem.stocks)
     return max(Fraction(0), _wanted(problem) - there)
 
 
-def round_up(problem: Problem, cost: Fraction) -> int:
+def round_up(problem: ScaledCutting, cost: Fraction) -> int:
     """The least sum of stick prices not below ``cost``, as far as their common divisor tells."""
     step = reduce(gcd, (stock.price for stock in problem.stocks), 0)
     return 0 if step == 0 else -(-cost // step) * step
 
 
-def _wanted(problem: Problem) -> Fraction:
+def _wanted(problem: ScaledCutting) -> Fraction:
     return sum((item.demand * (item.weight + item.cut) for item in problem.items), Fraction(0))
 
 
-def _room(problem: Problem, stock: Stock) -> int:
+def _room(problem: ScaledCutting, stock: StockGroup) -> int:
     """A row of n pieces has n - 1 cuts: one more than the stick has room for."""
     return stock.end - stock.start + problem.spare

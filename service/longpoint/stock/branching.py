@@ -1,4 +1,4 @@
-"""Branching on the number of sticks, for jobs with too many tallies to hold: boxes, the cheapest first."""
+"""Branching on the number of sticks, for cuttings with too many tallies to hold: boxes, the cheapest first."""
 
 from dataclasses import dataclass, field
 from heapq import heappop, heappush

@@ -1,4 +1,4 @@
-"""Refuse a job that makes no sense, naming every fault at once."""
+"""Refuse a cutting that makes no sense, naming every fault at once."""
 
 from collections.abc import Iterator
 from math import lcm
@@ -6,20 +6,20 @@ from math import lcm
 from longpoint.lengths import Fraction, spoken
 
 from .faults import StockError, StockFault
-from .model import Budget, Defect, Job, Piece, Remnant, StickKind
+from .model import Budget, Cutting, StickKind, StickOnHand, Stretch, Wanted
 
 __all__ = ["check"]
 
 MOST_PIECES = 2_000_000
 MOST_SECONDS = 30
 FINEST = 10**30
-"""Parts of an inch that all lengths of a job are whole numbers of: far finer than inches and millimetres to six places
-together, and still quick to reckon with."""
+"""Pieces of an inch that all lengths of a cutting are whole numbers of: far finer than inches and millimeters to six
+places together, and still quick to reckon with."""
 
 
-def check(job: Job, budget: Budget) -> None:
+def check(cutting: Cutting, budget: Budget) -> None:
     """Raise ``StockError`` with everything wrong that can be seen without planning."""
-    faults = tuple(_faults(job))
+    faults = tuple(_faults(cutting))
     if not 0 <= budget.seconds <= MOST_SECONDS:
         faults += (
             StockFault(
@@ -29,80 +29,85 @@ def check(job: Job, budget: Budget) -> None:
             ),
         )
     if not faults:
-        faults = tuple(_too_long(job))
+        faults = tuple(_too_long(cutting))
     if faults:
         raise StockError(faults)
 
 
-def _faults(job: Job) -> Iterator[StockFault]:
-    if job.kerf < 0:
-        yield StockFault(("kerf",), "negative", "The kerf is below nought; give what one cut eats.")
-    if job.end_trim < 0:
-        yield StockFault(("end_trim",), "negative", "The end trim is below nought; give 0 to trim nothing.")
-    if job.keep_length is not None and job.keep_length < 0:
-        yield StockFault(("keep_length",), "negative", "The keep length is below nought.")
-    yield from _piece_faults(job.pieces, job.kerf)
-    if job.pieces and not job.sticks and not job.remnants:
-        yield StockFault(("sticks",), "no_stock", "There is no stock to cut from; list a stick or a remnant.")
+def _faults(cutting: Cutting) -> Iterator[StockFault]:
+    if cutting.kerf < 0:
+        yield StockFault(("kerf",), "negative", "The kerf is below zero; give what one cut eats.")
+    if cutting.end_trim < 0:
+        yield StockFault(("end_trim",), "negative", "The end trim is below zero; give 0 to trim nothing.")
+    if cutting.keep_length is not None and cutting.keep_length < 0:
+        yield StockFault(("keep_length",), "negative", "The keep length is below zero.")
+    yield from _piece_faults(cutting.pieces, cutting.kerf)
+    if cutting.pieces and not cutting.sticks and not cutting.lengths_on_hand:
+        yield StockFault(
+            ("sticks",), "no_stock", "There is no stock to cut from; list a stick or a length on hand."
+        )
     seen: set[str] = set()
-    for index, stick in enumerate(job.sticks):
+    for index, stick in enumerate(cutting.sticks):
         yield from _stock_faults(("sticks", index), stick, seen)
         if stick.available is not None and stick.available < 0:
             yield StockFault(
-                ("sticks", index, "available"), "negative", "The number available is below nought."
+                ("sticks", index, "available"), "negative", "The number available is below zero."
             )
-    for index, remnant in enumerate(job.remnants):
-        yield from _stock_faults(("remnants", index), remnant, seen)
-        if remnant.end_trim is not None and remnant.end_trim < 0:
-            yield StockFault(("remnants", index, "end_trim"), "negative", "The end trim is below nought.")
-    lengths = [stock.length for stock in job.stock]
-    if lengths and job.kerf >= max(lengths):
+    for index, on_hand in enumerate(cutting.lengths_on_hand):
+        yield from _stock_faults(("lengths_on_hand", index), on_hand, seen)
+        if on_hand.end_trim is not None and on_hand.end_trim < 0:
+            yield StockFault(
+                ("lengths_on_hand", index, "end_trim"), "negative", "The end trim is below zero."
+            )
+    lengths = [stock.length for stock in cutting.stock]
+    if lengths and cutting.kerf >= max(lengths):
         yield StockFault(
             ("kerf",),
             "kerf_exceeds_stock",
-            f"The kerf, {spoken(job.kerf)}, is as long as the longest stick, {spoken(max(lengths))}; check its unit.",
+            f"The kerf, {spoken(cutting.kerf)}, is as long as the longest stick, {spoken(max(lengths))}; check "
+            f"its unit.",
         )
-    yield from _too_fine_together(job)
+    yield from _too_fine_together(cutting)
 
 
-def _too_fine_together(job: Job) -> Iterator[StockFault]:
+def _too_fine_together(cutting: Cutting) -> Iterator[StockFault]:
     """At the first length that has no mark in common with those before it that can still be reckoned with."""
-    parts = 1
-    for field, length in _fields(job):
-        if parts % length.denominator:
-            parts = lcm(parts, length.denominator)
-            if parts > FINEST:
+    pieces = 1
+    for field, length in _fields(cutting):
+        if pieces % length.denominator:
+            pieces = lcm(pieces, length.denominator)
+            if pieces > FINEST:
                 yield StockFault(
                     field,
                     "too_fine_together",
                     f"With {spoken(length)} these lengths are whole numbers of no mark coarse enough to plan with: "
-                    "write them to a 64th of an inch or a hundredth of a millimetre.",
+                    "write them to a 64th of an inch or a hundredth of a millimeter.",
                 )
                 return
 
 
-def _fields(job: Job) -> Iterator[tuple[tuple[str | int, ...], Fraction]]:
+def _fields(cutting: Cutting) -> Iterator[tuple[tuple[str | int, ...], Fraction]]:
     """Every length that is laid out, and its field."""
-    yield ("kerf",), job.kerf
-    yield ("end_trim",), job.end_trim
-    for index, piece in enumerate(job.pieces):
+    yield ("kerf",), cutting.kerf
+    yield ("end_trim",), cutting.end_trim
+    for index, piece in enumerate(cutting.pieces):
         yield ("pieces", index, "length"), piece.length
         for field, eats in (("left_eats", piece.left_eats), ("right_eats", piece.right_eats)):
             if eats is not None:
                 yield ("pieces", index, field), eats
-    for place, stock in enumerate(job.stock):
-        bought = place < len(job.sticks)
-        at = ("sticks", place) if bought else ("remnants", place - len(job.sticks))
+    for place, stock in enumerate(cutting.stock):
+        bought = place < len(cutting.sticks)
+        at = ("sticks", place) if bought else ("lengths_on_hand", place - len(cutting.sticks))
         yield (*at, "length"), stock.length
         for number, defect in enumerate(stock.defects):
             yield (*at, "defects", number, "start"), defect.start
             yield (*at, "defects", number, "end"), defect.end
-    for index, remnant in enumerate(job.remnants):
-        if remnant.end_trim is not None:
-            yield ("remnants", index, "end_trim"), remnant.end_trim
+    for index, on_hand in enumerate(cutting.lengths_on_hand):
+        if on_hand.end_trim is not None:
+            yield ("lengths_on_hand", index, "end_trim"), on_hand.end_trim
 
 
-def _piece_faults(pieces: tuple[Piece, ...], kerf: Fraction) -> Iterator[StockFault]:
+def _piece_faults(pieces: tuple[Wanted, ...], kerf: Fraction) -> Iterator[StockFault]:
     seen: set[str] = set()
     total = 0
     for index, piece in enumerate(pieces):
@@ -113,16 +118,16 @@ def _piece_faults(pieces: tuple[Piece, ...], kerf: Fraction) -> Iterator[StockFa
             )
         seen.add(piece.key)
         if piece.length <= 0:
-            yield StockFault((*at, "length"), "not_positive", "A piece needs a length above nought.")
+            yield StockFault((*at, "length"), "not_positive", "A piece needs a length above zero.")
         if piece.quantity < 1:
             yield StockFault((*at, "quantity"), "not_positive", "A piece is cut at least once.")
         if piece.left < 0 or piece.right < 0:
             yield StockFault(
-                (*at, "left"), "negative", "A mitre's run is below nought; give 0 for a square end."
+                (*at, "left"), "negative", "A miter's run is below zero; give 0 for a square end."
             )
         elif piece.left + piece.right > piece.length > 0:
             yield StockFault(
-                (*at, "length"), "mitres_cross", "The two mitres cross: the piece has no short edge left."
+                (*at, "length"), "miters_cross", "The two miters cross: the piece has no short edge left."
             )
         for field, eats in (("left_eats", piece.left_eats), ("right_eats", piece.right_eats)):
             if eats is not None and eats < kerf:
@@ -141,17 +146,15 @@ def _piece_faults(pieces: tuple[Piece, ...], kerf: Fraction) -> Iterator[StockFa
 
 
 def _stock_faults(
-    at: tuple[str | int, ...], stock: StickKind | Remnant, seen: set[str]
+    at: tuple[str | int, ...], stock: StickKind | StickOnHand, seen: set[str]
 ) -> Iterator[StockFault]:
     if stock.key in seen:
         yield StockFault((*at, "key"), "duplicate", f"The key {stock.key!r} is used twice; keys are unique.")
     seen.add(stock.key)
     if stock.length <= 0:
-        yield StockFault((*at, "length"), "not_positive", "A stick needs a length above nought.")
+        yield StockFault((*at, "length"), "not_positive", "A stick needs a length above zero.")
     if stock.price_cents < 0:
-        yield StockFault(
-            (*at, "price_cents"), "negative", "The price is below nought; give 0 for free stock."
-        )
+        yield StockFault((*at, "price_cents"), "negative", "The price is below zero; give 0 for free stock.")
     for index, defect in enumerate(stock.defects):
         if not _inside(defect, stock.length):
             yield StockFault(
@@ -161,13 +164,13 @@ def _stock_faults(
             )
 
 
-def _inside(defect: Defect, length: Fraction) -> bool:
+def _inside(defect: Stretch, length: Fraction) -> bool:
     return 0 <= defect.start <= defect.end <= length
 
 
-def _too_long(job: Job) -> Iterator[StockFault]:
-    longest = longest_clear(job)
-    for index, piece in enumerate(job.pieces):
+def _too_long(cutting: Cutting) -> Iterator[StockFault]:
+    longest = longest_clear(cutting)
+    for index, piece in enumerate(cutting.pieces):
         if piece.length > longest:
             yield StockFault(
                 ("pieces", index, "length"),
@@ -177,13 +180,17 @@ def _too_long(job: Job) -> Iterator[StockFault]:
             )
 
 
-def longest_clear(job: Job) -> Fraction:
+def longest_clear(cutting: Cutting) -> Fraction:
     """Inches of the longest stretch a single piece could take on any stock there is."""
     longest = Fraction(0)
-    for stock in job.stock:
+    for stock in cutting.stock:
         if isinstance(stock, StickKind) and stock.available == 0:
             continue
-        trim = stock.end_trim if isinstance(stock, Remnant) and stock.end_trim is not None else job.end_trim
+        trim = (
+            stock.end_trim
+            if isinstance(stock, StickOnHand) and stock.end_trim is not None
+            else cutting.end_trim
+        )
         start = trim
         for defect in sorted(stock.defects, key=lambda one: one.start):
             longest = max(longest, min(defect.start, stock.length - trim) - start)

@@ -8,11 +8,11 @@ from numpy.typing import NDArray
 
 from .problem import Counts, Form
 
-__all__ = ["Column", "Columns", "counted", "fewer", "full"]
+__all__ = ["Columns", "PatternColumn", "counted", "fewer", "full"]
 
 
 @dataclass(frozen=True, slots=True)
-class Column:
+class PatternColumn:
     """A pattern as the linear program sees it.
 
     Attributes:
@@ -35,7 +35,7 @@ class Columns:
 
     def __init__(self, items: int) -> None:
         self._items = items
-        self._columns: list[Column] = []
+        self._columns: list[PatternColumn] = []
         self._known: set[tuple[int, Counts]] = set()
         self._flat: list[tuple[int, int, int]] = []  # column, item and how many
         self._array = np.zeros((3, 0), dtype=np.int64)
@@ -43,13 +43,13 @@ class Columns:
     def __len__(self) -> int:
         return len(self._columns)
 
-    def __getitem__(self, at: int) -> Column:
+    def __getitem__(self, at: int) -> PatternColumn:
         return self._columns[at]
 
-    def __iter__(self) -> Iterator[Column]:
+    def __iter__(self) -> Iterator[PatternColumn]:
         return iter(self._columns)
 
-    def add(self, columns: Sequence[Column]) -> list[Column]:
+    def add(self, columns: Sequence[PatternColumn]) -> list[PatternColumn]:
         """Take those that are new, and say which they are."""
         new = []
         for column in columns:
@@ -91,7 +91,7 @@ def counted(forms: Sequence[Form]) -> Counts:
     return tuple(sorted(counts.items()))
 
 
-def full(columns: Sequence[Column]) -> Iterator[Column]:
+def full(columns: Sequence[PatternColumn]) -> Iterator[PatternColumn]:
     """Those to which nothing can be added: what holds more is worth no less, so it is among them too."""
     less = {fewer(column.counts, item) for column in columns for item, _ in column.counts}
     return (column for column in columns if column.counts not in less)

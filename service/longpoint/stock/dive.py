@@ -10,16 +10,16 @@ from random import Random
 
 import numpy as np
 
-from .columns import Column, counted
+from .columns import PatternColumn, counted
 from .effort import Effort
 from .firstfit import first_fit
 from .master import Box, Master, Relaxed
-from .problem import Problem
+from .problem import ScaledCutting
 from .remainder import solve_columns
 
 __all__ = ["Chosen", "dive", "plunge"]
 
-Chosen = list[tuple[Column, int]]
+Chosen = list[tuple[PatternColumn, int]]
 
 FEW = 9.0  # sticks left at which they are chosen all at once
 MOST_COLUMNS = 1000
@@ -32,17 +32,17 @@ LEAST_PART = 0.3  # of a stick, to be taken as a whole one where there are other
 
 
 def dive(
-    problem: Problem, master: Master, box: Box, ceiling: int, goal: int, attempt: int, effort: Effort
+    problem: ScaledCutting, master: Master, box: Box, ceiling: int, goal: int, attempt: int, effort: Effort
 ) -> Chosen | None:
     """A plan within the box, or None when this attempt finds none.
 
     Args:
-        problem: the job in units.
+        problem: the cutting in units.
         master: its linear program.
         box: how many sticks of each stock.
         ceiling: cents it must not cost more than.
         goal: cents at which it is good enough.
-        attempt: nought for the plain way; others leave more open and round differently.
+        attempt: zero for the plain way; others leave more open and round differently.
         effort: to be counted.
     """
     course = _Course(problem, box)
@@ -68,7 +68,7 @@ def dive(
 
 
 def plunge(
-    problem: Problem,
+    problem: ScaledCutting,
     master: Master,
     box: Box,
     ceiling: int,
@@ -79,11 +79,11 @@ def plunge(
     """A good plan soon: a share of the sticks fixed at a time, little pricing, the last few chosen all at once.
 
     Args:
-        problem: the job in units.
+        problem: the cutting in units.
         master: its linear program.
         box: how many sticks of each stock.
         ceiling: cents it must not cost more than, to be worth the last step.
-        attempt: nought for the plain way; others fix other shares and round differently.
+        attempt: zero for the plain way; others fix other shares and round differently.
         effort: to be counted.
         gap: share of the last sticks' cost within which they are chosen well enough; None to choose them as the others.
     """
@@ -118,7 +118,7 @@ class _Course:
         spent: their cents.
     """
 
-    def __init__(self, problem: Problem, box: Box) -> None:
+    def __init__(self, problem: ScaledCutting, box: Box) -> None:
         self._problem = problem
         self.wanted = [item.demand for item in problem.items]
         self.high = list(box.high)
@@ -130,7 +130,7 @@ class _Course:
         """How many sticks may still be taken."""
         return Box((0,) * len(self.high), (*self.high[:-1], min(self.high[-1], sum(self.wanted))))
 
-    def fix(self, columns: Iterable[tuple[Column, int]]) -> bool:
+    def fix(self, columns: Iterable[tuple[PatternColumn, int]]) -> bool:
         """Take those columns as far as they still fit; whether any did."""
         before = len(self.chosen)
         for column, times in columns:
@@ -159,7 +159,7 @@ class _Course:
         if cuts is None:
             return None
         for pattern, times in cuts:
-            self.chosen.append((Column(pattern.stock, counted(pattern.forms), pattern.forms), times))
+            self.chosen.append((PatternColumn(pattern.stock, counted(pattern.forms), pattern.forms), times))
         return self.chosen
 
 

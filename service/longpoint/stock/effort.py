@@ -1,4 +1,4 @@
-"""Work counted, so that the same job gives the same plan on any machine, with the clock as a last guard.
+"""Work counted, so that the same cutting gives the same plan on any machine, with the clock as a last guard.
 
 What is counted: numbers gone through in pricing, steps of the simplex method, patterns made, nodes of small integer
 programs. The rates say how many seconds of the processor each took where they were measured; on another machine
@@ -71,10 +71,10 @@ class Effort:
         self.spend((TRACE + TRACE_ITEM * items) * number)
 
     def reading(self, lines: int) -> None:
-        """Count a job of so many lines taken in and planned first-fit."""
+        """Count a cutting of so many lines taken in and planned first-fit."""
         self.spend(LINE * lines)
 
-    def part(self, share: float) -> "Effort":
+    def piece(self, share: float) -> "Effort":
         """Work of its own, at most that share of what is left of this and counted in both."""
         return Effort(self.left * share / PER_SECOND, self)
 
@@ -106,7 +106,7 @@ class Effort:
         return "effort" if self.left <= 0 else None
 
     def late(self) -> None:
-        """Note that the clock has ended something, so that the same job may get another plan."""
+        """Note that the clock has ended something, so that the same cutting may get another plan."""
         self._late = True
         if self._within is not None:
             self._within.late()

@@ -1,4 +1,4 @@
-"""What is wrong with a cutting job, every fault gathered before anything is refused."""
+"""What is wrong with a cutting, every fault gathered before anything is refused."""
 
 from dataclasses import dataclass
 
@@ -7,10 +7,10 @@ __all__ = ["StockError", "StockFault"]
 
 @dataclass(frozen=True, slots=True)
 class StockFault:
-    """One thing wrong with a job.
+    """One thing wrong with a cutting.
 
     Attributes:
-        field: path inside the job, e.g. ``("pieces", 3, "length")``.
+        field: path inside the cutting, e.g. ``("pieces", 3, "length")``.
         code: stable short name of the fault, e.g. ``"piece_too_long"``.
         detail: what is wrong and what to do, in a sentence.
     """
@@ -21,10 +21,10 @@ class StockFault:
 
 
 class StockError(ValueError):
-    """A job that cannot be planned.
+    """A cutting that cannot be planned.
 
     Attributes:
-        faults: every fault found, in the order of the job's fields.
+        faults: every fault found, in the order of the cutting's fields.
     """
 
     def __init__(self, faults: tuple[StockFault, ...]) -> None:

@@ -6,7 +6,7 @@ from itertools import accumulate
 
 from longpoint.lengths import Fraction
 
-from .problem import Form, Item, Pattern, Problem, Stock
+from .problem import Form, Item, Pattern, ScaledCutting, StockGroup
 
 __all__ = ["Cut", "cost", "first_fit", "rank", "trimmed"]
 
@@ -18,24 +18,24 @@ MOST_EXCHANGED = 400_000  # pieces tried on cheaper sticks, past which the other
 Cut = tuple[Pattern, int]  # a way to cut a stick, and how many sticks
 
 
-def first_fit(problem: Problem) -> tuple[list[Cut] | None, list[int]]:
+def first_fit(problem: ScaledCutting) -> tuple[list[Cut] | None, list[int]]:
     """The cheapest of several first-fits, or None when none of them places every piece.
 
-    Each leads with one kind of bought stick and passes to the others when it runs out, with remnants first or
+    Each leads with one kind of bought stick and passes to the others when it runs out, with lengths on hand first or
     last; every stick is then exchanged for the cheapest that holds what is on it.
 
     Returns:
         The plan, and how many of each item the best try left over.
     """
     by_ratio = sorted(range(len(problem.stocks)), key=lambda index: (_ratio(problem.stocks[index]), index))
-    remnants = [index for index in by_ratio if problem.stocks[index].remnant]
-    bought = [index for index in by_ratio if not problem.stocks[index].remnant]
+    lengths_on_hand = [index for index in by_ratio if problem.stocks[index].on_hand]
+    bought = [index for index in by_ratio if not problem.stocks[index].on_hand]
     leads = [[lead, *(index for index in bought if index != lead)] for lead in bought] or [[]]
     best: list[Cut] | None = None
     left_over = [item.demand for item in problem.items]
     tried = 0
     for lead in leads[:1] if len(problem.items) > MANY else leads:
-        for order in ([*remnants, *lead], [*lead, *remnants]):
+        for order in ([*lengths_on_hand, *lead], [*lead, *lengths_on_hand]):
             if tried > MOST_TRIED:
                 break
             cuts, remaining, laid = _run(problem, order)
@@ -49,25 +49,25 @@ def first_fit(problem: Problem) -> tuple[list[Cut] | None, list[int]]:
     return best, left_over
 
 
-def _length(problem: Problem, remaining: Sequence[int]) -> Fraction:
+def _length(problem: ScaledCutting, remaining: Sequence[int]) -> Fraction:
     return sum((item.weight * left for item, left in zip(problem.items, remaining, strict=True)), Fraction(0))
 
 
-def _ratio(stock: Stock) -> float:
+def _ratio(stock: StockGroup) -> float:
     return stock.price / max(1, stock.clear)
 
 
-def cost(problem: Problem, cuts: Sequence[Cut]) -> int:
+def cost(problem: ScaledCutting, cuts: Sequence[Cut]) -> int:
     """Cents of all the sticks."""
     return sum(problem.stocks[pattern.stock].price * times for pattern, times in cuts)
 
 
-def rank(problem: Problem, cuts: Sequence[Cut]) -> tuple[int, int, int]:
+def rank(problem: ScaledCutting, cuts: Sequence[Cut]) -> tuple[int, int, int]:
     """What makes a plan the better one: its cents, then how many sticks, then how many different layouts."""
     return cost(problem, cuts), sum(times for _, times in cuts), len({pattern for pattern, _ in cuts})
 
 
-def _run(problem: Problem, order: Sequence[int]) -> tuple[list[Cut], list[int], int]:
+def _run(problem: ScaledCutting, order: Sequence[int]) -> tuple[list[Cut], list[int], int]:
     """The plan, how many of each item are left over, and how many pieces were laid or tried."""
     shelf = _Shelf(problem)
     left = {index: problem.stocks[index].most for index in order}
@@ -101,7 +101,7 @@ class _Shelf:
         tried: pieces laid, and places tried in vain.
     """
 
-    def __init__(self, problem: Problem) -> None:
+    def __init__(self, problem: ScaledCutting) -> None:
         self._problem = problem
         self._vain = 0
         self.tried = 0
@@ -111,7 +111,7 @@ class _Shelf:
         self._least = list(accumulate((-_least(item) for item in problem.items), max))
         self._whole = list(accumulate((-_whole(item) for item in problem.items), max))
 
-    def fill(self, stock: Stock) -> tuple[Form, ...]:
+    def fill(self, stock: StockGroup) -> tuple[Form, ...]:
         """The longest item that fits, again and again; what first-fit decreasing would put on this stick."""
         forms: list[Form] = []
         before: Form | None = None
@@ -155,7 +155,7 @@ def _whole(item: Item) -> int:
     return min(form.length for form in item.forms)
 
 
-def _room(stock: Stock, start: int) -> int:
+def _room(stock: StockGroup, start: int) -> int:
     """The longest clear stretch from there on: what a stick with defects has room for, and not all their lengths."""
     longest = -1
     for from_, to in stock.blocked:
@@ -165,7 +165,7 @@ def _room(stock: Stock, start: int) -> int:
 
 
 def _soonest(
-    problem: Problem, stock: Stock, before: Form | None, end: int, item: Item
+    problem: ScaledCutting, stock: StockGroup, before: Form | None, end: int, item: Item
 ) -> tuple[int, Form] | None:
     best: tuple[int, Form] | None = None
     for form in item.forms:
@@ -175,12 +175,12 @@ def _soonest(
     return best
 
 
-def _exchanges(problem: Problem, cuts: Sequence[Cut]) -> int:
+def _exchanges(problem: ScaledCutting, cuts: Sequence[Cut]) -> int:
     """How many pieces are tried on other sticks, at most, to exchange every stick for a cheaper one."""
     return min(MOST_EXCHANGED, len(problem.stocks) * sum(len(pattern.forms) for pattern, _ in cuts))
 
 
-def trimmed(problem: Problem, cuts: Sequence[Cut]) -> list[Cut]:
+def trimmed(problem: ScaledCutting, cuts: Sequence[Cut]) -> list[Cut]:
     """Every stick exchanged for the cheapest one that holds the same pieces, as far as there are any."""
     used: dict[int, int] = {}
     for pattern, times in cuts:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from math import prod
 
-from .problem import Form, Kind, Part
+from .problem import Form, FormPiece, PieceGroup
 
 __all__ = ["Blocks", "piece_forms"]
 
@@ -14,12 +14,12 @@ Parts = tuple[tuple[int, int], ...]
 Ends = tuple[int, int, int]  # of a row: what its left and right end save, and what the cut after it eats
 
 
-def piece_forms(index: int, kind: Kind) -> tuple[Form, ...]:
+def piece_forms(index: int, kind: PieceGroup) -> tuple[Form, ...]:
     """A single piece: as it is and, when its ends differ, end for end."""
-    plain = Form(0, kind.length, kind.left, kind.right, kind.cuts[1], (Part(index),))
+    plain = Form(0, kind.length, kind.left, kind.right, kind.cuts[1], (FormPiece(index),))
     if kind.left == kind.right and kind.cuts[0] == kind.cuts[1]:
         return (plain,)
-    other = Form(0, kind.length, kind.right, kind.left, kind.cuts[0], (Part(index, reversed=True),))
+    other = Form(0, kind.length, kind.right, kind.left, kind.cuts[0], (FormPiece(index, reversed=True),))
     return plain, other
 
 
@@ -31,30 +31,30 @@ class Blocks:
         kerf: units.
     """
 
-    def __init__(self, kinds: tuple[Kind, ...], kerf: int) -> None:
+    def __init__(self, kinds: tuple[PieceGroup, ...], kerf: int) -> None:
         self._kinds = kinds
         self._kerf = kerf
         self._made: dict[Parts, tuple[Form, ...]] = {}
         self._joined = 0
 
-    def forms(self, parts: Parts) -> tuple[Form, ...]:
+    def forms(self, pieces: Parts) -> tuple[Form, ...]:
         """The rows of so many pieces of these kinds."""
-        if parts not in self._made:
-            self._made[parts] = self._rows(parts)
-        return self._made[parts]
+        if pieces not in self._made:
+            self._made[pieces] = self._rows(pieces)
+        return self._made[pieces]
 
-    def _rows(self, parts: Parts) -> tuple[Form, ...]:
-        loose = {kind: piece_forms(kind, self._kinds[kind]) for kind, _ in parts}
-        counts = tuple(count for _, count in parts)
+    def _rows(self, pieces: Parts) -> tuple[Form, ...]:
+        loose = {kind: piece_forms(kind, self._kinds[kind]) for kind, _ in pieces}
+        counts = tuple(count for _, count in pieces)
         if all(len(forms) == 1 and not forms[0].left for forms in loose.values()):
-            return (_in_order(parts, loose, self._kerf),)
+            return (_in_order(pieces, loose, self._kerf),)
         if prod(count + 1 for count in counts) > MOST_STATES or self._joined > MOST_JOINED:
-            return (_in_order(parts, loose, self._kerf),)
+            return (_in_order(pieces, loose, self._kerf),)
         rows: dict[tuple[int, ...], dict[Ends, Form]] = {(0,) * len(counts): {}}
         for _ in range(sum(counts)):
             longer: dict[tuple[int, ...], dict[Ends, Form]] = {}
             for used, row in rows.items():
-                for place, (kind, count) in enumerate(parts):
+                for place, (kind, count) in enumerate(pieces):
                     if used[place] == count:
                         continue
                     more = (*used[:place], used[place] + 1, *used[place + 1 :])
@@ -81,16 +81,16 @@ def _extended(row: dict[Ends, Form], forms: tuple[Form, ...], kerf: int) -> Iter
 
 def _joined(before: Form, form: Form, kerf: int) -> Form:
     shares = bool(form.left) and before.right == form.left
-    part = form.parts[0]
+    piece = form.pieces[0]
     length = before.length + form.length + (kerf - form.left if shares else before.eats)
-    parts = *before.parts, Part(part.kind, part.reversed, shares)
-    return Form(0, length, before.left, form.right, form.eats, parts)
+    pieces = *before.pieces, FormPiece(piece.kind, piece.reversed, shares)
+    return Form(0, length, before.left, form.right, form.eats, pieces)
 
 
-def _in_order(parts: Parts, loose: dict[int, tuple[Form, ...]], kerf: int) -> Form:
+def _in_order(pieces: Parts, loose: dict[int, tuple[Form, ...]], kerf: int) -> Form:
     """The pieces as they come, the one with the dearest cut last: that cut may lie past the stick's end."""
     row: Form | None = None
-    for kind, count in sorted(parts, key=lambda one: loose[one[0]][0].eats):
+    for kind, count in sorted(pieces, key=lambda one: loose[one[0]][0].eats):
         for _ in range(count):
             form = loose[kind][0]
             row = form if row is None else _joined(row, form, kerf)

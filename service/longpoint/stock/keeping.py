@@ -1,6 +1,6 @@
 """Plan anew and leave alone what need not change: of plans at one cost, the one with most sticks of an earlier one.
 
-The job is searched first, as ``plan`` does it. Then all the earlier sticks that can still be cut are kept and the
+The cutting is searched first, as ``plan`` does it. Then all the earlier sticks that can still be cut are kept and the
 rest is planned for what is left of that cost. Where there is no such plan some are opened, the most wasteful first, and
 an integer program chooses which of those to keep; with all of them opened its answer is the most that can be kept.
 """
@@ -13,11 +13,11 @@ from .best_kept import BestKept, Replanned
 from .bound import material_bound, material_short
 from .firstfit import Cut, first_fit
 from .kept_most import kept_most
-from .model import Budget, Job, Plan, Progress
+from .model import Budget, Cutting, Plan, Progress
 from .planner import STANDARD, scaled, unmet
-from .problem import Problem
+from .problem import ScaledCutting
 from .refill import restored
-from .standing import Held, Standing, still_cut
+from .standing import Standing, StickHeld, still_cut
 from .work_out import work_out
 
 __all__ = ["Replanned", "Standing", "replan"]
@@ -28,15 +28,15 @@ OPENED = 8  # earlier sticks opened first; then twice as many, and so on
 
 
 def replan(
-    job: Job,
+    cutting: Cutting,
     standing: Sequence[Standing],
     budget: Budget = STANDARD,
     progress: Callable[[Progress], None] | None = None,
     better: Callable[[Replanned], None] | None = None,
 ) -> Replanned:
-    """Plan a job so that as few sticks of an earlier plan change as the cheapest cost found allows.
+    """Plan a cutting so that as few sticks of an earlier plan change as the cheapest cost found allows.
 
-    A standing stick that the job no longer allows just as it was laid out is left out; of two that want the same
+    A standing stick that the cutting no longer allows just as it was laid out is left out; of two that want the same
     pieces or the same stock, the one given first stays. With no budget every other one is kept, whatever it costs, as
     long as first-fit finds a place for the rest. With one, the plan costs no more than ``plan`` finds with it; keeping
     takes up to four tenths more, and what the search left over.
@@ -44,34 +44,36 @@ def replan(
     Where ``stopped`` is the clock, the plan may be proven cheapest all the same: another run may keep other sticks.
 
     Args:
-        job: pieces and stock of one profile.
+        cutting: pieces and stock of one profile.
         standing: sticks of an earlier plan, those first that should rather stay.
         budget: how hard to search, keeping aside.
         progress: called with the cost and bound so far, whenever one of them changes.
         better: called with every plan that is cheaper, or costs the same and keeps more, before the work is done.
 
     Raises:
-        StockError: the job makes no sense, or no plan gives every piece; with every fault.
+        StockError: the cutting makes no sense, or no plan gives every piece; with every fault.
     """
     began = monotonic()
-    problem = scaled(job, budget)
+    problem = scaled(cutting, budget)
     if not problem.items:
-        return Replanned(Plan(job.profile, (), 0, 0, monotonic() - began, "first_fit"), (), True)
-    held = still_cut(job, problem, standing)
+        return Replanned(Plan(cutting.profile, (), 0, 0, monotonic() - began, "first_fit"), (), True)
+    held = still_cut(cutting, problem, standing)
     seconds = budget.seconds * (1 + KEEPING) if held else budget.seconds
-    best = BestKept(job, problem, held, seconds, began, progress, better)
-    return _Replanning(job, problem, held, not budget.seconds, best).run()
+    best = BestKept(cutting, problem, held, seconds, began, progress, better)
+    return _Replanning(cutting, problem, held, not budget.seconds, best).run()
 
 
 class _Replanning:
     """What is tried, one after the other, to better the best."""
 
-    def __init__(self, job: Job, problem: Problem, held: Sequence[Held], quick: bool, best: BestKept) -> None:
-        self._job, self._problem, self._held = job, problem, held
+    def __init__(
+        self, cutting: Cutting, problem: ScaledCutting, held: Sequence[StickHeld], quick: bool, best: BestKept
+    ) -> None:
+        self._cutting, self._problem, self._held = cutting, problem, held
         self._quick, self._best = quick, best
 
     def run(self) -> Replanned:
-        """Search the job, then keep what can be kept."""
+        """Search the cutting, then keep what can be kept."""
         everything = tuple(range(len(self._held)))
         whole = self._search(everything)
         if not self._quick and self._best.cuts is not None:
@@ -84,9 +86,9 @@ class _Replanning:
         return self._best.answer()
 
     def _search(self, everything: tuple[int, ...]) -> list[Cut] | None:
-        """The whole job, as ``plan`` does it: its plan, the sticks in it that stand already kept."""
-        problem, effort = self._problem, self._best.effort.part(1 / (1 + KEEPING) if self._held else 1.0)
-        effort.reading(len(self._job.pieces))
+        """The whole cutting, as ``plan`` does it: its plan, the sticks in it that stand already kept."""
+        problem, effort = self._problem, self._best.effort.piece(1 / (1 + KEEPING) if self._held else 1.0)
+        effort.reading(len(self._cutting.pieces))
         self._best.bound = material_bound(problem)
         known: list[Cut] | None = None
 
@@ -107,7 +109,7 @@ class _Replanning:
         if not self._quick and not best.proven:
             work_out(problem, best, effort)
         if self._best.cuts is None:
-            raise unmet(self._job, problem, left_over, sure=not self._quick and effort.stopped is None)
+            raise unmet(self._cutting, problem, left_over, sure=not self._quick and effort.stopped is None)
         return best.cuts
 
     def _first_fit(self, everything: tuple[int, ...]) -> None:
@@ -168,7 +170,7 @@ class _Replanning:
             return False
         before = len(self._best.kept)
         choice = kept_most(
-            small, sticks, span, max(0, before + 1 - len(fixed)), known, self._best.effort.part(CHOOSE)
+            small, sticks, span, max(0, before + 1 - len(fixed)), known, self._best.effort.piece(CHOOSE)
         )
         if choice.kept is not None:
             kept = tuple(sorted((*fixed, *(opened[at] for at in choice.kept))))
@@ -179,7 +181,7 @@ class _Replanning:
         return len(self._best.kept) > before and not choice.sure
 
     def _search_rest(
-        self, kept: tuple[int, ...], small: Problem, remaining: Sequence[int], share: float
+        self, kept: tuple[int, ...], small: ScaledCutting, remaining: Sequence[int], share: float
     ) -> None:
         """Keep those, and search for what remains a plan that costs no more in all than the one so far."""
         spent = self._best.price(kept)
@@ -189,6 +191,6 @@ class _Replanning:
             return
         best = Best(small, first_fit(small)[0], bound, limit=limit)
         if not best.proven:
-            work_out(small, best, self._best.effort.part(share))
+            work_out(small, best, self._best.effort.piece(share))
         if best.cuts is not None:
             self._best.match(restored(remaining, best.cuts), best.method, kept)

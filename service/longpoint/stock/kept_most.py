@@ -7,12 +7,12 @@ from dataclasses import dataclass, replace
 import highspy
 import numpy as np
 
-from .columns import Column, counted
+from .columns import PatternColumn, counted
 from .effort import Effort
 from .firstfit import Cut, cost
 from .master import Box, Master
 from .pricing import Pricer, UnpriceableError
-from .problem import Counts, Problem
+from .problem import Counts, ScaledCutting
 from .settle import settle
 
 __all__ = ["Choice", "Stick", "kept_most", "without"]
@@ -48,7 +48,7 @@ class Choice:
 
 
 def kept_most(
-    problem: Problem,
+    problem: ScaledCutting,
     sticks: Sequence[Stick],
     span: tuple[int, int],
     least: int,
@@ -87,7 +87,9 @@ def kept_most(
         columns = master.nearest(wanted, relaxed.values, most)
     if not whole:
         columns = _nearest(problem, columns, relaxed.values, master.scale)[:most]
-        columns += [Column(pattern.stock, counted(pattern.forms), pattern.forms) for pattern, _ in known]
+        columns += [
+            PatternColumn(pattern.stock, counted(pattern.forms), pattern.forms) for pattern, _ in known
+        ]
     useful = [column for column in columns if column.counts]
     found, ended = _solved(problem, useful, sticks, (floor, limit), least, effort)
     if found is None:
@@ -100,18 +102,20 @@ def kept_most(
     return Choice(kept, tuple(cuts), whole and ended)
 
 
-def _nearest(problem: Problem, columns: Sequence[Column], values: Sequence[int], scale: int) -> list[Column]:
+def _nearest(
+    problem: ScaledCutting, columns: Sequence[PatternColumn], values: Sequence[int], scale: int
+) -> list[PatternColumn]:
     """The columns, those first that lose least against those values."""
 
-    def loss(column: Column) -> int:
+    def loss(column: PatternColumn) -> int:
         worth = sum(values[item] * count for item, count in column.counts)
         return problem.stocks[column.stock].price * scale - worth
 
     return sorted(columns, key=loss)
 
 
-def without(problem: Problem, sticks: Sequence[Stick]) -> Problem:
-    """The job less what those sticks take, every item and stock at its place."""
+def without(problem: ScaledCutting, sticks: Sequence[Stick]) -> ScaledCutting:
+    """The cutting less what those sticks take, every item and stock at its place."""
     used = Counter(stock for stock, _ in sticks)
     cut = Counter[int]()
     for _, counts in sticks:
@@ -125,13 +129,13 @@ def without(problem: Problem, sticks: Sequence[Stick]) -> Problem:
 
 
 def _solved(
-    problem: Problem,
-    columns: Sequence[Column],
+    problem: ScaledCutting,
+    columns: Sequence[PatternColumn],
     sticks: Sequence[Stick],
     span: tuple[int, int],
     least: int,
     effort: Effort,
-) -> tuple[tuple[tuple[int, ...], list[tuple[Column, int]]] | None, bool]:
+) -> tuple[tuple[tuple[int, ...], list[tuple[PatternColumn, int]]] | None, bool]:
     """The sticks kept and the columns with how often each is cut, or None; and whether the program came to its end."""
     alike: dict[Stick, list[int]] = {}
     for at, stick in enumerate(sticks):

@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from .lattice import lattice
-from .problem import Counts, Problem
+from .problem import Counts, ScaledCutting
 from .states import NONE, States
 
 __all__ = ["Knapsack", "common_saving"]
@@ -29,8 +29,8 @@ Cells = NDArray[np.int32]
 Whole = NDArray[np.int64]
 
 
-def common_saving(problem: Problem) -> int | None:
-    """What all shared cuts save: nought when there are none, None when they differ."""
+def common_saving(problem: ScaledCutting) -> int | None:
+    """What all shared cuts save: zero when there are none, None when they differ."""
     saved = {end for item in problem.items for form in item.forms for end in (form.left, form.right) if end}
     return 0 if not saved else saved.pop() if len(saved) == 1 else None
 
@@ -62,9 +62,9 @@ class Knapsack:
     """Prices clear lengths, those without defects, in which all shared cuts save the same.
 
     Args:
-        problem: the job in units.
+        problem: the cutting in units.
         lengths: units that pieces and the cuts between them may take.
-        saving: of the cuts that may be shared; nought for none.
+        saving: of the cuts that may be shared; zero for none.
 
     Attributes:
         exact: whether every pattern listed truly fits, and no other is left out.
@@ -76,7 +76,7 @@ class Knapsack:
         looked: cells looked at to list patterns, a measure of that work.
     """
 
-    def __init__(self, problem: Problem, lengths: Sequence[int], saving: int) -> None:
+    def __init__(self, problem: ScaledCutting, lengths: Sequence[int], saving: int) -> None:
         stages = 1 + sum(1 if item.demand == 2 else item.demand.bit_length() for item in problem.items)
         states = 4 if saving else 1
         most = min(MOST_BYTES // (stages * states * 4), WIDEST[states > 1])
@@ -257,10 +257,10 @@ class Knapsack:
         starts = [0]
         for item, number in enumerate(most):
             options = self._options[item]
-            parts = [(1,)] * number if len(options) > 1 else [(1, 2)] if number == 2 else _parts(number)
-            for part in parts:
+            pieces = [(1,)] * number if len(options) > 1 else [(1, 2)] if number == 2 else _pieces(number)
+            for piece in pieces:
                 stage = len(starts) - 1
-                for option, taken, state in product(options, part, range(self._states.number)):
+                for option, taken, state in product(options, piece, range(self._states.number)):
                     weight, then = self._states.move(state, option, taken)
                     rows.append((stage, item, taken, state, then, weight))
                 starts.append(len(rows))
@@ -268,10 +268,10 @@ class Knapsack:
         return Moves(flat[0], flat[1], flat[2], flat[3], flat[4], flat[5], starts)
 
 
-def _parts(number: int) -> Iterator[tuple[int]]:
+def _pieces(number: int) -> Iterator[tuple[int]]:
     """Numbers that sum to every number up to that: 1, 2, 4 and what is left."""
-    part = 1
+    piece = 1
     while number > 0:
-        yield (min(part, number),)
-        number -= part
-        part *= 2
+        yield (min(piece, number),)
+        number -= piece
+        piece *= 2

@@ -18,7 +18,7 @@ from numpy.typing import NDArray
 
 from longpoint.lengths import Fraction
 
-from .problem import Problem
+from .problem import ScaledCutting
 
 __all__ = ["Lattice", "lattice"]
 
@@ -37,7 +37,7 @@ class Lattice:
     Attributes:
         divisor: of all lengths of pieces.
         factor: steps of the table in one lattice unit.
-        cuts: steps of each kind of cut, a shared one less than nought; none where there are too many kinds.
+        cuts: steps of each kind of cut, a shared one less than zero; none where there are too many kinds.
         rooms: for each length of stock, the steps it has for pieces with a cut each.
         exact: whether what fits in steps always fits truly.
     """
@@ -62,13 +62,13 @@ class Lattice:
         return -(-saving * self.factor // self.divisor)
 
 
-def lattice(problem: Problem, lengths: Sequence[int], saving: int, most: int) -> Lattice:
+def lattice(problem: ScaledCutting, lengths: Sequence[int], saving: int, most: int) -> Lattice:
     """The coarsest steps that keep every pattern in those clear lengths exactly as possible as it is.
 
     Args:
-        problem: the job in units.
+        problem: the cutting in units.
         lengths: units that pieces and the cuts between them may take.
-        saving: what a shared cut saves; nought for none.
+        saving: what a shared cut saves; zero for none.
         most: steps that the longest stick may come to.
     """
     rooms = {length: length for length in lengths}
@@ -120,7 +120,7 @@ def _short(rooms: dict[int, int], spare: int, divisor: int, most: int) -> Lattic
     return Lattice(divisor, factor, {}, steps, steps, False)
 
 
-def _shortest(problem: Problem, pieces: int) -> list[int]:
+def _shortest(problem: ScaledCutting, pieces: int) -> list[int]:
     """Units that so many pieces take at least, from none to that number."""
     lengths: list[int] = []
     for length, demand in sorted(

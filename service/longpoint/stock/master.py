@@ -12,10 +12,10 @@ from numpy.typing import NDArray
 from longpoint.lengths import Fraction
 
 from .bound import round_up
-from .columns import Column, Columns
+from .columns import Columns, PatternColumn
 from .effort import Effort
 from .pricing import Pricer
-from .problem import Problem
+from .problem import ScaledCutting
 from .program import DEAR, Box, Program
 
 __all__ = ["Box", "Master", "Relaxed"]
@@ -66,7 +66,7 @@ class Master:
         scale: of bounds and values to a cent.
     """
 
-    def __init__(self, problem: Problem, pricer: Pricer, effort: Effort) -> None:
+    def __init__(self, problem: ScaledCutting, pricer: Pricer, effort: Effort) -> None:
         self._problem = problem
         self.pricer = pricer
         self._effort = effort
@@ -89,10 +89,10 @@ class Master:
         self._ends = max(1, sum(self._endless))
         self._center = self._by_length()
         self.add(
-            [Column(stock, (), ()) for stock in range(self._stocks)]
+            [PatternColumn(stock, (), ()) for stock in range(self._stocks)]
         )  # so that a box never lacks an answer
 
-    def add(self, columns: Sequence[Column]) -> bool:
+    def add(self, columns: Sequence[PatternColumn]) -> bool:
         """Add the columns that are not there already; whether there were any."""
         new = self.columns.add(columns)
         if new:
@@ -133,7 +133,7 @@ class Master:
 
     def listed(
         self, wanted: Sequence[int], high: Sequence[int], values: Sequence[int], spare: int, most: int
-    ) -> list[Column] | None:
+    ) -> list[PatternColumn] | None:
         """Every pattern that a plan may use, as ``Pricer.listed`` gives them."""
         before = self.pricer.looked
         found = self.pricer.listed(wanted, high, values, spare, most)
@@ -141,7 +141,7 @@ class Master:
         self._effort.looking(self.pricer.looked - before)
         return found
 
-    def nearest(self, wanted: Sequence[int], values: Sequence[int], most: int) -> list[Column]:
+    def nearest(self, wanted: Sequence[int], values: Sequence[int], most: int) -> list[PatternColumn]:
         """The columns that fit what is wanted and lose least against those values."""
         prices = np.array([self._problem.stocks[column.stock].price for column in self.columns])
         loss = prices * float(self.scale) - self.columns.worth(values)
@@ -266,7 +266,7 @@ class Master:
         limits = duals[self._items :].tolist()
         values = duals.tolist()
         before = self.pricer.traced
-        found: list[Column] = []
+        found: list[PatternColumn] = []
         for stock in range(self._stocks):
             enough = (
                 self._problem.stocks[stock].price * self.scale - limits[stock] - limits[-1] + self._enough

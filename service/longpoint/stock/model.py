@@ -1,6 +1,6 @@
-"""The cutting job and its plan: plain values, lengths as exact fractions of an inch.
+"""The cutting and its plan: plain values, lengths as exact fractions of an inch.
 
-One job is one profile; different profiles never share a stick, so plan each on its own.
+One cutting is one profile; different profiles never share a stick, so plan each on its own.
 
 A stick is laid out from its left end: ``end_trim`` is squared off each end, then pieces follow one another
 with one cut between. So n pieces fit when their lengths and n - 1 cuts come to no more than
@@ -10,10 +10,10 @@ Mitered pieces take their long-point length, and an angled cut eats more along t
 ``eaten``. Three rules say what lies between two pieces:
 
 * On turnable stock two mitered ends that are alike may share one cut: the next piece is turned over and moves back
-  by the run, so the joint takes what the cut eats, less the run. Any other piece is parted by the cut at its
+  by the run, so the joint takes what the cut eats, less the run. Any other piece is cut off by the cut at its
   right end as it lies: it may be laid end for end, so that this end is the square one.
 * On other stock every piece lies one way. It takes what the dearer of its two cuts eats, so that either may be
-  the one that parts it, and a left and a right piece of one length are alike.
+  the one that cuts it off, and a left and a right piece of one length are alike.
 * With ``square_first`` a piece is cut off square and mitered afterwards: it takes the kerf. A shared cut stays what
   it is.
 """
@@ -26,19 +26,19 @@ from longpoint.lengths import Fraction
 __all__ = [
     "VERSION",
     "Budget",
-    "Defect",
-    "Job",
+    "Cutting",
     "Layout",
-    "Piece",
     "Placed",
     "Plan",
     "Progress",
-    "Remnant",
     "StickKind",
+    "StickOnHand",
+    "Stretch",
+    "Wanted",
 ]
 
 VERSION = 1
-"""Of the planner: counts up with each change by which the same job may get another plan."""
+"""Of the planner: counts up with each change by which the same cutting may get another plan."""
 
 ZERO = Fraction(0)
 KERF = Fraction(1, 8)
@@ -46,19 +46,19 @@ END_TRIM = Fraction(1, 2)
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class Wanted:
     """Pieces to cut, all alike.
 
     Attributes:
-        key: what the caller knows the line by: any value that can be compared, unique in the job.
+        key: what the caller knows the line by: any value that can be compared, unique in the cutting.
         length: inches along the stick, long point to long point.
         quantity: how many.
         opening: the opening they belong to; used when one opening is to come from one stick.
-        left: inches the left miter runs along the stick, width times tan(miter); nought for a square end or
+        left: inches the left miter runs along the stick, width times tan(miter); zero for a square end or
             one that cannot share a cut. Only equal runs share, so give equal miters the equal value.
         right: the same for the right end.
         left_eats: inches along the stick that the cut at the left end eats, as ``eaten`` gives it; None for the
-            job's kerf. Only ends that are alike in this, too, share a cut.
+            cutting's kerf. Only ends that are alike in this, too, share a cut.
         right_eats: the same for the right end.
     """
 
@@ -73,7 +73,7 @@ class Piece:
 
 
 @dataclass(frozen=True, slots=True)
-class Defect:
+class Stretch:
     """A stretch of a stick no piece may touch, inches from its left end."""
 
     start: Fraction
@@ -85,7 +85,7 @@ class StickKind:
     """A stick the yard sells.
 
     Attributes:
-        key: the caller's name, unique among sticks and remnants.
+        key: the caller's name, unique among sticks and lengths on hand.
         length: inches, factory end to factory end.
         price_cents: of one stick.
         available: the most there are, or None for no limit.
@@ -96,37 +96,37 @@ class StickKind:
     length: Fraction
     price_cents: int
     available: int | None = None
-    defects: tuple[Defect, ...] = ()
+    defects: tuple[Stretch, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
-class Remnant:
+class StickOnHand:
     """One piece of stock on hand.
 
     Attributes:
-        key: the caller's name, unique among sticks and remnants.
+        key: the caller's name, unique among sticks and lengths on hand.
         length: inches.
-        price_cents: what using it is taken to cost, often nought.
+        price_cents: what using it is taken to cost, often zero.
         defects: stretches no piece may touch.
-        end_trim: inches to square off each end; None for the job's.
+        end_trim: inches to square off each end; None for the cutting's.
     """
 
     key: str
     length: Fraction
     price_cents: int = 0
-    defects: tuple[Defect, ...] = ()
+    defects: tuple[Stretch, ...] = ()
     end_trim: Fraction | None = None
 
 
 @dataclass(frozen=True, slots=True)
-class Job:
+class Cutting:
     """Everything to be cut from one profile.
 
     Attributes:
         profile: the caller's name for the profile.
         pieces: what to cut.
         sticks: what can be bought.
-        remnants: what is on hand.
+        lengths on hand: what is on hand.
         kerf: inches one cut eats.
         end_trim: inches squared off each factory end.
         keep_length: an offcut this long or longer goes back on the rack; None keeps none.
@@ -137,9 +137,9 @@ class Job:
     """
 
     profile: str
-    pieces: tuple[Piece, ...]
+    pieces: tuple[Wanted, ...]
     sticks: tuple[StickKind, ...]
-    remnants: tuple[Remnant, ...] = ()
+    lengths_on_hand: tuple[StickOnHand, ...] = ()
     kerf: Fraction = KERF
     end_trim: Fraction = END_TRIM
     keep_length: Fraction | None = None
@@ -148,9 +148,9 @@ class Job:
     square_first: bool = False
 
     @property
-    def stock(self) -> tuple[StickKind | Remnant, ...]:
+    def stock(self) -> tuple[StickKind | StickOnHand, ...]:
         """All there is to cut from, sticks first."""
-        return (*self.sticks, *self.remnants)
+        return (*self.sticks, *self.lengths_on_hand)
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,7 +159,7 @@ class Budget:
 
     Attributes:
         seconds: of the processor, at most; 0 asks for first-fit alone. Work is counted and not timed, a little less
-            than the seconds would allow, so that the same job gives the same plan; the clock, which is the
+            than the seconds would allow, so that the same cutting gives the same plan; the clock, which is the
             process's own time on the processor, only ends what takes much longer than it was counted for.
     """
 
@@ -189,10 +189,10 @@ class Placed:
         length: inches, long point to long point.
         left: run of the miter at the end that lies left, as placed.
         right: run of the miter at the end that lies right, as placed.
-        reversed: the piece lies end for end: the left end of the ``Piece`` is at the right.
+        reversed: the piece lies end for end: the left end of the ``Wanted`` is at the right.
         turned: the piece lies turned over, its long edge on the other side.
         shares_cut: its left end and the right end of the piece before are one cut.
-        eats: inches along the stick that the cut takes which parts it from what lies right of it; shared with the next
+        eats: inches along the stick that the cut takes which cuts it off what lies right of it; shared with the next
             piece, it is still the whole of what that cut eats.
     """
 
@@ -222,8 +222,8 @@ class Layout:
     """One way a stick is cut, and how many sticks are cut so.
 
     Attributes:
-        stick: key of the ``StickKind`` or ``Remnant``.
-        remnant: whether it is a remnant.
+        stick: key of the ``StickKind`` or ``Length on hand``.
+        length on hand: whether it is a length on hand.
         length: inches of the uncut stick.
         price_cents: of one stick.
         placed: the pieces from left to right.
@@ -233,7 +233,7 @@ class Layout:
     """
 
     stick: str
-    remnant: bool
+    on_hand: bool
     length: Fraction
     price_cents: int
     placed: tuple[Placed, ...]
@@ -252,16 +252,16 @@ class Plan:
     """The sticks to take and how to cut them.
 
     Attributes:
-        profile: the job's.
+        profile: the cutting's.
         layouts: every stick used, longest pieces first; sticks cut alike are one layout.
         cost_cents: of all sticks taken.
         bound_cents: no plan costs less; exact arithmetic, never a rounded float.
         seconds: how long the work took.
         method: what found the plan: ``"first_fit"``, ``"columns"`` or ``"branching"``.
         stopped: why the work ended: the plan is ``"proven"``; the ``"effort"`` that the budget allows was spent, or
-            what is left is too hard for it; the ``"clock"`` ran out first; the job itself needs more ``"memory"``
+            what is left is too hard for it; the ``"clock"`` ran out first; the cutting itself needs more ``"memory"``
             than there may be, so that a simpler one was planned in its place. Only where it is the clock may the
-            same job with the same budget get another plan.
+            same cutting with the same budget get another plan.
         split_openings: openings asked to come from one stick that no stick can hold.
         work: seconds of the budget that were used, counted and not timed.
     """
@@ -288,7 +288,7 @@ class Plan:
 
     @property
     def sticks(self) -> dict[str, int]:
-        """How many of each stick, remnants included, by key."""
+        """How many of each stick, lengths on hand included, by key."""
         counts: dict[str, int] = {}
         for layout in self.layouts:
             counts[layout.stick] = counts.get(layout.stick, 0) + layout.times

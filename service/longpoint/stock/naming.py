@@ -1,4 +1,4 @@
-"""Names for the sticks of a plan that keeps some of an earlier one: each piece and remnant given once."""
+"""Names for the sticks of a plan that keeps some of an earlier one: each piece and length on hand given once."""
 
 from collections import Counter
 from collections.abc import Sequence
@@ -6,19 +6,21 @@ from dataclasses import replace
 
 from .firstfit import Cut
 from .layouts import lay_out
-from .model import Job, Layout
-from .problem import Problem
-from .standing import Held
+from .model import Cutting, Layout
+from .problem import ScaledCutting
+from .standing import StickHeld
 
 __all__ = ["named"]
 
 
-def named(job: Job, problem: Problem, held: Sequence[Held], cuts: Sequence[Cut]) -> tuple[Layout, ...]:
-    """Layouts of the cuts, from the pieces and remnants that the sticks held do not take."""
+def named(
+    cutting: Cutting, problem: ScaledCutting, held: Sequence[StickHeld], cuts: Sequence[Cut]
+) -> tuple[Layout, ...]:
+    """Layouts of the cuts, from the pieces and lengths on hand that the sticks held do not take."""
     taken = Counter(key for one in held for key in one.layout.keys[0])
-    gone = {one.layout.stick for one in held if one.layout.remnant}
+    gone = {one.layout.stick for one in held if one.layout.on_hand}
     whole = {name for one in held for name in one.openings}
-    pieces = tuple(replace(piece, quantity=piece.quantity - taken[piece.key]) for piece in job.pieces)
+    pieces = tuple(replace(piece, quantity=piece.quantity - taken[piece.key]) for piece in cutting.pieces)
     items = tuple(
         replace(item, openings=tuple(name for name in item.openings if name not in whole))
         for item in problem.items
@@ -26,4 +28,4 @@ def named(job: Job, problem: Problem, held: Sequence[Held], cuts: Sequence[Cut])
     stocks = tuple(
         replace(stock, keys=tuple(key for key in stock.keys if key not in gone)) for stock in problem.stocks
     )
-    return lay_out(replace(job, pieces=pieces), replace(problem, items=items, stocks=stocks), cuts)
+    return lay_out(replace(cutting, pieces=pieces), replace(problem, items=items, stocks=stocks), cuts)

@@ -1,4 +1,4 @@
-"""Plan a job: check it, scale it, first-fit it, better it within the budget, and name every piece."""
+"""Plan a cutting: check it, scale it, first-fit it, better it within the budget, and name every piece."""
 
 from collections.abc import Callable, Sequence
 from time import monotonic
@@ -12,8 +12,8 @@ from .effort import Effort
 from .faults import StockError, StockFault
 from .firstfit import Cut, first_fit
 from .layouts import lay_out
-from .model import Budget, Job, Piece, Plan, Progress
-from .problem import Problem
+from .model import Budget, Cutting, Plan, Progress, Wanted
+from .problem import ScaledCutting
 from .scaling import scale
 from .tidy import tidy
 from .work_out import work_out
@@ -25,7 +25,7 @@ NAMED = 5  # pieces named in a refusal
 
 
 def plan(
-    job: Job,
+    cutting: Cutting,
     budget: Budget = STANDARD,
     progress: Callable[[Progress], None] | None = None,
     better: Callable[[Plan], None] | None = None,
@@ -33,20 +33,20 @@ def plan(
     """Choose and cut the cheapest sticks that give every piece.
 
     Args:
-        job: pieces and stock of one profile.
+        cutting: pieces and stock of one profile.
         budget: how hard to work.
         progress: called with the cost and bound so far, whenever one of them changes.
         better: called with every better plan, before the work is done; for whoever may have to stop it.
 
     Raises:
-        StockError: the job makes no sense, or no plan gives every piece; with every fault.
+        StockError: the cutting makes no sense, or no plan gives every piece; with every fault.
     """
     began = monotonic()
-    problem = scaled(job, budget)
+    problem = scaled(cutting, budget)
     if not problem.items:
-        return Plan(job.profile, (), 0, 0, monotonic() - began, "first_fit")
+        return Plan(cutting.profile, (), 0, 0, monotonic() - began, "first_fit")
     effort = Effort(budget.seconds)
-    effort.reading(len(job.pieces))
+    effort.reading(len(cutting.pieces))
     named: list[Cut] | None = None
 
     def laid_out(search: Best) -> Plan:
@@ -54,8 +54,8 @@ def plan(
         proven = search.cost == search.bound
         why = "proven" if proven else effort.stopped or search.stopped or "effort"
         return Plan(
-            job.profile,
-            lay_out(job, problem, search.cuts),
+            cutting.profile,
+            lay_out(cutting, problem, search.cuts),
             search.cost,
             search.bound,
             monotonic() - began,
@@ -81,16 +81,16 @@ def plan(
     if budget.seconds and not best.proven:
         work_out(problem, best, effort)
     if best.cuts is None:
-        raise unmet(job, problem, left_over, sure=bool(budget.seconds) and effort.stopped is None)
+        raise unmet(cutting, problem, left_over, sure=bool(budget.seconds) and effort.stopped is None)
     if budget.seconds:
         best.cuts = tidy(problem, best.cuts)
     return laid_out(best)
 
 
-def scaled(job: Job, budget: Budget) -> Problem:
-    """The job in units, once it is seen to make sense and to have stuff enough."""
-    check(job, budget)
-    problem = scale(job)
+def scaled(cutting: Cutting, budget: Budget) -> ScaledCutting:
+    """The cutting in units, once it is seen to make sense and to have stuff enough."""
+    check(cutting, budget)
+    problem = scale(cutting)
     short = material_short(problem) * problem.unit if problem.items else 0
     if short > 0:
         text = f"All the stock there is falls {spoken(short)} short of the pieces and kerfs."
@@ -98,13 +98,13 @@ def scaled(job: Job, budget: Budget) -> Problem:
     return problem
 
 
-def unmet(job: Job, problem: Problem, left_over: Sequence[int], sure: bool) -> StockError:
+def unmet(cutting: Cutting, problem: ScaledCutting, left_over: Sequence[int], sure: bool) -> StockError:
     """Say which pieces found no place, and how many of each."""
     lacking: list[str] = []
     for item, left in zip(problem.items, left_over, strict=True):
         if left:
-            lines = {line for part in item.forms[0].parts for line, _ in problem.kinds[part.kind].lines}
-            names = item.openings or tuple(_named(job.pieces[line]) for line in sorted(lines))
+            lines = {line for piece in item.forms[0].pieces for line, _ in problem.kinds[piece.kind].lines}
+            names = item.openings or tuple(_named(cutting.pieces[line]) for line in sorted(lines))
             length: Fraction = min(form.length for form in item.forms) * problem.unit
             lacking.append(f"{left} of {', '.join(map(str, names[:NAMED]))}, {spoken(length)} long")
     most = "" if len(lacking) <= NAMED else f" and {len(lacking) - NAMED} more lengths"
@@ -116,7 +116,7 @@ def unmet(job: Job, problem: Problem, left_over: Sequence[int], sure: bool) -> S
     return _refused("no_plan_found", text)
 
 
-def _named(piece: Piece) -> str:
+def _named(piece: Wanted) -> str:
     return f"{piece.key} of {piece.opening}" if piece.opening else str(piece.key)
 
 

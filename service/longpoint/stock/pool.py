@@ -10,7 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from .problem import Counts, Form, Problem, Stock
+from .problem import Counts, Form, ScaledCutting, StockGroup
 
 __all__ = ["Pool", "list_patterns", "searched_row"]
 
@@ -49,7 +49,9 @@ class Pool:
         return tuple(zip(items.tolist(), self.table[row, items].tolist(), strict=True))
 
 
-def list_patterns(problem: Problem, stock: Stock, allowed: Sequence[int], most: int) -> Pool | None:
+def list_patterns(
+    problem: ScaledCutting, stock: StockGroup, allowed: Sequence[int], most: int
+) -> Pool | None:
     """Every pattern the stock holds within the allowed counts, or None when there are more than ``most``."""
     size = len(problem.items)
     empty: Full = (0,) * size
@@ -73,7 +75,7 @@ def list_patterns(problem: Problem, stock: Stock, allowed: Sequence[int], most: 
     return Pool(matrix, tuple(forms for _, forms in found.values()), ends)
 
 
-def searched_row(problem: Problem, stock: Stock, counts: Counts) -> tuple[Form, ...] | None:
+def searched_row(problem: ScaledCutting, stock: StockGroup, counts: Counts) -> tuple[Form, ...] | None:
     """The row of all those pieces that ends first on the stock, every order and way to lie tried; None if none fits."""
     wanted = dict(counts)
     size = len(problem.items)
@@ -91,7 +93,7 @@ def searched_row(problem: Problem, stock: Stock, counts: Counts) -> tuple[Form, 
 
 
 def _extend(
-    problem: Problem, stock: Stock, rows: Rows, item: int, longer: dict[Full, Rows], more: Full
+    problem: ScaledCutting, stock: StockGroup, rows: Rows, item: int, longer: dict[Full, Rows], more: Full
 ) -> None:
     for form in problem.items[item].forms:
         for end, forms in rows.values() or ((0, ()),):

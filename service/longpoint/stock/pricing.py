@@ -7,11 +7,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from .arrange import in_a_row, row_length
-from .columns import Column, counted, fewer, full
+from .columns import PatternColumn, counted, fewer, full
 from .half import half_shared
 from .knapsack import Knapsack, common_saving
 from .pool import Pool, list_patterns, searched_row
-from .problem import Counts, Form, Pattern, Problem
+from .problem import Counts, Form, Pattern, ScaledCutting
 
 __all__ = ["Pricer", "UnpriceableError"]
 
@@ -26,14 +26,14 @@ MOST_NUMBERS = 6_000_000  # of the lists' tables
 
 
 class UnpriceableError(Exception):
-    """The exact method would take too much memory on this job."""
+    """The exact method would take too much memory on this cutting."""
 
 
 class Pricer:
     """Prices every stock of a problem.
 
     Args:
-        problem: the job in units.
+        problem: the cutting in units.
 
     Attributes:
         work: numbers gone through in one pricing, a measure of its cost.
@@ -45,7 +45,7 @@ class Pricer:
         UnpriceableError: it would take too much memory.
     """
 
-    def __init__(self, problem: Problem) -> None:
+    def __init__(self, problem: ScaledCutting) -> None:
         self._problem = problem
         saving = common_saving(problem)
         self._saving = saving or 0
@@ -126,7 +126,7 @@ class Pricer:
 
     def listed(
         self, wanted: Sequence[int], high: Sequence[int], values: Sequence[int], spare: int, most: int
-    ) -> list[Column] | None:
+    ) -> list[PatternColumn] | None:
         """Every pattern a plan may use that costs no more than ``spare`` above the bound.
 
         Args:
@@ -137,7 +137,7 @@ class Pricer:
             most: give up and answer None past this many.
         """
         worth = self.price(values, wanted)
-        columns: list[Column] = []
+        columns: list[PatternColumn] = []
         held: set[Counts] = set()
         for stock in sorted(range(len(worth)), key=lambda j: (self._problem.stocks[j].price, j)):
             if not high[stock]:
@@ -159,11 +159,11 @@ class Pricer:
                 return None
         return columns
 
-    def _pooled(self, stock: int, wanted: Sequence[int], least: int) -> Iterator[Column]:
+    def _pooled(self, stock: int, wanted: Sequence[int], least: int) -> Iterator[PatternColumn]:
         pool = self._pools[stock]
         fits = (pool.table <= np.array(wanted, dtype=np.int64)).all(axis=1)
         for row in np.nonzero(fits & (self._worths[stock] >= least))[0].tolist():
-            yield Column(stock, pool.counts(row), pool.forms[row])
+            yield PatternColumn(stock, pool.counts(row), pool.forms[row])
 
     def _near(self, stock: int, least: int, most: int) -> list[Counts] | None:
         """Every pattern on that stock worth so much, or None past ``most`` or where it is cut from several lengths."""
@@ -173,7 +173,7 @@ class Pricer:
 
     def columns(
         self, stock: int, above: int, most: int, values: Sequence[int], enough: int
-    ) -> Iterator[Column]:
+    ) -> Iterator[PatternColumn]:
         """Patterns on that stock worth more than ``above`` as last priced, the best first.
 
         Args:
@@ -187,12 +187,14 @@ class Pricer:
             if sum(count * values[item] for item, count in column.counts) > enough:
                 yield column
 
-    def _best(self, stock: int, above: int, most: int, values: Sequence[int], enough: int) -> list[Column]:
+    def _best(
+        self, stock: int, above: int, most: int, values: Sequence[int], enough: int
+    ) -> list[PatternColumn]:
         if stock in self._pools:
             pool, worth = self._pools[stock], self._worths[stock]
             rows = np.nonzero(worth > above)[0]
             best = rows[np.argsort(-worth[rows], kind="stable")][:most]
-            return [Column(stock, pool.counts(row), pool.forms[row]) for row in best.tolist()]
+            return [PatternColumn(stock, pool.counts(row), pool.forms[row]) for row in best.tolist()]
         assert self._knapsack is not None
         first, *others = self._stretches[stock] or (0,)
         if others:
@@ -207,7 +209,7 @@ class Pricer:
             if sum(count * values[item] for item, count in counts) > enough
         ]
 
-    def _filled(self, stock: int, stretches: Sequence[Counts]) -> Column:
+    def _filled(self, stock: int, stretches: Sequence[Counts]) -> PatternColumn:
         """A column with those counts between the defects, as far as there are so many pieces and they truly fit."""
         left = {item: self._problem.items[item].demand for counts in stretches for item, _ in counts}
         forms: tuple[Form, ...] = ()
@@ -217,9 +219,9 @@ class Pricer:
                 if self._problem.places(Pattern(stock, (*forms, form))) is not None:
                     forms = *forms, form
                     left[form.item] -= 1
-        return Column(stock, counted(forms), forms)
+        return PatternColumn(stock, counted(forms), forms)
 
-    def lay(self, stock: int, counts: Counts, search: bool = False) -> Column | None:
+    def lay(self, stock: int, counts: Counts, search: bool = False) -> PatternColumn | None:
         """A column with those counts on a clear stock, or None where steps that are not exact let too many in.
 
         Args:
@@ -227,23 +229,23 @@ class Pricer:
             counts: how many of each item.
             search: whether to try every order before it is taken not to fit.
         """
-        column = Column(stock, counts, in_a_row(self._problem, counts, self._saving))
+        column = PatternColumn(stock, counts, in_a_row(self._problem, counts, self._saving))
         clear = self._true and not self._problem.stocks[stock].blocked
         if clear or self._problem.places(Pattern(stock, column.forms)) is not None:
             return column
         if self._one_way or not search:
             return None
         row = searched_row(self._problem, self._problem.stocks[stock], counts)
-        return None if row is None else Column(stock, counts, row)
+        return None if row is None else PatternColumn(stock, counts, row)
 
     def _too_many_orders(self, counts: Counts) -> bool:
         """Whether a row that does not fit could fit in another order that is not looked for."""
         return not (self._true or self._one_way) and prod(count + 1 for _, count in counts) > MOST_ORDERS
 
-    def _mended(self, stock: int, counts: Counts) -> Column:
+    def _mended(self, stock: int, counts: Counts) -> PatternColumn:
         """A column with those counts, or without the shortest pieces that truly do not fit."""
         if self._sure and not self._problem.stocks[stock].blocked:
-            return Column(stock, counts, in_a_row(self._problem, counts, self._saving))
+            return PatternColumn(stock, counts, in_a_row(self._problem, counts, self._saving))
         column = self.lay(stock, counts)
         if column is None:
             counts = self._shorter(stock, counts)

@@ -1,26 +1,36 @@
-"""The job as whole numbers: equal pieces gathered, equal stock gathered, every length in one small unit."""
+"""The cutting as whole numbers: equal pieces gathered, equal stock gathered, every length in one small unit."""
 
 from dataclasses import dataclass
 
 from longpoint.lengths import Fraction
 
-__all__ = ["Counts", "Form", "Item", "Kind", "Part", "Pattern", "Problem", "Span", "Stock"]
+__all__ = [
+    "Counts",
+    "Form",
+    "FormPiece",
+    "Item",
+    "Pattern",
+    "PieceGroup",
+    "ScaledCutting",
+    "Span",
+    "StockGroup",
+]
 
 Span = tuple[int, int]
 Counts = tuple[tuple[int, int], ...]  # the items that there are some of, rising, and how many of each
 
 
 @dataclass(frozen=True, slots=True)
-class Kind:
+class PieceGroup:
     """Pieces that are the same to the saw.
 
     Attributes:
         length: units.
-        left: what sharing the cut of one miter saves against a kerf; nought on stock that cannot be turned.
+        left: what sharing the cut of one miter saves against a kerf; zero on stock that cannot be turned.
         right: the same of the other.
-        cuts: what the cut at the left and at the right end takes when it parts the piece from the stick.
+        cuts: what the cut at the left and at the right end takes when it cuts the piece off the stick.
         runs: inches both miters run.
-        lines: the job's piece lines that are of it, and whether that line has its ends the other way about.
+        lines: the cutting's piece lines that are of it, and whether that line has its ends the other way about.
     """
 
     length: int
@@ -32,13 +42,13 @@ class Kind:
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class FormPiece:
     """A piece within a form.
 
     Attributes:
         kind: index of its kind.
         reversed: whether it lies end for end.
-        shares: whether its left end is cut together with the part before.
+        shares: whether its left end is cut together with the piece before.
     """
 
     kind: int
@@ -53,11 +63,11 @@ class Form:
     Attributes:
         item: index of the item.
         length: units from its left-most to its right-most point.
-        left: what a shared cut at its left end saves against a kerf, nought when that end shares no cut; ends that
+        left: what a shared cut at its left end saves against a kerf, zero when that end shares no cut; ends that
             save the same are alike.
         right: the same at its right end.
         eats: what the cut at its right end takes when it is not shared.
-        parts: the pieces of it, from left to right.
+        pieces: the pieces of it, from left to right.
     """
 
     item: int
@@ -65,7 +75,7 @@ class Form:
     left: int
     right: int
     eats: int
-    parts: tuple[Part, ...]
+    pieces: tuple[FormPiece, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,12 +98,12 @@ class Item:
 
 
 @dataclass(frozen=True, slots=True)
-class Stock:
+class StockGroup:
     """Sticks that are all alike.
 
     Attributes:
-        keys: names of them; one for a kind that is bought, one each for remnants.
-        remnant: whether they are remnants.
+        keys: names of them; one for a kind that is bought, one each for lengths on hand.
+        length on hand: whether they are lengths on hand.
         length: units, end to end.
         start: where the first piece may start.
         end: where the last piece must have ended.
@@ -103,7 +113,7 @@ class Stock:
     """
 
     keys: tuple[str, ...]
-    remnant: bool
+    on_hand: bool
     length: int
     start: int
     end: int
@@ -134,8 +144,8 @@ class Pattern:
 
 
 @dataclass(frozen=True, slots=True)
-class Problem:
-    """The whole job in units.
+class ScaledCutting:
+    """The whole cutting in units.
 
     Attributes:
         unit: inches in one unit.
@@ -148,9 +158,9 @@ class Problem:
 
     unit: Fraction
     kerf: int
-    kinds: tuple[Kind, ...]
+    kinds: tuple[PieceGroup, ...]
     items: tuple[Item, ...]
-    stocks: tuple[Stock, ...]
+    stocks: tuple[StockGroup, ...]
     split: tuple[str, ...]
 
     @property
@@ -158,7 +168,7 @@ class Problem:
         """What the last cut on a stick takes at most, which may lie past the stick's end."""
         return max(item.cut for item in self.items)
 
-    def start_after(self, stock: Stock, before: Form | None, end: int, form: Form) -> int | None:
+    def start_after(self, stock: StockGroup, before: Form | None, end: int, form: Form) -> int | None:
         """Where ``form`` starts, laid after ``before`` that ended at ``end``; None when it does not fit."""
         if before is None:
             start = stock.start
@@ -189,7 +199,7 @@ class Problem:
         return tuple(starts)
 
 
-def _clear(stock: Stock, start: int, end: int) -> int | None:
+def _clear(stock: StockGroup, start: int, end: int) -> int | None:
     for from_, to in stock.blocked:
         if start < to and end > from_:
             start, end = to, to + end - start

@@ -11,8 +11,8 @@ import highspy
 import numpy as np
 from numpy.typing import NDArray
 
-from .columns import Column
-from .problem import Problem
+from .columns import PatternColumn
+from .problem import ScaledCutting
 
 __all__ = ["DEAR", "Box", "Program", "Solved"]
 
@@ -55,7 +55,7 @@ class Solved:
 class Program:
     """The linear program of one problem."""
 
-    def __init__(self, problem: Problem) -> None:
+    def __init__(self, problem: ScaledCutting) -> None:
         self._problem = problem
         self._items = len(problem.items)
         self._stocks = len(problem.stocks)
@@ -73,7 +73,7 @@ class Program:
             self._solver.addCol(dear, 0, highspy.kHighsInf, 1, np.array([item], dtype=np.int32), np.ones(1))
         self._kept = self._solver.getBasis()
 
-    def add(self, columns: Sequence[Column]) -> int:
+    def add(self, columns: Sequence[PatternColumn]) -> int:
         """Add patterns, and say how many numbers that took."""
         starts: list[int] = []
         rows: list[int] = []

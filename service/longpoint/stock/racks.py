@@ -6,16 +6,16 @@ from dataclasses import replace
 from longpoint.lengths import Fraction
 
 from .firstfit import Cut
-from .problem import Pattern, Problem, Stock
+from .problem import Pattern, ScaledCutting, StockGroup
 
 __all__ = ["fewer_stocks", "grouped_stocks", "with_stocks"]
 
 
-def fewer_stocks(problem: Problem, most: int) -> tuple[Problem, list[int]]:
-    """The job with no more than so many of the stocks of which there are few, those cheapest for their length.
+def fewer_stocks(problem: ScaledCutting, most: int) -> tuple[ScaledCutting, list[int]]:
+    """The cutting with no more than so many of the stocks of which there are few, those cheapest for their length.
 
     Returns:
-        The job, and for each of its stocks the index in the whole one.
+        The cutting, and for each of its stocks the index in the whole one.
     """
     few = [at for at, stock in enumerate(problem.stocks) if stock.most is not None]
     few.sort(key=lambda at: (Fraction(problem.stocks[at].price, max(1, problem.stocks[at].clear)), at))
@@ -25,14 +25,14 @@ def fewer_stocks(problem: Problem, most: int) -> tuple[Problem, list[int]]:
 
 
 def with_stocks(cuts: Sequence[Cut], kept: Sequence[int]) -> list[Cut]:
-    """Cuts of that job as cuts of the whole one."""
+    """Cuts of that cutting as cuts of the whole one."""
     return [(Pattern(kept[pattern.stock], pattern.forms), times) for pattern, times in cuts]
 
 
-def grouped_stocks(problem: Problem, groups: int) -> Problem:
-    """The job with stocks of about one length as one: clear, as long as the longest and as cheap as the cheapest.
+def grouped_stocks(problem: ScaledCutting, groups: int) -> ScaledCutting:
+    """The cutting with stocks of about one length as one: clear, as long as the longest and as cheap as the cheapest.
 
-    No plan costs less there than its bound, and every plan of the job can be cut there.
+    No plan costs less there than its bound, and every plan of the cutting can be cut there.
     """
     few = sorted(
         (stock for stock in problem.stocks if stock.most is not None),
@@ -46,8 +46,8 @@ def grouped_stocks(problem: Problem, groups: int) -> Problem:
     return replace(problem, stocks=tuple(stocks))
 
 
-def _one(group: Sequence[Stock]) -> Stock:
+def _one(group: Sequence[StockGroup]) -> StockGroup:
     room = max(stock.end - stock.start for stock in group)
     price = min(stock.price for stock in group)
     most = sum(stock.most or 0 for stock in group)
-    return Stock((), True, room, 0, room, (), price, most)
+    return StockGroup((), True, room, 0, room, (), price, most)

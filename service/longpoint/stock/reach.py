@@ -9,7 +9,7 @@ from .bound import round_up
 from .dive import Chosen, dive
 from .effort import Effort
 from .master import Box, Master
-from .problem import Problem
+from .problem import ScaledCutting
 from .remainder import solve_columns
 from .settle import settle
 
@@ -20,17 +20,17 @@ NODES = 3000
 
 
 class Reach:
-    """The job, its linear program and the best so far.
+    """The cutting, its linear program and the best so far.
 
     Attributes:
-        problem: the job in units.
+        problem: the cutting in units.
         wanted: how many of each item.
         master: its linear program.
         best: plan and bound.
         effort: to be counted.
     """
 
-    def __init__(self, problem: Problem, master: Master, best: Best, effort: Effort) -> None:
+    def __init__(self, problem: ScaledCutting, master: Master, best: Best, effort: Effort) -> None:
         self.problem = problem
         self.wanted = [item.demand for item in problem.items]
         self.master = master

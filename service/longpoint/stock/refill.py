@@ -1,7 +1,7 @@
 """Sticks of a plan filled up: in each a piece is exchanged for the longest one still to be cut that lets all fit.
 
 A plan made with lengths taken up leaves a little of every stick. With many lengths to choose from hardly anything
-is left of most sticks when they are filled one after the other; what remains is a small job, to be planned well.
+is left of most sticks when they are filled one after the other; what remains is a small cutting, to be planned well.
 """
 
 from bisect import bisect_right
@@ -12,14 +12,14 @@ import numpy as np
 
 from .arrange import row_length
 from .firstfit import Cut
-from .problem import Form, Item, Pattern, Problem
+from .problem import Form, Item, Pattern, ScaledCutting
 
 __all__ = ["refilled", "rest", "restored"]
 
 Ends = tuple[tuple[int, int], ...]
 
 
-def refilled(problem: Problem, cuts: Sequence[Cut], leave: int) -> tuple[list[Cut], list[int]]:
+def refilled(problem: ScaledCutting, cuts: Sequence[Cut], leave: int) -> tuple[list[Cut], list[int]]:
     """Fill the sticks of a plan as long as more than so many pieces remain.
 
     Returns:
@@ -37,7 +37,7 @@ def refilled(problem: Problem, cuts: Sequence[Cut], leave: int) -> tuple[list[Cu
     return done, shelf.remaining
 
 
-def _filled(problem: Problem, shelf: "_Shelf", pattern: Pattern) -> tuple[Form, ...]:
+def _filled(problem: ScaledCutting, shelf: "_Shelf", pattern: Pattern) -> tuple[Form, ...]:
     row = list(shelf.take(pattern.forms))
     stock = problem.stocks[pattern.stock]
     slack = stock.end - stock.start - row_length(tuple(row), problem.kerf) if row else 0
@@ -62,7 +62,7 @@ class _Shelf:
         left: how many in all.
     """
 
-    def __init__(self, problem: Problem) -> None:
+    def __init__(self, problem: ScaledCutting) -> None:
         self._items = problem.items
         self.left = sum(item.demand for item in problem.items)
         alike: dict[Ends, list[Item]] = {}
@@ -115,8 +115,10 @@ def _ends(item: Item) -> Ends:
     return tuple((form.left, form.right) for form in item.forms)
 
 
-def rest(problem: Problem, remaining: Sequence[int], stocks: Sequence[int | None]) -> Problem | None:
-    """The job of what remains, from what stock remains."""
+def rest(
+    problem: ScaledCutting, remaining: Sequence[int], stocks: Sequence[int | None]
+) -> ScaledCutting | None:
+    """The cutting of what remains, from what stock remains."""
     items: list[Item] = []
     for item, left in zip(problem.items, remaining, strict=True):
         if left:
@@ -127,7 +129,7 @@ def rest(problem: Problem, remaining: Sequence[int], stocks: Sequence[int | None
 
 
 def restored(remaining: Sequence[int], cuts: Sequence[Cut]) -> list[Cut]:
-    """Cuts of the job of what remains, as cuts of the whole job."""
+    """Cuts of the cutting of what remains, as cuts of the whole cutting."""
     items = [at for at, left in enumerate(remaining) if left]
     return [
         (Pattern(pattern.stock, tuple(replace(form, item=items[form.item]) for form in pattern.forms)), times)

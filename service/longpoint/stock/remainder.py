@@ -5,20 +5,20 @@ from collections.abc import Sequence
 import highspy
 import numpy as np
 
-from .columns import Column
+from .columns import PatternColumn
 from .effort import Effort
-from .problem import Problem
+from .problem import ScaledCutting
 
 __all__ = ["solve_columns"]
 
 WALL = 4  # seconds on the wall for one of the processor, past which even a busy machine should be done
 
-Chosen = list[tuple[Column, int]]
+Chosen = list[tuple[PatternColumn, int]]
 
 
 def solve_columns(
-    problem: Problem,
-    columns: Sequence[Column],
+    problem: ScaledCutting,
+    columns: Sequence[PatternColumn],
     wanted: Sequence[int],
     high: Sequence[int],
     ceiling: int,
@@ -30,7 +30,7 @@ def solve_columns(
     """The cheapest way to cut ``wanted`` from those columns.
 
     Args:
-        problem: the job in units.
+        problem: the cutting in units.
         columns: patterns to choose from.
         wanted: how many of each item, at least.
         high: how many sticks of each stock, at most.

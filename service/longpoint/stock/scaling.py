@@ -1,4 +1,4 @@
-"""From the job's inches to the problem's whole units."""
+"""From the cutting's inches to the problem's whole units."""
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
@@ -10,8 +10,8 @@ from longpoint.lengths import Fraction
 
 from .cuts import MARK
 from .forms import Blocks, piece_forms
-from .model import Defect, Job, Piece, Remnant, StickKind
-from .problem import Form, Item, Kind, Problem, Span, Stock
+from .model import Cutting, StickKind, StickOnHand, Stretch, Wanted
+from .problem import Form, Item, PieceGroup, ScaledCutting, Span, StockGroup
 
 __all__ = ["scale"]
 
@@ -19,43 +19,43 @@ Units = Callable[[Fraction], int]
 End = tuple[Fraction, Fraction]  # inches that its miter runs, and that its cut eats
 
 
-def scale(job: Job) -> Problem:
+def scale(cutting: Cutting) -> ScaledCutting:
     """Gather what is alike and turn lengths into whole numbers of the largest unit that divides them all."""
-    savings = _savings(job)
-    unit = _unit((*_lengths(job), *savings.values()))
+    savings = _savings(cutting)
+    unit = _unit((*_lengths(cutting), *savings.values()))
 
     def units(length: Fraction) -> int:
         return int(length / unit)
 
-    kinds = _kinds(job, units, savings)
-    stocks = _stocks(job, units)
-    kerf = units(job.kerf)
-    items, split = _items(job, kinds, stocks, kerf)
-    return Problem(unit, kerf, kinds, items, stocks, split)
+    kinds = _kinds(cutting, units, savings)
+    stocks = _stocks(cutting, units)
+    kerf = units(cutting.kerf)
+    items, split = _items(cutting, kinds, stocks, kerf)
+    return ScaledCutting(unit, kerf, kinds, items, stocks, split)
 
 
-def _ends(job: Job, piece: Piece) -> tuple[End, End]:
+def _ends(cutting: Cutting, piece: Wanted) -> tuple[End, End]:
     """The piece's left and right end."""
-    left = job.kerf if piece.left_eats is None else piece.left_eats
-    right = job.kerf if piece.right_eats is None else piece.right_eats
+    left = cutting.kerf if piece.left_eats is None else piece.left_eats
+    right = cutting.kerf if piece.right_eats is None else piece.right_eats
     return (piece.left, left), (piece.right, right)
 
 
-def _savings(job: Job) -> dict[End, Fraction]:
+def _savings(cutting: Cutting) -> dict[End, Fraction]:
     """What a shared cut saves against a kerf for each mitered end: its run, less what it eats more than the kerf.
 
     An end that no other is like shares with none. What is irrational is taken down to a millionth, each to its own, so
     that unlike ends stay unlike.
     """
-    if not job.turnable:
+    if not cutting.turnable:
         return {}
     there = Counter[End]()
-    for piece in job.pieces:
-        for end in _ends(job, piece):
+    for piece in cutting.pieces:
+        for end in _ends(cutting, piece):
             there[end] += piece.quantity
     ends = {end for end, number in there.items() if end[0] and number > 1}
-    exact = {(run, eats): run + job.kerf - eats for run, eats in ends}
-    mark = _unit(_lengths(job))
+    exact = {(run, eats): run + cutting.kerf - eats for run, eats in ends}
+    mark = _unit(_lengths(cutting))
     if any(saved % mark for saved in exact.values()):
         mark = _unit((mark, Fraction(1, MARK)))
     taken: dict[End, Fraction] = {}
@@ -76,48 +76,50 @@ def _unit(lengths: Iterable[Fraction]) -> Fraction:
     return Fraction(above or 1, below)
 
 
-def _lengths(job: Job) -> Iterator[Fraction]:
-    yield job.kerf
-    yield job.end_trim
-    for piece in job.pieces:
+def _lengths(cutting: Cutting) -> Iterator[Fraction]:
+    yield cutting.kerf
+    yield cutting.end_trim
+    for piece in cutting.pieces:
         yield piece.length
         yield from (eats for eats in (piece.left_eats, piece.right_eats) if eats is not None)
-    for stock in job.stock:
+    for stock in cutting.stock:
         yield stock.length
         for defect in stock.defects:
             yield defect.start
             yield defect.end
-    for remnant in job.remnants:
-        if remnant.end_trim is not None:
-            yield remnant.end_trim
+    for on_hand in cutting.lengths_on_hand:
+        if on_hand.end_trim is not None:
+            yield on_hand.end_trim
 
 
-def _kinds(job: Job, units: Units, savings: dict[End, Fraction]) -> tuple[Kind, ...]:
+def _kinds(cutting: Cutting, units: Units, savings: dict[End, Fraction]) -> tuple[PieceGroup, ...]:
     lines: dict[tuple[int, End, End], list[tuple[int, bool]]] = {}
-    for index, piece in enumerate(job.pieces):
-        left, right = _ends(job, piece)
-        if not job.turnable:  # it lies one way, and either cut may be the one that parts it
+    for index, piece in enumerate(cutting.pieces):
+        left, right = _ends(cutting, piece)
+        if not cutting.turnable:  # it lies one way, and either cut may be the one that cuts it off
             left = right = (Fraction(0), max(left[1], right[1]))
         shape = units(piece.length), min(left, right), max(left, right)
         lines.setdefault(shape, []).append((index, left > right))
     kinds = []
     for (length, left, right), alike in sorted(lines.items(), reverse=True):
         saved = units(savings.get(left, Fraction(0))), units(savings.get(right, Fraction(0)))
-        cuts = [units(job.kerf if job.square_first else eats) for _, eats in (left, right)]
-        kinds.append(Kind(length, *saved, (cuts[0], cuts[1]), (left[0], right[0]), tuple(alike)))
+        cuts = [units(cutting.kerf if cutting.square_first else eats) for _, eats in (left, right)]
+        kinds.append(PieceGroup(length, *saved, (cuts[0], cuts[1]), (left[0], right[0]), tuple(alike)))
     return tuple(kinds)
 
 
-def _stocks(job: Job, units: Units) -> tuple[Stock, ...]:
-    stocks = [_stock(stick, False, job.end_trim, units) for stick in job.sticks if stick.available != 0]
-    alike: dict[Stock, list[str]] = {}
-    for remnant in job.remnants:
-        trim = job.end_trim if remnant.end_trim is None else remnant.end_trim
-        stock = _stock(remnant, True, trim, units, key="")
-        alike.setdefault(stock, []).append(remnant.key)
+def _stocks(cutting: Cutting, units: Units) -> tuple[StockGroup, ...]:
+    stocks = [
+        _stock(stick, False, cutting.end_trim, units) for stick in cutting.sticks if stick.available != 0
+    ]
+    alike: dict[StockGroup, list[str]] = {}
+    for on_hand in cutting.lengths_on_hand:
+        trim = cutting.end_trim if on_hand.end_trim is None else on_hand.end_trim
+        stock = _stock(on_hand, True, trim, units, key="")
+        alike.setdefault(stock, []).append(on_hand.key)
     for stock, keys in alike.items():
         stocks.append(
-            Stock(
+            StockGroup(
                 tuple(keys), True, stock.length, stock.start, stock.end, stock.blocked, stock.price, len(keys)
             )
         )
@@ -125,16 +127,18 @@ def _stocks(job: Job, units: Units) -> tuple[Stock, ...]:
 
 
 def _stock(
-    stock: StickKind | Remnant, remnant: bool, trim: Fraction, units: Units, key: str | None = None
-) -> Stock:
+    stock: StickKind | StickOnHand, on_hand: bool, trim: Fraction, units: Units, key: str | None = None
+) -> StockGroup:
     length = units(stock.length)
     start, end = units(trim), length - units(trim)
     most = stock.available if isinstance(stock, StickKind) else 1
     keys = (stock.key if key is None else key,)
-    return Stock(keys, remnant, length, start, end, _spans(stock.defects, units), stock.price_cents, most)
+    return StockGroup(
+        keys, on_hand, length, start, end, _spans(stock.defects, units), stock.price_cents, most
+    )
 
 
-def _spans(defects: tuple[Defect, ...], units: Units) -> tuple[Span, ...]:
+def _spans(defects: tuple[Stretch, ...], units: Units) -> tuple[Span, ...]:
     spans: list[Span] = []
     for start, end in sorted((units(defect.start), units(defect.end)) for defect in defects):
         if spans and start <= spans[-1][1]:
@@ -145,24 +149,24 @@ def _spans(defects: tuple[Defect, ...], units: Units) -> tuple[Span, ...]:
 
 
 def _items(
-    job: Job, kinds: tuple[Kind, ...], stocks: tuple[Stock, ...], kerf: int
+    cutting: Cutting, kinds: tuple[PieceGroup, ...], stocks: tuple[StockGroup, ...], kerf: int
 ) -> tuple[tuple[Item, ...], tuple[str, ...]]:
     longest = max((length for stock in stocks for length in stock.stretches), default=0)
     blocks = Blocks(kinds, kerf)
-    gathered, split = _gather(job, kinds, blocks, longest) if job.together else ({}, ())
+    gathered, split = _gather(cutting, kinds, blocks, longest) if cutting.together else ({}, ())
     loose: Counter[int] = Counter()
     held = {name for names in gathered.values() for name in names}
     for kind, shape in enumerate(kinds):
         for line, _ in shape.lines:
-            piece = job.pieces[line]
+            piece = cutting.pieces[line]
             if piece.opening is None or piece.opening not in held:
                 loose[kind] += piece.quantity
     drafts: list[tuple[tuple[Form, ...], int, tuple[str, ...]]] = [
         (piece_forms(kind, kinds[kind]), demand, ()) for kind, demand in loose.items()
     ]
-    drafts += [(blocks.forms(parts), len(names), tuple(names)) for parts, names in gathered.items()]
+    drafts += [(blocks.forms(pieces), len(names), tuple(names)) for pieces, names in gathered.items()]
     drafts.sort(
-        key=lambda draft: (-min(form.length for form in draft[0]), draft[0][0].parts[0].kind, draft[2])
+        key=lambda draft: (-min(form.length for form in draft[0]), draft[0][0].pieces[0].kind, draft[2])
     )
     return tuple(_item(kerf, index, *draft) for index, draft in enumerate(drafts)), split
 
@@ -174,22 +178,22 @@ def _item(kerf: int, index: int, forms: tuple[Form, ...], demand: int, openings:
 
 
 def _gather(
-    job: Job, kinds: tuple[Kind, ...], blocks: Blocks, longest: int
+    cutting: Cutting, kinds: tuple[PieceGroup, ...], blocks: Blocks, longest: int
 ) -> tuple[dict[tuple[tuple[int, int], ...], list[str]], tuple[str, ...]]:
     wanted: dict[str, Counter[int]] = {}
     for kind, shape in enumerate(kinds):
         for line, _ in shape.lines:
-            piece = job.pieces[line]
+            piece = cutting.pieces[line]
             if piece.opening is not None:
                 wanted.setdefault(piece.opening, Counter())[kind] += piece.quantity
     gathered: dict[tuple[tuple[int, int], ...], list[str]] = {}
     split: list[str] = []
     for opening in sorted(wanted):
-        parts = tuple(sorted(wanted[opening].items()))
-        if sum(count for _, count in parts) == 1:
+        pieces = tuple(sorted(wanted[opening].items()))
+        if sum(count for _, count in pieces) == 1:
             continue
-        if min(form.length for form in blocks.forms(parts)) > longest:
+        if min(form.length for form in blocks.forms(pieces)) > longest:
             split.append(opening)
         else:
-            gathered.setdefault(parts, []).append(opening)
+            gathered.setdefault(pieces, []).append(opening)
     return gathered, tuple(split)

@@ -13,12 +13,12 @@ import numpy as np
 
 from .best import Best
 from .branching import branch
-from .columns import Column, counted
+from .columns import PatternColumn, counted
 from .dive import dive, plunge
 from .effort import Effort
 from .master import Box, Master, Relaxed
 from .pricing import Pricer
-from .problem import Problem
+from .problem import ScaledCutting
 from .reach import Reach
 from .tallies import Tallies
 
@@ -49,7 +49,7 @@ BANDS = 6  # times that the span of costs is cut down before the tallies are too
 
 @dataclass(frozen=True, slots=True)
 class Known:
-    """What a coarser job teaches of a finer one.
+    """What a coarser cutting teaches of a finer one.
 
     Attributes:
         values: what each item is worth in cents, about.
@@ -57,23 +57,23 @@ class Known:
     """
 
     values: Sequence[float]
-    columns: Sequence[Column]
+    columns: Sequence[PatternColumn]
 
 
 class Search:
     """Betters a plan and its bound until they meet or the effort is spent.
 
     Args:
-        problem: the job in units.
+        problem: the cutting in units.
         pricer: of its stocks.
         best: plan and bound.
         effort: to be spent.
-        known: what a coarser job has taught.
+        known: what a coarser cutting has taught.
     """
 
     def __init__(
         self,
-        problem: Problem,
+        problem: ScaledCutting,
         pricer: Pricer,
         best: Best,
         effort: Effort,
@@ -96,7 +96,7 @@ class Search:
             whole: take care over the last sticks, too.
         """
         self._start()
-        relaxed = self._relax(near, self._reach.effort.part(SKETCH))
+        relaxed = self._relax(near, self._reach.effort.piece(SKETCH))
         used = [self._reach.master.columns[at] for at in np.nonzero(relaxed.sticks > LITTLE)[0].tolist()]
         self._plunge(0, LOOSE if whole else None)
         return Known([value / self._reach.master.scale for value in relaxed.values], used)
@@ -105,10 +105,10 @@ class Search:
         """Work until the plan is proven or the effort is spent."""
         reach = self._reach
         self._start()
-        relaxed = self._relax(ROUGHLY, reach.effort.part(FIRST))
+        relaxed = self._relax(ROUGHLY, reach.effort.piece(FIRST))
         self._plunge(0)
         if not (reach.best.proven or reach.effort.stopped):
-            relaxed = self._relax(NEARLY, reach.effort.part(ROOT))
+            relaxed = self._relax(NEARLY, reach.effort.piece(ROOT))
             self._plunge(1)
             for attempt in range(2, 2 + SHAPES):
                 if reach.best.cost - reach.best.bound > FAR * reach.best.cost:
@@ -124,7 +124,7 @@ class Search:
         reach = self._reach
         reach.master.add(
             [
-                Column(pattern.stock, counted(pattern.forms), pattern.forms)
+                PatternColumn(pattern.stock, counted(pattern.forms), pattern.forms)
                 for pattern, _ in reach.best.cuts or ()
             ]
         )

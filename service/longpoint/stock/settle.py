@@ -2,14 +2,14 @@
 
 from collections.abc import Sequence
 
-from .columns import Column
+from .columns import PatternColumn
 from .firstfit import Cut, trimmed
-from .problem import Form, Pattern, Problem
+from .problem import Form, Pattern, ScaledCutting
 
 __all__ = ["settle"]
 
 
-def settle(problem: Problem, chosen: Sequence[tuple[Column, int]]) -> list[Cut]:
+def settle(problem: ScaledCutting, chosen: Sequence[tuple[PatternColumn, int]]) -> list[Cut]:
     """Leave out pieces that are too many, drop empty sticks, take a cheaper stick where one holds it."""
     surplus = [-item.demand for item in problem.items]
     for column, times in chosen:

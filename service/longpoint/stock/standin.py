@@ -1,8 +1,8 @@
-"""A simpler job in a job's place: solve it, and put the true pieces where its pieces lie, or take its bound.
+"""A simpler cutting in a cutting's place: solve it, and put the true pieces where its pieces lie, or take its bound.
 
-Each item of the stand-in stands for some items of the job, each of its forms for the same form of each of them. Where
-no form is shorter or freer than what it stands for, a plan can be cut as it is; where none is longer or less free, its
-bound holds. All that differs between stand-ins is which forms they have.
+Each item of the stand-in stands for some items of the cutting, each of its forms for the same form of each of them.
+Where no form is shorter or freer than what it stands for, a plan can be cut as it is; where none is longer or less
+free, its bound holds. All that differs between stand-ins is which forms they have.
 """
 
 from collections import Counter
@@ -13,10 +13,10 @@ import numpy as np
 
 from longpoint.lengths import Fraction
 
-from .columns import Column, counted
+from .columns import PatternColumn, counted
 from .firstfit import Cut
 from .half import half_shared
-from .problem import Form, Item, Pattern, Problem
+from .problem import Form, Item, Pattern, ScaledCutting
 
 __all__ = ["StandIn", "coarser", "finer", "halved", "one_saving"]
 
@@ -27,22 +27,22 @@ Queue = list[tuple[Item, int]]  # items still to be handed out and how many of e
 
 @dataclass(frozen=True, slots=True)
 class StandIn:
-    """The simpler job.
+    """The simpler cutting.
 
     Attributes:
-        problem: the job.
+        problem: the cutting.
         members: for each of its items the true ones.
     """
 
-    problem: Problem
+    problem: ScaledCutting
     members: tuple[tuple[Item, ...], ...]
 
     def values(self, true: Sequence[float]) -> list[float]:
         """What its items are worth where the true ones are worth that: as much as the dearest of those."""
         return [max(true[item.forms[0].item] for item in members) for members in self.members]
 
-    def columns(self, columns: Sequence[Column]) -> Iterator[Column]:
-        """Patterns of the job for those of the stand-in: some true items take their turns in the place of each."""
+    def columns(self, columns: Sequence[PatternColumn]) -> Iterator[PatternColumn]:
+        """Patterns of the cutting for those of the stand-in: some true items take their turns in the place of each."""
         for column in columns:
             turns = max((len(self.members[item]) for item, _ in column.counts), default=0)
             for turn in range(min(turns, MOST_TURNS)):
@@ -56,7 +56,7 @@ class StandIn:
                     forms.append(item.forms[self.problem.items[form.item].forms.index(form)])
                 counts = counted(forms)
                 if all(count <= self.demand[item] for item, count in counts):
-                    yield Column(column.stock, counts, tuple(forms))
+                    yield PatternColumn(column.stock, counts, tuple(forms))
 
     @property
     def demand(self) -> dict[int, int]:
@@ -77,7 +77,7 @@ class StandIn:
             true |= {item.forms[0].item: one for item, one in zip(members, worth.tolist(), strict=True)}
         return [true[item] for item in sorted(true)]
 
-    def true(self, cuts: Sequence[Cut], problem: Problem) -> list[Cut] | None:
+    def true(self, cuts: Sequence[Cut], problem: ScaledCutting) -> list[Cut] | None:
         """The same cuts with the true pieces, the longest handed out first; None where they do not fit after all."""
         done = list(self._handed_out(cuts))
         fit = all(problem.places(pattern) is not None for pattern, _ in done)
@@ -119,17 +119,17 @@ def _taken(queues: list[Queue], pattern: Pattern, most: int) -> tuple[list[Item]
     return items, 1
 
 
-def coarser(problem: Problem, lengths: int) -> StandIn:
+def coarser(problem: ScaledCutting, lengths: int) -> StandIn:
     """About so many items, each as long as the longest that it stands for."""
     return _grouped(problem, lengths, max)
 
 
-def finer(problem: Problem, lengths: int) -> StandIn:
+def finer(problem: ScaledCutting, lengths: int) -> StandIn:
     """About so many items, each as short as the shortest that it stands for."""
     return _grouped(problem, lengths, min)
 
 
-def _grouped(problem: Problem, lengths: int, choose: Callable[[list[int]], int]) -> StandIn:
+def _grouped(problem: ScaledCutting, lengths: int, choose: Callable[[list[int]], int]) -> StandIn:
     kinds: dict[Ends, list[Item]] = {}
     for item in problem.items:
         kinds.setdefault(_ends(item), []).append(item)
@@ -163,12 +163,12 @@ def _ends(item: Item) -> Ends:
     return tuple((form.left, form.right) for form in item.forms)
 
 
-def halved(problem: Problem) -> StandIn:
+def halved(problem: ScaledCutting) -> StandIn:
     """Every mitered end shares its cut: no row of pieces is longer than it is there."""
     return StandIn(half_shared(problem), tuple((item,) for item in problem.items))
 
 
-def one_saving(problem: Problem) -> StandIn:
+def one_saving(problem: ScaledCutting) -> StandIn:
     """Only the commonest of the mitered ends share cuts."""
     ends = Counter[int]()
     for item in problem.items:

@@ -7,10 +7,10 @@ from itertools import groupby
 
 from longpoint.lengths import Fraction
 
-from .model import Job, Layout, Piece, Placed, Remnant, StickKind
-from .problem import Counts, Problem
+from .model import Cutting, Layout, Placed, StickKind, StickOnHand, Wanted
+from .problem import Counts, ScaledCutting
 
-__all__ = ["Held", "Standing", "still_cut"]
+__all__ = ["Standing", "StickHeld", "still_cut"]
 
 End = tuple[Fraction, Fraction]  # inches that its miter runs, and that its cut eats
 Block = tuple[int, int, str | None]  # what is placed as one: the item, how many pieces, and the opening
@@ -30,8 +30,8 @@ class Standing:
 
 
 @dataclass(frozen=True, slots=True)
-class Held:
-    """A standing stick that the job still allows.
+class StickHeld:
+    """A standing stick that the cutting still allows.
 
     Attributes:
         name: of the standing stick.
@@ -48,19 +48,20 @@ class Held:
     openings: tuple[str, ...]
 
 
-def still_cut(job: Job, problem: Problem, standing: Sequence[Standing]) -> list[Held]:
-    """Those of the sticks that can all be cut together under the job; of two that want the same, the first given."""
-    pieces = {piece.key: piece for piece in job.pieces}
-    stocks = {stock.key: stock for stock in job.stock}
+def still_cut(cutting: Cutting, problem: ScaledCutting, standing: Sequence[Standing]) -> list[StickHeld]:
+    """Those of the sticks that can all be cut together under the cutting; of two that want the same, the first
+    given."""
+    pieces = {piece.key: piece for piece in cutting.pieces}
+    stocks = {stock.key: stock for stock in cutting.stock}
     places = {key: at for at, stock in enumerate(problem.stocks) for key in stock.keys}
-    rows = _Rows(job, problem)
-    left = Counter({piece.key: piece.quantity for piece in job.pieces})
+    rows = _Rows(cutting, problem)
+    left = Counter({piece.key: piece.quantity for piece in cutting.pieces})
     sticks = {
         stock.key: stock.available if isinstance(stock, StickKind) else 1
-        for stock in job.stock
+        for stock in cutting.stock
         if stock.key in places
     }
-    held: list[Held] = []
+    held: list[StickHeld] = []
     for one in standing:
         layout = one.layout
         stock = stocks.get(layout.stick)
@@ -71,32 +72,32 @@ def still_cut(job: Job, problem: Problem, standing: Sequence[Standing]) -> list[
             continue
         row = [pieces[key] for key in layout.keys[0]]
         blocks = rows.blocks(row)
-        if blocks is None or not _as_laid(job, stock, row, blocks, layout):
+        if blocks is None or not _as_laid(cutting, stock, row, blocks, layout):
             continue
         left.subtract(wanted)
         most = sticks[stock.key]
         sticks[stock.key] = None if most is None else most - 1
-        held.append(Held(one.name, _racked(job, layout), places[stock.key], *rows.counted(blocks)))
+        held.append(StickHeld(one.name, _racked(cutting, layout), places[stock.key], *rows.counted(blocks)))
     return held
 
 
 class _Rows:
     """Tells the items of a row of pieces."""
 
-    def __init__(self, job: Job, problem: Problem) -> None:
+    def __init__(self, cutting: Cutting, problem: ScaledCutting) -> None:
         self._kinds = {
-            job.pieces[line].key: at for at, kind in enumerate(problem.kinds) for line, _ in kind.lines
+            cutting.pieces[line].key: at for at, kind in enumerate(problem.kinds) for line, _ in kind.lines
         }
         self._loose = {
-            item.forms[0].parts[0].kind: at for at, item in enumerate(problem.items) if not item.openings
+            item.forms[0].pieces[0].kind: at for at, item in enumerate(problem.items) if not item.openings
         }
         self._whole = {name: at for at, item in enumerate(problem.items) for name in item.openings}
         self._sizes = Counter[str]()
-        for piece in job.pieces:
+        for piece in cutting.pieces:
             if piece.opening is not None:
                 self._sizes[piece.opening] += piece.quantity
 
-    def blocks(self, row: Sequence[Piece]) -> list[Block] | None:
+    def blocks(self, row: Sequence[Wanted]) -> list[Block] | None:
         """The row as what is placed as one; None where an opening that stays together is not all there."""
         blocks: list[Block] = []
         for opening, some in groupby(row, lambda piece: piece.opening):
@@ -116,30 +117,36 @@ class _Rows:
 
 
 def _as_laid(
-    job: Job, stock: StickKind | Remnant, row: Sequence[Piece], blocks: Sequence[Block], layout: Layout
+    cutting: Cutting,
+    stock: StickKind | StickOnHand,
+    row: Sequence[Wanted],
+    blocks: Sequence[Block],
+    layout: Layout,
 ) -> bool:
     """Whether the row, laid out again on that stock, comes to lie as it did."""
-    described = stock.length, stock.price_cents, isinstance(stock, Remnant)
-    if described != (layout.length, layout.price_cents, layout.remnant) or len(row) != len(layout.placed):
+    described = stock.length, stock.price_cents, isinstance(stock, StickOnHand)
+    if described != (layout.length, layout.price_cents, layout.on_hand) or len(row) != len(layout.placed):
         return False
-    trim = stock.end_trim if isinstance(stock, Remnant) and stock.end_trim is not None else job.end_trim
+    trim = (
+        stock.end_trim if isinstance(stock, StickOnHand) and stock.end_trim is not None else cutting.end_trim
+    )
     if layout.placed[-1].end > stock.length - trim:
         return False
     before: Placed | None = None
     last: End = Fraction(0), Fraction(0)
-    parts = Fraction(0)  # what the cut takes that parts the piece before, when it is not shared
+    pieces = Fraction(0)  # what the cut takes that cuts the piece off before, when it is not shared
     extents = list(_extents(layout.placed, blocks))
     for piece, placed, extent in zip(row, layout.placed, extents, strict=True):
-        left, right = _ends(job, piece, placed.reversed)
+        left, right = _ends(cutting, piece, placed.reversed)
         if (placed.length, placed.left, placed.right) != (piece.length, left[0], right[0]):
             return False
-        start = trim if before is None else before.end + parts
-        eats = parts
+        start = trim if before is None else before.end + pieces
+        eats = pieces
         if placed.shares_cut:
             if before is None or not left[0] or left != last:
                 return False
             # What a shared cut saves may have been taken down a little, so that its place is not quite one.
-            start = max(min(placed.start, before.end + parts), before.end + left[1] - left[0])
+            start = max(min(placed.start, before.end + pieces), before.end + left[1] - left[0])
             eats = start - before.end + left[0]
         if placed.start != _clear(stock, start, extent):
             return False
@@ -147,8 +154,8 @@ def _as_laid(
             return False
         if placed.turned != (placed.shares_cut and before is not None and not before.turned):
             return False
-        before, last, parts = placed, right, job.kerf if job.square_first else right[1]
-    return before is not None and before.eats == parts
+        before, last, pieces = placed, right, cutting.kerf if cutting.square_first else right[1]
+    return before is not None and before.eats == pieces
 
 
 def _extents(placed: Sequence[Placed], blocks: Sequence[Block]) -> Iterator[Fraction]:
@@ -160,17 +167,17 @@ def _extents(placed: Sequence[Placed], blocks: Sequence[Block]) -> Iterator[Frac
         at += size
 
 
-def _ends(job: Job, piece: Piece, reversed_: bool) -> tuple[End, End]:
+def _ends(cutting: Cutting, piece: Wanted, reversed_: bool) -> tuple[End, End]:
     """The left and the right end of the piece as it lies."""
-    left = piece.left, job.kerf if piece.left_eats is None else piece.left_eats
-    right = piece.right, job.kerf if piece.right_eats is None else piece.right_eats
-    if not job.turnable:  # it lies one way, and either cut may be the one that parts it
+    left = piece.left, cutting.kerf if piece.left_eats is None else piece.left_eats
+    right = piece.right, cutting.kerf if piece.right_eats is None else piece.right_eats
+    if not cutting.turnable:  # it lies one way, and either cut may be the one that cuts it off
         dearer = Fraction(0), max(left[1], right[1])
         return dearer, dearer
     return (right, left) if reversed_ else (left, right)
 
 
-def _clear(stock: StickKind | Remnant, start: Fraction, length: Fraction) -> Fraction:
+def _clear(stock: StickKind | StickOnHand, start: Fraction, length: Fraction) -> Fraction:
     """Where a piece starts that is pushed to the right past every defect it would lie over."""
     for defect in sorted(stock.defects, key=lambda one: (one.start, one.end)):
         if start < defect.end and start + length > defect.start:
@@ -178,8 +185,8 @@ def _clear(stock: StickKind | Remnant, start: Fraction, length: Fraction) -> Fra
     return start
 
 
-def _racked(job: Job, layout: Layout) -> Layout:
+def _racked(cutting: Cutting, layout: Layout) -> Layout:
     last = layout.placed[-1]
     offcut = max(Fraction(0), layout.length - last.end - last.eats)
-    kept = job.keep_length is not None and offcut > 0 and offcut >= job.keep_length
+    kept = cutting.keep_length is not None and offcut > 0 and offcut >= cutting.keep_length
     return replace(layout, offcut=offcut, kept=kept)

@@ -8,7 +8,7 @@ shared where some piece has just one, and M / 2 - 1 where each has two; unshared
 from dataclasses import dataclass
 
 from .lattice import Lattice
-from .problem import Item, Problem
+from .problem import Item, ScaledCutting
 
 __all__ = ["Option", "States"]
 
@@ -35,7 +35,7 @@ class States:
         number: of states.
     """
 
-    def __init__(self, problem: Problem, lattice: Lattice, saving: int) -> None:
+    def __init__(self, problem: ScaledCutting, lattice: Lattice, saving: int) -> None:
         self._problem = problem
         self._lattice = lattice
         self._shared = bool(saving)

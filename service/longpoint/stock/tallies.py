@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from longpoint.lengths import Fraction
 
 from .effort import Effort
-from .problem import Problem
+from .problem import ScaledCutting
 
 __all__ = ["Tallies"]
 
@@ -30,12 +30,12 @@ class Tallies:
     Sticks that cost nothing are left out: each tally has all of them, as far as they go.
 
     Args:
-        problem: the job in units.
+        problem: the cutting in units.
         high: how many sticks of each stock, at most.
         effort: to be counted.
     """
 
-    def __init__(self, problem: Problem, high: Sequence[int], effort: Effort) -> None:
+    def __init__(self, problem: ScaledCutting, high: Sequence[int], effort: Effort) -> None:
         self._effort = effort
         self._free = [
             stock for stock, one in enumerate(problem.stocks) if not one.price and one.most is not None

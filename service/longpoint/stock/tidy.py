@@ -8,14 +8,14 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from .firstfit import Cut
-from .problem import Form, Pattern, Problem
+from .problem import Form, Pattern, ScaledCutting
 
 __all__ = ["tidy"]
 
 MOST = 24  # sticks of a kind of their own; past it there is too little to gain for the time
 
 
-def tidy(problem: Problem, cuts: Sequence[Cut]) -> list[Cut]:
+def tidy(problem: ScaledCutting, cuts: Sequence[Cut]) -> list[Cut]:
     """The same sticks with their waste gathered, and no more different layouts than before."""
     alone = [pattern for pattern, times in cuts if times == 1 and not problem.stocks[pattern.stock].blocked]
     rest = [(pattern, times) for pattern, times in cuts if times > 1 or problem.stocks[pattern.stock].blocked]
@@ -36,13 +36,13 @@ def tidy(problem: Problem, cuts: Sequence[Cut]) -> list[Cut]:
     return list(merged.items())
 
 
-def _left(problem: Problem, pattern: Pattern) -> int:
+def _left(problem: ScaledCutting, pattern: Pattern) -> int:
     places = problem.places(pattern)
     assert places is not None
     return problem.stocks[pattern.stock].length - places[-1] - pattern.forms[-1].length
 
 
-def _exchanged(problem: Problem, giver: Pattern, taker: Pattern) -> tuple[Pattern, Pattern] | None:
+def _exchanged(problem: ScaledCutting, giver: Pattern, taker: Pattern) -> tuple[Pattern, Pattern] | None:
     """Both sticks after the exchange that empties the giver most, or None when none empties it."""
     left, other = _left(problem, giver), _left(problem, taker)
     best: tuple[Pattern, Pattern] | None = None

@@ -1,4 +1,5 @@
-"""The order in which the effort is spent: plans of coarser jobs, then the job itself, or what stands in for it."""
+"""The order in which the effort is spent: plans of coarser cuttings, then the cutting itself, or what stands in for
+it."""
 
 from collections import Counter
 
@@ -7,7 +8,7 @@ from .effort import Effort
 from .firstfit import first_fit, trimmed
 from .knapsack import common_saving
 from .pricing import Pricer, UnpriceableError
-from .problem import Problem
+from .problem import ScaledCutting
 from .racks import fewer_stocks, grouped_stocks, with_stocks
 from .refill import refilled, rest, restored
 from .search import Known, Search
@@ -18,19 +19,19 @@ __all__ = ["work_out"]
 SIZES = (
     (60, 0.3),
     (200, 0.7),
-)  # items of the coarser jobs that are planned first, and of the effort for each
+)  # items of the coarser cuttings that are planned first, and of the effort for each
 MOST_STOCKS = 500  # kinds of sticks and different lengths on hand
-WORTH_IT = 0.7  # of the job's items, past which a coarser job is no quicker
+WORTH_IT = 0.7  # of the cutting's items, past which a coarser cutting is no quicker
 ROUGHLY, LOOSELY = 3e-4, 1e-3  # of the cost: how good a bound a coarser plan needs, and that of what remains
-FEWEST = 200  # items of the job in whose place a bound is found
-LARGER = (400, 800)  # items of jobs that are planned in the place of one that cannot be priced
+FEWEST = 200  # items of the cutting in whose place a bound is found
+LARGER = (400, 800)  # items of cuttings that are planned in the place of one that cannot be priced
 REFILL = 0.6  # of the effort for filling up the sticks of a coarser plan
 LEAVE = 150  # pieces left to plan anew
 FILL = 3e-5  # seconds a stick takes to fill up
-BOUND = 0.25  # of the effort for the bound, where the job itself cannot be priced
+BOUND = 0.25  # of the effort for the bound, where the cutting itself cannot be priced
 
 
-def work_out(problem: Problem, best: Best, effort: Effort) -> None:
+def work_out(problem: ScaledCutting, best: Best, effort: Effort) -> None:
     """Better a plan and its bound until they meet or the effort is spent."""
     if len(problem.stocks) > MOST_STOCKS:
         _with_fewer_stocks(problem, best, effort)
@@ -40,12 +41,12 @@ def work_out(problem: Problem, best: Best, effort: Effort) -> None:
     for size, share in SIZES:
         if size in fitting and not (best.proven or effort.stopped):
             known = _sketch(
-                problem, coarser(problem, size), best, effort.part(share), known, size == fitting[-1]
+                problem, coarser(problem, size), best, effort.piece(share), known, size == fitting[-1]
             )
     if best.proven or effort.stopped:
         return
     if known is not None and not any(stock.blocked for stock in problem.stocks):
-        _refill(problem, best, effort.part(REFILL), known)
+        _refill(problem, best, effort.piece(REFILL), known)
     try:
         search = Search(problem, Pricer(problem), best, effort, known)
     except UnpriceableError:
@@ -54,19 +55,19 @@ def work_out(problem: Problem, best: Best, effort: Effort) -> None:
         search.run()
         return
     if common_saving(problem) is None:
-        _bound(halved(problem), best, effort.part(BOUND))
+        _bound(halved(problem), best, effort.piece(BOUND))
         _instead(problem, one_saving(problem), best, effort)
     else:
-        _bound(finer(problem, FEWEST), best, effort.part(BOUND))
+        _bound(finer(problem, FEWEST), best, effort.piece(BOUND))
         for size in LARGER:
-            known = _sketch(problem, coarser(problem, size), best, effort.part(0.5), known, False)
+            known = _sketch(problem, coarser(problem, size), best, effort.piece(0.5), known, False)
 
 
-def _with_fewer_stocks(problem: Problem, best: Best, effort: Effort) -> None:
+def _with_fewer_stocks(problem: ScaledCutting, best: Best, effort: Effort) -> None:
     """A rack of very many lengths: a bound from groups of them, and a plan with those cheapest for their length."""
     best.stopped = "memory"
     effort.reading(len(problem.stocks) // 2)
-    _bound(StandIn(grouped_stocks(problem, max(1, MOST_STOCKS // 4)), ()), best, effort.part(BOUND))
+    _bound(StandIn(grouped_stocks(problem, max(1, MOST_STOCKS // 4)), ()), best, effort.piece(BOUND))
     if best.proven or effort.stopped:
         return
     fewer, kept = fewer_stocks(problem, MOST_STOCKS // 2)
@@ -78,9 +79,9 @@ def _with_fewer_stocks(problem: Problem, best: Best, effort: Effort) -> None:
 
 
 def _sketch(
-    problem: Problem, stand_in: StandIn, best: Best, effort: Effort, known: Known | None, last: bool
+    problem: ScaledCutting, stand_in: StandIn, best: Best, effort: Effort, known: Known | None, last: bool
 ) -> Known | None:
-    """A plan of the stand-in, its true pieces put in; and what it teaches of the job."""
+    """A plan of the stand-in, its true pieces put in; and what it teaches of the cutting."""
     inner = Best(stand_in.problem, first_fit(stand_in.problem)[0], 0)
     effort.reading(len(problem.items))
     start = None if known is None else Known(stand_in.values(known.values), ())
@@ -94,7 +95,7 @@ def _sketch(
     return Known(stand_in.true_values(found.values), list(columns))
 
 
-def _refill(problem: Problem, best: Best, effort: Effort, known: Known) -> None:
+def _refill(problem: ScaledCutting, best: Best, effort: Effort, known: Known) -> None:
     """The best plan's sticks filled up, the fullest kept, and the pieces that remain planned anew."""
     if best.cuts is None:
         return
@@ -117,7 +118,7 @@ def _refill(problem: Problem, best: Best, effort: Effort, known: Known) -> None:
         best.take(trimmed(problem, [*done, *restored(remaining, inner.cuts)]), "columns")
 
 
-def _instead(problem: Problem, stand_in: StandIn, best: Best, effort: Effort) -> None:
+def _instead(problem: ScaledCutting, stand_in: StandIn, best: Best, effort: Effort) -> None:
     """All that is left spent on the stand-in."""
     inner = Best(stand_in.problem, first_fit(stand_in.problem)[0], best.bound)
     work_out(stand_in.problem, inner, effort)
@@ -134,7 +135,7 @@ def _bound(stand_in: StandIn, best: Best, effort: Effort) -> None:
     best.raise_to(inner.bound)
 
 
-def _take(problem: Problem, stand_in: StandIn, inner: Best, best: Best) -> None:
+def _take(problem: ScaledCutting, stand_in: StandIn, inner: Best, best: Best) -> None:
     cuts = None if inner.cuts is None else stand_in.true(inner.cuts, problem)
     if cuts is not None:
         best.take(trimmed(problem, cuts), "columns")

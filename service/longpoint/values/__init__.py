@@ -8,6 +8,7 @@ from longpoint.values.fault import Fault, Faults, Path, Place, Refusal, nearest
 from longpoint.values.money import Cents, Price
 from longpoint.values.names import Name, Room, Text
 from longpoint.values.numbers import Amount, Angle
+from longpoint.values.renamed import moved
 from longpoint.values.value import Given, Value, fields_of
 from longpoint.values.wired import Unreadable, Wired
 
@@ -32,6 +33,7 @@ __all__ = [
     "decoder",
     "encoder",
     "fields_of",
+    "moved",
     "nearest",
     "packed_decoder",
     "packer",

@@ -8,6 +8,7 @@ from typing import Any, Self
 
 import msgspec
 
+from longpoint.values.renamed import renamed
 from longpoint.values.wired import Wired, Writes
 
 Path = Sequence[str | int]
@@ -163,5 +164,8 @@ class Faults:
 
 def nearest(value: object, choices: Iterable[object]) -> str:
     """A guess at what was meant, as a sentence to put after another; "" when nothing is near."""
-    near = difflib.get_close_matches(str(value)[:100], [str(choice) for choice in choices], n=1)
+    names = [str(choice) for choice in choices]
+    if known := renamed(value, names):
+        return known
+    near = difflib.get_close_matches(str(value)[:100], names, n=1)
     return f' Was "{near[0]}" meant?' if near else ""

@@ -6,22 +6,22 @@ import math
 import random
 from collections.abc import Mapping, Sequence
 
-from longpoint.geometry.fit.readings import Kind, Reading
+from longpoint.geometry.fit.readings import Reading, ReadingKind
 
 SIX = (
-    Kind.WIDTH_BOTTOM,
-    Kind.WIDTH_TOP,
-    Kind.HEIGHT_LEFT,
-    Kind.HEIGHT_RIGHT,
-    Kind.DIAGONAL_FROM_BOTTOM_LEFT,
-    Kind.DIAGONAL_FROM_BOTTOM_RIGHT,
+    ReadingKind.WIDTH_BOTTOM,
+    ReadingKind.WIDTH_TOP,
+    ReadingKind.HEIGHT_LEFT,
+    ReadingKind.HEIGHT_RIGHT,
+    ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT,
+    ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT,
 )
-NINE = (*SIX, Kind.SILL_LEVEL, Kind.LEFT_PLUMB, Kind.RIGHT_PLUMB)
-TEN = (*NINE, Kind.HEAD_LEVEL)
-MIDDLE = (*SIX, Kind.WIDTH_MIDDLE, Kind.HEIGHT_MIDDLE)
-ALL = (*TEN, Kind.WIDTH_MIDDLE, Kind.HEIGHT_MIDDLE)
+NINE = (*SIX, ReadingKind.SILL_LEVEL, ReadingKind.LEFT_PLUMB, ReadingKind.RIGHT_PLUMB)
+TEN = (*NINE, ReadingKind.HEAD_LEVEL)
+MIDDLE = (*SIX, ReadingKind.WIDTH_MIDDLE, ReadingKind.HEIGHT_MIDDLE)
+ALL = (*TEN, ReadingKind.WIDTH_MIDDLE, ReadingKind.HEIGHT_MIDDLE)
 SPREAD, BUBBLE = 1 / 32, 1 / 64
-BUBBLES = {Kind.SILL_LEVEL, Kind.HEAD_LEVEL, Kind.LEFT_PLUMB, Kind.RIGHT_PLUMB}
+BUBBLES = {ReadingKind.SILL_LEVEL, ReadingKind.HEAD_LEVEL, ReadingKind.LEFT_PLUMB, ReadingKind.RIGHT_PLUMB}
 
 Shape = Mapping[str, complex]
 
@@ -51,29 +51,29 @@ def opening(
     }
 
 
-def exact(shape: Shape, bow: float = 0.0) -> dict[Kind, float]:
+def exact(shape: Shape, bow: float = 0.0) -> dict[ReadingKind, float]:
     """What a perfect tape reads; a bow opens each pair of members by so much in the middle."""
     bl, br, tr, tl = (shape[name] for name in ("bl", "br", "tr", "tl"))
     return {
-        Kind.WIDTH_BOTTOM: abs(br - bl),
-        Kind.WIDTH_TOP: abs(tr - tl),
-        Kind.HEIGHT_LEFT: abs(tl - bl),
-        Kind.HEIGHT_RIGHT: abs(tr - br),
-        Kind.DIAGONAL_FROM_BOTTOM_LEFT: abs(tr - bl),
-        Kind.DIAGONAL_FROM_BOTTOM_RIGHT: abs(tl - br),
-        Kind.WIDTH_MIDDLE: abs((br + tr) / 2 - (bl + tl) / 2) + bow,
-        Kind.HEIGHT_MIDDLE: abs((tl + tr) / 2 - (bl + br) / 2) + bow,
-        Kind.SILL_LEVEL: (br - bl).imag,
-        Kind.HEAD_LEVEL: (tr - tl).imag,
-        Kind.LEFT_PLUMB: (tl - bl).real,
-        Kind.RIGHT_PLUMB: (tr - br).real,
+        ReadingKind.WIDTH_BOTTOM: abs(br - bl),
+        ReadingKind.WIDTH_TOP: abs(tr - tl),
+        ReadingKind.HEIGHT_LEFT: abs(tl - bl),
+        ReadingKind.HEIGHT_RIGHT: abs(tr - br),
+        ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT: abs(tr - bl),
+        ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT: abs(tl - br),
+        ReadingKind.WIDTH_MIDDLE: abs((br + tr) / 2 - (bl + tl) / 2) + bow,
+        ReadingKind.HEIGHT_MIDDLE: abs((tl + tr) / 2 - (bl + br) / 2) + bow,
+        ReadingKind.SILL_LEVEL: (br - bl).imag,
+        ReadingKind.HEAD_LEVEL: (tr - tl).imag,
+        ReadingKind.LEFT_PLUMB: (tl - bl).real,
+        ReadingKind.RIGHT_PLUMB: (tr - br).real,
     }
 
 
 def read(
     draw: random.Random,
     shape: Shape,
-    kinds: Sequence[Kind],
+    kinds: Sequence[ReadingKind],
     bow: float = 0.0,
     spread: float = SPREAD,
     bubble: float = BUBBLE,

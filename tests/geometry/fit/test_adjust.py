@@ -14,7 +14,7 @@ from geometry.fit.openings import ALL, BUBBLE, BUBBLES, NINE, SIX, SPREAD, TEN, 
 from longpoint.geometry.fit import least_squares
 from longpoint.geometry.fit.adjust import Adjusted, adjust, without
 from longpoint.geometry.fit.four_sided import says
-from longpoint.geometry.fit.readings import MIDDLES, Kind, Reading
+from longpoint.geometry.fit.readings import MIDDLES, Reading, ReadingKind
 
 SETS = [SIX, NINE, TEN, ALL]
 
@@ -50,23 +50,23 @@ def slopes(at: np.ndarray, readings: list[Reading]) -> np.ndarray:
 
 
 @given(st.integers(0, 10**6), st.sampled_from(SETS))
-def test_perfect_readings_give_their_opening_back(seed: int, kinds: tuple[Kind, ...]) -> None:
+def test_perfect_readings_give_their_opening_back(seed: int, kinds: tuple[ReadingKind, ...]) -> None:
     true = exact(opening(random.Random(seed), off_square=4))
     found = adjust([Reading(kind, true[kind]) for kind in kinds])
     assert found is not None
     assert found.sum_of_squares < 1e-12
     (_, right, top, left) = (complex(*corner) for corner in found.corners)
-    assert abs(right) == pytest.approx(true[Kind.WIDTH_BOTTOM], abs=1e-8)
-    assert abs(top - left) == pytest.approx(true[Kind.WIDTH_TOP], abs=1e-8)
-    assert abs(top) == pytest.approx(true[Kind.DIAGONAL_FROM_BOTTOM_LEFT], abs=1e-8)
-    assert abs(left - right) == pytest.approx(true[Kind.DIAGONAL_FROM_BOTTOM_RIGHT], abs=1e-8)
+    assert abs(right) == pytest.approx(true[ReadingKind.WIDTH_BOTTOM], abs=1e-8)
+    assert abs(top - left) == pytest.approx(true[ReadingKind.WIDTH_TOP], abs=1e-8)
+    assert abs(top) == pytest.approx(true[ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT], abs=1e-8)
+    assert abs(left - right) == pytest.approx(true[ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT], abs=1e-8)
     if found.turn is not None:
         rise = abs(right) * math.sin(math.radians(found.turn))
-        assert rise == pytest.approx(true[Kind.SILL_LEVEL], abs=1e-8)
+        assert rise == pytest.approx(true[ReadingKind.SILL_LEVEL], abs=1e-8)
 
 
 @given(st.integers(0, 10**6), st.sampled_from(SETS))
-def test_no_shape_near_it_fits_better(seed: int, kinds: tuple[Kind, ...]) -> None:
+def test_no_shape_near_it_fits_better(seed: int, kinds: tuple[ReadingKind, ...]) -> None:
     draw = random.Random(seed)
     readings = read(draw, opening(draw, off_square=4), kinds)
     found = adjust(readings)
@@ -83,7 +83,7 @@ def test_no_shape_near_it_fits_better(seed: int, kinds: tuple[Kind, ...]) -> Non
 
 
 @given(st.integers(0, 10**6), st.sampled_from(SETS))
-def test_spreads_and_redundancies_are_those_of_the_inverse(seed: int, kinds: tuple[Kind, ...]) -> None:
+def test_spreads_and_redundancies_are_those_of_the_inverse(seed: int, kinds: tuple[ReadingKind, ...]) -> None:
     draw = random.Random(seed)
     readings = read(draw, opening(draw, off_square=4), kinds)
     found = adjust(readings)
@@ -100,7 +100,7 @@ def test_spreads_and_redundancies_are_those_of_the_inverse(seed: int, kinds: tup
 
 
 @given(st.integers(0, 10**6), st.sampled_from([NINE, TEN, ALL]), st.floats(-14, 14))
-def test_a_refit_is_the_shape_of_the_others(seed: int, kinds: tuple[Kind, ...], slip: float) -> None:
+def test_a_refit_is_the_shape_of_the_others(seed: int, kinds: tuple[ReadingKind, ...], slip: float) -> None:
     draw = random.Random(seed)
     readings = read(draw, opening(draw), kinds)
     number = draw.randrange(6)
@@ -119,15 +119,23 @@ def test_a_refit_is_the_shape_of_the_others(seed: int, kinds: tuple[Kind, ...], 
 def test_over_a_levels_own_length_the_same_lean_reads_less() -> None:
     true = exact(opening(random.Random(3), off_square=4))
     lengths = [Reading(kind, true[kind]) for kind in SIX]
-    plumb, height = true[Kind.LEFT_PLUMB], true[Kind.HEIGHT_LEFT]
+    plumb, height = true[ReadingKind.LEFT_PLUMB], true[ReadingKind.HEIGHT_LEFT]
     whole = adjust(
-        [*lengths, Reading(Kind.LEFT_PLUMB, plumb), Reading(Kind.SILL_LEVEL, true[Kind.SILL_LEVEL])]
+        [
+            *lengths,
+            Reading(ReadingKind.LEFT_PLUMB, plumb),
+            Reading(ReadingKind.SILL_LEVEL, true[ReadingKind.SILL_LEVEL]),
+        ]
     )
     short = adjust(
         [
             *lengths,
-            Reading(Kind.LEFT_PLUMB, plumb * 24 / height, over=24),
-            Reading(Kind.SILL_LEVEL, true[Kind.SILL_LEVEL] * 16 / true[Kind.WIDTH_BOTTOM], over=16),
+            Reading(ReadingKind.LEFT_PLUMB, plumb * 24 / height, over=24),
+            Reading(
+                ReadingKind.SILL_LEVEL,
+                true[ReadingKind.SILL_LEVEL] * 16 / true[ReadingKind.WIDTH_BOTTOM],
+                over=16,
+            ),
         ]
     )
     assert whole is not None
@@ -136,8 +144,8 @@ def test_over_a_levels_own_length_the_same_lean_reads_less() -> None:
     assert short.unknowns == pytest.approx(whole.unknowns, abs=1e-7)
 
 
-@pytest.mark.parametrize("kind", Kind)
-def test_what_a_reading_says_of_each_unknown_is_its_slope(kind: Kind) -> None:
+@pytest.mark.parametrize("kind", ReadingKind)
+def test_what_a_reading_says_of_each_unknown_is_its_slope(kind: ReadingKind) -> None:
     """Also over a level's own length, where a longer side leans less."""
     at = [36.0, 37.5, 48.0, -2.0, 46.5, 0.04]
     for over in (None, 24):
@@ -151,8 +159,12 @@ def test_what_a_reading_says_of_each_unknown_is_its_slope(kind: Kind) -> None:
             assert row[number] == pytest.approx(slope, abs=1e-7)
         whole = exact(shape_of(np.array(at)))[kind]
         if over and kind in BUBBLES:
-            side = {"sill": Kind.WIDTH_BOTTOM, "head": Kind.WIDTH_TOP, "left": Kind.HEIGHT_LEFT}
-            along = side.get(kind.split("_")[0], Kind.HEIGHT_RIGHT)
+            side = {
+                "sill": ReadingKind.WIDTH_BOTTOM,
+                "head": ReadingKind.WIDTH_TOP,
+                "left": ReadingKind.HEIGHT_LEFT,
+            }
+            along = side.get(kind.split("_")[0], ReadingKind.HEIGHT_RIGHT)
             whole *= over / exact(shape_of(np.array(at)))[along]
         assert said == pytest.approx(whole, abs=1e-12)
 
@@ -175,7 +187,7 @@ def test_four_sides_rack() -> None:
     true = exact(opening(random.Random(1)))
     sides = [Reading(kind, true[kind]) for kind in SIX[:4]]
     assert adjust(sides) is None
-    assert adjust([*sides, Reading(Kind.WIDTH_MIDDLE, true[Kind.WIDTH_MIDDLE])]) is None
+    assert adjust([*sides, Reading(ReadingKind.WIDTH_MIDDLE, true[ReadingKind.WIDTH_MIDDLE])]) is None
     held = adjust([*sides, Reading(SIX[4], true[SIX[4]])])
     assert held is not None
     assert held.checks == 0

@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from geometry.fit.openings import ALL, ANY, MIDDLE, NINE, SIX, TEN, exact, opening, read, slipped, swapped
 from longpoint.geometry.fit.adjust import adjust
 from longpoint.geometry.fit.check import Checked, Verdict, check
-from longpoint.geometry.fit.readings import Kind, Reading
+from longpoint.geometry.fit.readings import Reading, ReadingKind
 from longpoint.geometry.fit.slips import usual_slips
 from longpoint.lengths import Fraction
 
@@ -21,7 +21,7 @@ F = Fraction
 COUNT = 1000
 
 
-def perfect(kinds: tuple[Kind, ...], seed: int = 1) -> list[Reading]:
+def perfect(kinds: tuple[ReadingKind, ...], seed: int = 1) -> list[Reading]:
     true = exact(opening(random.Random(seed)))
     return [Reading(kind, true[kind]) for kind in kinds]
 
@@ -30,7 +30,7 @@ def rectangle(*values: Exact | int) -> list[Reading]:
     return [Reading(kind, F(value)) for kind, value in zip(SIX, values, strict=True)]
 
 
-def tried(kinds: tuple[Kind, ...], size: float, count: int = COUNT) -> list[tuple[int, Checked]]:
+def tried(kinds: tuple[ReadingKind, ...], size: float, count: int = COUNT) -> list[tuple[int, Checked]]:
     draw = random.Random(f"{kinds}{size}")
     found = []
     for _ in range(count):
@@ -82,7 +82,7 @@ def test_with_four_bubbles_one_reading_is_named() -> None:
 
 
 @pytest.mark.parametrize("kinds", [SIX, NINE, TEN, ALL], ids=len)
-def test_true_readings_alarm_in_a_hundredth(kinds: tuple[Kind, ...]) -> None:
+def test_true_readings_alarm_in_a_hundredth(kinds: tuple[ReadingKind, ...]) -> None:
     assert part(tried(kinds, 0.0, 4000), alarmed) <= 0.015
 
 
@@ -102,21 +102,23 @@ def test_a_bow_is_said_to_be_one_and_is_no_slip(bow: float, least: float, most: 
 
 def test_a_bow_has_its_size_and_its_side() -> None:
     readings = perfect(MIDDLE)
-    readings[6] = Reading(Kind.WIDTH_MIDDLE, float(readings[6].value) - 0.1875)
+    readings[6] = Reading(ReadingKind.WIDTH_MIDDLE, float(readings[6].value) - 0.1875)
     checked = check(readings)
     assert checked.verdict is Verdict.AGREE
     (bow,) = checked.bows
-    assert (bow.kind, bow.by) == (Kind.WIDTH_MIDDLE, pytest.approx(-0.1875, abs=1e-6))
+    assert (bow.kind, bow.by) == (ReadingKind.WIDTH_MIDDLE, pytest.approx(-0.1875, abs=1e-6))
 
 
 def test_a_middle_reading_an_inch_off_is_a_slip() -> None:
-    checked = check(slipped(perfect(ALL), ALL.index(Kind.WIDTH_MIDDLE), 1.0))
+    checked = check(slipped(perfect(ALL), ALL.index(ReadingKind.WIDTH_MIDDLE), 1.0))
     assert checked.verdict is Verdict.ONE_SLIP
-    assert [suspect.kind for suspect in checked.suspects] == [Kind.WIDTH_MIDDLE]
+    assert [suspect.kind for suspect in checked.suspects] == [ReadingKind.WIDTH_MIDDLE]
 
 
 @pytest.mark.parametrize(("kinds", "least"), [(NINE, 0.65), (TEN, 0.85)], ids=["9", "10"])
-def test_two_slips_of_an_inch_are_said_to_be_more_than_one(kinds: tuple[Kind, ...], least: float) -> None:
+def test_two_slips_of_an_inch_are_said_to_be_more_than_one(
+    kinds: tuple[ReadingKind, ...], least: float
+) -> None:
     draw = random.Random("two")
     many = alarms = 0
     for _ in range(1000):
@@ -134,7 +136,7 @@ def test_two_slips_of_an_inch_are_said_to_be_more_than_one(kinds: tuple[Kind, ..
 def test_one_diagonal_gives_no_check_and_the_other_would() -> None:
     checked = check(rectangle(36, 36, 48, 48, 60, 60)[:5])
     assert checked.verdict is Verdict.NO_CHECK
-    assert checked.ask == (Kind.DIAGONAL_FROM_BOTTOM_RIGHT,)
+    assert checked.ask == (ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT,)
     assert checked.unchecked == (0, 1, 2, 3, 4)
     assert checked.shape is not None
 
@@ -142,11 +144,11 @@ def test_one_diagonal_gives_no_check_and_the_other_would() -> None:
 def test_four_sides_alone_ask_for_a_diagonal() -> None:
     checked = check(rectangle(36, 36, 48, 48, 60, 60)[:4])
     assert (checked.verdict, checked.shape) == (Verdict.NOT_DETERMINED, None)
-    assert checked.ask == (Kind.DIAGONAL_FROM_BOTTOM_LEFT,)
+    assert checked.ask == (ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT,)
 
 
 @pytest.mark.parametrize("kind", TEN[6:])
-def test_a_single_bubble_checks_nothing(kind: Kind) -> None:
+def test_a_single_bubble_checks_nothing(kind: ReadingKind) -> None:
     checked = check(perfect((*SIX, kind)))
     assert checked.verdict is Verdict.AGREE
     assert checked.unchecked == (6,)
@@ -161,13 +163,13 @@ def test_six_readings_suspect_all_six_that_they_cannot_tell_apart() -> None:
     for suspect in checked.suspects:
         assert set(suspect.alike) == {0, 1, 2, 3, 4, 5} - {suspect.number}
     assert len(checked.take_again) == 2
-    assert checked.ask == (Kind.SILL_LEVEL, Kind.LEFT_PLUMB, Kind.RIGHT_PLUMB)
+    assert checked.ask == (ReadingKind.SILL_LEVEL, ReadingKind.LEFT_PLUMB, ReadingKind.RIGHT_PLUMB)
 
 
 def test_suspects_say_by_how_much_and_which_slip_that_is() -> None:
     """36 wide read as 48: a foot. As 63: swapped digits. What is not a usual slip has no name."""
     (suspect,) = check(slipped(perfect(TEN), 0, 12.0)).suspects
-    assert (suspect.kind, suspect.off) == (Kind.WIDTH_BOTTOM, pytest.approx(12.0, abs=1e-4))
+    assert (suspect.kind, suspect.off) == (ReadingKind.WIDTH_BOTTOM, pytest.approx(12.0, abs=1e-4))
     assert suspect.slip is not None
     assert suspect.slip.name == "12 in"
     odd = slipped(perfect(TEN), 3, 0.75)
@@ -209,8 +211,8 @@ def test_the_usual_slip_puts_a_suspect_first() -> None:
     first = checked.suspects[0]
     assert first.slip is not None
     assert {suspect.kind for suspect in checked.suspects[:2]} == {
-        Kind.DIAGONAL_FROM_BOTTOM_LEFT,
-        Kind.DIAGONAL_FROM_BOTTOM_RIGHT,
+        ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT,
+        ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT,
     }
     assert first.slip.name == "1 in"
     assert checked.take_again == (checked.suspects[0].number, checked.suspects[1].number)
@@ -223,9 +225,9 @@ def test_readings_of_no_shape_name_the_triangle_and_the_slip_that_would_mend_it(
         rectangle(Exact(2445, 8), Exact(245, 8), Exact(185, 4), Exact(185, 4), diagonal, diagonal)
     )
     assert (checked.verdict, checked.shape) == (Verdict.IMPOSSIBLE, None)
-    assert {found.kinds[0] for found in checked.contradictions} == {Kind.WIDTH_BOTTOM}
+    assert {found.kinds[0] for found in checked.contradictions} == {ReadingKind.WIDTH_BOTTOM}
     assert checked.contradictions[0].by == Exact(2445, 8) - Exact(185, 4) - diagonal
-    assert checked.mends[0].kind is Kind.WIDTH_BOTTOM
+    assert checked.mends[0].kind is ReadingKind.WIDTH_BOTTOM
     assert (checked.mends[0].slip.name, checked.mends[0].slip.would_read) == (
         "a digit too many",
         Exact(245, 8),
@@ -241,7 +243,7 @@ def test_a_flat_triangle_is_no_shape() -> None:
 
 
 def test_usual_slips_of_a_length() -> None:
-    names = {(slip.name, slip.would_read) for slip in usual_slips(Reading(Kind.WIDTH_TOP, F(241, 8)))}
+    names = {(slip.name, slip.would_read) for slip in usual_slips(Reading(ReadingKind.WIDTH_TOP, F(241, 8)))}
     eighth = Exact(1, 8)
     assert {
         ("1/2 in", 29 + 5 * eighth),
@@ -251,26 +253,27 @@ def test_usual_slips_of_a_length() -> None:
     } <= names
     assert "swapped digits" not in {name for name, _ in names}  # 03
     assert ("swapped digits", Exact(64) + eighth) in {
-        (slip.name, slip.would_read) for slip in usual_slips(Reading(Kind.WIDTH_TOP, 46 + F(1, 8)))
+        (slip.name, slip.would_read) for slip in usual_slips(Reading(ReadingKind.WIDTH_TOP, 46 + F(1, 8)))
     }
     assert ("read the other way", F(-1, 4)) not in names
 
 
 def test_a_bubble_read_the_other_way_is_a_usual_slip() -> None:
     true = exact({"bl": 0j, "br": 40 + 0.4j, "tr": 39.6 + 50.4j, "tl": -0.5 + 50j})
-    readings = [Reading(kind, -true[kind] if kind is Kind.SILL_LEVEL else true[kind]) for kind in TEN]
+    readings = [Reading(kind, -true[kind] if kind is ReadingKind.SILL_LEVEL else true[kind]) for kind in TEN]
     (suspect,) = check(readings).suspects
-    assert suspect.kind is Kind.SILL_LEVEL
+    assert suspect.kind is ReadingKind.SILL_LEVEL
     assert suspect.slip is not None
     assert suspect.slip.name == "read the other way"
 
 
 @given(
     st.lists(
-        st.tuples(st.sampled_from(list(Kind)), st.fractions(F(1, 4), 400, max_denominator=64)), max_size=13
+        st.tuples(st.sampled_from(list(ReadingKind)), st.fractions(F(1, 4), 400, max_denominator=64)),
+        max_size=13,
     )
 )
-def test_any_readings_have_a_verdict(pairs: list[tuple[Kind, Exact]]) -> None:
+def test_any_readings_have_a_verdict(pairs: list[tuple[ReadingKind, Exact]]) -> None:
     checked = check([Reading(kind, F(value)) for kind, value in pairs])
     assert bool(checked.suspects) == (checked.verdict is Verdict.ONE_SLIP)
     assert bool(checked.contradictions) == (checked.verdict is Verdict.IMPOSSIBLE)

@@ -20,7 +20,7 @@ STEPS = [F(1, 8), F(1, 16), F(1, 32), F(1, 64)]
 
 
 def corners_of(lengths: list[float], directions: list[float]) -> list[complex]:
-    """Where each piece ends, the first beginning at nought."""
+    """Where each piece ends, the first beginning at zero."""
     runs = [cmath.rect(length, math.radians(at)) for length, at in zip(lengths, directions, strict=True)]
     return list(itertools.accumulate(runs))
 

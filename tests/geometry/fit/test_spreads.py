@@ -9,12 +9,14 @@ import pytest
 
 from geometry.fit.openings import NINE, SIX, exact, opening, read
 from longpoint.geometry.fit.adjust import adjust
-from longpoint.geometry.fit.readings import Kind, Reading
+from longpoint.geometry.fit.readings import Reading, ReadingKind
 from longpoint.geometry.fit.spreads import angle, expected_opening, side, spread_of
 
 
 @pytest.mark.parametrize("kinds", [SIX, NINE], ids=["6", "9"])
-def test_measured_again_and_again_the_lengths_and_angles_spread_as_stated(kinds: tuple[Kind, ...]) -> None:
+def test_measured_again_and_again_the_lengths_and_angles_spread_as_stated(
+    kinds: tuple[ReadingKind, ...],
+) -> None:
     draw = random.Random(11)
     shape = opening(draw, 2)
     true = exact(shape)

@@ -117,7 +117,7 @@ class OneOpening(BaseAsyncClient):
     ) -> Any:
         """Work out one opening.
 
-        Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was
+        Every piece of one opening: stool, apron, returns and casing, each with its cuts and how it was
         computed.
 
         As SVG it is drawn to scale: the elevation, the section, or one piece as it lies on the saw.
@@ -125,7 +125,7 @@ class OneOpening(BaseAsyncClient):
         Args:
             request: A `types.OpeningRequest`, or a mapping of its shape.
             drawing: Which drawing an SVG answer is; the elevation when left out.
-            piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer, or its number, as
+            piece: The piece to draw, for `drawing=piece`: its `key` in the JSON answer, or its number, as
                 `K1-4`.
             feet: Write lengths in drawings that are in inches in feet and inches.
             accept: The media type of a file to have instead of data: image/svg+xml.
@@ -140,10 +140,10 @@ class OneOpening(BaseAsyncClient):
 
         Example:
             trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-            readings = types.Readings(jamb_width="24 in", leg_height="46 1/4 in")
-            window = types.OpeningRequest(mark="P1", trim=trim, foot_style="picture_frame", readings=readings)
+            readings = types.Readings(jamb_width="24 in", jamb_height="46 1/4 in")
+            window = types.OpeningRequest(mark="P1", trim=trim, bottom="casing", readings=readings)
             worked_out = await client.compute_opening(window)
-            for part in worked_out.parts:
+            for piece in worked_out.pieces:
                 print(part.quantity, part.key, part.overall)
             svg = await client.compute_opening(window, accept="image/svg+xml", drawing="elevation")
         """

@@ -60,7 +60,7 @@ class Openings(BaseAsyncClient):
         limit: int | None = None,
         room: str | None = None,
         trim: str | None = None,
-        foot_style: types.Foot | None = None,
+        bottom: types.Bottom | None = None,
     ) -> AsyncPages[types.StoredOpening]:
         """List openings.
 
@@ -71,13 +71,13 @@ class Openings(BaseAsyncClient):
             limit: How many to fetch at a time, at most 500; 50 when left out. The list goes on to its end.
             room: Only those in this room.
             trim: Only those that name this trim spec.
-            foot_style: Only those whose trim stands on this.
+            bottom: Only those whose trim stands on this.
 
         Returns:
             The list, to iterate over: each page is fetched when it is reached.
         """
         return AsyncPages(
-            self, calls.list_openings(schedule_id, limit=limit, room=room, trim=trim, foot_style=foot_style)
+            self, calls.list_openings(schedule_id, limit=limit, room=room, trim=trim, bottom=bottom)
         )
 
     async def add_opening(

@@ -156,7 +156,81 @@ class Sheets(BaseAsyncClient):
         )
 
     @overload
-    async def make_fitting_sheet(
+    async def make_labels(
+        self,
+        request: types.LabelsRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> types.SheetContents: ...
+
+    @overload
+    async def make_labels(
+        self,
+        request: types.LabelsRequest | Mapping[str, Any],
+        *,
+        accept: Literal["application/pdf", "text/csv", "text/html"],
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def make_labels(
+        self,
+        request: types.LabelsRequest | Mapping[str, Any],
+        *,
+        accept: str,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+    ) -> Any: ...
+
+    async def make_labels(
+        self,
+        request: types.LabelsRequest | Mapping[str, Any],
+        *,
+        paper: Literal["letter", "a4"] | None = None,
+        title: str | None = None,
+        feet: bool | None = None,
+        table: str | None = None,
+        accept: str = "application/json",
+    ) -> Any:
+        """Make the labels.
+
+        A label for every single piece: its name, length, ends and the stick it comes from.
+
+        Args:
+            request: A `types.LabelsRequest`, or a mapping of its shape.
+            paper: What a sheet is printed on; letter when left out.
+            title: Whose house it is: printed at the head and part of the file's name.
+            feet: Write lengths in drawings that are in inches in feet and inches.
+            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
+            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
+
+        Returns:
+            `types.SheetContents`, or the bytes of a file where `accept` asks for one.
+
+        Raises:
+            BodyTooSlow: The body did not come in time.
+            ContentTooLarge: The body is too large.
+            UnsupportedMediaType: The body is in a format this address does not read.
+
+        Example:
+            # `labels` is a types.LabelsRequest: a house and, where the paper is not a common one, its grid.
+            pdf = await client.make_labels(labels, accept="application/pdf")
+            Path("labels.pdf").write_bytes(pdf)
+        """
+        return await self.send(
+            calls.make_labels(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+        )
+
+    @overload
+    async def make_material_list(
         self,
         request: types.CutListRequest | Mapping[str, Any],
         *,
@@ -167,7 +241,7 @@ class Sheets(BaseAsyncClient):
     ) -> types.SheetContents: ...
 
     @overload
-    async def make_fitting_sheet(
+    async def make_material_list(
         self,
         request: types.CutListRequest | Mapping[str, Any],
         *,
@@ -179,7 +253,7 @@ class Sheets(BaseAsyncClient):
     ) -> bytes: ...
 
     @overload
-    async def make_fitting_sheet(
+    async def make_material_list(
         self,
         request: types.CutListRequest | Mapping[str, Any],
         *,
@@ -190,7 +264,7 @@ class Sheets(BaseAsyncClient):
         table: str | None = None,
     ) -> Any: ...
 
-    async def make_fitting_sheet(
+    async def make_material_list(
         self,
         request: types.CutListRequest | Mapping[str, Any],
         *,
@@ -200,9 +274,9 @@ class Sheets(BaseAsyncClient):
         table: str | None = None,
         accept: str = "application/json",
     ) -> Any:
-        """Make the fitting sheet.
+        """Make the material list.
 
-        A page for each opening: its elevation and section to scale, its pieces, their ends and marks.
+        Sticks and packages to buy, and lengths to take from what is on hand.
 
         Args:
             request: A `types.CutListRequest`, or a mapping of its shape.
@@ -222,11 +296,11 @@ class Sheets(BaseAsyncClient):
 
         Example:
             # `house` is a types.CutListRequest.
-            pdf = await client.make_fitting_sheet(house, accept="application/pdf", paper="a4")
-            Path("fitting-sheet.pdf").write_bytes(pdf)
+            pdf = await client.make_material_list(house, accept="application/pdf", paper="a4")
+            Path("material-list.pdf").write_bytes(pdf)
         """
         return await self.send(
-            calls.make_fitting_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+            calls.make_material_list(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
         )
 
     @overload
@@ -304,9 +378,9 @@ class Sheets(BaseAsyncClient):
         )
 
     @overload
-    async def make_piece_labels(
+    async def make_opening_sheet(
         self,
-        request: types.LabelsRequest | Mapping[str, Any],
+        request: types.CutListRequest | Mapping[str, Any],
         *,
         paper: Literal["letter", "a4"] | None = None,
         title: str | None = None,
@@ -315,9 +389,9 @@ class Sheets(BaseAsyncClient):
     ) -> types.SheetContents: ...
 
     @overload
-    async def make_piece_labels(
+    async def make_opening_sheet(
         self,
-        request: types.LabelsRequest | Mapping[str, Any],
+        request: types.CutListRequest | Mapping[str, Any],
         *,
         accept: Literal["application/pdf", "text/csv", "text/html"],
         paper: Literal["letter", "a4"] | None = None,
@@ -327,9 +401,9 @@ class Sheets(BaseAsyncClient):
     ) -> bytes: ...
 
     @overload
-    async def make_piece_labels(
+    async def make_opening_sheet(
         self,
-        request: types.LabelsRequest | Mapping[str, Any],
+        request: types.CutListRequest | Mapping[str, Any],
         *,
         accept: str,
         paper: Literal["letter", "a4"] | None = None,
@@ -338,9 +412,9 @@ class Sheets(BaseAsyncClient):
         table: str | None = None,
     ) -> Any: ...
 
-    async def make_piece_labels(
+    async def make_opening_sheet(
         self,
-        request: types.LabelsRequest | Mapping[str, Any],
+        request: types.CutListRequest | Mapping[str, Any],
         *,
         paper: Literal["letter", "a4"] | None = None,
         title: str | None = None,
@@ -348,12 +422,12 @@ class Sheets(BaseAsyncClient):
         table: str | None = None,
         accept: str = "application/json",
     ) -> Any:
-        """Make the piece labels.
+        """Make the opening sheet.
 
-        A label for every single piece: its name, length, ends and the stick it comes from.
+        A page for each opening: its elevation and section to scale, its pieces, their ends and marks.
 
         Args:
-            request: A `types.LabelsRequest`, or a mapping of its shape.
+            request: A `types.CutListRequest`, or a mapping of its shape.
             paper: What a sheet is printed on; letter when left out.
             title: Whose house it is: printed at the head and part of the file's name.
             feet: Write lengths in drawings that are in inches in feet and inches.
@@ -369,16 +443,16 @@ class Sheets(BaseAsyncClient):
             UnsupportedMediaType: The body is in a format this address does not read.
 
         Example:
-            # `labels` is a types.LabelsRequest: a house and, where the paper is not a common one, its grid.
-            pdf = await client.make_piece_labels(labels, accept="application/pdf")
-            Path("labels.pdf").write_bytes(pdf)
+            # `house` is a types.CutListRequest.
+            pdf = await client.make_opening_sheet(house, accept="application/pdf", paper="a4")
+            Path("opening-sheet.pdf").write_bytes(pdf)
         """
         return await self.send(
-            calls.make_piece_labels(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+            calls.make_opening_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
         )
 
     @overload
-    async def make_saw_sheet(
+    async def make_stick_sheet(
         self,
         request: types.CutListRequest | Mapping[str, Any],
         *,
@@ -389,7 +463,7 @@ class Sheets(BaseAsyncClient):
     ) -> types.SheetContents: ...
 
     @overload
-    async def make_saw_sheet(
+    async def make_stick_sheet(
         self,
         request: types.CutListRequest | Mapping[str, Any],
         *,
@@ -401,7 +475,7 @@ class Sheets(BaseAsyncClient):
     ) -> bytes: ...
 
     @overload
-    async def make_saw_sheet(
+    async def make_stick_sheet(
         self,
         request: types.CutListRequest | Mapping[str, Any],
         *,
@@ -412,7 +486,7 @@ class Sheets(BaseAsyncClient):
         table: str | None = None,
     ) -> Any: ...
 
-    async def make_saw_sheet(
+    async def make_stick_sheet(
         self,
         request: types.CutListRequest | Mapping[str, Any],
         *,
@@ -422,7 +496,7 @@ class Sheets(BaseAsyncClient):
         table: str | None = None,
         accept: str = "application/json",
     ) -> Any:
-        """Make the saw sheet.
+        """Make the stick sheet.
 
         Each setting of the saw and the cuts made at it, in the order to make them, then the sticks to scale.
 
@@ -444,83 +518,9 @@ class Sheets(BaseAsyncClient):
 
         Example:
             # `house` is a types.CutListRequest.
-            pdf = await client.make_saw_sheet(house, accept="application/pdf", paper="a4")
-            Path("saw-sheet.pdf").write_bytes(pdf)
+            pdf = await client.make_stick_sheet(house, accept="application/pdf", paper="a4")
+            Path("stick-sheet.pdf").write_bytes(pdf)
         """
         return await self.send(
-            calls.make_saw_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
-        )
-
-    @overload
-    async def make_yard_list(
-        self,
-        request: types.CutListRequest | Mapping[str, Any],
-        *,
-        paper: Literal["letter", "a4"] | None = None,
-        title: str | None = None,
-        feet: bool | None = None,
-        table: str | None = None,
-    ) -> types.SheetContents: ...
-
-    @overload
-    async def make_yard_list(
-        self,
-        request: types.CutListRequest | Mapping[str, Any],
-        *,
-        accept: Literal["application/pdf", "text/csv", "text/html"],
-        paper: Literal["letter", "a4"] | None = None,
-        title: str | None = None,
-        feet: bool | None = None,
-        table: str | None = None,
-    ) -> bytes: ...
-
-    @overload
-    async def make_yard_list(
-        self,
-        request: types.CutListRequest | Mapping[str, Any],
-        *,
-        accept: str,
-        paper: Literal["letter", "a4"] | None = None,
-        title: str | None = None,
-        feet: bool | None = None,
-        table: str | None = None,
-    ) -> Any: ...
-
-    async def make_yard_list(
-        self,
-        request: types.CutListRequest | Mapping[str, Any],
-        *,
-        paper: Literal["letter", "a4"] | None = None,
-        title: str | None = None,
-        feet: bool | None = None,
-        table: str | None = None,
-        accept: str = "application/json",
-    ) -> Any:
-        """Make the yard list.
-
-        Sticks and packages to buy, and lengths to take from what is on hand.
-
-        Args:
-            request: A `types.CutListRequest`, or a mapping of its shape.
-            paper: What a sheet is printed on; letter when left out.
-            title: Whose house it is: printed at the head and part of the file's name.
-            feet: Write lengths in drawings that are in inches in feet and inches.
-            table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            accept: The media type of a file to have instead of data: application/pdf, text/csv, text/html.
-
-        Returns:
-            `types.SheetContents`, or the bytes of a file where `accept` asks for one.
-
-        Raises:
-            BodyTooSlow: The body did not come in time.
-            ContentTooLarge: The body is too large.
-            UnsupportedMediaType: The body is in a format this address does not read.
-
-        Example:
-            # `house` is a types.CutListRequest.
-            pdf = await client.make_yard_list(house, accept="application/pdf", paper="a4")
-            Path("yard-list.pdf").write_bytes(pdf)
-        """
-        return await self.send(
-            calls.make_yard_list(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
+            calls.make_stick_sheet(request, paper=paper, title=title, feet=feet, table=table, accept=accept)
         )

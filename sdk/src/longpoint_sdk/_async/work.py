@@ -160,7 +160,7 @@ class Work(BaseAsyncClient):
             schedule_id: The id of a schedule.
             opening: An opening's id, or its mark (its id when the mark has a slash in it).
             drawing: Which drawing an SVG answer is; the elevation when left out.
-            piece: The part to draw, for `drawing=piece`: its `key` in the JSON answer, or its number, as
+            piece: The piece to draw, for `drawing=piece`: its `key` in the JSON answer, or its number, as
                 `K1-4`.
             feet: Write lengths in drawings that are in inches in feet and inches.
             if_none_match: What was read before: it comes back itself while it still stands, and is not sent
@@ -171,7 +171,7 @@ class Work(BaseAsyncClient):
             A `Versioned`: its `value` is the bytes of a file; its `etag` is the version.
 
         Example:
-            drawing = await client.get_opening_drawing(schedule_id, "K1", drawing="piece", piece="casing_head/head")
+            drawing = await client.get_opening_drawing(schedule_id, "K1", drawing="piece", piece="head_casing")
             Path("head.svg").write_bytes(drawing.value)
         """
         return await self.send(
@@ -192,12 +192,12 @@ class Work(BaseAsyncClient):
         schedule_id: str,
         sheet: Literal[
             "cut-list",
-            "fitting-sheet",
-            "saw-sheet",
-            "yard-list",
+            "opening-sheet",
+            "stick-sheet",
+            "material-list",
             "cost-sheet",
             "measure-sheet",
-            "piece-labels",
+            "labels",
         ],
         *,
         paper: Literal["letter", "a4"] | None = None,
@@ -216,12 +216,12 @@ class Work(BaseAsyncClient):
         schedule_id: str,
         sheet: Literal[
             "cut-list",
-            "fitting-sheet",
-            "saw-sheet",
-            "yard-list",
+            "opening-sheet",
+            "stick-sheet",
+            "material-list",
             "cost-sheet",
             "measure-sheet",
-            "piece-labels",
+            "labels",
         ],
         *,
         accept: Literal["application/pdf", "text/csv", "text/html"],
@@ -241,12 +241,12 @@ class Work(BaseAsyncClient):
         schedule_id: str,
         sheet: Literal[
             "cut-list",
-            "fitting-sheet",
-            "saw-sheet",
-            "yard-list",
+            "opening-sheet",
+            "stick-sheet",
+            "material-list",
             "cost-sheet",
             "measure-sheet",
-            "piece-labels",
+            "labels",
         ],
         *,
         accept: str,
@@ -265,12 +265,12 @@ class Work(BaseAsyncClient):
         schedule_id: str,
         sheet: Literal[
             "cut-list",
-            "fitting-sheet",
-            "saw-sheet",
-            "yard-list",
+            "opening-sheet",
+            "stick-sheet",
+            "material-list",
             "cost-sheet",
             "measure-sheet",
-            "piece-labels",
+            "labels",
         ],
         *,
         paper: Literal["letter", "a4"] | None = None,
@@ -287,7 +287,7 @@ class Work(BaseAsyncClient):
 
         A sheet to print, with the schedule's shop settings and lengths on hand.
 
-        Saw sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure
+        Stick sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure
         sheet, materials and hours are the whole house's, or of the rooms and openings that are asked for.
         `title` is the schedule's name when left out.
 
@@ -298,7 +298,7 @@ class Work(BaseAsyncClient):
             title: Whose house it is: printed at the head and part of the file's name.
             feet: Write lengths in drawings that are in inches in feet and inches.
             table: Which of the sheet's tables a CSV answer holds; the main one when left out.
-            skip: Places used up on the first sheet of piece labels.
+            skip: Places used up on the first sheet of labels.
             room: Only the openings of these rooms.
             opening: Only the openings, or groups, of these marks.
             if_none_match: What was read before: it comes back itself while it still stands, and is not sent
@@ -310,8 +310,8 @@ class Work(BaseAsyncClient):
             for one; its `etag` is the version.
 
         Example:
-            sheet = await client.get_schedule_sheet(schedule_id, "saw-sheet", accept="application/pdf")
-            Path("saw-sheet.pdf").write_bytes(sheet.value)
+            sheet = await client.get_schedule_sheet(schedule_id, "stick-sheet", accept="application/pdf")
+            Path("stick-sheet.pdf").write_bytes(sheet.value)
         """
         return await self.send(
             calls.get_schedule_sheet(
@@ -387,7 +387,7 @@ class Work(BaseAsyncClient):
             UnsupportedMediaType: The body is in a format this address does not read.
 
         Example:
-            head = types.PieceDone(opening="K1", part="casing_head/head", state="cut")
+            head = types.PieceDone(opening="K1", part="head_casing", state="cut")
             made = await client.record_work(schedule_id, types.Work(pieces=[head]))
         """
         return await self.send(

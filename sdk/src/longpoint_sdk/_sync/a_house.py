@@ -59,7 +59,7 @@ class AHouse(BaseClient):
     ) -> Any:
         """Work out a house's cut list.
 
-        Every part of every opening, the sticks they come from, what to buy and what is left over.
+        Every piece of every opening, the sticks they come from, what to buy and what is left over.
 
         Asked to, also the cuts in the order to make them, the materials, the hours and the money. The sticks
         are laid out first-fit at once; where that is not proven cheapest, a search of `planning_seconds`
@@ -86,8 +86,8 @@ class AHouse(BaseClient):
 
         Example:
             trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")
-            readings = types.Readings(jamb_width="24 in", leg_height="46 1/4 in")
-            window = types.HouseOpening(mark="P1", trim="plain", foot_style="picture_frame", readings=readings)
+            readings = types.Readings(jamb_width="24 in", jamb_height="46 1/4 in")
+            window = types.HouseOpening(mark="P1", trim="plain", bottom="casing", readings=readings)
             yard = types.Stock(profile="casing", sticks=[types.Stick(length="8 ft", price="9.20")])
             house = types.CutListRequest(openings=[window], trim_specs={"plain": trim}, stock=[yard])
             cut_list = client.compute_cut_list(house)

@@ -24,7 +24,7 @@ class Revisions(BaseClient):
     ) -> Versioned[types.Changes]:
         """Compare two revisions.
 
-        Which readings changed, hence which parts are new, gone, longer, shorter or unchanged, by mark.
+        Which readings changed, hence which pieces are new, gone, longer, shorter or unchanged, by mark.
 
         The two may be given in either order: what is reported is what the one became on the way to the other.
 

@@ -39,7 +39,7 @@ def list_openings(
     limit: int | None = None,
     room: str | None = None,
     trim: str | None = None,
-    foot_style: types.Foot | None = None,
+    bottom: types.Bottom | None = None,
 ) -> Call[types.Page[types.StoredOpening]]:
     """`GET /v1/schedules/{schedule_id}/openings`: List openings."""
     return Call(
@@ -47,7 +47,7 @@ def list_openings(
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/openings",
         result=types.Page[types.StoredOpening],
-        query=query_fields(limit=limit, room=room, trim=trim, foot_style=foot_style),
+        query=query_fields(limit=limit, room=room, trim=trim, bottom=bottom),
     )
 
 

@@ -125,7 +125,63 @@ def make_cost_sheet(
 
 
 @overload
-def make_fitting_sheet(
+def make_labels(
+    request: types.LabelsRequest | Mapping[str, Any],
+    *,
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+) -> Call[types.SheetContents]: ...
+
+
+@overload
+def make_labels(
+    request: types.LabelsRequest | Mapping[str, Any],
+    *,
+    accept: Literal["application/pdf", "text/csv", "text/html"],
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+) -> Call[bytes]: ...
+
+
+@overload
+def make_labels(
+    request: types.LabelsRequest | Mapping[str, Any],
+    *,
+    accept: str,
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+) -> Call[Any]: ...
+
+
+def make_labels(
+    request: types.LabelsRequest | Mapping[str, Any],
+    *,
+    paper: Literal["letter", "a4"] | None = None,
+    title: str | None = None,
+    feet: bool | None = None,
+    table: str | None = None,
+    accept: str = "application/json",
+) -> Call[Any]:
+    """`POST /v1/sheets/labels`: Make the labels."""
+    return Call(
+        operation="make_labels",
+        method="POST",
+        path="/v1/sheets/labels",
+        result=types.SheetContents if accept == "application/json" else bytes,
+        query=query_fields(paper=paper, title=title, feet=feet, table=table),
+        body=request,
+        accept=accept,
+    )
+
+
+@overload
+def make_material_list(
     request: types.CutListRequest | Mapping[str, Any],
     *,
     paper: Literal["letter", "a4"] | None = None,
@@ -136,7 +192,7 @@ def make_fitting_sheet(
 
 
 @overload
-def make_fitting_sheet(
+def make_material_list(
     request: types.CutListRequest | Mapping[str, Any],
     *,
     accept: Literal["application/pdf", "text/csv", "text/html"],
@@ -148,7 +204,7 @@ def make_fitting_sheet(
 
 
 @overload
-def make_fitting_sheet(
+def make_material_list(
     request: types.CutListRequest | Mapping[str, Any],
     *,
     accept: str,
@@ -159,7 +215,7 @@ def make_fitting_sheet(
 ) -> Call[Any]: ...
 
 
-def make_fitting_sheet(
+def make_material_list(
     request: types.CutListRequest | Mapping[str, Any],
     *,
     paper: Literal["letter", "a4"] | None = None,
@@ -168,11 +224,11 @@ def make_fitting_sheet(
     table: str | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
-    """`POST /v1/sheets/fitting-sheet`: Make the fitting sheet."""
+    """`POST /v1/sheets/material-list`: Make the material list."""
     return Call(
-        operation="make_fitting_sheet",
+        operation="make_material_list",
         method="POST",
-        path="/v1/sheets/fitting-sheet",
+        path="/v1/sheets/material-list",
         result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
@@ -237,8 +293,8 @@ def make_measure_sheet(
 
 
 @overload
-def make_piece_labels(
-    request: types.LabelsRequest | Mapping[str, Any],
+def make_opening_sheet(
+    request: types.CutListRequest | Mapping[str, Any],
     *,
     paper: Literal["letter", "a4"] | None = None,
     title: str | None = None,
@@ -248,8 +304,8 @@ def make_piece_labels(
 
 
 @overload
-def make_piece_labels(
-    request: types.LabelsRequest | Mapping[str, Any],
+def make_opening_sheet(
+    request: types.CutListRequest | Mapping[str, Any],
     *,
     accept: Literal["application/pdf", "text/csv", "text/html"],
     paper: Literal["letter", "a4"] | None = None,
@@ -260,8 +316,8 @@ def make_piece_labels(
 
 
 @overload
-def make_piece_labels(
-    request: types.LabelsRequest | Mapping[str, Any],
+def make_opening_sheet(
+    request: types.CutListRequest | Mapping[str, Any],
     *,
     accept: str,
     paper: Literal["letter", "a4"] | None = None,
@@ -271,8 +327,8 @@ def make_piece_labels(
 ) -> Call[Any]: ...
 
 
-def make_piece_labels(
-    request: types.LabelsRequest | Mapping[str, Any],
+def make_opening_sheet(
+    request: types.CutListRequest | Mapping[str, Any],
     *,
     paper: Literal["letter", "a4"] | None = None,
     title: str | None = None,
@@ -280,11 +336,11 @@ def make_piece_labels(
     table: str | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
-    """`POST /v1/sheets/piece-labels`: Make the piece labels."""
+    """`POST /v1/sheets/opening-sheet`: Make the opening sheet."""
     return Call(
-        operation="make_piece_labels",
+        operation="make_opening_sheet",
         method="POST",
-        path="/v1/sheets/piece-labels",
+        path="/v1/sheets/opening-sheet",
         result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,
@@ -293,7 +349,7 @@ def make_piece_labels(
 
 
 @overload
-def make_saw_sheet(
+def make_stick_sheet(
     request: types.CutListRequest | Mapping[str, Any],
     *,
     paper: Literal["letter", "a4"] | None = None,
@@ -304,7 +360,7 @@ def make_saw_sheet(
 
 
 @overload
-def make_saw_sheet(
+def make_stick_sheet(
     request: types.CutListRequest | Mapping[str, Any],
     *,
     accept: Literal["application/pdf", "text/csv", "text/html"],
@@ -316,7 +372,7 @@ def make_saw_sheet(
 
 
 @overload
-def make_saw_sheet(
+def make_stick_sheet(
     request: types.CutListRequest | Mapping[str, Any],
     *,
     accept: str,
@@ -327,7 +383,7 @@ def make_saw_sheet(
 ) -> Call[Any]: ...
 
 
-def make_saw_sheet(
+def make_stick_sheet(
     request: types.CutListRequest | Mapping[str, Any],
     *,
     paper: Literal["letter", "a4"] | None = None,
@@ -336,67 +392,11 @@ def make_saw_sheet(
     table: str | None = None,
     accept: str = "application/json",
 ) -> Call[Any]:
-    """`POST /v1/sheets/saw-sheet`: Make the saw sheet."""
+    """`POST /v1/sheets/stick-sheet`: Make the stick sheet."""
     return Call(
-        operation="make_saw_sheet",
+        operation="make_stick_sheet",
         method="POST",
-        path="/v1/sheets/saw-sheet",
-        result=types.SheetContents if accept == "application/json" else bytes,
-        query=query_fields(paper=paper, title=title, feet=feet, table=table),
-        body=request,
-        accept=accept,
-    )
-
-
-@overload
-def make_yard_list(
-    request: types.CutListRequest | Mapping[str, Any],
-    *,
-    paper: Literal["letter", "a4"] | None = None,
-    title: str | None = None,
-    feet: bool | None = None,
-    table: str | None = None,
-) -> Call[types.SheetContents]: ...
-
-
-@overload
-def make_yard_list(
-    request: types.CutListRequest | Mapping[str, Any],
-    *,
-    accept: Literal["application/pdf", "text/csv", "text/html"],
-    paper: Literal["letter", "a4"] | None = None,
-    title: str | None = None,
-    feet: bool | None = None,
-    table: str | None = None,
-) -> Call[bytes]: ...
-
-
-@overload
-def make_yard_list(
-    request: types.CutListRequest | Mapping[str, Any],
-    *,
-    accept: str,
-    paper: Literal["letter", "a4"] | None = None,
-    title: str | None = None,
-    feet: bool | None = None,
-    table: str | None = None,
-) -> Call[Any]: ...
-
-
-def make_yard_list(
-    request: types.CutListRequest | Mapping[str, Any],
-    *,
-    paper: Literal["letter", "a4"] | None = None,
-    title: str | None = None,
-    feet: bool | None = None,
-    table: str | None = None,
-    accept: str = "application/json",
-) -> Call[Any]:
-    """`POST /v1/sheets/yard-list`: Make the yard list."""
-    return Call(
-        operation="make_yard_list",
-        method="POST",
-        path="/v1/sheets/yard-list",
+        path="/v1/sheets/stick-sheet",
         result=types.SheetContents if accept == "application/json" else bytes,
         query=query_fields(paper=paper, title=title, feet=feet, table=table),
         body=request,

@@ -105,7 +105,7 @@ def get_opening_drawing(
 def get_schedule_sheet(
     schedule_id: str,
     sheet: Literal[
-        "cut-list", "fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels"
+        "cut-list", "opening-sheet", "stick-sheet", "material-list", "cost-sheet", "measure-sheet", "labels"
     ],
     *,
     paper: Literal["letter", "a4"] | None = None,
@@ -123,7 +123,7 @@ def get_schedule_sheet(
 def get_schedule_sheet(
     schedule_id: str,
     sheet: Literal[
-        "cut-list", "fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels"
+        "cut-list", "opening-sheet", "stick-sheet", "material-list", "cost-sheet", "measure-sheet", "labels"
     ],
     *,
     accept: Literal["application/pdf", "text/csv", "text/html"],
@@ -142,7 +142,7 @@ def get_schedule_sheet(
 def get_schedule_sheet(
     schedule_id: str,
     sheet: Literal[
-        "cut-list", "fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels"
+        "cut-list", "opening-sheet", "stick-sheet", "material-list", "cost-sheet", "measure-sheet", "labels"
     ],
     *,
     accept: str,
@@ -160,7 +160,7 @@ def get_schedule_sheet(
 def get_schedule_sheet(
     schedule_id: str,
     sheet: Literal[
-        "cut-list", "fitting-sheet", "saw-sheet", "yard-list", "cost-sheet", "measure-sheet", "piece-labels"
+        "cut-list", "opening-sheet", "stick-sheet", "material-list", "cost-sheet", "measure-sheet", "labels"
     ],
     *,
     paper: Literal["letter", "a4"] | None = None,

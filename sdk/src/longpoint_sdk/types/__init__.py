@@ -4,13 +4,13 @@ from longpoint_sdk.types._base import LengthText, MoneyText, Page
 from longpoint_sdk.types.a_house import House, MaterialsAnswer
 from longpoint_sdk.types.basics import Hand, MarkedLength, OrderKind, Rate, Share, Unit
 from longpoint_sdk.types.common import (
+    Bottom,
     BuyLine,
     Caution,
     Certainty,
     CutListAnswer,
     CutListRequest,
     Finding,
-    Foot,
     Horns,
     HouseGroup,
     HouseOpening,
@@ -39,7 +39,7 @@ from longpoint_sdk.types.common import (
 )
 from longpoint_sdk.types.costs import CostLine, CostSheet, CostTotals, OpeningCost, RoomCost, Unpriced
 from longpoint_sdk.types.health import Health
-from longpoint_sdk.types.hours import Hours, Labour, Task, Wait
+from longpoint_sdk.types.hours import Hours, Labor, Task, Wait
 from longpoint_sdk.types.in_and_out import Imported, Openings
 from longpoint_sdk.types.lengths import LengthRead, LengthsAnswer, LengthsRequest
 from longpoint_sdk.types.lengths_on_hand import LengthState, StoredLength
@@ -63,7 +63,7 @@ from longpoint_sdk.types.one_opening import (
     Suspect,
 )
 from longpoint_sdk.types.openings import Chosen, Released, StoredOpening
-from longpoint_sdk.types.parts import CutKind, Cutout, End, Mark, Notch, Part, PartKind, Step, Taper
+from longpoint_sdk.types.pieces import CutKind, Cutout, End, Mark, Notch, Piece, PieceKind, Step, Taper
 from longpoint_sdk.types.plans import Claim, PlanAsked, PlannedSticks, StickDetail, StoredPlan, StoredStick
 from longpoint_sdk.types.readings import Clearances, Door, OffPlane, Readings, SillLevel
 from longpoint_sdk.types.revisions import (
@@ -74,8 +74,8 @@ from longpoint_sdk.types.revisions import (
     GroupChange,
     ItemChanged,
     OpeningChange,
-    PartBecame,
-    PartChange,
+    PieceBecame,
+    PieceChange,
     Revision,
     RevisionDetail,
 )
@@ -95,7 +95,7 @@ from longpoint_sdk.types.schedules import ScheduleLine
 from longpoint_sdk.types.sheets import LabelGrid, LabelsRequest
 from longpoint_sdk.types.shop import MaterialCode, Package, Rates, Saw, Shop, Wages
 from longpoint_sdk.types.sticks import CutStick, PlacedPiece, ProfilePlan
-from longpoint_sdk.types.stock import Defect, Remnant, Stick, Stock
+from longpoint_sdk.types.stock import Defect, LengthsOnHand, Stick, Stock
 from longpoint_sdk.types.trim import (
     Apron,
     ApronEnds,
@@ -133,6 +133,7 @@ __all__ = [
     "ApronRequest",
     "BackBand",
     "Became",
+    "Bottom",
     "Bought",
     "BoxCorners",
     "BuyLine",
@@ -168,7 +169,6 @@ __all__ = [
     "FieldChange",
     "Figure",
     "Finding",
-    "Foot",
     "GoBack",
     "Grain",
     "GroupChange",
@@ -188,13 +188,14 @@ __all__ = [
     "KeptHouse",
     "LabelGrid",
     "LabelsRequest",
-    "Labour",
+    "Labor",
     "LeftOver",
     "LengthOnHand",
     "LengthRead",
     "LengthState",
     "LengthText",
     "LengthsAnswer",
+    "LengthsOnHand",
     "LengthsRequest",
     "Limits",
     "Made",
@@ -226,11 +227,11 @@ __all__ = [
     "OrderSum",
     "Package",
     "Page",
-    "Part",
-    "PartBecame",
-    "PartChange",
-    "PartKind",
+    "Piece",
+    "PieceBecame",
+    "PieceChange",
     "PieceDone",
+    "PieceKind",
     "PieceName",
     "PieceNeeded",
     "PieceState",
@@ -246,7 +247,6 @@ __all__ = [
     "Rates",
     "Readings",
     "Released",
-    "Remnant",
     "Reveals",
     "Revision",
     "RevisionDetail",

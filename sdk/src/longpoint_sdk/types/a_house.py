@@ -16,8 +16,8 @@ class House(Request, frozen=True, kw_only=True):
     """A house or a part of one: openings, the trim they name, and what to cut from.
 
     With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of
-    openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its
-    own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000.
+    openings alike counted each, from at most 40,000 lengths on hand; their marks and profiles, each piece
+    with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000.
 
     Attributes:
         trim_specs: The trim its openings name.
@@ -27,7 +27,7 @@ class House(Request, frozen=True, kw_only=True):
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
         keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
-        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+        movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
         rounding: How lengths are rounded.
         shop: How the shop works.

@@ -11,7 +11,7 @@ from longpoint_sdk.types.costs import CostSheet
 from longpoint_sdk.types.hours import Hours
 from longpoint_sdk.types.materials import Materials
 from longpoint_sdk.types.movement import Conditions
-from longpoint_sdk.types.parts import Part
+from longpoint_sdk.types.pieces import Piece
 from longpoint_sdk.types.readings import Readings
 from longpoint_sdk.types.saw_order import PieceName, SawOrder
 from longpoint_sdk.types.shop import Shop
@@ -20,10 +20,10 @@ from longpoint_sdk.types.stock import Defect, Stick, Stock
 from longpoint_sdk.types.trim import Trim
 
 if TYPE_CHECKING:
+    Bottom = Literal["casing", "floor", "plinth", "stool"]
+    """What the trim stands on."""
     Certainty = Literal["confirmed", "estimated", "measured"]
     """How sure an opening's readings are."""
-    Foot = Literal["floor", "picture_frame", "plinth", "stool"]
-    """What the trim stands on."""
     Mode = Literal["down", "nearest", "up"]
     """Which mark is taken: nearest (the longer of two equally near), up (never short), down (never long).
     """
@@ -31,15 +31,15 @@ if TYPE_CHECKING:
     """The fineness of the marks a length is rounded to."""
     Section = Literal["cost", "hours", "materials", "saw_order"]
     """A part of the shop's answer."""
-    SillAnswer = Literal["shim", "tapered_strip"]
+    SillAnswer = Literal["shim", "tapered_shim"]
     """What is done under a stool on a sill out of level: shims, or one tapered strip."""
     WallAnswer = Literal["extend", "flat", "lean"]
     """What is done where the wall does not lie flush: nothing that changes a size, casing that leans on it, or a
     jamb extension.
     """
 else:
+    Bottom = str
     Certainty = str
-    Foot = str
     Mode = str
     RoundTo = str
     Section = str
@@ -72,7 +72,7 @@ class Caution(Result, frozen=True, kw_only=True):
         code: A stable name for it.
         text: The caution, in words.
         source: What it leans on.
-        applies_to: Marks of the openings it was raised for; empty for the whole job.
+        applies_to: Marks of the openings it was raised for; empty for the whole house.
         pieces: The pieces it was raised for, where it bears on single cuts.
     """
 
@@ -128,7 +128,7 @@ class Finding(Result, frozen=True, kw_only=True):
         detail: What was found, in words.
         amount: How much it is.
         offers: What can be done about it, the least work first.
-        by: What is in the way, where a side may have two of a kind: "neighbour" or empty.
+        by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
     """
 
     code: str
@@ -145,7 +145,7 @@ class OpenJoint(Result, frozen=True, kw_only=True):
     Attributes:
         name: The conditions, as they were named.
         moisture_content: What the wood comes to in them, percent.
-        part: Key of the piece on one side of it; null where no joint is mitred.
+        piece: Key of the piece on one side of it; null where no joint is mitered.
         gap: At the joint's open end.
         opens_at: Which end that is, "short point" or "long point"; empty where nothing moved.
         within_table: Whether the moisture contents lie where the coefficients hold.
@@ -153,7 +153,7 @@ class OpenJoint(Result, frozen=True, kw_only=True):
 
     name: str
     moisture_content: float
-    part: str | None
+    piece: str | None
     gap: str
     opens_at: str
     within_table: bool
@@ -166,10 +166,10 @@ class OpeningAnswer(Result, frozen=True, kw_only=True):
         mark: What it is called in the house.
         room: Where it is.
         count: How many are alike.
-        parts: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
+        pieces: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
         numbers: The number of each piece, by its key, as sheets print it: `K1-4` is number 4 of K1. Null for
             an opening by itself, whose pieces are numbered as they come.
-        square_gap: The joint gap left by taking its corners as square: nought where they are, or where their
+        square_gap: The joint gap left by taking its corners as square: zero where they are, or where their
             own angles were cut.
         notes: What was assumed.
         findings: What is in the way, out of plane or out of level; none has changed a size.
@@ -179,7 +179,7 @@ class OpeningAnswer(Result, frozen=True, kw_only=True):
     mark: str
     room: str
     count: int
-    parts: list[Part]
+    pieces: list[Piece]
     numbers: dict[str, int] | None
     square_gap: str
     notes: list[str]
@@ -276,7 +276,7 @@ class Limits(Request, frozen=True, kw_only=True):
 
     Attributes:
         caulk: Up to here the joint is caulked.
-        plane: Up to here the wall is planed back or the casing back-bevelled.
+        plane: Up to here the wall is planed back or the casing back-beveled.
     """
 
     caulk: LengthText = "1/16 in"
@@ -291,7 +291,7 @@ class Reveals(Request, frozen=True, kw_only=True):
         head: Under the head casing.
         left: On the left jamb.
         right: On the right jamb.
-        sill: Above a picture frame's sill casing.
+        sill: Above a picture frame's bottom casing.
     """
 
     head: LengthText | None = None
@@ -308,7 +308,7 @@ class Widths(Request, frozen=True, kw_only=True):
         head: The head casing's.
         left: The left casing's.
         right: The right casing's.
-        sill: A picture frame's sill casing's.
+        sill: A picture frame's bottom casing's.
     """
 
     apron: LengthText | None = None
@@ -326,11 +326,11 @@ class HouseOpening(Request, frozen=True, kw_only=True):
             a space.
         readings: What the tape read.
         trim: The name of one of the house's trim specs. A name on one line, not starting with a space.
+        bottom: What the trim stands on.
         certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or
             confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or
             cut for it.
         count: How many are alike.
-        foot_style: What the trim stands on.
         held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is
             released.
         horns: Its own, where they are not the trim's.
@@ -349,9 +349,9 @@ class HouseOpening(Request, frozen=True, kw_only=True):
     mark: str
     readings: Readings
     trim: str
+    bottom: Bottom = "stool"
     certainty: Certainty = "measured"
     count: int = 1
-    foot_style: Foot = "stool"
     held: bool = False
     horns: Horns = Horns()
     reveals: Reveals = Reveals()
@@ -380,9 +380,9 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     """A house or a part of one: openings, the trim they name, and the stock to cut from.
 
     With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of
-    openings alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its
-    own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or
-    SVG shows at most 2,500 pieces.
+    openings alike counted each, from at most 40,000 lengths on hand; their marks and profiles, each piece
+    with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML,
+    PDF or SVG shows at most 2,500 pieces.
 
     Attributes:
         trim_specs: The trim its openings name.
@@ -393,7 +393,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
         include: Sections of the answer that are only worked out when asked for.
         keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
-        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+        movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.
@@ -428,10 +428,10 @@ class StockForSale(Request, frozen=True, kw_only=True):
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain
             and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
             under one mark count as one: give each its own mark where each is to have its own stick.
-        square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what parts a
-            piece from its stick eats the kerf alone. Otherwise a miter parts the piece, and eats more than a
-            square cut.
-        turnable: Flat and square-edged, so that mitred ends may share a cut.
+        square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a
+            piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more
+            than a square cut.
+        turnable: Flat and square-edged, so that mitered ends may share a cut.
     """
 
     profile: str
@@ -451,7 +451,7 @@ class KeptHouse(Request, frozen=True, kw_only=True):
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
         keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
-        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+        movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
         rounding: How lengths are rounded.
         shop: How the shop works.
@@ -531,7 +531,7 @@ class NewSchedule(Request, frozen=True, kw_only=True):
         keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
         lengths: What is on hand, or on its way.
-        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+        movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
         openings: In the order they are to be listed.
         rounding: How lengths are rounded.
@@ -572,8 +572,8 @@ class PlanLine(Result, frozen=True, kw_only=True):
         cost: Of the sticks that were left to cut when it was made. An amount of money as decimal text with
             two places.
         bound: No plan of them costs less. An amount of money as decimal text with two places.
-        above: How far the cost may be above the cheapest: nought is proven. An amount of money as decimal
-            text with two places.
+        above: How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text
+            with two places.
         proven: Whether no plan can be cheaper.
     """
 
@@ -610,7 +610,7 @@ class SheetContents(Result, frozen=True, kw_only=True):
     Attributes:
         name: What the sheet is.
         title: At its head.
-        job: Whose house it is.
+        house: Whose house it is.
         plan: Which plan its sticks are from and how good that is; empty where it shows none.
         tables: Every table, in order.
         notes: Cautions and notes, in order.
@@ -619,7 +619,7 @@ class SheetContents(Result, frozen=True, kw_only=True):
 
     name: str
     title: str
-    job: str
+    house: str
     plan: str
     tables: list[TableContents]
     notes: list[str]

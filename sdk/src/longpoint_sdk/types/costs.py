@@ -11,9 +11,9 @@ class CostLine(Result, frozen=True, kw_only=True):
     """A line of the whole-house view.
 
     Attributes:
-        category: Stock, waste, kept_offcut, consumable or labour.
+        category: Stock, waste, kept_offcut, consumable or labor.
         name: The profile, the material's code or the task.
-        amount: Of the whole job. An amount of money as decimal text with two places.
+        amount: Of the whole house. An amount of money as decimal text with two places.
         by_opening: Each opening's amount, in the order of `openings`; they add up to `amount`.
     """
 
@@ -31,7 +31,7 @@ class CostTotals(Result, frozen=True, kw_only=True):
         waste: Kerfs, trims and short offcuts. An amount of money as decimal text with two places.
         kept_offcut: Offcuts and lengths that are left. An amount of money as decimal text with two places.
         consumable: Materials beside the sticks. An amount of money as decimal text with two places.
-        labour: Hands-on hours at the wages given. An amount of money as decimal text with two places.
+        labor: Hands-on hours at the wages given. An amount of money as decimal text with two places.
         total: All of them. An amount of money as decimal text with two places.
     """
 
@@ -39,7 +39,7 @@ class CostTotals(Result, frozen=True, kw_only=True):
     waste: Decimal
     kept_offcut: Decimal
     consumable: Decimal
-    labour: Decimal
+    labor: Decimal
     total: Decimal
 
 
@@ -76,7 +76,7 @@ class Unpriced(Result, frozen=True, kw_only=True):
 
     Attributes:
         category: Stock for a profile that no stock was given for, or whose stock does not give what is held
-            back; consumable for a material, labour for a task.
+            back; consumable for a material, labor for a task.
         name: The profile, the material's code or the task.
     """
 
@@ -89,7 +89,7 @@ class CostSheet(Result, frozen=True, kw_only=True):
 
     Attributes:
         currency: Of every amount.
-        total: The whole job, by category; of what is in `unpriced` it holds nothing.
+        total: The whole house, by category; of what is in `unpriced` it holds nothing.
         lines: By what it is spent on.
         openings: By opening.
         rooms: By room.

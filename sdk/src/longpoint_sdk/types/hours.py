@@ -9,14 +9,14 @@ from longpoint_sdk.types.basics import Rate, Share
 
 if TYPE_CHECKING:
     Task = Literal[
-        "caulk", "cut", "fill", "final_coat", "fit", "measure", "nail", "paint", "rip", "rout", "set_up"
+        "caulk", "cut", "fill", "final_coat", "install", "measure", "nail", "paint", "rip", "rout", "set_up"
     ]
     """What hands-on time goes to."""
 else:
     Task = str
 
 
-class Labour(Result, frozen=True, kw_only=True):
+class Labor(Result, frozen=True, kw_only=True):
     """Hands-on minutes of one task.
 
     Attributes:
@@ -39,7 +39,7 @@ class Labour(Result, frozen=True, kw_only=True):
 
 
 class Wait(Result, frozen=True, kw_only=True):
-    """A drying wait, the whole job's together.
+    """A drying wait, the whole house's together.
 
     Attributes:
         after: What has to dry.
@@ -64,7 +64,7 @@ class Hours(Result, frozen=True, kw_only=True):
     """
 
     hands_on_hours: float
-    tasks: list[Labour]
+    tasks: list[Labor]
     wait_hours: float
     waits: list[Wait]
     rates: list[Rate]

@@ -4,9 +4,18 @@ from __future__ import annotations
 
 from longpoint_sdk.types._base import LengthText, Request, Result
 from longpoint_sdk.types.basics import Unit
-from longpoint_sdk.types.common import Foot, Horns, Limits, Reveals, Rounding, SillAnswer, WallAnswer, Widths
+from longpoint_sdk.types.common import (
+    Bottom,
+    Horns,
+    Limits,
+    Reveals,
+    Rounding,
+    SillAnswer,
+    WallAnswer,
+    Widths,
+)
 from longpoint_sdk.types.movement import Air, Conditions, Grain, Scale, Species
-from longpoint_sdk.types.parts import Part
+from longpoint_sdk.types.pieces import Piece
 from longpoint_sdk.types.readings import Readings
 from longpoint_sdk.types.trim import ApronEnds, HeadStyle, StoolEnds, Trim
 
@@ -20,7 +29,7 @@ class ApronRequest(Request, frozen=True, kw_only=True):
         reveal: Jamb left showing beside the casing.
         casing_width: Across the face of the side casing.
         end_angle: Of angled ends, cut back below the stool. Degrees off a square cut.
-        ends: Mitred returns, square cuts, or cut back at an angle.
+        ends: Mitered returns, square cuts, or cut back at an angle.
         profile: Its name at the yard. A name on one line, not starting with a space.
         rounding: How lengths of the answer are rounded.
         unit: The unit of lengths that are written without one; without it each must carry its own.
@@ -32,7 +41,7 @@ class ApronRequest(Request, frozen=True, kw_only=True):
     reveal: LengthText
     casing_width: LengthText
     end_angle: float = 15.0
-    ends: ApronEnds = "mitred_return"
+    ends: ApronEnds = "mitered_return"
     profile: str = "apron"
     rounding: Rounding = Rounding()
     unit: Unit | None = None
@@ -40,22 +49,23 @@ class ApronRequest(Request, frozen=True, kw_only=True):
 
 
 class CasingRequest(Request, frozen=True, kw_only=True):
-    """Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`.
+    """Casing's readings and choices, for plumb sides. Give `jamb_height`, or `left_jamb_height` and
+    `right_jamb_height`.
 
     Attributes:
         jamb_width: Jamb to jamb.
         reveal: Jamb left showing beside the casing.
         casing_width: Across the face.
+        bottom: What the casing stands on.
         casing_thickness: At the thick (outer) edge.
         floor_clearance: Left under a door's legs.
-        foot_style: What the casing stands on.
-        head_style: Mitred or butted.
-        left_height: The same along the left jamb.
-        leg_height: Stool top, sill jamb or floor to the underside of the head jamb.
+        head_style: Mitered or butted.
+        jamb_height: Stool top, sill jamb or floor to the underside of the head jamb.
+        left_jamb_height: The same along the left jamb.
         overhang: How far a butted head runs past the legs' outside edges.
         plinth_height: Of plinth blocks under a door's legs, from the floor up.
         profile: The casing's name at the yard. A name on one line, not starting with a space.
-        right_height: The same along the right jamb.
+        right_jamb_height: The same along the right jamb.
         rounding: How lengths of the answer are rounded.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
@@ -63,16 +73,16 @@ class CasingRequest(Request, frozen=True, kw_only=True):
     jamb_width: LengthText
     reveal: LengthText
     casing_width: LengthText
+    bottom: Bottom = "stool"
     casing_thickness: LengthText = "5/8 in"
     floor_clearance: LengthText = "0 in"
-    foot_style: Foot = "stool"
-    head_style: HeadStyle = "mitred"
-    left_height: LengthText | None = None
-    leg_height: LengthText | None = None
+    head_style: HeadStyle = "mitered"
+    jamb_height: LengthText | None = None
+    left_jamb_height: LengthText | None = None
     overhang: LengthText = "0 in"
     plinth_height: LengthText | None = None
     profile: str = "casing"
-    right_height: LengthText | None = None
+    right_jamb_height: LengthText | None = None
     rounding: Rounding = Rounding()
     unit: Unit | None = None
 
@@ -99,11 +109,11 @@ class CompoundCut(Result, frozen=True, kw_only=True):
     """A compound cut.
 
     Attributes:
-        mitre_degrees: The saw's table off a square cut.
+        miter_degrees: The saw's table off a square cut.
         bevel_degrees: The blade's tilt from upright.
     """
 
-    mitre_degrees: float
+    miter_degrees: float
     bevel_degrees: float
 
 
@@ -172,7 +182,7 @@ class Corners(Result, frozen=True, kw_only=True):
     """
 
     corners: list[CornerReading]
-    pieces: list[Part]
+    pieces: list[Piece]
     square: bool
     computed_by: str | None
     checks: list[Check]
@@ -186,8 +196,8 @@ class CornersRequest(Request, frozen=True, kw_only=True):
         readings: What the tape read.
         casing_width: Across the face.
         reveal: Jamb left showing beside the casing.
+        bottom: What the casing stands on.
         casing_thickness: At the thick (outer) edge.
-        foot_style: What the casing stands on.
         head_casing_width: The head's own, where it is not that of the legs.
         profile: The casing's name at the yard. A name on one line, not starting with a space.
         rounding: How lengths of the answer are rounded.
@@ -200,8 +210,8 @@ class CornersRequest(Request, frozen=True, kw_only=True):
     readings: Readings
     casing_width: LengthText
     reveal: LengthText
+    bottom: Bottom = "stool"
     casing_thickness: LengthText = "5/8 in"
-    foot_style: Foot = "stool"
     head_casing_width: LengthText | None = None
     profile: str = "casing"
     rounding: Rounding = Rounding()
@@ -211,13 +221,13 @@ class CornersRequest(Request, frozen=True, kw_only=True):
 
 
 class Moved(Result, frozen=True, kw_only=True):
-    """A mitred piece in one set of conditions, against how it was when the joint was made.
+    """A mitered piece in one set of conditions, against how it was when the joint was made.
 
     Attributes:
         name: The conditions, as they were named.
         moisture_content: What the wood comes to in them, percent.
         change: Of its width; negative where it shrank.
-        opens_degrees: The angle by which the mitre stands open.
+        opens_degrees: The angle by which the miter stands open.
         gap: Width of that opening at its open end.
         opens_at: "short point" when the wood dried, "long point" when it took up moisture, empty when
             neither.
@@ -234,7 +244,7 @@ class Moved(Result, frozen=True, kw_only=True):
 
 
 class Movement(Result, frozen=True, kw_only=True):
-    """How a mitred piece moves. Coefficients are averages of clear wood: one board may move half as much again.
+    """How a mitered piece moves. Coefficients are averages of clear wood: one board may move half as much again.
 
     Attributes:
         installed_moisture_content: When the joint was made, percent.
@@ -262,7 +272,7 @@ class MovementRequest(Request, frozen=True, kw_only=True):
         seasons: Each set of conditions it will live through.
         width: Of the piece, across its face.
         grain: How the boards were sawn.
-        mitre_degrees: Its miter, off a square cut.
+        miter_degrees: Its miter, off a square cut.
         scale: The thermometer's.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
@@ -272,7 +282,7 @@ class MovementRequest(Request, frozen=True, kw_only=True):
     seasons: list[Air]
     width: LengthText
     grain: Grain = "flat_sawn"
-    mitre_degrees: float = 45.0
+    miter_degrees: float = 45.0
     scale: Scale = "fahrenheit"
     unit: Unit | None = None
 
@@ -285,7 +295,7 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
             a space.
         readings: What the tape read.
         trim: What it is trimmed with.
-        foot_style: What the trim stands on.
+        bottom: What the trim stands on.
         horns: Its own, where they are not the trim's.
         movement: The wood, and the air its joints will live through: the answer then says how far its miters
             open.
@@ -305,7 +315,7 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
     mark: str
     readings: Readings
     trim: Trim
-    foot_style: Foot = "stool"
+    bottom: Bottom = "stool"
     horns: Horns = Horns()
     movement: Conditions | None = None
     reveals: Reveals = Reveals()
@@ -323,11 +333,11 @@ class PiecesAnswer(Result, frozen=True, kw_only=True):
     """The pieces asked for, and what was assumed.
 
     Attributes:
-        parts: Each piece.
+        pieces: Each piece.
         notes: What was assumed.
     """
 
-    parts: list[Part]
+    pieces: list[Piece]
     notes: list[str]
 
 

@@ -6,8 +6,8 @@ from typing import Any
 
 from longpoint_sdk.types._base import LengthText, Request, Result, request_from
 from longpoint_sdk.types.common import (
+    Bottom,
     Certainty,
-    Foot,
     Horns,
     HouseOpening,
     Limits,
@@ -59,11 +59,11 @@ class StoredOpening(Result, frozen=True, kw_only=True):
         revision: The schedule's revision that last changed it.
         position: Its place in the schedule's order; places may be skipped.
         exact: Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch.
+        bottom: What the trim stands on.
         certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or
             confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or
             cut for it.
         count: How many are alike.
-        foot_style: What the trim stands on.
         held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is
             released.
         horns: Its own, where they are not the trim's.
@@ -86,9 +86,9 @@ class StoredOpening(Result, frozen=True, kw_only=True):
     revision: int
     position: int
     exact: dict[str, str]
+    bottom: Bottom | str = "stool"
     certainty: Certainty | str = "measured"
     count: int = 1
-    foot_style: Foot | str = "stool"
     held: bool = False
     horns: Horns = Horns()
     reveals: Reveals = Reveals()

@@ -65,13 +65,12 @@ class StickDetail(Result, frozen=True, kw_only=True):
     Attributes:
         name: What sheets call it: a name stands for this one layout of one stick.
         length: From end to end.
-        remnant: Whether it is a remnant on hand and not one to buy.
         price: What it costs. An amount of money as decimal text with two places.
         pieces: From its left end to its right.
         offcut: What remains.
         kept: Whether that goes back on the rack.
         profile: What it is.
-        on_hand: The lot of lengths on hand that it comes from; null for one to buy.
+        lot: The lot of lengths on hand that it comes from; null for one to buy.
         state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
         plan: The number of the plan that first had it.
         claimed_by: Who claimed it last; null where nobody has it claimed.
@@ -81,13 +80,13 @@ class StickDetail(Result, frozen=True, kw_only=True):
 
     name: str
     length: MarkedLength
-    remnant: bool
+    on_hand: bool
     price: Decimal
     pieces: list[PlacedPiece]
     offcut: MarkedLength
     kept: bool
     profile: str
-    on_hand: str | None
+    lot: str | None
     state: str
     plan: int
     claimed_by: str | None
@@ -101,25 +100,24 @@ class StoredStick(Result, frozen=True, kw_only=True):
     Attributes:
         name: What sheets call it: a name stands for this one layout of one stick.
         length: From end to end.
-        remnant: Whether it is a remnant on hand and not one to buy.
         price: What it costs. An amount of money as decimal text with two places.
         pieces: From its left end to its right.
         offcut: What remains.
         kept: Whether that goes back on the rack.
         profile: What it is.
-        on_hand: The lot of lengths on hand that it comes from; null for one to buy.
+        lot: The lot of lengths on hand that it comes from; null for one to buy.
         state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
     """
 
     name: str
     length: MarkedLength
-    remnant: bool
+    on_hand: bool
     price: Decimal
     pieces: list[PlacedPiece]
     offcut: MarkedLength
     kept: bool
     profile: str
-    on_hand: str | None
+    lot: str | None
     state: str
 
 
@@ -136,8 +134,8 @@ class StoredPlan(Result, frozen=True, kw_only=True):
         cost: Of the sticks that were left to cut when it was made. An amount of money as decimal text with
             two places.
         bound: No plan of them costs less. An amount of money as decimal text with two places.
-        above: How far the cost may be above the cheapest: nought is proven. An amount of money as decimal
-            text with two places.
+        above: How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text
+            with two places.
         proven: Whether no plan can be cheaper.
         profiles: How good it is, profile by profile.
         sticks: Every stick of it.

@@ -13,17 +13,17 @@ class Clearances(Request, frozen=True, kw_only=True):
         above: From the head jamb's underside up.
         below: From the stool's top, or the base, down.
         left: From the left jamb's inside face to a wall, a cabinet, another thing.
-        left_neighbour: From the left jamb's inside face to the next opening's jamb face.
+        left_neighbor: From the left jamb's inside face to the next opening's jamb face.
         right: From the right jamb's inside face.
-        right_neighbour: From the right jamb's inside face to the next opening's jamb face.
+        right_neighbor: From the right jamb's inside face to the next opening's jamb face.
     """
 
     above: LengthText | None = None
     below: LengthText | None = None
     left: LengthText | None = None
-    left_neighbour: LengthText | None = None
+    left_neighbor: LengthText | None = None
     right: LengthText | None = None
-    right_neighbour: LengthText | None = None
+    right_neighbor: LengthText | None = None
 
 
 class Door(Request, frozen=True, kw_only=True):
@@ -101,11 +101,12 @@ class SillLevel(Request, frozen=True, kw_only=True):
 class Readings(Request, frozen=True, kw_only=True):
     """What the tape read, from the jamb's inside faces.
 
-    A plumb-sided opening has `jamb_width` and `leg_height`; where the two sides differ, `left_height` and
-    `right_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal
-    or one corner's angle; further ones check the tape. A curved head has its `rise` and `head_pieces` or
-    `departure`. Any other convex shape has `sides` and `angles`. Joined units have their `lights` and the
-    `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's width and height by itself.
+    A plumb-sided opening has `jamb_width` and `jamb_height`; where the two sides differ, `left_jamb_height`
+    and `right_jamb_height` instead: a raked head. One out of square has a `head_width` too, and at least one
+    diagonal or one corner's angle; further ones check the tape. A curved head has its `rise` and
+    `head_pieces` or `departure`. Any other convex shape has `sides` and `angles`. Joined units have their
+    `joined_widths` and the `mull_widths` between them in place of `jamb_width`. A `door` gives its jamb's
+    width and height by itself.
 
     A stool needs `jamb_depth`, or `left_depth` and `right_depth`; where the wall is out of plane, the same
     depth at each horn's end too.
@@ -122,18 +123,18 @@ class Readings(Request, frozen=True, kw_only=True):
         head_pieces: How many straight pieces a curved head is made of.
         head_width: Jamb to jamb at the top.
         jamb_depth: Wall face back to the sash stop where the stool's back edge lands.
+        jamb_height: Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a
+            curve, and left out where the curve stands on the base.
         jamb_thickness: Of the jamb's edge, on which reveal and casing must find room.
         jamb_width: Jamb to jamb, at the bottom.
+        joined_widths: Widths of the joined units, left to right, each between jamb faces.
         left_depth: The same at the left jamb.
-        left_height: The same along the left jamb.
         left_horn_depth: The depth at the left horn's end.
-        leg_height: Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a
-            curve, and left out where the curve stands on the base.
-        lights: Widths of the joined units, left to right, each between jamb faces.
+        left_jamb_height: The same along the left jamb.
         mull_widths: Of the mulls between them, left to right, each between jamb faces.
         right_depth: The same at the right jamb.
-        right_height: The same along the right jamb.
         right_horn_depth: The depth at the right horn's end.
+        right_jamb_height: The same along the right jamb.
         rise: From the springing line up to the top of a curved head.
         sides: Every side's length, counterclockwise from the base as seen from the room.
         sill: Out of level; left out where it is level.
@@ -153,17 +154,17 @@ class Readings(Request, frozen=True, kw_only=True):
     head_pieces: int | None = None
     head_width: LengthText | None = None
     jamb_depth: LengthText | None = None
+    jamb_height: LengthText | None = None
     jamb_thickness: LengthText = "3/4 in"
     jamb_width: LengthText | None = None
+    joined_widths: list[LengthText] | None = None
     left_depth: LengthText | None = None
-    left_height: LengthText | None = None
     left_horn_depth: LengthText | None = None
-    leg_height: LengthText | None = None
-    lights: list[LengthText] | None = None
+    left_jamb_height: LengthText | None = None
     mull_widths: list[LengthText] | None = None
     right_depth: LengthText | None = None
-    right_height: LengthText | None = None
     right_horn_depth: LengthText | None = None
+    right_jamb_height: LengthText | None = None
     rise: LengthText | None = None
     sides: list[LengthText] | None = None
     sill: SillLevel | None = None

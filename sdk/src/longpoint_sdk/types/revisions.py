@@ -10,11 +10,11 @@ from longpoint_sdk.types.basics import MarkedLength
 if TYPE_CHECKING:
     Became = Literal["changed", "gone", "group_changed", "new", "trim_changed"]
     """What became of an opening."""
-    PartBecame = Literal["altered", "gone", "longer", "new", "shorter", "unchanged"]
-    """What became of a part; altered is the same length with other ends, width or stock."""
+    PieceBecame = Literal["altered", "gone", "longer", "new", "shorter", "unchanged"]
+    """What became of a piece; altered is the same length with other ends, width or stock."""
 else:
     Became = str
-    PartBecame = str
+    PieceBecame = str
 
 
 class FieldChange(Result, frozen=True, kw_only=True):
@@ -31,11 +31,11 @@ class FieldChange(Result, frozen=True, kw_only=True):
     after: str | None
 
 
-class PartChange(Result, frozen=True, kw_only=True):
-    """What became of one part of an opening.
+class PieceChange(Result, frozen=True, kw_only=True):
+    """What became of one piece of an opening.
 
     Attributes:
-        part: The part's key.
+        piece: The piece's key.
         became: Longer and shorter go by what it takes of a stick, exactly.
         before: What it took of a stick.
         after: What it takes.
@@ -44,8 +44,8 @@ class PartChange(Result, frozen=True, kw_only=True):
         quantity_after: How many there are.
     """
 
-    part: str
-    became: PartBecame | str
+    piece: str
+    became: PieceBecame | str
     before: MarkedLength | None
     after: MarkedLength | None
     longer_by: MarkedLength | None
@@ -59,12 +59,12 @@ class GroupChange(Result, frozen=True, kw_only=True):
     Attributes:
         mark: The group's.
         became: What became of it.
-        parts: Each of its parts.
+        pieces: Each of its pieces.
     """
 
     mark: str
     became: Became | str
-    parts: list[PartChange]
+    pieces: list[PieceChange]
 
 
 class OpeningChange(Result, frozen=True, kw_only=True):
@@ -77,7 +77,7 @@ class OpeningChange(Result, frozen=True, kw_only=True):
         became: With trim_changed only the trim spec it names was changed; with group_changed it began or
             ceased to share a stool.
         readings: What was said of it differently.
-        parts: Each of its parts.
+        pieces: Each of its pieces.
     """
 
     id: str
@@ -85,7 +85,7 @@ class OpeningChange(Result, frozen=True, kw_only=True):
     mark_before: str | None
     became: Became | str
     readings: list[FieldChange]
-    parts: list[PartChange]
+    pieces: list[PieceChange]
 
 
 class Changes(Result, frozen=True, kw_only=True):

@@ -29,12 +29,12 @@ if TYPE_CHECKING:
 
     rip_stick: a whole stick is ripped to width. square_end: a stick's free end is cut square. cut_out: a
     stick is cut through beyond a defect. angled_end: a miter, bevel or compound cut at the end of a piece, to
-    its corner or to a mark. cut_off: a square cut parts a piece from its stick. angled_cut_off: a miter,
-    bevel or compound cut parts a piece from its stick and makes its end. shared_cut: the same, and the cut
-    makes the end of the next piece too, which lies turned over. rip: one piece is ripped to width. notch: a
-    stool's notch is sawn out.
+    its corner or to a mark. cut_off: a square cut cuts a piece off its stick. angled_cut_off: a miter, bevel
+    or compound cut cuts a piece off its stick and makes its end. shared_cut: the same, and the cut makes the
+    end of the next piece too, which lies turned over. rip: one piece is ripped to width. notch: a stool's
+    notch is sawn out.
     """
-    Tool = Literal["hand_saw", "mitre_saw", "table_saw"]
+    Tool = Literal["hand_saw", "miter_saw", "table_saw"]
     """What a cut is made with."""
 else:
     Holding = str
@@ -44,16 +44,16 @@ else:
 
 
 class PieceName(Result, frozen=True, kw_only=True):
-    """A piece among all the job's.
+    """A piece among all the house's.
 
     Attributes:
         opening: The mark of the piece's opening.
-        part: The piece's key there.
+        piece: The piece's key there.
         instance: Which of several alike, counted from 1.
     """
 
     opening: str
-    part: str
+    piece: str
     instance: int
 
 
@@ -65,7 +65,7 @@ class Operation(Result, frozen=True, kw_only=True):
         setup: Number of the setup it is made at.
         kind: What is done.
         profile: The stock that is cut.
-        stick: The stick's name; null for a part without stock.
+        stick: The stick's name; null for a piece without stock.
         pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
         title: The piece in words; empty where a whole stick is worked on.
         end: The end of the piece as installed: left, foot, head and so on; empty where none is meant.
@@ -133,9 +133,7 @@ class Setting(Result, frozen=True, kw_only=True):
 
     Attributes:
         tool: What is set.
-        swing: The side to which the front of the saw's table turns; null for a square table.
-        mitre_degrees: How far the table is turned off a square cut, to the step of the saw's scale.
-        tilt: The side to which the top of the blade leans; null for an upright blade.
+        miter_degrees: How far the table is turned off a square cut, to the step of the saw's scale.
         bevel_degrees: How far the blade is tilted from upright, to the step of the saw's scale.
         stop: From the blade to the stop block; null for a cut to a mark or to a corner.
         fence: From the rip fence to the blade, at the wider end of a taper; null where nothing is ripped.
@@ -147,9 +145,9 @@ class Setting(Result, frozen=True, kw_only=True):
     """
 
     tool: Tool | str
-    swing: Hand | str | None
-    mitre_degrees: float
-    tilt: Hand | str | None
+    miter_direction: Hand | str | None
+    miter_degrees: float
+    bevel_direction: Hand | str | None
     bevel_degrees: float
     stop: MarkedLength | None
     fence: MarkedLength | None

@@ -49,7 +49,7 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
         include: Sections of the answer that are only worked out when asked for.
         keep_length: An offcut this long or longer is kept.
         kerf: What one cut eats.
-        movement: The wood, and the air its joints will live through: the answer then tells how far mitres
+        movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.

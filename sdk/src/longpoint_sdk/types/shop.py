@@ -70,7 +70,7 @@ class Rates(Request, frozen=True, kw_only=True):
         caulk_wait: Until caulk can be painted; 1 h when left out (common practice, no source; the label
             rules).
         caulk_waste: Left in tube and nozzle; 10% when left out (common practice, no source).
-        corner_nails: Nails across a mitred corner; 2 when left out (common practice, no source).
+        corner_nails: Nails across a mitered corner; 2 when left out (common practice, no source).
         cut_seconds: To make a cut; 5 s when left out (common practice, no source).
         detent_seconds: To swing the saw to a detent; 4 s when left out (common practice, no source).
         drywall: Thickness of the wall's face over the studs; 1/2 in when left out (common practice, no
@@ -82,13 +82,13 @@ class Rates(Request, frozen=True, kw_only=True):
         filler_waste: Left proud, sanded off and dried up; 100% when left out (common practice, no source).
         final_coat_minutes: To put the last coat on 1 ft2, at the wall; 1.5 min when left out (common
             practice, no source).
-        fit_minutes: To fit a piece at the wall; 5 min when left out (common practice, no source).
-        glue_film: Wet film on mitred joints and returns; 6 mil when left out (common practice, no source).
+        glue_film: Wet film on mitered joints and returns; 6 mil when left out (common practice, no source).
         glue_waste: Squeezed out and wiped off; 50% when left out (common practice, no source).
         hole_depth: Depth of the hole over a set nail; 1/8 in when left out (common practice, no source).
         hole_width: Across the hole over a set nail; 1/8 in when left out (common practice, no source).
         inner_nail: Size for what goes into the jamb; 0 takes the shortest that reaches; 0 penny when left out
             (common practice, no source).
+        install_minutes: To fit a piece at the wall; 5 min when left out (common practice, no source).
         jamb_penetration: Least that a nail goes into the jamb's edge; 3/4 in when left out (common practice,
             no source; gives casing of 5/8 to 3/4 in the 4d nails of NAVEDTRA 14044).
         label_seconds: To tick and label a piece; 5 s when left out (common practice, no source).
@@ -123,7 +123,7 @@ class Rates(Request, frozen=True, kw_only=True):
             label rules).
         primer_wait: Until primer can be sanded; 2 h when left out (common practice, no source; the label
             rules).
-        profile_girth: A moulded face's developed width, of its flat width; 110% when left out (common
+        profile_girth: A molded face's developed width, of its flat width; 110% when left out (common
             practice, no source).
         rip_minutes: To rip 1 ft; 0.5 min when left out (common practice, no source).
         rout_minutes: To rout 1 ft of a stool's nosing; 1 min when left out (common practice, no source).
@@ -161,12 +161,12 @@ class Rates(Request, frozen=True, kw_only=True):
     filler_wait: float | None = None
     filler_waste: float | None = None
     final_coat_minutes: float | None = None
-    fit_minutes: float | None = None
     glue_film: float | None = None
     glue_waste: float | None = None
     hole_depth: LengthText | None = None
     hole_width: LengthText | None = None
     inner_nail: int | None = None
+    install_minutes: float | None = None
     jamb_penetration: LengthText | None = None
     label_seconds: float | None = None
     mark_seconds: float | None = None
@@ -209,14 +209,14 @@ class Saw(Request, frozen=True, kw_only=True):
     Attributes:
         angle_step: How finely the saw's scale can be set, degrees.
         detents: The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out.
-        sharpest_mitre: The most that the saw's table turns off a square cut, degrees.
+        sharpest_miter: The most that the saw's table turns off a square cut, degrees.
         smallest_held: The shortest workpiece held by hand.
         smallest_ripped: The shortest pushed through the table saw by hand.
     """
 
     angle_step: float = 0.1
     detents: list[float] | None = None
-    sharpest_mitre: float = 50.0
+    sharpest_miter: float = 50.0
     smallest_held: LengthText = "6 in"
     smallest_ripped: LengthText = "12 in"
 

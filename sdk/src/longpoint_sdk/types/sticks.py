@@ -13,7 +13,7 @@ class PlacedPiece(Result, frozen=True, kw_only=True):
 
     Attributes:
         opening: The mark of the piece's opening.
-        part: The piece's key there.
+        piece: The piece's key there.
         instance: Which of several alike, counted from 1.
         start: From the stick's left end to the piece's left-most point.
         length: What it takes of the stick.
@@ -23,7 +23,7 @@ class PlacedPiece(Result, frozen=True, kw_only=True):
     """
 
     opening: str
-    part: str
+    piece: str
     instance: int
     start: MarkedLength
     length: MarkedLength
@@ -38,7 +38,6 @@ class CutStick(Result, frozen=True, kw_only=True):
     Attributes:
         name: What sheets call it: a name stands for this one layout of one stick.
         length: From end to end.
-        remnant: Whether it is a remnant on hand and not one to buy.
         price: What it costs. An amount of money as decimal text with two places.
         pieces: From its left end to its right.
         offcut: What remains.
@@ -47,7 +46,7 @@ class CutStick(Result, frozen=True, kw_only=True):
 
     name: str
     length: MarkedLength
-    remnant: bool
+    on_hand: bool
     price: Decimal
     pieces: list[PlacedPiece]
     offcut: MarkedLength

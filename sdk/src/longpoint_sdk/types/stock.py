@@ -17,7 +17,7 @@ class Defect(Request, frozen=True, kw_only=True):
     end: LengthText
 
 
-class Remnant(Request, frozen=True, kw_only=True):
+class LengthsOnHand(Request, frozen=True, kw_only=True):
     """A piece of stock on hand: used first where that is cheaper.
 
     Attributes:
@@ -58,16 +58,15 @@ class Stock(Request, frozen=True, kw_only=True):
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain
             and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
             under one mark count as one: give each its own mark where each is to have its own stick.
-        remnants: What is on hand already.
-        square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what parts a
-            piece from its stick eats the kerf alone. Otherwise a miter parts the piece, and eats more than a
-            square cut.
-        turnable: Flat and square-edged, so that mitred ends may share a cut.
+        square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a
+            piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more
+            than a square cut.
+        turnable: Flat and square-edged, so that mitered ends may share a cut.
     """
 
     profile: str
     sticks: list[Stick]
+    lengths_on_hand: list[LengthsOnHand] = []
     one_stick_each: bool = False
-    remnants: list[Remnant] = []
     square_first: bool = False
     turnable: bool = False

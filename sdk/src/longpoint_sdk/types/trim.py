@@ -7,15 +7,15 @@ from typing import TYPE_CHECKING, Literal
 from longpoint_sdk.types._base import LengthText, Request
 
 if TYPE_CHECKING:
-    ApronEnds = Literal["angled", "mitred_return", "square"]
+    ApronEnds = Literal["angled", "mitered_return", "square"]
     """An apron's end: returned to the wall, cut square, or cut back at an angle below the stool."""
-    BoxCorners = Literal["butted", "mitred"]
-    """How the boards of a jamb extension meet: head over the legs, or mitred."""
-    HeadStyle = Literal["butted", "corner_blocks", "mitred"]
-    """How casing meets at the head: mitred, head over the legs, or both against a block."""
-    StoolEnds = Literal["eased", "mitred_return", "square"]
+    BoxCorners = Literal["butted", "mitered"]
+    """How the boards of a jamb extension meet: head over the legs, or mitered."""
+    HeadStyle = Literal["butted", "corner_blocks", "mitered"]
+    """How casing meets at the head: mitered, head over the legs, or both against a block."""
+    StoolEnds = Literal["eased", "mitered_return", "square"]
     """A horn's end: cut square, square with its edges eased, or its nosing returned to the wall."""
-    StripEnds = Literal["mitred_return", "square"]
+    StripEnds = Literal["mitered_return", "square"]
     """The ends of a fillet or a cap over a butted head."""
 else:
     ApronEnds = str
@@ -32,19 +32,19 @@ class Apron(Request, frozen=True, kw_only=True):
         width: Down the wall.
         thickness: Off the wall.
         end_angle: Of angled ends, cut back below the stool. Degrees off a square cut.
-        ends: Mitred returns, square cuts, or cut back at an angle.
+        ends: Mitered returns, square cuts, or cut back at an angle.
         profile: Its name at the yard. A name on one line, not starting with a space.
     """
 
     width: LengthText
     thickness: LengthText
     end_angle: float = 15.0
-    ends: ApronEnds = "mitred_return"
+    ends: ApronEnds = "mitered_return"
     profile: str = "apron"
 
 
 class BackBand(Request, frozen=True, kw_only=True):
-    """A band round mitred casing.
+    """A band round mitered casing.
 
     Attributes:
         width: Across its face.
@@ -187,18 +187,18 @@ class Trim(Request, frozen=True, kw_only=True):
             returning to the jamb.
         reveal: Jamb left showing, on every side unless the opening says otherwise.
         apron: Null for none.
-        back_band: Round mitred casing.
+        back_band: Round mitered casing.
+        bottom_casing: A picture frame's sill's own, where it is not that of the legs.
         cap: Over a butted head.
         corner_block: For a head style of corner blocks.
         extension: Boards that bring the jamb out to the wall.
         fillet: Under a butted head.
         floor_clearance: Left under a door's legs.
         head_casing: The head's own, where it is not that of the legs.
-        head_style: Mitred, butted or with corner blocks.
+        head_style: Mitered, butted or with corner blocks.
         mull_casing: Over the joints between units.
         overhang: How far a butted head runs past the legs' outside edges.
         plinth: Blocks under a door's legs.
-        sill_casing: A picture frame's sill's own, where it is not that of the legs.
         stool: Null for none.
         stop: A door's stop, for a door to be hung.
     """
@@ -207,16 +207,16 @@ class Trim(Request, frozen=True, kw_only=True):
     reveal: LengthText
     apron: Apron | None = None
     back_band: BackBand | None = None
+    bottom_casing: Casing | None = None
     cap: HeadStrip | None = None
     corner_block: CornerBlock | None = None
     extension: JambExtension | None = None
     fillet: HeadStrip | None = None
     floor_clearance: LengthText = "0 in"
     head_casing: Casing | None = None
-    head_style: HeadStyle = "mitred"
+    head_style: HeadStyle = "mitered"
     mull_casing: Casing | None = None
     overhang: LengthText = "0 in"
     plinth: Plinth | None = None
-    sill_casing: Casing | None = None
     stool: Stool | None = None
     stop: DoorStop | None = None

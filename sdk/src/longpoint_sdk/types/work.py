@@ -9,9 +9,9 @@ from longpoint_sdk.types.basics import MarkedLength
 from longpoint_sdk.types.common import CutListAnswer, LengthOnHand, PlanLine
 
 if TYPE_CHECKING:
-    Done = Literal["cut", "fitted", "spoiled"]
+    Done = Literal["cut", "installed", "spoiled"]
     """What was done with a piece."""
-    PieceState = Literal["cut", "fitted", "spare", "spoiled"]
+    PieceState = Literal["cut", "installed", "spare", "spoiled"]
     """What became of a piece that was cut; a spare is one whose place has another by now."""
 else:
     Done = str
@@ -34,16 +34,16 @@ class PieceDone(Request, frozen=True, kw_only=True):
     """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
 
     Attributes:
-        part: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
+        piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
             have it, `K1-4` or, of several alike, `L1-4.2`.
         state: What was done.
         instance: Which of several alike, counted from 1.
         note: Anything worth knowing. Free text; may have several lines.
-        opening: The opening's mark or id; may be left out where `part` is the piece's number, which has it.
+        opening: The opening's mark or id; may be left out where `piece` is the piece's number, which has it.
         recut_from: The id of the piece it was cut again from, where it was.
     """
 
-    part: str
+    piece: str
     state: Done
     instance: int = 1
     note: str = ""
@@ -56,13 +56,13 @@ class PieceNeeded(Result, frozen=True, kw_only=True):
 
     Attributes:
         opening: The opening's mark.
-        part: Which part of it.
+        piece: Which part of it.
         instance: Which of several alike.
         length: What is needed there.
     """
 
     opening: str
-    part: str
+    piece: str
     instance: int
     length: MarkedLength
 
@@ -71,7 +71,7 @@ class StoredPiece(Result, frozen=True, kw_only=True):
     """A piece that was cut.
 
     Attributes:
-        part: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
+        piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
             have it, `K1-4` or, of several alike, `L1-4.2`.
         instance: Which of several alike, counted from 1.
         note: Anything worth knowing. Free text; may have several lines.
@@ -85,7 +85,7 @@ class StoredPiece(Result, frozen=True, kw_only=True):
         length: Its farthest extent, as it was marked.
     """
 
-    part: str
+    piece: str
     instance: int
     note: str
     opening_id: str

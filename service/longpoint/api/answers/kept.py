@@ -5,7 +5,7 @@ from __future__ import annotations
 import msgspec
 from msgspec.structs import replace
 
-from longpoint.geometry import Part
+from longpoint.geometry import Piece
 from longpoint.geometry.value import KEPT
 from longpoint.lengths import LengthWriter
 from longpoint.shop.answer import OpeningAnswer
@@ -14,14 +14,14 @@ from longpoint.values import encoder
 
 def with_kept(answer: OpeningAnswer, write: LengthWriter) -> OpeningAnswer:
     """An opening's answer to go out as JSON, its exact pieces as they were encoded before."""
-    parts = [part if isinstance(part.overall, float) else _kept(part, write) for part in answer.parts]
-    return replace(answer, parts=tuple(parts))
+    pieces = [piece if isinstance(piece.overall, float) else _kept(piece, write) for piece in answer.pieces]
+    return replace(answer, pieces=tuple(pieces))
 
 
-def _kept(part: Part, write: LengthWriter) -> msgspec.Raw:
-    known: tuple[Part, msgspec.Raw] | None = write.written.get(id(part))
+def _kept(piece: Piece, write: LengthWriter) -> msgspec.Raw:
+    known: tuple[Piece, msgspec.Raw] | None = write.written.get(id(piece))
     if known is None:
         if len(write.written) >= KEPT:
             write.written.clear()
-        known = write.written[id(part)] = part, msgspec.Raw(encoder(write).encode(part))
+        known = write.written[id(piece)] = piece, msgspec.Raw(encoder(write).encode(piece))
     return known[1]

@@ -66,7 +66,7 @@ def sheet_reply(document: Document, wording: Wording, wanted: str, table: str = 
     """
     if wanted in BOTH:
         return Reply(contents(document, wording))
-    return file(sheet_bytes(document, wording, wanted, table), wanted, document.job, document.name, table)
+    return file(sheet_bytes(document, wording, wanted, table), wanted, document.house, document.name, table)
 
 
 def sheet_bytes(document: Document, wording: Wording, wanted: str, table: str = "") -> bytes:

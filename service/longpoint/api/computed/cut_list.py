@@ -1,4 +1,4 @@
-"""`/v1/cut-list`: a house's openings in; parts, sticks, a buy list and what is left over out."""
+"""`/v1/cut-list`: a house's openings in; pieces, sticks, a buy list and what is left over out."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from longpoint.api.answers.sheet import FILE_HEADERS, SHEET_OFFERS, file, sheet_
 from longpoint.api.computed.cut_list_events import cut_list_events
 from longpoint.api.computed.cut_list_work import CutListWork
 from longpoint.api.computed.request import CutListRequest
-from longpoint.api.computed.sheet_work import job_of
+from longpoint.api.computed.sheet_work import house_of
 from longpoint.api.document.examples import CUT_LIST
 from longpoint.api.document.examples_shapes import GROUPED
 from longpoint.api.http.answer import Reply, in_pieces
@@ -24,7 +24,7 @@ from longpoint.api.running.disconnect import unless_gone
 from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.threads import apart, apart_if_long, is_long, openings_of_work
 from longpoint.lengths import length_writer
-from longpoint.sheets import Job, Sheet, house_sticks, made
+from longpoint.sheets import Sheet, SheetHouse, house_sticks, made
 from longpoint.shop.answer import CutListAnswer
 
 
@@ -44,7 +44,7 @@ from longpoint.shop.answer import CutListAnswer
 async def compute_cut_list(
     data: JSONBody[CutListRequest], request: Request[Any, Any, Any], asked: NamedDependency[Asked]
 ) -> Reply[CutListAnswer]:
-    """Every part of every opening, the sticks they come from, what to buy and what is left over.
+    """Every piece of every opening, the sticks they come from, what to buy and what is left over.
 
     Asked to, also the cuts in the order to make them, the materials, the hours and the money. The sticks are laid out
     first-fit at once; where that is not proven cheapest, a search of `planning_seconds` follows. Ask for
@@ -54,8 +54,8 @@ async def compute_cut_list(
     """
     wanted = wanted_by(request)
     if wanted not in (*BOTH, EVENTS):
-        job = await job_of(request, data, Sheet.CUT_LIST, asked)
-        return await apart(lambda: _drawn(job, asked, wanted))
+        house = await house_of(request, data, Sheet.CUT_LIST, asked)
+        return await apart(lambda: _drawn(house, asked, wanted))
     pool: PlanningPool = request.app.state.planning
     size = openings_of_work(data)
     found = await apart_if_long(size, lambda: CutListWork(data))
@@ -70,8 +70,8 @@ async def compute_cut_list(
     return Reply(await apart(lambda: in_pieces(found.answer(), wanted, write)), write)
 
 
-def _drawn(job: Job, asked: Asked, wanted: str) -> Reply[CutListAnswer]:
+def _drawn(house: SheetHouse, asked: Asked, wanted: str) -> Reply[CutListAnswer]:
     """The cut list as a sheet, or its sticks as a drawing."""
     if wanted == SVG:
-        return file(house_sticks(job.cut_list, job.wording).encode(), SVG, asked.title, "sticks")
-    return sheet_reply(made(job, Sheet.CUT_LIST), job.wording, wanted, asked.table)
+        return file(house_sticks(house.cut_list, house.wording).encode(), SVG, asked.title, "sticks")
+    return sheet_reply(made(house, Sheet.CUT_LIST), house.wording, wanted, asked.table)

@@ -15,7 +15,7 @@ from longpoint.api.computed.request import CutListRequest
 from longpoint.api.http.answer import encode, in_pieces
 from longpoint.api.http.negotiate import JSON
 from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import Search, Told
+from longpoint.api.running.searches import PlanSearch, Told
 from longpoint.api.running.threads import apart_if_long, openings_of_work
 from longpoint.lengths import length_writer
 
@@ -41,7 +41,7 @@ def cut_list_events(
 
 
 async def _steps(found: CutListWork, pool: PlanningPool) -> AsyncIterator[Told]:
-    searching: Search[None] = Search(lambda tell: found.better(pool, tell))
+    searching: PlanSearch[None] = PlanSearch(lambda tell: found.better(pool, tell))
     try:
         async for step in searching.steps():
             yield step

@@ -20,12 +20,12 @@ class MovementRequest(Conditions, frozen=True, kw_only=True):
 
     Attributes:
         width: Of the piece, across its face.
-        mitre_degrees: Its miter, off a square cut.
+        miter_degrees: Its miter, off a square cut.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
     width: PositiveLength
-    mitre_degrees: Annotated[float, Meta(gt=0, lt=85)] = 45.0
+    miter_degrees: Annotated[float, Meta(gt=0, lt=85)] = 45.0
     unit: Unit | None = None
 
 
@@ -35,5 +35,5 @@ class MovementRequest(Conditions, frozen=True, kw_only=True):
 )
 async def compute_movement(data: JSONBody[MovementRequest]) -> Reply[Movement]:
     """Moisture content from the air, change across the grain, and how far a miter opens, season by season."""
-    to = RoundTo.MILLIMETRE if data.unit is Unit.MM else RoundTo.SIXTEENTH
-    return Reply(movement(data.width, data.mitre_degrees, data), length_writer(Rounding(to)))
+    to = RoundTo.MILLIMETER if data.unit is Unit.MM else RoundTo.SIXTEENTH
+    return Reply(movement(data.width, data.miter_degrees, data), length_writer(Rounding(to)))

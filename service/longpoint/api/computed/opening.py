@@ -61,7 +61,7 @@ DrawingAsked = Annotated[
 PieceAsked = Annotated[
     str,
     QueryParameter(
-        description="The part to draw, for `drawing=piece`: its `key` in the JSON answer, or its number, as `K1-4`.",
+        description="The piece to draw, for `drawing=piece`: its `key` in the JSON answer, or its number, as `K1-4`.",
         max_length=130,
         pattern=r"^[^\x00]*$",
     ),
@@ -86,7 +86,7 @@ async def compute_opening(
     piece: PieceAsked = "",
     feet: FeetAsked = False,
 ) -> Reply[OpeningAnswer]:
-    """Every part of one opening: stool, apron, returns and casing, each with its cuts and how it was computed.
+    """Every piece of one opening: stool, apron, returns and casing, each with its cuts and how it was computed.
 
     As SVG it is drawn to scale: the elevation, the section, or one piece as it lies on the saw.
     """
@@ -102,22 +102,22 @@ async def compute_opening(
     return file(svg.encode(), SVG, data.mark, piece if drawing is Drawing.PIECE else drawing)
 
 
-def drawn(result: Built, drawing: Drawing, piece: str, wording: Wording) -> str:
+def drawn(result: Built, drawing: Drawing, key: str, wording: Wording) -> str:
     """The drawing asked for.
 
     Raises:
-        InvalidRequest: when the opening has no such part.
+        InvalidRequest: when the opening has no such piece.
     """
     if drawing is Drawing.ELEVATION:
         return elevation(result, wording)
     if drawing is Drawing.SECTION:
         return section(result, wording)
     mark = result.opening.mark
-    part = next(
-        (part for number, part in result.numbered if piece in (str(part.key), f"{mark}-{number}")), None
+    piece = next(
+        (piece for number, piece in result.numbered if key in (str(piece.key), f"{mark}-{number}")), None
     )
-    if part is None:
-        keys = ", ".join(f"{mark}-{number} {part.key}" for number, part in result.numbered)
+    if piece is None:
+        keys = ", ".join(f"{mark}-{number} {piece.key}" for number, piece in result.numbered)
         fault = Fault(code="unknown-piece", detail=f"This opening has {keys}.", parameter="piece")
         raise InvalidRequest("The opening has no such piece.", [fault])
-    return piece_drawing(result.opening.mark, part, wording)
+    return piece_drawing(result.opening.mark, piece, wording)

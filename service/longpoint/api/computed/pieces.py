@@ -8,7 +8,7 @@ from litestar.params import JSONBody
 from longpoint.api.document.examples import APRON, CASING, STOOL
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.operation import operation
-from longpoint.geometry import Built, Part
+from longpoint.geometry import Built, Piece
 from longpoint.geometry.alone import ApronAlone, CasingAlone, StoolAlone
 from longpoint.lengths import Rounding, Unit, length_writer
 from longpoint.values import Value
@@ -39,7 +39,8 @@ class ApronRequest(ApronAlone, frozen=True, kw_only=True):
 
 
 class CasingRequest(CasingAlone, frozen=True, kw_only=True):
-    """Casing's readings and choices, for plumb sides. Give `leg_height`, or `left_height` and `right_height`.
+    """Casing's readings and choices, for plumb sides. Give `jamb_height`, or `left_jamb_height` and
+    `right_jamb_height`.
 
     Attributes:
         unit: The unit of lengths that are written without one; without it each must carry its own.
@@ -54,11 +55,11 @@ class PiecesAnswer(Value, frozen=True):
     """The pieces asked for, and what was assumed.
 
     Attributes:
-        parts: Each piece.
+        pieces: Each piece.
         notes: What was assumed.
     """
 
-    parts: tuple[Part, ...]
+    pieces: tuple[Piece, ...]
     notes: tuple[str, ...]
 
 
@@ -87,4 +88,4 @@ async def compute_casing(data: JSONBody[CasingRequest]) -> Reply[PiecesAnswer]:
 
 
 def _reply(built: Built, rounding: Rounding) -> Reply[PiecesAnswer]:
-    return Reply(PiecesAnswer(built.parts, built.notes), length_writer(rounding))
+    return Reply(PiecesAnswer(built.pieces, built.notes), length_writer(rounding))

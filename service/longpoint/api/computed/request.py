@@ -18,8 +18,9 @@ class CutListRequest(House, frozen=True, kw_only=True):
     """A house or a part of one: openings, the trim they name, and the stock to cut from.
 
     With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings
-    alike counted each, from at most 40,000 remnants; their marks and profiles, each piece with its own, come to at most
-    4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or SVG shows at most 2,500 pieces.
+    alike counted each, from at most 40,000 lengths on hand; their marks and profiles, each piece with its own, come to
+    at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or SVG shows at most 2,500
+    pieces.
 
     Attributes:
         include: Sections of the answer that are only worked out when asked for.

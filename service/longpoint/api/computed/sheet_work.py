@@ -14,10 +14,12 @@ from longpoint.api.computed.request import CutListRequest
 from longpoint.api.running.disconnect import unless_gone
 from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.threads import apart
-from longpoint.sheets import RECIPES, Job, Sheet
+from longpoint.sheets import RECIPES, Sheet, SheetHouse
 
 
-async def job_of(request: Request[Any, Any, Any], data: CutListRequest, sheet: Sheet, asked: Asked) -> Job:
+async def house_of(
+    request: Request[Any, Any, Any], data: CutListRequest, sheet: Sheet, asked: Asked
+) -> SheetHouse:
     """The house worked out as far as a sheet needs it, its sticks searched for as long as the request says.
 
     Raises:
@@ -31,4 +33,4 @@ async def job_of(request: Request[Any, Any, Any], data: CutListRequest, sheet: S
         pool: PlanningPool = request.app.state.planning
         await unless_gone(request, found.better(pool, lambda _: None))
     cut_list, shop = await apart(found.done)
-    return Job(cut_list, shop, asked.title, asked.paper, asked.feet)
+    return SheetHouse(cut_list, shop, asked.title, asked.paper, asked.feet)

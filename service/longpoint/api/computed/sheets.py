@@ -12,7 +12,7 @@ from longpoint import __version__
 from longpoint.api.answers.asked import ASKED, Asked
 from longpoint.api.answers.sheet import FILE_HEADERS, SHEET_OFFERS, sheet_reply, wanted_by
 from longpoint.api.computed.request import CutListRequest, LabelsRequest
-from longpoint.api.computed.sheet_work import job_of
+from longpoint.api.computed.sheet_work import house_of
 from longpoint.api.document.examples import CUT_LIST, LABELS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag
@@ -52,32 +52,32 @@ async def _make(
     request: AnyRequest, data: CutListRequest, sheet: Sheet, asked: Asked
 ) -> Reply[SheetContents]:
     wanted = wanted_by(request)
-    job = await job_of(request, data, sheet, asked)
-    return await apart(lambda: sheet_reply(made(job, sheet), job.wording, wanted, asked.table))
+    house = await house_of(request, data, sheet, asked)
+    return await apart(lambda: sheet_reply(made(house, sheet), house.wording, wanted, asked.table))
 
 
-@post("/v1/sheets/fitting-sheet", dependencies=ASKED, **_said("make_fitting_sheet", "Make the fitting sheet"))
-async def make_fitting_sheet(
+@post("/v1/sheets/opening-sheet", dependencies=ASKED, **_said("make_opening_sheet", "Make the opening sheet"))
+async def make_opening_sheet(
     request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
 ) -> Reply[SheetContents]:
     """A page for each opening: its elevation and section to scale, its pieces, their ends and marks."""
-    return await _make(request, data, Sheet.FITTING_SHEET, asked)
+    return await _make(request, data, Sheet.OPENING_SHEET, asked)
 
 
-@post("/v1/sheets/saw-sheet", dependencies=ASKED, **_said("make_saw_sheet", "Make the saw sheet"))
-async def make_saw_sheet(
+@post("/v1/sheets/stick-sheet", dependencies=ASKED, **_said("make_stick_sheet", "Make the stick sheet"))
+async def make_stick_sheet(
     request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
 ) -> Reply[SheetContents]:
     """Each setting of the saw and the cuts made at it, in the order to make them, then the sticks to scale."""
-    return await _make(request, data, Sheet.SAW_SHEET, asked)
+    return await _make(request, data, Sheet.STICK_SHEET, asked)
 
 
-@post("/v1/sheets/yard-list", dependencies=ASKED, **_said("make_yard_list", "Make the yard list"))
-async def make_yard_list(
+@post("/v1/sheets/material-list", dependencies=ASKED, **_said("make_material_list", "Make the material list"))
+async def make_material_list(
     request: AnyRequest, data: JSONBody[CutListRequest], asked: NamedDependency[Asked]
 ) -> Reply[SheetContents]:
     """Sticks and packages to buy, and lengths to take from what is on hand."""
-    return await _make(request, data, Sheet.YARD_LIST, asked)
+    return await _make(request, data, Sheet.MATERIAL_LIST, asked)
 
 
 @post("/v1/sheets/cost-sheet", dependencies=ASKED, **_said("make_cost_sheet", "Make the cost sheet"))
@@ -120,11 +120,11 @@ async def get_blank_measure_sheet(request: AnyRequest, asked: NamedDependency[As
 
 
 @post(
-    "/v1/sheets/piece-labels",
+    "/v1/sheets/labels",
     dependencies=ASKED,
     **operation(
-        "make_piece_labels",
-        summary="Make the piece labels",
+        "make_labels",
+        summary="Make the labels",
         tag=_TAG,
         examples=LABELS,
         offers=SHEET_OFFERS,
@@ -132,16 +132,16 @@ async def get_blank_measure_sheet(request: AnyRequest, asked: NamedDependency[As
         problems=(503,),
     ),
 )
-async def make_piece_labels(
+async def make_labels(
     request: AnyRequest, data: JSONBody[LabelsRequest], asked: NamedDependency[Asked]
 ) -> Reply[SheetContents]:
     """A label for every single piece: its name, length, ends and the stick it comes from."""
     wanted = wanted_by(request)
 
     grid = _grid(data, asked.paper)
-    job = await job_of(request, data, Sheet.PIECE_LABELS, asked)
+    house = await house_of(request, data, Sheet.LABELS, asked)
     return await apart(
-        lambda: sheet_reply(label_sheet(job, grid, data.skip), job.wording, wanted, asked.table)
+        lambda: sheet_reply(label_sheet(house, grid, data.skip), house.wording, wanted, asked.table)
     )
 
 

@@ -13,7 +13,7 @@ HOUSE_TRIM: dict[str, Any] = {
     "apron": {"profile": "apron", "width": "2 1/2 in", "thickness": "5/8 in"},
 }
 
-KITCHEN_WINDOW = {"jamb_width": "30 5/8 in", "leg_height": "46 1/4 in", "jamb_depth": "3 1/8 in"}
+KITCHEN_WINDOW = {"jamb_width": "30 5/8 in", "jamb_height": "46 1/4 in", "jamb_depth": "3 1/8 in"}
 
 STOOL = {
     "one_reading": Example(
@@ -44,22 +44,22 @@ APRON = {
 
 CASING = {
     "on_a_stool": Example(
-        summary="Mitred head, legs on the stool",
+        summary="Mitered head, legs on the stool",
         request={
             "jamb_width": "34 1/2 in",
-            "leg_height": "57 3/4 in",
+            "jamb_height": "57 3/4 in",
             "reveal": "1/4 in",
             "casing_width": "3 1/4 in",
         },
     ),
     "door": Example(
-        summary="A door: butted head, legs short of the floor, in millimetres",
+        summary="A door: butted head, legs short of the floor, in millimeters",
         request={
             "jamb_width": "762",
-            "leg_height": "2032",
+            "jamb_height": "2032",
             "reveal": "5",
             "casing_width": "70",
-            "foot_style": "floor",
+            "bottom": "floor",
             "floor_clearance": "3",
             "head_style": "butted",
             "overhang": "12",
@@ -74,7 +74,7 @@ OPENING = {
         summary="A window on a stool",
         request={
             "mark": "K1",
-            "readings": {"jamb_width": "30 5/8 in", "leg_height": "46 1/4 in", "jamb_depth": "3 1/8 in"},
+            "readings": {"jamb_width": "30 5/8 in", "jamb_height": "46 1/4 in", "jamb_depth": "3 1/8 in"},
             "trim": HOUSE_TRIM,
         },
     ),
@@ -82,7 +82,7 @@ OPENING = {
         summary="An eight-sided window, picture-framed",
         request={
             "mark": "A1",
-            "foot_style": "picture_frame",
+            "bottom": "casing",
             "readings": {"sides": ["10 in"] * 8, "angles": [135] * 8},
             "trim": {"casing": HOUSE_TRIM["casing"], "reveal": "3/16 in"},
         },
@@ -106,8 +106,8 @@ CUT_LIST = {
                     "mark": "P1",
                     "room": "Pantry",
                     "trim": "house",
-                    "foot_style": "picture_frame",
-                    "readings": {"jamb_width": "24 in", "leg_height": "24 in"},
+                    "bottom": "casing",
+                    "readings": {"jamb_width": "24 in", "jamb_height": "24 in"},
                 },
             ],
             "stock": [
@@ -133,7 +133,7 @@ CUT_LIST = {
             "include": ["saw_order", "materials", "hours", "cost"],
             "shop": {
                 "build_year": 1954,
-                "rates": {"nail_spacing": "14 in", "paint_coats": 1, "fit_minutes": 6.5},
+                "rates": {"nail_spacing": "14 in", "paint_coats": 1, "install_minutes": 6.5},
                 "packages": [
                     {"material": "caulk", "name": "tube", "size": 10.1, "price": "4.20"},
                     {"material": "paint", "name": "quart", "size": 32, "price": "18.50"},

@@ -9,7 +9,7 @@ from longpoint.api.http.operation import Example
 
 HOUSE_BODY: dict[str, Any] = {
     "name": "Heron Cottage",
-    "site_note": "Key with the neighbour at number 12.",
+    "site_note": "Key with the neighbor at number 12.",
     "unit": "in",
     "trim_specs": {"painted": HOUSE_TRIM},
     "stock": [
@@ -26,7 +26,7 @@ OPENING_BODY: dict[str, Any] = {
     "mark": "K1",
     "room": "kitchen",
     "trim": "painted",
-    "readings": {"jamb_width": "30 5/8", "leg_height": "46 1/4", "jamb_depth": "3 1/8"},
+    "readings": {"jamb_width": "30 5/8", "jamb_height": "46 1/4", "jamb_depth": "3 1/8"},
 }
 
 FOUND_BODY: dict[str, Any] = {"profile": "casing 2 1/2", "length": "41 1/2", "note": "Behind the bench."}
@@ -63,8 +63,8 @@ WORK = {
         summary="A leg cut, and the other spoiled",
         request={
             "pieces": [
-                {"opening": "K1", "part": "casing_leg/left", "state": "cut"},
-                {"opening": "K1", "part": "casing_leg/right", "state": "spoiled", "note": "Cut short."},
+                {"opening": "K1", "piece": "side_casing/left", "state": "cut"},
+                {"opening": "K1", "piece": "side_casing/right", "state": "spoiled", "note": "Cut short."},
             ]
         },
     )

@@ -13,8 +13,8 @@ CORNERS = {
             "readings": {
                 "jamb_width": "30 5/8 in",
                 "head_width": "30 1/2 in",
-                "left_height": "46 1/4 in",
-                "right_height": "46 1/8 in",
+                "left_jamb_height": "46 1/4 in",
+                "right_jamb_height": "46 1/8 in",
                 "diagonal_from_bottom_left": "55 3/8 in",
                 "diagonal_from_bottom_right": "55 3/8 in",
             },
@@ -24,15 +24,15 @@ CORNERS = {
     "half_round": Example(
         summary="A half-round head in seven straight pieces",
         request={
-            "readings": {"jamb_width": "36 in", "leg_height": "40 in", "rise": "18 in", "head_pieces": 7},
+            "readings": {"jamb_width": "36 in", "jamb_height": "40 in", "rise": "18 in", "head_pieces": 7},
             **_CASING,
         },
     ),
     "leaning": Example(
         summary="A square frame whose casing leans: compound saw settings",
         request={
-            "readings": {"jamb_width": "900", "leg_height": "1200"},
-            "foot_style": "picture_frame",
+            "readings": {"jamb_width": "900", "jamb_height": "1200"},
+            "bottom": "casing",
             "casing_width": "70",
             "reveal": "5",
             "spring_degrees": 85,
@@ -48,7 +48,7 @@ MOVEMENT = {
         request={
             "species": "red_oak",
             "width": "3 1/2 in",
-            "installed": {"name": "fitted", "moisture_content": 8},
+            "installed": {"name": "installed", "moisture_content": 8},
             "seasons": [
                 {"name": "winter", "temperature": 68, "relative_humidity": 25},
                 {"name": "summer", "temperature": 77, "relative_humidity": 65},
@@ -56,7 +56,7 @@ MOVEMENT = {
         },
     ),
     "celsius": Example(
-        summary="Quarter-sawn white oak in millimetres and Celsius",
+        summary="Quarter-sawn white oak in millimeters and Celsius",
         request={
             "species": "white_oak",
             "grain": "quarter_sawn",
@@ -86,8 +86,8 @@ REAL_OPENINGS = {
             "readings": {
                 "jamb_width": "30 5/8 in",
                 "head_width": "30 1/2 in",
-                "left_height": "46 1/4 in",
-                "right_height": "46 1/8 in",
+                "left_jamb_height": "46 1/4 in",
+                "right_jamb_height": "46 1/8 in",
                 "diagonal_from_bottom_left": "55 3/8 in",
                 "jamb_depth": "3 1/8 in",
                 "clearances": {"left": "3 in"},
@@ -96,7 +96,7 @@ REAL_OPENINGS = {
         },
     ),
     "mulled_pair": Example(
-        summary="Two lights joined by a mull, under one butted head with a fillet and a cap",
+        summary="Two units joined by a mull, under one butted head with a fillet and a cap",
         request={
             "mark": "D1",
             "trim": {
@@ -109,25 +109,25 @@ REAL_OPENINGS = {
                     "height": "3/4 in",
                     "depth": "2 in",
                     "overhang": "1 1/2 in",
-                    "ends": "mitred_return",
+                    "ends": "mitered_return",
                 },
                 "mull_casing": {"profile": "mull casing", "width": "3 in", "thickness": "5/8 in"},
             },
             "readings": {
-                "lights": ["24 in", "24 in"],
+                "joined_widths": ["24 in", "24 in"],
                 "mull_widths": ["3 1/2 in"],
-                "leg_height": "48 in",
+                "jamb_height": "48 in",
                 "jamb_depth": "3 1/8 in",
             },
         },
     ),
     "extended_jamb": Example(
-        summary="A jamb extended to a wall that stands proud of it, tapered, in millimetres",
+        summary="A jamb extended to a wall that stands proud of it, tapered, in millimeters",
         request={
             "mark": "E1",
             "unit": "mm",
             "rounding": {"to": "0.5 mm"},
-            "foot_style": "picture_frame",
+            "bottom": "casing",
             "wall_answer": "extend",
             "trim": {
                 "casing": {"profile": "casing 70", "width": "70", "thickness": "15"},
@@ -136,7 +136,7 @@ REAL_OPENINGS = {
             },
             "readings": {
                 "jamb_width": "900",
-                "leg_height": "1200",
+                "jamb_height": "1200",
                 "wall": [{"proud": "14"}, {"proud": "12"}, {"proud": "10"}, {"proud": "12"}],
             },
         },
@@ -145,7 +145,7 @@ REAL_OPENINGS = {
         summary="A door in a jamb made for it: hinge and strike legs, stops and casing",
         request={
             "mark": "F1",
-            "foot_style": "floor",
+            "bottom": "floor",
             "trim": {
                 "casing": _TRIM["casing"],
                 "reveal": "1/4 in",
@@ -174,7 +174,7 @@ GROUPED = {
                     "mark": mark,
                     "room": "Hall",
                     "trim": "house",
-                    "readings": {"jamb_width": width, "leg_height": "48 in", "jamb_depth": "3 1/8 in"},
+                    "readings": {"jamb_width": width, "jamb_height": "48 in", "jamb_depth": "3 1/8 in"},
                 }
                 for mark, width in (("H1", "30 in"), ("H2", "36 in"))
             ],

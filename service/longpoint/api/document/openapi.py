@@ -21,7 +21,7 @@ from longpoint import __version__
 from longpoint.api.document.records import REF, body_schemas, given_by, is_record, read_doc, taken_by
 from longpoint.api.http.conditional import ENTITY_TAGS, MOST_TAGS
 from longpoint.api.http.negotiate import BOTH, CSV, PDF
-from longpoint.api.http.operation import Operation, operation_of
+from longpoint.api.http.operation import Endpoint, operation_of
 from longpoint.api.http.problems import PROBLEM_JSON, Problem, ProblemBody
 from longpoint.api.routes import OPERATIONS
 from longpoint.api.stored.retrying import MOST_KEY, RETRY_KEY
@@ -163,7 +163,7 @@ def document_bytes() -> bytes:
 
 
 def _complete(
-    entry: dict[str, Any], method: str, handler: HTTPRouteHandler, said: Operation, schemas: dict[Any, Any]
+    entry: dict[str, Any], method: str, handler: HTTPRouteHandler, said: Endpoint, schemas: dict[Any, Any]
 ) -> None:
     """Fill in what an operation takes, gives and refuses with."""
     taken, given = taken_by(handler), given_by(handler)
@@ -191,18 +191,18 @@ def _complete(
         answer["links"] = dict(said.links)
     entry["responses"] = {str(handler.status_code): answer}
     if said.creates:
-        fields = _headers(Operation(headers={**said.headers, "Location": "Where it is."}))
+        fields = _headers(Endpoint(headers={**said.headers, "Location": "Where it is."}))
         entry["responses"]["201"] = {**answer, "headers": fields}
     # Without keys made, a service on its own machine asks for none: hence the empty alternative.
     parameters = entry.setdefault("parameters", [])
     parameters.extend(_conditions(method, said))
     if any(one["name"] == "If-None-Match" for one in parameters):
-        fields = _headers(Operation(headers={"ETag": said.headers["ETag"]}))
+        fields = _headers(Endpoint(headers={"ETag": said.headers["ETag"]}))
         entry["responses"]["304"] = {"description": "What you have is what there is.", "headers": fields}
     entry["security"] = [] if said.access == "open" else [{"bearer": [said.access]}, {}]
 
 
-def _conditions(method: str, said: Operation) -> list[dict[str, Any]]:
+def _conditions(method: str, said: Endpoint) -> list[dict[str, Any]]:
     """The conditions and retries an operation understands: header fields read by hand, not by the framework."""
     found = []
     if method == "get" and "ETag" in said.headers:
@@ -256,14 +256,14 @@ def _file_schema(media_type: str) -> dict[str, Any]:
     return {"type": "string", "minLength": 1}
 
 
-def _headers(said: Operation) -> dict[str, Any]:
+def _headers(said: Endpoint) -> dict[str, Any]:
     described = {"X-Request-Id": "The id of this request: the one sent, or a new one.", **said.headers}
     return {
         name: {"description": text, "schema": {"type": "string"}} for name, text in sorted(described.items())
     }
 
 
-def _refusals(path: str, said: Operation, *, takes_body: bool) -> list[int]:
+def _refusals(path: str, said: Endpoint, *, takes_body: bool) -> list[int]:
     """The statuses an operation may refuse with."""
     statuses = {400, 406, 422, 500, *said.problems}
     if takes_body:
@@ -283,7 +283,7 @@ def _shared_responses() -> dict[str, Any]:
     return {
         f"Problem{status}": {
             "description": "\n\n".join(f"`{kind.type_uri()}`: {kind.title}. {kind.advice}" for kind in kinds),
-            "headers": _headers(Operation()),
+            "headers": _headers(Endpoint()),
             "content": {PROBLEM_JSON: {"schema": {"$ref": REF.format(name=ProblemBody.__name__)}}},
         }
         for status, kinds in sorted(by_status.items())

@@ -21,7 +21,7 @@ from longpoint.api.http.problems import (
     ProblemBody,
 )
 from longpoint.api.http.request import MISREAD
-from longpoint.values import Fault, Faults, Refusal, encoder
+from longpoint.values import Fault, Faults, Refusal, encoder, moved
 
 _log = logging.getLogger("longpoint.errors")
 _encode = encoder(PLAIN).encode
@@ -87,7 +87,7 @@ def _as_problem(request: Request[Any, Any, Any], refusal: HTTPException) -> Prob
     headers = dict(refusal.headers or {})
     path = request.scope["path"]
     if refusal.status_code == 404:
-        return NotFound(f"There is nothing at {path}.", headers=headers)
+        return NotFound(f"There is nothing at {path}.{moved(path)}", headers=headers)
     if refusal.status_code == 405:
         return MethodNotAllowed(f"{request.scope['method']} does not work at {path}.", headers=headers)
     if isinstance(refusal, ValidationException):

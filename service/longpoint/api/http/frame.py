@@ -27,14 +27,14 @@ _PROTECTIVE = {
 }
 
 
-class Meter(Protocol):
+class RequestMeter(Protocol):
     """Counts answers."""
 
     def note(self, handler: Any, status: int, seconds: float) -> None:
         """Count one, given by a route handler or by none."""
 
 
-class Frame:
+class RequestFrame:
     """Wraps the whole application, its refusals of unknown addresses included.
 
     Args:
@@ -43,7 +43,7 @@ class Frame:
         meter: Where each request is counted; None counts nothing.
     """
 
-    def __init__(self, app: ASGIApp, log: AccessLog | None, meter: Meter | None = None) -> None:
+    def __init__(self, app: ASGIApp, log: AccessLog | None, meter: RequestMeter | None = None) -> None:
         self.app = app
         self.log = log
         self.meter = meter

@@ -22,7 +22,7 @@ def choose(accept: bytes, offers: tuple[str, ...]) -> str | None:
 
     Args:
         accept: The Accept header as it came; empty when there was none.
-        offers: Media types, the service's favourite first.
+        offers: Media types, the service's favorite first.
     """
     if not accept.strip():
         return offers[0]

@@ -30,13 +30,13 @@ class Example(msgspec.Struct, frozen=True, kw_only=True):
     response: Any = None
 
 
-class Operation(msgspec.Struct, frozen=True, kw_only=True):
+class Endpoint(msgspec.Struct, frozen=True, kw_only=True):
     """What the OpenAPI document says of an operation beyond its types.
 
     Attributes:
         examples: Real requests, by a short name.
         problems: Statuses it may refuse with, besides those that every operation of its kind shares.
-        offers: Media types it answers in, the favourite first.
+        offers: Media types it answers in, the favorite first.
         headers: Fields its answer carries, with what each says.
         links: OpenAPI links to operations that take up from its answer, by a short name.
         access: What a key must allow for it; "open" needs no key.
@@ -65,7 +65,7 @@ class RouteOptions(TypedDict):
     summary: str
     tags: list[str]
     status_code: int
-    opt: dict[str, Operation]
+    opt: dict[str, Endpoint]
 
 
 def operation(
@@ -103,7 +103,7 @@ def operation(
         needs_match: Whether an answer of 428 means that If-Match is needed always, not only for some requests.
         creates: Whether it makes what is not there yet, which it answers with 201.
     """
-    said = Operation(
+    said = Endpoint(
         examples=examples or {},
         problems=tuple(problems),
         offers=offers,
@@ -124,7 +124,7 @@ def operation(
     }
 
 
-def operation_of(handler: BaseRouteHandler) -> Operation | None:
+def operation_of(handler: BaseRouteHandler) -> Endpoint | None:
     """What a handler said of itself; None for pages and files, which are no part of the API."""
     said = handler.opt.get(_OPT)
-    return said if isinstance(said, Operation) else None
+    return said if isinstance(said, Endpoint) else None

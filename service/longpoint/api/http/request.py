@@ -37,11 +37,11 @@ CSV_PLACES = "csv_places"
 """Key in the scope's state of what a CSV body's values came from."""
 
 
-class Plan:
+class HandlerPlan:
     """What one handler takes and gives, worked out once.
 
     Attributes:
-        offers: Media types it answers in, the favourite first; none for pages and files.
+        offers: Media types it answers in, the favorite first; none for pages and files.
         reader: Reads its body; None when it has none.
         reads_csv: Reads its body when that is CSV; None when it takes none.
         most_bytes: The largest body it takes.
@@ -100,12 +100,12 @@ class ApiRequest(Request[Any, Any, Any]):
     """The media type to answer in, once negotiated; "" for pages and files."""
 
     @property
-    def plan(self) -> Plan:
+    def plan(self) -> HandlerPlan:
         """What the handler of this request takes and gives."""
         opt = self.route_handler.opt
-        plan: Plan | None = opt.get(_PLAN)
+        plan: HandlerPlan | None = opt.get(_PLAN)
         if plan is None:
-            plan = opt[_PLAN] = Plan(self.route_handler)
+            plan = opt[_PLAN] = HandlerPlan(self.route_handler)
         return plan
 
     def negotiate(self) -> None:

@@ -1,4 +1,4 @@
-"""A bounded pool of processes that plan cutting jobs; any of them can be killed in the middle of its work."""
+"""A bounded pool of processes that plan cuttings; any of them can be killed in the middle of its work."""
 
 from __future__ import annotations
 
@@ -30,14 +30,14 @@ class PlanningBusy(Problem):
     slug = "planning-busy"
     title = "Every planner is busy"
     advice = (
-        "The service plans only so many cutting jobs at once and lets only so many wait. Try again after the "
+        "The service plans only so many cuttings at once and lets only so many wait. Try again after the "
         "seconds in the Retry-After header, or ask for `planning_seconds` of 0, which is answered first-fit "
         "without waiting."
     )
 
 
 class PlanningPool:
-    """Plans cutting jobs in other processes, so many at a time; they start when first needed.
+    """Plans cuttings in other processes, so many at a time; they start when first needed.
 
     Args:
         processes: how many plan at once.
@@ -58,7 +58,7 @@ class PlanningPool:
         self._threads: ThreadPoolExecutor | None = None
 
     async def plan(self, tasks: tuple[Task, ...], seconds: float, tell: Tell) -> list[Outcome]:
-        """The best plan of each job that was found in time, why there is none, or None when time ran out.
+        """The best plan of each cutting that was found in time, why there is none, or None when time ran out.
 
         Cancelling this kills the process that works on it.
 

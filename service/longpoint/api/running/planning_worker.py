@@ -1,6 +1,6 @@
-"""A process that plans cutting jobs for a server: `python -m longpoint.api.running.planning_worker`.
+"""A process that plans cuttings for a server: `python -m longpoint.api.running.planning_worker`.
 
-It reads jobs from its standard input and writes what it finds to its standard output, both as pickles behind
+It reads cuttings from its standard input and writes what it finds to its standard output, both as pickles behind
 their length. It ends when its input does, in the middle of work too, so that none outlives its server.
 """
 
@@ -15,10 +15,10 @@ from queue import SimpleQueue
 from threading import Thread
 from typing import IO, Any
 
-from longpoint.stock import Budget, Job, Progress, Replanned, Standing, StockError, replan
+from longpoint.stock import Budget, Cutting, Progress, Replanned, Standing, StockError, replan
 
-Task = tuple[Job, tuple[Standing, ...]]
-"""A job, and the sticks of an earlier plan that are to be kept where that costs nothing."""
+Task = tuple[Cutting, tuple[Standing, ...]]
+"""A cutting, and the sticks of an earlier plan that are to be kept where that costs nothing."""
 
 BETWEEN = 0.05  # seconds between two bounds that are told
 LENGTH = struct.Struct(">I")
@@ -61,10 +61,10 @@ class Told:
 
 
 def plan_all(tasks: tuple[Task, ...], seconds: float, send: Callable[[Any], None]) -> None:
-    """Plan the jobs one after the other, those with the fewest pieces first, within the seconds for all.
+    """Plan the cuttings one after the other, those with the fewest pieces first, within the seconds for all.
 
-    What a job leaves of its share goes to those after it, counted as work rather than time, so that the same
-    jobs get the same plans.
+    What a cutting leaves of its share goes to those after it, counted as work rather than time, so that the same
+    cuttings get the same plans.
     """
     order = sorted(range(len(tasks)), key=lambda index: (len(tasks[index][0].pieces), index))
     left = seconds

@@ -30,17 +30,17 @@ async def search(planning: Planning, pool: PlanningPool, seconds: float, tell: T
     open = planning.open
     if not open:
         return
-    tasks = tuple((planning.jobs[index], planning.standing[index]) for index in open)
+    tasks = tuple((planning.cuttings[index], planning.standing[index]) for index in open)
 
     def step(at: int, progress: Progress) -> None:
-        tell((planning.jobs[open[at]].profile, progress))
+        tell((planning.cuttings[open[at]].profile, progress))
 
     tell_of: Tell = step
     found = await pool.plan(tasks, seconds, tell_of)
     planning.take(dict(zip(open, found, strict=True)))
 
 
-class Search(Generic[T]):
+class PlanSearch(Generic[T]):
     """One search under way.
 
     Attributes:
@@ -81,9 +81,9 @@ class Searches(Generic[T]):
     """The searches of this process."""
 
     def __init__(self) -> None:
-        self._under_way: dict[tuple[str, Hashable], Search[T]] = {}
+        self._under_way: dict[tuple[str, Hashable], PlanSearch[T]] = {}
 
-    def begin(self, of: str, key: Hashable, work: Callable[[TellStep], Awaitable[T]]) -> Search[T]:
+    def begin(self, of: str, key: Hashable, work: Callable[[TellStep], Awaitable[T]]) -> PlanSearch[T]:
         """The search that goes by this key: the one under way, else a new one.
 
         Args:
@@ -97,7 +97,7 @@ class Searches(Generic[T]):
             for (other, _), search in self._under_way.items():
                 if other == of and not search.wanted:
                     search.done.cancel()
-            found = self._under_way[own] = Search(work)
+            found = self._under_way[own] = PlanSearch(work)
             found.done.add_done_callback(lambda done: self._ended(own, done))
         return found
 

@@ -15,7 +15,7 @@ _SOON_DONE = 12
 """Openings that take about as many milliseconds, with every section of the shop's work."""
 
 ROWS = 300
-"""Plain openings that are as much work as the rows in which an opening's mitred pieces may lie on a stick."""
+"""Plain openings that are as much work as the rows in which an opening's mitered pieces may lie on a stick."""
 
 T = TypeVar("T")
 _limiters: list[CapacityLimiter] = []
@@ -45,11 +45,11 @@ def openings_of_work(house: House) -> int:
     for one in house.openings:
         read = one.readings
         pieces = read.head_pieces or (60 if read.departure else 0)
-        size += one.count * (1 + (pieces + len(read.sides or ()) + len(read.lights or ())) // 6)
+        size += one.count * (1 + (pieces + len(read.sides or ()) + len(read.joined_widths or ())) // 6)
     for stock in house.stock:
         if stock.one_stick_each and stock.turnable:
             size += ROWS
         size += sum(len(stick.defects) for stick in stock.sticks)
-        size += sum(len(remnant.defects) for remnant in stock.remnants)
-        size += len(stock.sticks) // 4 + sum(remnant.count for remnant in stock.remnants) // 4
+        size += sum(len(on_hand.defects) for on_hand in stock.lengths_on_hand)
+        size += len(stock.sticks) // 4 + sum(on_hand.count for on_hand in stock.lengths_on_hand) // 4
     return size

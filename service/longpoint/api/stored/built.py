@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from longpoint.geometry import Part, PieceKey, Pieces, build_opening
+from longpoint.geometry import Piece, PieceKey, Pieces, build_opening
 from longpoint.schedules.kept import KeptHouse
 from longpoint.shop.build import BuiltOpening, build_openings
 from longpoint.shop.house import HouseGroup, HouseOpening
@@ -31,18 +31,18 @@ def shared_marks(house: KeptHouse) -> set[str]:
     return {mark for group in house.groups if group.shares for mark in group.openings}
 
 
-def opening_parts(house: KeptHouse, opening: HouseOpening) -> dict[PieceKey, Part]:
-    """An opening's own parts, by key."""
+def opening_pieces(house: KeptHouse, opening: HouseOpening) -> dict[PieceKey, Piece]:
+    """An opening's own pieces, by key."""
     wanted = Pieces.CASING if opening.mark in shared_marks(house) else Pieces.ALL
     built = build_opening(opening.with_trim(house.trim_specs[opening.trim]), wanted)
-    return {part.key: part for part in built.parts}
+    return {piece.key: piece for piece in built.pieces}
 
 
-def shared_parts(house: KeptHouse, members: Mapping[str, HouseOpening]) -> dict[str, dict[PieceKey, Part]]:
-    """What each group shares, by the group's mark and the part's key."""
-    found: dict[str, dict[PieceKey, Part]] = {}
+def shared_pieces(house: KeptHouse, members: Mapping[str, HouseOpening]) -> dict[str, dict[PieceKey, Piece]]:
+    """What each group shares, by the group's mark and the piece's key."""
+    found: dict[str, dict[PieceKey, Piece]] = {}
     for group in house.groups:
         if group.shares:
             built = built_with_group(house, [members[mark] for mark in group.openings], group)[-1]
-            found[group.mark] = {part.key: part for part in built.built.parts}
+            found[group.mark] = {piece.key: piece for piece in built.built.pieces}
     return found

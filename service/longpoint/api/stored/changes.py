@@ -1,4 +1,4 @@
-"""/v1/schedules/{id}/changes: what two revisions differ in, down to the parts."""
+"""/v1/schedules/{id}/changes: what two revisions differ in, down to the pieces."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.built import opening_parts, shared_marks, shared_parts
+from longpoint.api.stored.built import opening_pieces, shared_marks, shared_pieces
 from longpoint.api.stored.revisions import find_revision
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
 from longpoint.lengths import Unit, length_writer
@@ -24,14 +24,14 @@ from longpoint.schedules.compared import (
     FieldChange,
     GroupChange,
     OpeningChange,
-    PartBecame,
+    PieceBecame,
     differences,
-    part_changes,
+    piece_changes,
 )
 from longpoint.schedules.history import Pair
 from longpoint.schedules.kept import KeptHouse, read_house, read_opening
 from longpoint.schedules.rows import VersionRow
-from longpoint.schedules.values import Kind
+from longpoint.schedules.values import ItemKind
 from longpoint.shop.house import HouseOpening
 
 
@@ -70,7 +70,7 @@ async def compare_revisions(
         ),
     ] = None,
 ) -> Reply[Changes]:
-    """Which readings changed, hence which parts are new, gone, longer, shorter or unchanged, by mark.
+    """Which readings changed, hence which pieces are new, gone, longer, shorter or unchanged, by mark.
 
     The two may be given in either order: what is reported is what the one became on the way to the other.
     """
@@ -88,16 +88,16 @@ async def compare_revisions(
 
 async def _load(connection: AsyncConnection, schedule_id: str, earlier: int, later: int) -> Compared:
     low, high = sorted((earlier, later))
-    pairs = await history.changed_between(connection, schedule_id, low, high, [Kind.OPENING])
+    pairs = await history.changed_between(connection, schedule_id, low, high, [ItemKind.OPENING])
     houses = []
     for number in (low, high):
-        (row,) = await history.state_at(connection, schedule_id, number, [Kind.SCHEDULE])
+        (row,) = await history.state_at(connection, schedule_id, number, [ItemKind.SCHEDULE])
         houses.append(read_house(row.stands))
-    standing = await history.count_at(connection, schedule_id, high, Kind.OPENING)
+    standing = await history.count_at(connection, schedule_id, high, ItemKind.OPENING)
     before, after = houses
     grouped = [shared_marks(house) for house in houses]
     states = [
-        await history.state_at(connection, schedule_id, number, [Kind.OPENING]) if marks else []
+        await history.state_at(connection, schedule_id, number, [ItemKind.OPENING]) if marks else []
         for number, marks in zip((low, high), grouped, strict=True)
     ]
     units = before.unit, after.unit
@@ -111,7 +111,7 @@ async def _load(connection: AsyncConnection, schedule_id: str, earlier: int, lat
     }
     if trims or grouped[0] != grouped[1]:
         seen = {_row(pair).item_id for pair in pairs}
-        state = await history.state_at(connection, schedule_id, high, [Kind.OPENING])
+        state = await history.state_at(connection, schedule_id, high, [ItemKind.OPENING])
         pairs += [
             (row, row)
             for row in state
@@ -119,7 +119,7 @@ async def _load(connection: AsyncConnection, schedule_id: str, earlier: int, lat
         ]
         pairs.sort(key=lambda pair: _row(pair).position or 0)
     if earlier > later:
-        standing = await history.count_at(connection, schedule_id, low, Kind.OPENING)
+        standing = await history.count_at(connection, schedule_id, low, ItemKind.OPENING)
         back = [(two, one) for one, two in pairs]
         return Compared(earlier, later, (after, before), back, standing, (now, then))
     return Compared(earlier, later, (before, after), pairs, standing, (then, now))
@@ -155,8 +155,8 @@ def _opening_change(pair: Pair, houses: tuple[KeptHouse, KeptHouse]) -> OpeningC
         for row, house in zip(pair, houses, strict=True)
     ]
     before, after = sent
-    parts = [
-        {} if one is None else opening_parts(house, one) for one, house in zip(sent, houses, strict=True)
+    pieces = [
+        {} if one is None else opening_pieces(house, one) for one, house in zip(sent, houses, strict=True)
     ]
     counts = [0 if one is None else one.count for one in sent]
     now = after or before
@@ -167,7 +167,7 @@ def _opening_change(pair: Pair, houses: tuple[KeptHouse, KeptHouse]) -> OpeningC
         mark_before=None if before is None else before.mark,
         became=_became(pair, sent, houses),
         readings=_readings(before, after),
-        parts=part_changes(parts[0], parts[1], counts[0], counts[1]),
+        pieces=piece_changes(pieces[0], pieces[1], counts[0], counts[1]),
     )
 
 
@@ -197,13 +197,14 @@ def _readings(before: HouseOpening | None, after: HouseOpening | None) -> tuple[
 def _group_changes(compared: Compared) -> tuple[GroupChange, ...]:
     """The groups of which any shared piece is another."""
     before, after = (
-        shared_parts(house, members) for house, members in zip(compared.houses, compared.members, strict=True)
+        shared_pieces(house, members)
+        for house, members in zip(compared.houses, compared.members, strict=True)
     )
     found = []
     for mark in dict.fromkeys([*after, *before]):
         counts = int(mark in before), int(mark in after)
-        parts = part_changes(before.get(mark, {}), after.get(mark, {}), *counts)
+        pieces = piece_changes(before.get(mark, {}), after.get(mark, {}), *counts)
         became = {(0, 1): Became.NEW, (1, 0): Became.GONE}.get(counts, Became.CHANGED)
-        if became is not Became.CHANGED or any(part.became is not PartBecame.UNCHANGED for part in parts):
-            found.append(GroupChange(mark, became, parts))
+        if became is not Became.CHANGED or any(piece.became is not PieceBecame.UNCHANGED for piece in pieces):
+            found.append(GroupChange(mark, became, pieces))
     return tuple(found)

@@ -26,7 +26,7 @@ T = TypeVar("T")
 Stands = ScheduleRow | OpeningRow | PieceRow | LengthRow
 
 
-class Held:
+class HeldSchedule:
     """A schedule held for a change: every other writer of it waits until the transaction ends.
 
     Attributes:
@@ -108,7 +108,7 @@ class Held:
 
 async def hold(
     request: AnyRequest, connection: AsyncConnection, id: str, why: str, *, archived: bool
-) -> Held:
+) -> HeldSchedule:
     """A schedule of the caller's account, held for a change.
 
     Raises:
@@ -120,13 +120,13 @@ async def hold(
         raise NotFound(f"There is no schedule {id}.")
     if row.archived_at is not None and not archived:
         raise Archived(f"The schedule was archived at {row.archived_at}.")
-    return Held(request, connection, row, why)
+    return HeldSchedule(request, connection, row, why)
 
 
 @asynccontextmanager
 async def changing(
     request: AnyRequest, id: str, why: str = "", *, archived: bool = False
-) -> AsyncIterator[Held]:
+) -> AsyncIterator[HeldSchedule]:
     """A schedule held for a change: what is written is kept when all went well, else nothing."""
     async with store_of(request).writing() as connection:
         yield await hold(request, connection, id, why, archived=archived)
@@ -136,7 +136,7 @@ async def changing_once(
     request: AnyRequest,
     data: Given | None,
     id: str,
-    work: Callable[[Held], Awaitable[Reply[T]]],
+    work: Callable[[HeldSchedule], Awaitable[Reply[T]]],
     why: str = "",
     *,
     archived: bool = False,

@@ -16,11 +16,11 @@ from longpoint.shop.house import HouseOpening
 Kind = Literal["text", "whole", "number", "yes_no", "texts", "numbers", "json"]
 BETWEEN = " | "
 """What stands between the values of a cell that holds several."""
-FIRST = ("mark", "room", "trim", "count", "jamb width", "leg height", "jamb depth")
+FIRST = ("mark", "room", "trim", "count", "jamb width", "jamb height", "jamb depth")
 """The columns every export has, in their order."""
 
 
-class Column(NamedTuple):
+class CsvColumn(NamedTuple):
     """A column: its name, the path of its field in an opening, how its cells are read, and what is left unsaid."""
 
     name: str
@@ -30,15 +30,15 @@ class Column(NamedTuple):
 
 
 @lru_cache(maxsize=1)
-def columns() -> dict[str, Column]:
+def columns() -> dict[str, CsvColumn]:
     """Every column, by name."""
     found = {column.name: column for column in _walk(HouseOpening, (), True)}
     rest = [name for name in found if name not in FIRST]
     return {name: found[name] for name in [*FIRST, *rest]}
 
 
-def _walk(type_: type[msgspec.Struct], path: tuple[str, ...], always: bool) -> list[Column]:
-    found: list[Column] = []
+def _walk(type_: type[msgspec.Struct], path: tuple[str, ...], always: bool) -> list[CsvColumn]:
+    found: list[CsvColumn] = []
     hints = get_type_hints(type_, include_extras=True)
     for field in msgspec.structs.fields(type_):
         inner = _bare(hints[field.name])
@@ -47,7 +47,7 @@ def _walk(type_: type[msgspec.Struct], path: tuple[str, ...], always: bool) -> l
             found += _walk(inner, at, always and field.default is not None)
         else:
             default = None if field.default is msgspec.NODEFAULT or not always else field.default
-            found.append(Column(_name(at), at, _kind(inner), default))
+            found.append(CsvColumn(_name(at), at, _kind(inner), default))
     return found
 
 

@@ -14,7 +14,7 @@ from longpoint.api.http.answer import PLAIN
 from longpoint.api.http.explain import find_nul, stand_ins
 from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.problems import MalformedBody
-from longpoint.api.stored.csv_columns import BETWEEN, FIRST, Column, columns
+from longpoint.api.stored.csv_columns import BETWEEN, FIRST, CsvColumn, columns
 from longpoint.lengths import Length, Unit
 from longpoint.schedules.kept import MOST_OPENINGS
 from longpoint.schedules.sent import Openings
@@ -130,9 +130,9 @@ def _rows(body: bytes) -> Iterator[tuple[int, list[str]]]:
         raise MalformedBody(f"The file is not CSV, at line {reader.line_num}: {error}.") from error
 
 
-def _header(cells: list[str], faults: Faults) -> list[Column | None]:
+def _header(cells: list[str], faults: Faults) -> list[CsvColumn | None]:
     known = columns()
-    used: list[Column | None] = []
+    used: list[CsvColumn | None] = []
     for cell in cells:
         name = re.sub(r"[\s_]+", " ", cell).strip().lower()
         column = known.get(name)
@@ -153,7 +153,7 @@ def _header(cells: list[str], faults: Faults) -> list[Column | None]:
 def _opening(
     number: int,
     cells: list[str],
-    used: list[Column | None],
+    used: list[CsvColumn | None],
     header: list[str],
     faults: Faults,
     misread: Faults,
@@ -200,7 +200,7 @@ def _put(value: dict[str, object], path: tuple[str, ...], given: object) -> None
         value[first] = given
 
 
-def _read(text: str, column: Column, row: int, name: str, faults: Faults) -> object:
+def _read(text: str, column: CsvColumn, row: int, name: str, faults: Faults) -> object:
     def refuse(wanted: str) -> None:
         detail = f"This must be {wanted}, not {text[:60]!r}."
         faults.note(Fault(code="wrong-type", detail=detail, row=row, column=name))
@@ -213,13 +213,13 @@ def _read(text: str, column: Column, row: int, name: str, faults: Faults) -> obj
             case "text":
                 return as_it_was(text)
             case "texts":
-                return [part.strip() for part in text.split(BETWEEN.strip())]
+                return [piece.strip() for piece in text.split(BETWEEN.strip())]
             case "whole":
                 return int(text)
             case "number":
                 return float(text.replace(",", "."))
             case "numbers":
-                return [float(part.replace(",", ".")) for part in text.split(BETWEEN.strip())]
+                return [float(piece.replace(",", ".")) for piece in text.split(BETWEEN.strip())]
             case "yes_no":
                 return _YES[text.lower()]
             case "json":
@@ -238,14 +238,14 @@ _WANTED = {
 }
 
 
-def _cell(column: Column, opening: HouseOpening) -> str:
+def _cell(column: CsvColumn, opening: HouseOpening) -> str:
     value: object = opening
     for step in column.path:
         value = getattr(value, step, None)
     return _shown(column, value)
 
 
-def _shown(column: Column, value: object) -> str:
+def _shown(column: CsvColumn, value: object) -> str:
     if value is None:
         return ""
     match column.kind:

@@ -13,7 +13,7 @@ from longpoint.api.http.answer import Encoded, Reply, encode
 from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
-from longpoint.api.stored.parts import OpeningsAsked, RoomsAsked, chosen_of, work_on
+from longpoint.api.stored.pieces import OpeningsAsked, RoomsAsked, chosen_of, work_on
 from longpoint.api.stored.plan_making import SECONDS, is_searched
 from longpoint.api.stored.planned import (
     PlannedHouse,
@@ -144,24 +144,24 @@ def still_to_cut(
 
 
 def _only_left(whole: CutListAnswer, cut_list: CutList) -> CutListAnswer:
-    """Without the parts, and the openings, of which nothing is left to cut."""
+    """Without the pieces, and the openings, of which nothing is left to cut."""
     left = cut_list.left or {}
     openings: list[OpeningAnswer] = []
     for index, answer in enumerate(whole.openings):
-        counts = [len(left.get(HouseKey(index, part.key), ())) for part in answer.parts]
-        parts = tuple(
-            part if part.quantity == count else replace(part, quantity=count)
-            for part, count in zip(answer.parts, counts, strict=True)
+        counts = [len(left.get(HouseKey(index, piece.key), ())) for piece in answer.pieces]
+        pieces = tuple(
+            piece if piece.quantity == count else replace(piece, quantity=count)
+            for piece, count in zip(answer.pieces, counts, strict=True)
             if count
         )
-        if parts:
-            numbers = {str(part.key): (answer.numbers or {})[str(part.key)] for part in parts}
-            openings.append(replace(answer, parts=parts, numbers=numbers))
+        if pieces:
+            numbers = {str(piece.key): (answer.numbers or {})[str(piece.key)] for piece in pieces}
+            openings.append(replace(answer, pieces=pieces, numbers=numbers))
     return replace(whole, openings=tuple(openings))
 
 
 def _needed(need: Need | None, marks: dict[str, str]) -> PieceNeeded | None:
     if need is None:
         return None
-    id, part, instance = need.slot
-    return PieceNeeded(marks[id], part, instance, need.shape.length)
+    id, piece, instance = need.slot
+    return PieceNeeded(marks[id], piece, instance, need.shape.length)

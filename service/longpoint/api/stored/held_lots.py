@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from longpoint.api.stored.changing import Held
+from longpoint.api.stored.changing import HeldSchedule
 from longpoint.schedules import items
 from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import KeptHouse, length_change, read_length
@@ -36,7 +36,7 @@ class HeldLots:
         self._now: dict[str, LengthOnHand] = {}
 
     @classmethod
-    async def of(cls, held: Held) -> HeldLots:
+    async def of(cls, held: HeldSchedule) -> HeldLots:
         """Those of a schedule that is held."""
         return cls(held.house, await items.list_lengths(held.connection, held.schedule.id))
 

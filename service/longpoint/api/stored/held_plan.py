@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from longpoint.api.running.threads import apart
-from longpoint.api.stored.changing import Held
+from longpoint.api.stored.changing import HeldSchedule
 from longpoint.api.stored.plan_making import (
     KeptPlan,
     Making,
@@ -14,7 +14,7 @@ from longpoint.api.stored.plan_making import (
 from longpoint.api.stored.stored_house import left_of, load_house
 
 
-async def held_plan(held: Held) -> KeptPlan:
+async def held_plan(held: HeldSchedule) -> KeptPlan:
     """The plan that stands or, where there is none, a first one that is kept with whatever else is done.
 
     Raises:

@@ -15,7 +15,7 @@ from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_absent, check_news, check_unless, etag, state_tag
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.changing import Held, changing, changing_once
+from longpoint.api.stored.changing import HeldSchedule, changing, changing_once
 from longpoint.api.stored.held_lots import HeldLots
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_cursor
 from longpoint.api.stored.storage import (
@@ -36,7 +36,7 @@ from longpoint.schedules.lots import LengthOnHand
 from longpoint.schedules.made import Made
 from longpoint.schedules.rows import LengthRow
 from longpoint.schedules.states import LengthState
-from longpoint.schedules.values import Change, Kind
+from longpoint.schedules.values import Change, ItemKind
 from longpoint.values import Faults, Name
 
 _TAG = "Lengths on hand"
@@ -103,7 +103,7 @@ async def add_length(
     An If-Match header, where there is one, names the schedule's state.
     """
 
-    async def work(held: Held) -> Reply[StoredLength]:
+    async def work(held: HeldSchedule) -> Reply[StoredLength]:
         held.check_match()
         sent = await request.under(held.house.unit, data)
         lots = await HeldLots.of(held)
@@ -189,7 +189,7 @@ async def remove_length(request: AnyRequest, schedule_id: ScheduleId, lot: LotNa
     async with changing(request, schedule_id, why) as held:
         row = await _find(held.connection, held.schedule.id, lot)
         held.check_current(row)
-        gone = Change(Kind.LENGTH, row.id, None)
+        gone = Change(ItemKind.LENGTH, row.id, None)
         made = await held.write("remove length", gone, as_planned=not row.available)
     return Made(made.number)
 
@@ -210,7 +210,7 @@ def _tell_of_name(name: str, sent: LengthOnHand, row: LengthRow | None, faults: 
             faults.add(("lot",), "not-a-name", detail)
 
 
-async def _created(held: Held, lot: str) -> Reply[StoredLength]:
+async def _created(held: HeldSchedule, lot: str) -> Reply[StoredLength]:
     row = await _find(held.connection, held.schedule.id, lot)
     reply = _reply(held.request, row, held.house.unit)
     reply.status_code = 201

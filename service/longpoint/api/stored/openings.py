@@ -15,7 +15,7 @@ from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.changing import Held, changing, changing_once
+from longpoint.api.stored.changing import HeldSchedule, changing, changing_once
 from longpoint.api.stored.groups import group_of, refuse_grouped, refuse_taken
 from longpoint.api.stored.house import check_opening, gathering
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_number_cursor
@@ -29,7 +29,7 @@ from longpoint.api.stored.storage import (
     store_of,
     stored,
 )
-from longpoint.geometry import Foot
+from longpoint.geometry import Bottom
 from longpoint.lengths import Unit
 from longpoint.schedules import items
 from longpoint.schedules.answers import StoredOpening
@@ -37,7 +37,7 @@ from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import MOST_OPENINGS, opening_change, read_house
 from longpoint.schedules.made import Made
 from longpoint.schedules.rows import OpeningRow
-from longpoint.schedules.values import Change, Kind
+from longpoint.schedules.values import Change, ItemKind
 from longpoint.shop.house import HouseGroup, HouseOpening, opening_called
 from longpoint.values import Faults
 
@@ -70,8 +70,8 @@ async def list_openings(
         str | None,
         by_name("Only those that name this trim spec."),
     ] = None,
-    foot_style: Annotated[
-        Foot | None, QueryParameter(description="Only those whose trim stands on this.")
+    bottom: Annotated[
+        Bottom | None, QueryParameter(description="Only those whose trim stands on this.")
     ] = None,
 ) -> Reply[Page[StoredOpening]]:
     """Openings in the schedule's order."""
@@ -87,7 +87,7 @@ async def list_openings(
             limit=limit + 1,
             room=room,
             trim=trim,
-            foot_style=foot_style and foot_style.value,
+            bottom=bottom and bottom.value,
         )
     last = rows[limit - 1].position if len(rows) > limit else None
     unit = read_house(schedule.document).unit
@@ -114,7 +114,7 @@ async def add_opening(
 ) -> Reply[StoredOpening]:
     """Adds an opening after the others. An If-Match header, where there is one, names the schedule's state."""
 
-    async def work(held: Held) -> Reply[StoredOpening]:
+    async def work(held: HeldSchedule) -> Reply[StoredOpening]:
         held.check_match()
         opening = await request.under(held.house.unit, data)
         await _check(held, opening, "", None, [])
@@ -199,7 +199,7 @@ async def remove_opening(
         row = await find_opening(held.connection, held.schedule.id, opening)
         held.check_current(row)
         refuse_grouped(held.house, row.mark, (), "go")
-        made = await held.write("remove", Change(Kind.OPENING, row.id, None))
+        made = await held.write("remove", Change(ItemKind.OPENING, row.id, None))
     return Made(made.number)
 
 
@@ -230,7 +230,11 @@ async def find_opening(connection: AsyncConnection, schedule_id: str, opening: s
 
 
 async def _check(
-    held: Held, sent: HouseOpening, own_id: str, group: HouseGroup | None, others: Sequence[HouseOpening]
+    held: HeldSchedule,
+    sent: HouseOpening,
+    own_id: str,
+    group: HouseGroup | None,
+    others: Sequence[HouseOpening],
 ) -> None:
     """Make sure that an opening can be kept.
 
@@ -255,7 +259,7 @@ async def _check(
     faults.raise_any()
 
 
-async def _refuse_mark(held: Held, mark: str, own_id: str) -> None:
+async def _refuse_mark(held: HeldSchedule, mark: str, own_id: str) -> None:
     found = await items.find_opening(held.connection, held.schedule.id, mark)
     if found is not None and found.id != own_id:
         faults = Faults()
@@ -268,7 +272,7 @@ async def _refuse_mark(held: Held, mark: str, own_id: str) -> None:
 
 
 async def _write(
-    held: Held, id: str, position: int, opening: HouseOpening, action: str
+    held: HeldSchedule, id: str, position: int, opening: HouseOpening, action: str
 ) -> Reply[StoredOpening]:
     await held.write(action, opening_change(id, position, opening))
     row = await find_opening(held.connection, held.schedule.id, id)

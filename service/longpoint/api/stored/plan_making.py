@@ -198,7 +198,7 @@ class Making(msgspec.Struct, frozen=True):
         for one in self.planning.plans:
             for name in one.kept:
                 for piece in before[name].pieces:
-                    waiting[HouseKey(places[piece.opening_id], piece.part)].remove(piece.instance)
+                    waiting[HouseKey(places[piece.opening_id], piece.piece)].remove(piece.instance)
         profiles: list[PlannedProfile] = []
         new: dict[str, NamedStick] = {}
         for one in self.planning.plans:
@@ -226,7 +226,7 @@ def plan_again(house: StoredHouse, left: Left, before: KeptPlan | None, searched
         searched=searched,
         openings=left.openings,
         left=left.remaining.left,
-        standing=lambda job: standing_in(sited, job, could),
+        standing=lambda cutting: standing_in(sited, cutting, could),
     )
 
 

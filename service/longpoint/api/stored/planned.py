@@ -12,7 +12,7 @@ from longpoint.api.http.conditional import state_tag
 from longpoint.api.http.problems_limits import Overloaded
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import Search, Searches
+from longpoint.api.running.searches import PlanSearch, Searches
 from longpoint.api.running.threads import apart
 from longpoint.api.stored.plan_making import (
     SECONDS,
@@ -136,7 +136,7 @@ async def with_paid(request: AnyRequest, done: PlannedHouse) -> PlannedHouse:
     return replace(done, cut_list=await apart(work))
 
 
-def begin_search(request: AnyRequest, schedule: ScheduleRow, seconds: float) -> Search[PlanRow]:
+def begin_search(request: AnyRequest, schedule: ScheduleRow, seconds: float) -> PlanSearch[PlanRow]:
     """A search for a plan of what the schedule is now, which goes on whoever waits for it."""
     maker = maker_of(request, schedule.id)
     searches: Searches[PlanRow] = request.app.state.searches

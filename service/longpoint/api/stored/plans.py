@@ -130,9 +130,7 @@ async def plan_reply(request: AnyRequest, schedule_id: str, row: PlanRow, status
     marks = marks_of(house)
     line = PlanLine.of(row, plan.profiles, stands is not None and stands.number == row.number)
     had = [] if before is None else [name for one in read_plan(before.document) for name in one.sticks]
-    bought = (
-        (one.profile, one.length, one.price) for one in uncut(plan, left).values() if one.on_hand is None
-    )
+    bought = ((one.profile, one.length, one.price) for one in uncut(plan, left).values() if one.lot is None)
     answered = StoredPlan(
         **msgspec.structs.asdict(line),
         profiles=tuple(PlannedSticks.of(one) for one in plan.profiles),

@@ -5,15 +5,15 @@ from __future__ import annotations
 import msgspec
 
 from longpoint.api.stored.built import built_with_group
-from longpoint.api.stored.changing import Held
+from longpoint.api.stored.changing import HeldSchedule
 from longpoint.api.stored.groups import group_id, group_of, members, sharing
-from longpoint.geometry import Part, PieceKey
+from longpoint.geometry import Piece, PieceKey
 from longpoint.schedules import items, plans
 from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import KeptPiece, RecordedPiece, piece_change, read_opening, read_piece
 from longpoint.schedules.sent import PieceDone
 from longpoint.schedules.states import Done, PieceState
-from longpoint.schedules.values import Change, Kind
+from longpoint.schedules.values import Change, ItemKind
 from longpoint.shop.build import BuiltOpening
 from longpoint.shop.piece_numbers import Numbers, numbered, printed
 from longpoint.shop.recut import can_be_recut
@@ -22,22 +22,22 @@ from longpoint.shop.shape import PieceShape, alike, shape_of
 from longpoint.values import Faults, Path, fields_of
 
 
-class Found(msgspec.Struct, frozen=True):
+class FoundPiece(msgspec.Struct, frozen=True):
     """What has pieces: an opening, or a group for those that its openings share.
 
     Attributes:
         id: What its pieces are kept under.
         mark: Its own.
         count: How many are alike.
-        parts: By key.
+        pieces: By key.
         numbers: By the number that sheets have.
     """
 
     id: str
     mark: str
     count: int
-    parts: dict[PieceKey, Part]
-    numbers: dict[int, Part]
+    pieces: dict[PieceKey, Piece]
+    numbers: dict[int, Piece]
 
 
 class Recorder:
@@ -53,14 +53,14 @@ class Recorder:
         new: Whether there are pieces that were not there before.
     """
 
-    def __init__(self, held: Held, faults: Faults) -> None:
+    def __init__(self, held: HeldSchedule, faults: Faults) -> None:
         self._held = held
         self._connection = held.connection
         self._schedule = held.schedule
         self._house = held.house
         self._rounding = held.house.rounding
         self._faults = faults
-        self._openings: dict[str, Found | None] = {}
+        self._openings: dict[str, FoundPiece | None] = {}
         self._pieces: dict[str, dict[str, KeptPiece]] = {}
         self._numbers: Numbers | None = None
         self._seen: set[Slot] = set()
@@ -72,7 +72,7 @@ class Recorder:
     def changes(self) -> list[Change]:
         """What all of it changes."""
         return [
-            Change(Kind.PIECE, id, None) if document is None else piece_change(id, document)
+            Change(ItemKind.PIECE, id, None) if document is None else piece_change(id, document)
             for id, document in self.changed.items()
         ]
 
@@ -81,24 +81,24 @@ class Recorder:
         named = await self._named(sent, at)
         if named is None:
             return
-        found, part, instance = named
+        found, piece, instance = named
         if instance > found.count:
             detail = f"Opening {found.mark!r} is there {found.count} times only."
             self._faults.add((*at, "instance"), "too-many", detail)
             return
-        slot = (found.id, part.key, instance)
-        sent = msgspec.structs.replace(sent, part=part.key, instance=instance)
+        slot = (found.id, piece.key, instance)
+        sent = msgspec.structs.replace(sent, piece=piece.key, instance=instance)
         if slot in self._seen:
             self._faults.add(
                 at, "given-twice", "This piece is in the list already: say once what was done with it."
             )
             return
         self._seen.add(slot)
-        await self._write(sent, slot, found.mark, part, at, stick)
+        await self._write(sent, slot, found.mark, piece, at, stick)
 
-    async def _named(self, sent: PieceDone, at: Path) -> tuple[Found, Part, int] | None:
+    async def _named(self, sent: PieceDone, at: Path) -> tuple[FoundPiece, Piece, int] | None:
         """The piece that is meant, by its key or by its number on sheets; None when there is none such."""
-        by_number = printed(str(sent.part))
+        by_number = printed(str(sent.piece))
         name = sent.opening or (by_number.mark if by_number else None)
         if name is None:
             detail = "Say whose it is: `opening`, or the piece's number as sheets have it, such as K1-4."
@@ -109,27 +109,27 @@ class Recorder:
             detail = f"The schedule has no opening {name!r}."
             self._faults.add((*at, "opening"), "unknown-opening", detail)
             return None
-        part, instance = found.parts.get(sent.part), sent.instance
-        if part is None and by_number is not None and by_number.mark == found.mark:
-            part, instance = found.numbers.get(by_number.number), by_number.instance or sent.instance
-        if part is None:
+        piece, instance = found.pieces.get(sent.piece), sent.instance
+        if piece is None and by_number is not None and by_number.mark == found.mark:
+            piece, instance = found.numbers.get(by_number.number), by_number.instance or sent.instance
+        if piece is None:
             has = ", ".join(f"{found.mark}-{number} {one.key}" for number, one in found.numbers.items())
-            detail = f"Opening {found.mark!r} has no piece {str(sent.part)!r}; it has {has}."
-            self._faults.add((*at, "part"), "unknown-part", detail)
+            detail = f"Opening {found.mark!r} has no piece {str(sent.piece)!r}; it has {has}."
+            self._faults.add((*at, "piece"), "unknown-piece", detail)
             return None
-        return found, part, instance
+        return found, piece, instance
 
     async def _write(
-        self, sent: PieceDone, slot: Slot, mark: str, part: Part, at: Path, stick: str | None
+        self, sent: PieceDone, slot: Slot, mark: str, piece: Piece, at: Path, stick: str | None
     ) -> None:
         there = await self._there(slot, sent.state)
-        shape = shape_of(part, self._rounding)
+        shape = shape_of(piece, self._rounding)
         said = fields_of(RecordedPiece, sent) | {"state": PieceState(sent.state)}
         if sent.recut_from is not None and not await self._take(sent, shape, at):
             return
         if there is not None and there[0] != sent.recut_from:
             id, document = there
-            right = alike(shape_of(part, document.rounding), document.shape)
+            right = alike(shape_of(piece, document.rounding), document.shape)
             if sent.state is not Done.CUT or right:
                 self._say_again(id, document, msgspec.structs.replace(document, **said))
                 return
@@ -142,7 +142,7 @@ class Recorder:
 
     def _say_again(self, id: str, was: KeptPiece, now: KeptPiece) -> None:
         """A fact that was recorded before changes nothing; a piece on the wall was cut, whoever says so again."""
-        if now.state is PieceState.CUT and was.state is PieceState.FITTED:
+        if now.state is PieceState.CUT and was.state is PieceState.INSTALLED:
             now = msgspec.structs.replace(now, state=was.state)
         if now == was:
             self.unchanged.append(id)
@@ -168,26 +168,26 @@ class Recorder:
 
     async def _there(self, slot: Slot, state: Done) -> tuple[str, KeptPiece] | None:
         """The piece in a place; where it was spoiled and nothing was cut since, that one is spoiled again."""
-        id, part, instance = slot
+        id, piece, instance = slot
         if id not in self._pieces:
             rows = await items.list_pieces(self._connection, self._schedule.id, opening_id=id)
             self._pieces[id] = {row.id: read_piece(row.document) for row in rows}
         own = [
             (piece_id, one)
             for piece_id, one in self._pieces[id].items()
-            if (one.part, one.instance) == (part, instance)
+            if (one.piece, one.instance) == (piece, instance)
         ]
-        live = next((pair for pair in own if pair[1].state in (PieceState.CUT, PieceState.FITTED)), None)
+        live = next((pair for pair in own if pair[1].state in (PieceState.CUT, PieceState.INSTALLED)), None)
         if live is None and state is Done.SPOILED:
             return next((pair for pair in reversed(own) if pair[1].state is PieceState.SPOILED), None)
         return live
 
-    async def _opening(self, name: str) -> Found | None:
+    async def _opening(self, name: str) -> FoundPiece | None:
         if name not in self._openings:
             self._openings[name] = await self._find(name)
         return self._openings[name]
 
-    async def _find(self, name: str) -> Found | None:
+    async def _find(self, name: str) -> FoundPiece | None:
         house = self._house
         row = await items.find_opening(self._connection, self._schedule.id, name)
         if row is None:
@@ -202,9 +202,9 @@ class Recorder:
             group, others = None, []
         return await self._found(row.id, built_with_group(house, [sent, *others], group)[0])
 
-    async def _found(self, id: str, built: BuiltOpening) -> Found:
+    async def _found(self, id: str, built: BuiltOpening) -> FoundPiece:
         if self._numbers is None:
             self._numbers = await plans.piece_numbers(self._connection, self._schedule.id)
         own = numbered(built, self._numbers.get(id, {})).built
-        by_key = {part.key: part for part in own.parts}
-        return Found(id, own.opening.mark, built.count, by_key, dict(own.numbered))
+        by_key = {piece.key: piece for piece in own.pieces}
+        return FoundPiece(id, own.opening.mark, built.count, by_key, dict(own.numbered))

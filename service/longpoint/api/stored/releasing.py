@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from longpoint.api.document.examples_schedule import RELEASE
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.changing import Held, changing_once
+from longpoint.api.stored.changing import HeldSchedule, changing_once
 from longpoint.api.stored.storage import ScheduleId, Why, stored
 from longpoint.schedules import items
 from longpoint.schedules.kept import opening_change, read_opening
@@ -63,7 +63,7 @@ async def hold_openings(
     return await changing_once(request, data, schedule_id, lambda held: _set(held, data, held_back=True), why)
 
 
-async def _set(held: Held, data: Chosen, *, held_back: bool) -> Reply[Released]:
+async def _set(held: HeldSchedule, data: Chosen, *, held_back: bool) -> Reply[Released]:
     held.check_match()
     rows = await items.list_openings(held.connection, held.schedule.id)
     unit = held.house.unit

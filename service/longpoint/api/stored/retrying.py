@@ -63,7 +63,7 @@ async def once(
                 connection,
                 account,
                 key,
-                retries.Kept(
+                retries.KeptAnswer(
                     asked,
                     reply.status_code or 200,
                     _encode(headers).decode(),

@@ -15,7 +15,7 @@ from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.operation import Example
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.changing import Held, changing_once
+from longpoint.api.stored.changing import HeldSchedule, changing_once
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_number_cursor
 from longpoint.api.stored.schedules import schedule_reply
 from longpoint.api.stored.storage import CHANGES, ScheduleId, Why, find_schedule, store_of, stored
@@ -23,14 +23,14 @@ from longpoint.schedules import history
 from longpoint.schedules.answers import ItemChanged, Revision, RevisionDetail, StoredSchedule
 from longpoint.schedules.rows import RevisionRow, ScheduleRow, VersionRow
 from longpoint.schedules.sent import GoBack
-from longpoint.schedules.values import Change, Kind, OpeningIndex
+from longpoint.schedules.values import Change, ItemKind, OpeningIndex
 
 _TAG = "Revisions"
 _MOST_REVISIONS = 2_000_000_000
 RevisionNumber = Annotated[
     int, PathParameter(ge=1, le=_MOST_REVISIONS, description="The number of a revision.")
 ]
-INPUTS = (Kind.SCHEDULE, Kind.OPENING)
+INPUTS = (ItemKind.SCHEDULE, ItemKind.OPENING)
 """What going back brings back: what was said and measured. Pieces stay cut, and what is on hand stays there."""
 
 _read_opening = msgspec.json.Decoder(OpeningIndex).decode
@@ -93,7 +93,7 @@ async def restore_revision(
     stay as they are, since pieces stay cut.
     """
 
-    async def work(held: Held) -> Reply[StoredSchedule]:
+    async def work(held: HeldSchedule) -> Reply[StoredSchedule]:
         held.check_current()
         connection, schedule = held.connection, held.schedule
         await find_revision(connection, schedule, data.revision)
@@ -124,12 +124,12 @@ async def find_revision(connection: AsyncConnection, schedule: ScheduleRow, numb
 def _back(then: VersionRow | None, now: VersionRow | None) -> Change:
     if then is None:
         assert now is not None
-        return Change(Kind(now.kind), now.item_id, None)
-    return Change(Kind(then.kind), then.item_id, then.document, then.exact, then.position)
+        return Change(ItemKind(now.kind), now.item_id, None)
+    return Change(ItemKind(then.kind), then.item_id, then.document, then.exact, then.position)
 
 
 def _item(version: VersionRow) -> ItemChanged:
     mark = None
-    if version.kind == Kind.OPENING and version.document is not None:
+    if version.kind == ItemKind.OPENING and version.document is not None:
         mark = _read_opening(version.document).mark
-    return ItemChanged(Kind(version.kind).value, version.item_id, mark, version.document is None)
+    return ItemChanged(ItemKind(version.kind).value, version.item_id, mark, version.document is None)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 from collections.abc import Iterable, Sequence
 
-from longpoint.api.stored.changing import Held
+from longpoint.api.stored.changing import HeldSchedule
 from longpoint.api.stored.groups import members
 from longpoint.api.stored.house import check_house, gathering, retelling, without_stock
 from longpoint.schedules import items
@@ -38,7 +38,7 @@ def lot_changes(lots: Iterable[LengthOnHand]) -> list[Change]:
     return [length_change(new_id(), one) for one in lots]
 
 
-async def check_new_house(held: Held, house: KeptHouse) -> None:
+async def check_new_house(held: HeldSchedule, house: KeptHouse) -> None:
     """Make sure that a house can take the place of a schedule's present one.
 
     Args:
@@ -94,7 +94,7 @@ def _keep_profiles(house: KeptHouse, before: KeptHouse, lots: Sequence[LengthRow
         )
 
 
-async def _refuse_marks(held: Held, house: KeptHouse) -> None:
+async def _refuse_marks(held: HeldSchedule, house: KeptHouse) -> None:
     """Refuse a group called like an opening."""
     taken = await items.openings_marked(
         held.connection, held.schedule.id, [group.mark for group in house.groups]

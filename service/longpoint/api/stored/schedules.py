@@ -15,7 +15,7 @@ from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.problems_stored import NotArchived
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.changing import Held, changing, changing_once
+from longpoint.api.stored.changing import HeldSchedule, changing, changing_once
 from longpoint.api.stored.house import check_house
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_cursor
 from longpoint.api.stored.retrying import once
@@ -190,7 +190,7 @@ async def unarchive_schedule(
 async def _set_archived(
     request: AnyRequest, schedule_id: str, why: str, *, archived: bool
 ) -> Reply[StoredSchedule]:
-    async def work(held: Held) -> Reply[StoredSchedule]:
+    async def work(held: HeldSchedule) -> Reply[StoredSchedule]:
         held.check_current()
         if (held.schedule.archived_at is not None) is not archived:
             action = "archive" if archived else "unarchive"
@@ -220,7 +220,7 @@ async def delete_schedule(request: AnyRequest, schedule_id: ScheduleId) -> None:
         await houses.remove(held.connection, held.schedule.id)
 
 
-async def _written(held: Held) -> Reply[StoredSchedule]:
+async def _written(held: HeldSchedule) -> Reply[StoredSchedule]:
     row = await find_schedule(held.connection, held.request, held.schedule.id)
     return await schedule_reply(held.connection, held.request, row)
 

@@ -31,7 +31,7 @@ from longpoint.api.running.threads import apart
 from longpoint.api.stored.built import built_with_group
 from longpoint.api.stored.groups import find_place, group_of, members, sharing
 from longpoint.api.stored.openings import OpeningName, find_opening
-from longpoint.api.stored.parts import OpeningsAsked, RoomsAsked, chosen_of, work_on
+from longpoint.api.stored.pieces import OpeningsAsked, RoomsAsked, chosen_of, work_on
 from longpoint.api.stored.planned import mark_used, plan_tag, read_planned, search_on, with_paid, work_out
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
 from longpoint.schedules import plans
@@ -39,9 +39,9 @@ from longpoint.schedules.kept import KeptHouse, read_house, read_opening
 from longpoint.schedules.rows import PlanRow, ScheduleRow
 from longpoint.sheets import (
     RECIPES,
-    Job,
     Sheet,
     SheetContents,
+    SheetHouse,
     Wording,
     house_sticks,
     made,
@@ -78,7 +78,7 @@ FormatAsked = Annotated[
     QueryParameter(description="For a link to one format; goes before what the Accept header likes best."),
 ]
 SkipAsked = Annotated[
-    int, QueryParameter(ge=0, le=500, description="Places used up on the first sheet of piece labels.")
+    int, QueryParameter(ge=0, le=500, description="Places used up on the first sheet of labels.")
 ]
 
 
@@ -105,7 +105,7 @@ async def get_schedule_sheet(
 ) -> Reply[SheetContents]:
     """A sheet to print, with the schedule's shop settings and lengths on hand.
 
-    Saw sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure sheet, materials
+    Stick sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure sheet, materials
     and hours are the whole house's, or of the rooms and openings that are asked for. `title` is the schedule's name
     when left out.
     """
@@ -126,8 +126,8 @@ async def get_schedule_sheet(
 
     def make() -> Reply[SheetContents]:
         cut_list, found = work_on(done.cut_list, RECIPES[sheet].needs, marks)
-        job = Job(cut_list, found, look.title, look.paper, look.feet)
-        return sheet_reply(made(job, sheet, skip), job.wording, wanted, look.table)
+        sheet_house = SheetHouse(cut_list, found, look.title, look.paper, look.feet)
+        return sheet_reply(made(sheet_house, sheet, skip), sheet_house.wording, wanted, look.table)
 
     reply = await apart(make)
     search_on(request, house.schedule, plan.row)
@@ -191,7 +191,7 @@ async def get_opening_drawing(
         given = (await plans.piece_numbers(connection, schedule.id)).get(place, {})
 
     def make() -> tuple[str, str]:
-        # Only what has a part in the drawing is worked out: the opening, and those it shares a stool with.
+        # Only what has a piece in the drawing is worked out: the opening, and those it shares a stool with.
         one = built_with_group(house, wanted.openings, wanted.group)[wanted.index]
         built = numbered(one, given).built
         return built.opening.mark, drawn(built, drawing, piece, Wording(house.rounding, feet))

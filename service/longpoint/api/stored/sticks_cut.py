@@ -100,9 +100,9 @@ def _work(data: CutSticks, sited: Sited, plan: KeptPlan, left: Left) -> SticksCu
         stick = plan.sticks[name]
         for piece in stick.pieces:
             done.pieces.append((_cut(piece, marks[places[piece.opening_id]]), name))
-        if stick.on_hand is not None:
-            done.used.append(stick.on_hand)
-        room = MOST_LENGTHS - len(sited.on_hand.get(stick.profile, ()))
+        if stick.lot is not None:
+            done.used.append(stick.lot)
+        room = MOST_LENGTHS - len(sited.lots.get(stick.profile, ()))
         if stick.kept and sum(one.profile == stick.profile for one in done.offcuts) < room:
             length = round_to(stick.offcut, down)
             text = tape(length, down.to.unit)
@@ -113,7 +113,7 @@ def _work(data: CutSticks, sited: Sited, plan: KeptPlan, left: Left) -> SticksCu
 
 
 def _cut(piece: StickPiece, mark: str) -> PieceDone:
-    return PieceDone(opening=mark, part=piece.part, instance=piece.instance, state=Done.CUT)
+    return PieceDone(opening=mark, piece=piece.piece, instance=piece.instance, state=Done.CUT)
 
 
 def refuse_claimed(data: CutSticks, rows: Mapping[str, StickRow], cut: Collection[str]) -> tuple[str, ...]:
@@ -156,7 +156,7 @@ def otherwise_by_now(name: str, was: NamedStick, plan: KeptPlan, marks: Mapping[
 
 def _pieces(pieces: Sequence[StickPiece], marks: Mapping[str, str]) -> str:
     told = [
-        f"{marks.get(piece.opening_id, 'an opening that is gone')} {piece.part} {spoken(piece.length)}"
+        f"{marks.get(piece.opening_id, 'an opening that is gone')} {piece.piece} {spoken(piece.length)}"
         for piece in pieces[:_MOST_TOLD]
     ]
     more = len(pieces) - len(told)

@@ -24,7 +24,7 @@ class StoredHouse(msgspec.Struct, frozen=True):
 
     Attributes:
         schedule: Its row; the row's digest stands for all that is here.
-        sited: The house, what is left on hand as remnants, and what its openings and they are kept under.
+        sited: The house, what is left on hand as lengths on hand, and what its openings and they are kept under.
         pieces: The rows of the pieces that were cut, by id.
         numbers: The numbers that were given to pieces.
         lots: The rows of the lengths on hand, those used up too.
@@ -66,10 +66,10 @@ async def load_house(connection: AsyncConnection, schedule: ScheduleRow) -> Stor
     openings = await items.list_openings(connection, schedule.id)
     lots = await items.list_lengths(connection, schedule.id)
     pieces = await items.list_pieces(connection, schedule.id)
-    on_hand: dict[str, list[str]] = {}
+    named: dict[str, list[str]] = {}
     left = [row for row in lots if row.available]
     for row in left:
-        on_hand.setdefault(row.profile, []).append(row.lot)
+        named.setdefault(row.profile, []).append(row.lot)
     kept = read_house(schedule.document)
     sited = Sited(
         house=kept.whole(
@@ -80,7 +80,7 @@ async def load_house(connection: AsyncConnection, schedule: ScheduleRow) -> Stor
             *(row.id for row in openings),
             *(group_id(group.mark) for group in kept.groups if group.shares),
         ),
-        on_hand={profile: tuple(names) for profile, names in on_hand.items()},
+        lots={profile: tuple(names) for profile, names in named.items()},
     )
     numbers = await plans.piece_numbers(connection, schedule.id)
     return StoredHouse(schedule, sited, {row.id: row for row in pieces}, numbers, tuple(lots))
@@ -96,7 +96,7 @@ async def left_of(stored: StoredHouse) -> Left:
     left = _lately.get(digest)
     if left is None:
         left = await apart(lambda: _left(stored))
-        _lately.put(digest, left, sum(one.count * len(one.built.parts) for one in left.openings))
+        _lately.put(digest, left, sum(one.count * len(one.built.pieces) for one in left.openings))
     return left
 
 
@@ -114,7 +114,7 @@ def _left(stored: StoredHouse) -> Left:
         if piece.stick is not None:
             cut.add(piece.stick)
         if piece.state is PieceState.SPOILED:
-            spoiled.append((piece.opening_id, piece.part, piece.instance))
+            spoiled.append((piece.opening_id, piece.piece, piece.instance))
         else:
             there.append(cut_piece(id, piece))
     rest = remaining(openings, ids, house.rounding, there, spoiled)
@@ -136,6 +136,6 @@ _read_stick_of = msgspec.json.Decoder(_OfStick).decode
 
 
 def cut_piece(id: str, piece: KeptPiece) -> CutPiece:
-    """A kept piece, as the shop reckons with it. A spare has no place, so it stands at instance 0 of its part."""
+    """A kept piece, as the shop reckons with it. A spare has no place, so it stands at instance 0 of its piece."""
     instance = 0 if piece.state is PieceState.SPARE else piece.instance
-    return CutPiece(id, (piece.opening_id, piece.part, instance), piece.shape, piece.rounding)
+    return CutPiece(id, (piece.opening_id, piece.piece, instance), piece.shape, piece.rounding)

@@ -15,7 +15,7 @@ from longpoint.api.http.answer import File, Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.negotiate import BOTH, CSV
 from longpoint.api.http.request import CSV_PLACES, AnyRequest
-from longpoint.api.stored.changing import Held, changing_once
+from longpoint.api.stored.changing import HeldSchedule, changing_once
 from longpoint.api.stored.csv_openings import Places, at_row, read_csv, write_csv
 from longpoint.api.stored.groups import members, naming, refuse_taken
 from longpoint.api.stored.house import check_house, gathering, marks_of, retelling, without_stock
@@ -35,7 +35,7 @@ from longpoint.schedules.kept import (
 from longpoint.schedules.made import Imported
 from longpoint.schedules.rows import OpeningRow
 from longpoint.schedules.sent import Existing, Openings
-from longpoint.schedules.values import Change, Kind
+from longpoint.schedules.values import Change, ItemKind
 from longpoint.shop.house import HouseGroup, HouseOpening
 from longpoint.values import Fault, Faults
 
@@ -76,11 +76,11 @@ async def import_openings(
     Faults are told by row and column in a CSV, all of one kind at once: first cells that are no value of their column,
     then lengths and trim specs, then what cannot be built or is there already.
 
-    CSV has a column for each field, named by its words: "mark", "trim", "jamb width", "leg height", "jamb depth".
+    CSV has a column for each field, named by its words: "mark", "trim", "jamb width", "jamb height", "jamb depth".
     Comma, semicolon or tab; a cell of several values has | between them. An export has the columns that are in use.
     """
 
-    async def work(held: Held) -> Reply[Imported]:
+    async def work(held: HeldSchedule) -> Reply[Imported]:
         (held.check_match if existing == "refuse" else held.check_current)()
         house, sent = held.house, await request.under(held.house.unit, data)
         places: Places | None = request.scope["state"].get(CSV_PLACES)
@@ -127,17 +127,17 @@ async def export_schedule(
         row = await find_revision(connection, schedule, revision or schedule.revision)
         tag = state_tag(row.number, row.digest)
         check_news(request, tag)
-        kinds = [Kind.SCHEDULE, Kind.OPENING, Kind.LENGTH]
+        kinds = [ItemKind.SCHEDULE, ItemKind.OPENING, ItemKind.LENGTH]
         state = await history.state_at(connection, schedule.id, row.number, kinds)
     documents: dict[str, list[str]] = {kind: [] for kind in kinds}
     for version in state:
         documents[version.kind].append(version.stands)
-    house = read_house(documents[Kind.SCHEDULE][0])
-    openings = [read_opening(text, house.unit) for text in documents[Kind.OPENING]]
+    house = read_house(documents[ItemKind.SCHEDULE][0])
+    openings = [read_opening(text, house.unit) for text in documents[ItemKind.OPENING]]
     headers = {"etag": etag(request, tag)}
     if getattr(request, "wanted", "") == CSV:
         return File(write_csv(openings).encode(), f"{CSV}; charset=utf-8; header=present", headers)
-    lengths = [read_length(text, house.unit) for text in documents[Kind.LENGTH]]
+    lengths = [read_length(text, house.unit) for text in documents[ItemKind.LENGTH]]
     return Reply(NewSchedule.of(house, openings, lengths), status_code=200, headers=headers)
 
 
@@ -192,7 +192,7 @@ def _of_group(fault: Fault, count: int, groups: Sequence[HouseGroup]) -> Fault:
 
 
 async def _changes(
-    held: Held, data: Openings, existing: Existing, places: Places | None
+    held: HeldSchedule, data: Openings, existing: Existing, places: Places | None
 ) -> tuple[list[Change], Imported]:
     schedule, marks = held.schedule, marks_of(data.openings)
     there = await items.openings_marked(held.connection, schedule.id, marks)
@@ -219,7 +219,7 @@ async def _changes(
         rows = await items.list_openings(held.connection, schedule.id)
         gone = [row for row in rows if row.mark not in kept]
         removed = [row.mark for row in gone]
-        changes += [Change(Kind.OPENING, row.id, None) for row in gone]
+        changes += [Change(ItemKind.OPENING, row.id, None) for row in gone]
     answer = Imported(
         dry_run=False,
         revision=schedule.revision,

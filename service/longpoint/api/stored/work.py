@@ -15,7 +15,7 @@ from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag, state_tag
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.stored.changing import Held, changing, changing_once
+from longpoint.api.stored.changing import HeldSchedule, changing, changing_once
 from longpoint.api.stored.groups import find_place
 from longpoint.api.stored.held_lots import HeldLots
 from longpoint.api.stored.held_plan import held_plan
@@ -44,7 +44,7 @@ from longpoint.schedules.made import Made, WorkMade
 from longpoint.schedules.rows import PieceRow
 from longpoint.schedules.sent import CutSticks, Work
 from longpoint.schedules.states import Done, PieceState
-from longpoint.schedules.values import Change, Kind, Stamp
+from longpoint.schedules.values import Change, ItemKind, Stamp
 from longpoint.values import Faults, nearest
 
 _TAG = "Work"
@@ -69,7 +69,7 @@ async def record_work(
 ) -> Reply[WorkMade]:
     """Pieces are taken to be cut as the cut list has them now. An If-Match header names the schedule's state."""
 
-    async def work(held: Held) -> Reply[WorkMade]:
+    async def work(held: HeldSchedule) -> Reply[WorkMade]:
         held.check_match()
         return await _record(held, await request.under(held.house.unit, data), "work")
 
@@ -100,7 +100,7 @@ async def cut_sticks(
     """
     await plan_first(request, schedule_id)
 
-    async def work(held: Held) -> Reply[WorkMade]:
+    async def work(held: HeldSchedule) -> Reply[WorkMade]:
         held.check_match()
         return await _record_sticks(held, data, await held_plan(held))
 
@@ -176,7 +176,7 @@ async def remove_piece(
     async with changing(request, schedule_id, why) as held:
         row = await _find(held.connection, held.schedule.id, piece_id)
         held.check_current(row)
-        made = await held.write("strike piece", Change(Kind.PIECE, row.id, None))
+        made = await held.write("strike piece", Change(ItemKind.PIECE, row.id, None))
     return Made(made.number)
 
 
@@ -187,7 +187,7 @@ async def _find(connection: AsyncConnection, schedule_id: str, id: str) -> Piece
     return row
 
 
-async def _record_sticks(held: Held, data: CutSticks, plan: KeptPlan) -> Reply[WorkMade]:
+async def _record_sticks(held: HeldSchedule, data: CutSticks, plan: KeptPlan) -> Reply[WorkMade]:
     house = await load_house(held.connection, held.schedule)
     left = await left_of(house)
     rows = await plans.sticks(held.connection, held.schedule.id, data.sticks)
@@ -211,7 +211,7 @@ async def _record_sticks(held: Held, data: CutSticks, plan: KeptPlan) -> Reply[W
     return await _written(held, recorder, "cut sticks", lots.changes, added, notes, as_planned=True)
 
 
-async def _record(held: Held, data: Work, action: str) -> Reply[WorkMade]:
+async def _record(held: HeldSchedule, data: Work, action: str) -> Reply[WorkMade]:
     faults = Faults()
     recorder = Recorder(held, faults)
     for index, piece in enumerate(data.pieces):
@@ -232,13 +232,13 @@ async def _record(held: Held, data: Work, action: str) -> Reply[WorkMade]:
     added = lots.add(data.lengths, ("lengths",), faults) if data.lengths else ()
     faults.raise_any()
     # What is only put up leaves what is planned as it was.
-    put_up = lots.as_planned and all(one.state is Done.FITTED for one in data.pieces)
+    put_up = lots.as_planned and all(one.state is Done.INSTALLED for one in data.pieces)
     as_planned = put_up and not recorder.new
     return await _written(held, recorder, action, lots.changes, added, as_planned=as_planned)
 
 
 async def _written(
-    held: Held,
+    held: HeldSchedule,
     recorder: Recorder,
     action: str,
     more: Sequence[Change],

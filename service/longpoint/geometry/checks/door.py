@@ -1,4 +1,4 @@
-"""A door whose parts do not fit each other, and framing that leaves its shims too little room or too much."""
+"""A door whose pieces do not fit each other, and framing that leaves its shims too little room or too much."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ LEAST_SHIM, MOST_SHIM = Fraction(1, 4), Fraction(5, 8)
 
 
 def check_door(door: Door, faults: Faults) -> None:
-    """A door whose parts do not fit each other."""
+    """A door whose pieces do not fit each other."""
     if not 2 <= door.hinges <= 5:
         faults.add(("readings", "door", "hinges"), "out-of-range", "A door hangs on 2 to 5 hinges.")
     taken = door.top_hinge + door.bottom_hinge + door.hinges * door.hinge_length

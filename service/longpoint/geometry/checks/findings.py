@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from msgspec.structs import force_setattr
 
-from longpoint.geometry.parts import fit
+from longpoint.geometry.piece import fit
 from longpoint.geometry.spelled import Measures, Offered, Pairs
 from longpoint.lengths import Real
 from longpoint.values import Path, Place, Value
@@ -68,7 +68,7 @@ class Finding(Value, frozen=True):
         detail: What was found, in words.
         amount: How much it is.
         offers: What can be done about it, the least work first.
-        by: What is in the way, where a side may have two of a kind: "neighbour" or empty.
+        by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
     """
 
     code: str

@@ -5,7 +5,7 @@ from __future__ import annotations
 from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.frame.sides import CasedSide, spread
-from longpoint.geometry.readings.inputs import Foot, Opening
+from longpoint.geometry.readings.inputs import Bottom, Opening
 from longpoint.geometry.readings.trim import HeadStyle
 from longpoint.lengths import Fraction, Real, spoken
 
@@ -27,11 +27,11 @@ def obstruction_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide,
             found += _head_beside(opening, name, side, room)
             found += _block_beside(opening, name, side, room)
     for name, side, gap in (
-        ("left", sides[-1], clear.left_neighbour),
-        ("right", sides[1], clear.right_neighbour),
+        ("left", sides[-1], clear.left_neighbor),
+        ("right", sides[1], clear.right_neighbor),
     ):
         if gap is not None:
-            found += _neighbour(name, side, gap)
+            found += _neighbor(name, side, gap)
             found += _blocks_meet(opening, name, side, gap)
     if clear.above is not None and len(sides) == 4:
         found += _above(opening, sides[2], clear.above)
@@ -47,7 +47,7 @@ def _beside(opening: Opening, name: str, side: CasedSide, room: Fraction, at_bas
         offers = _rip(name, side, room)
         detail = f"The {name} casing would run {spoken(-past_casing)} into what stands {spoken(room)} from the jamb."
         found.append(Finding("casing-collides", name, detail, -past_casing, offers))
-    if opening.foot_style is not Foot.STOOL or opening.trim.stool is None:
+    if opening.bottom is not Bottom.STOOL or opening.trim.stool is None:
         return found
     own = opening.horns.left if name == "left" else opening.horns.right
     horn = opening.trim.stool.horn if own is None else own
@@ -70,7 +70,7 @@ def _beside(opening: Opening, name: str, side: CasedSide, room: Fraction, at_bas
         offers = (
             Offer(
                 "butt_stool",
-                f"Rip the {name} casing first; the stool then butts what is there, its horn cut to nought and scribed.",
+                f"Rip the {name} casing first; the stool then butts what is there, its horn cut to zero and scribed.",
                 ("horns", name),
                 ZERO,
             ),
@@ -80,7 +80,7 @@ def _beside(opening: Opening, name: str, side: CasedSide, room: Fraction, at_bas
 
 
 def _block_edge(opening: Opening, side: CasedSide) -> Fraction:
-    """Where a corner block ends that is centred on a side's casing; nought without one."""
+    """Where a corner block ends that is centered on a side's casing; zero without one."""
     trim = opening.trim
     if trim.head_style is not HeadStyle.CORNER_BLOCKS or trim.corner_block is None:
         return ZERO
@@ -123,17 +123,17 @@ def _blocks_meet(opening: Opening, name: str, side: CasedSide, gap: Fraction) ->
     over = 2 * _plinth_edge(opening, side) - gap
     if over <= 0:
         return []
-    detail = f"The {name} plinth block and the neighbour's would overlap by {spoken(over)}."
-    to_do = f"Rip the {name} plinth block, and the neighbour's alike, so that their edges meet."
+    detail = f"The {name} plinth block and the neighbor's would overlap by {spoken(over)}."
+    to_do = f"Rip the {name} plinth block, and the neighbor's alike, so that their edges meet."
     return [
-        Finding("plinth-collides", name, detail, over, _rip_block(opening, over / 2, to_do), by="neighbour")
+        Finding("plinth-collides", name, detail, over, _rip_block(opening, over / 2, to_do), by="neighbor")
     ]
 
 
 def _plinth_edge(opening: Opening, side: CasedSide) -> Fraction:
-    """Where a plinth block ends, whose inner edge is flush with its leg's; nought without one."""
+    """Where a plinth block ends, whose inner edge is flush with its leg's; zero without one."""
     plinth = opening.trim.plinth
-    return side.reveal + plinth.width if opening.foot_style is Foot.PLINTH and plinth is not None else ZERO
+    return side.reveal + plinth.width if opening.bottom is Bottom.PLINTH and plinth is not None else ZERO
 
 
 def _rip_block(opening: Opening, over: Fraction, to_do: str) -> tuple[Offer, ...]:
@@ -169,7 +169,7 @@ def _rip(name: str, side: CasedSide, room: Fraction) -> tuple[Offer, ...]:
     return (fits, returned)
 
 
-def _neighbour(name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
+def _neighbor(name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
     over = 2 * side.edge - gap
     if over <= 0 or side.casing is None:
         return []
@@ -179,8 +179,9 @@ def _neighbour(name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
         offers = (
             Offer(
                 "share_mull_casing",
-                "Trim the two as lights of one opening, with one mull casing between them and a reveal at each edge: "
-                "a matter of both, sent as one opening with its `lights` and `mull_widths` and a trim of that "
+                "Trim the two as joined units of one opening, with one mull casing between them and a reveal at "
+                "each edge: "
+                "a matter of both, sent as one opening with its `joined_widths` and `mull_widths` and a trim of that "
                 "`mull_casing`.",
                 (),
                 None,
@@ -189,10 +190,10 @@ def _neighbour(name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
         )
     half = (gap - 2 * side.reveal) / 2 - (side.edge - side.outer)
     if half >= side.casing.width * LEAST_SHARE:
-        rip = f"Rip the {name} casing, and the neighbour's alike, so that their edges meet."
+        rip = f"Rip the {name} casing, and the neighbor's alike, so that their edges meet."
         offers = (*offers, Offer("rip_casing", rip, ("widths", name), half, (("rip width", half),)))
-    detail = f"The {name} casing and the neighbour's would overlap by {spoken(over)}."
-    return [Finding("casing-collides", name, detail, over, offers, by="neighbour")]
+    detail = f"The {name} casing and the neighbor's would overlap by {spoken(over)}."
+    return [Finding("casing-collides", name, detail, over, offers, by="neighbor")]
 
 
 def _above(opening: Opening, head: CasedSide, room: Fraction) -> list[Finding]:
@@ -214,15 +215,17 @@ def _above(opening: Opening, head: CasedSide, room: Fraction) -> list[Finding]:
 
 def _below(opening: Opening, base: CasedSide, room: Fraction) -> list[Finding]:
     stool, apron = opening.trim.stool, opening.trim.apron
-    if opening.foot_style is Foot.PICTURE_FRAME:
+    if opening.bottom is Bottom.CASING:
         over = max(base.edge, _block_edge(opening, base)) - room
         if over <= 0:
             return []
         width = base.outer - base.reveal - over
-        rip = Offer("rip_casing", "Rip the sill casing.", ("widths", "sill"), width, (("rip width", width),))
-        detail = f"The sill casing would run {spoken(over)} into what lies {spoken(room)} below."
+        rip = Offer(
+            "rip_casing", "Rip the bottom casing.", ("widths", "sill"), width, (("rip width", width),)
+        )
+        detail = f"The bottom casing would run {spoken(over)} into what lies {spoken(room)} below."
         return [Finding("sill-collides", "below", detail, over, (rip,) if width > 0 else ())]
-    if opening.foot_style is not Foot.STOOL or stool is None:
+    if opening.bottom is not Bottom.STOOL or stool is None:
         return []
     if stool.thickness > room:
         detail = (

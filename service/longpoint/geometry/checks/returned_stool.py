@@ -7,25 +7,25 @@ from collections.abc import Iterable, Iterator
 
 from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.checks.offers import FINEST
-from longpoint.geometry.parts import Part
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import Piece
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.lengths import Fraction, Real, spoken
 
 
-def returned_stool_findings(opening: Opening, parts: Iterable[Part]) -> Iterator[Finding]:
+def returned_stool_findings(opening: Opening, pieces: Iterable[Piece]) -> Iterator[Finding]:
     """At each end of a stool whose return is mitered: what the miter runs along it beyond the horn's length."""
     stool = opening.trim.stool
     if stool is None:
         return
-    for part in parts:
-        if part.kind is not PartKind.STOOL:
+    for piece in pieces:
+        if piece.kind is not PieceKind.STOOL:
             continue
-        for end in part.ends:
-            if end.notch is None or not end.mitre:
+        for end in piece.ends:
+            if end.notch is None or not end.miter:
                 continue
             run = _run(
-                part, end.notch.depth if end.notch.end_depth is None else end.notch.end_depth, end.mitre
+                piece, end.notch.depth if end.notch.end_depth is None else end.notch.end_depth, end.miter
             )
             past = run - end.notch.length
             if past > 0:
@@ -35,9 +35,9 @@ def returned_stool_findings(opening: Opening, parts: Iterable[Part]) -> Iterator
                 )
 
 
-def _run(part: Part, depth: Real, miter: Real) -> Real:
+def _run(piece: Piece, depth: Real, miter: Real) -> Real:
     """How far a miter across the horn runs along the stool: as far as the horn stands off the wall, at 45 degrees."""
-    off_wall = part.width - depth
+    off_wall = piece.width - depth
     return off_wall if miter == 45 else float(off_wall) * math.tan(math.radians(miter))
 
 

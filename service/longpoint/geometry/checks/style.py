@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from longpoint.geometry.checks.door import check_door
 from longpoint.geometry.frame.kernel import Corner, Frame
-from longpoint.geometry.readings.inputs import Foot, Opening, WallAnswer
+from longpoint.geometry.readings.inputs import Bottom, Opening, WallAnswer
 from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.trim import ApronEnds, BoxCorners, CornerBlock, HeadStyle
 from longpoint.lengths import Fraction, spoken
@@ -16,7 +16,7 @@ LEAST_SEEN = 1 / 32
 
 
 def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
-    """Trim whose parts do not go together."""
+    """Trim whose pieces do not go together."""
     trim = opening.trim
     four_sided = frame is None or len(frame.sides) == 4
     if trim.head_style is HeadStyle.BUTTED:
@@ -31,11 +31,11 @@ def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
                 )
     if trim.head_style is HeadStyle.CORNER_BLOCKS:
         _check_blocks(opening, frame if four_sided else None, four_sided, faults)
-    if trim.back_band is not None and trim.head_style is not HeadStyle.MITRED:
+    if trim.back_band is not None and trim.head_style is not HeadStyle.MITERED:
         faults.add(
             ("trim", "back_band"),
-            "mitred-head-only",
-            "A back band goes round mitred casing: take head_style mitred, or leave the band out.",
+            "mitered-head-only",
+            "A back band goes round mitered casing: take head_style mitered, or leave the band out.",
         )
     if trim.back_band is not None and trim.back_band.lap >= trim.back_band.width:
         faults.add(("trim", "back_band", "lap"), "lap-too-wide", "The band would lie on the casing alone.")
@@ -58,17 +58,17 @@ def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
 
 
 def _check_butted(opening: Opening, four_sided: bool, faults: Faults) -> None:
-    if opening.foot_style is Foot.PICTURE_FRAME:
+    if opening.bottom is Bottom.CASING:
         faults.add(
             ("trim", "head_style"),
             "butted-picture-frame",
-            "A picture frame is mitred at every corner: take head_style mitred, or another foot_style.",
+            "A picture frame is mitered at every corner: take head_style mitered, or another bottom.",
         )
     if not four_sided:
         faults.add(
             ("trim", "head_style"),
             "butted-many-heads",
-            "A butted head needs one straight head across two legs: take head_style mitred for this shape.",
+            "A butted head needs one straight head across two legs: take head_style mitered for this shape.",
         )
 
 
@@ -83,11 +83,11 @@ def _check_blocks(opening: Opening, frame: Frame | None, four_sided: bool, fault
         faults.add(
             ("trim", "head_style"),
             "blocks-many-heads",
-            "Corner blocks need one straight head across two legs: take head_style mitred for this shape.",
+            "Corner blocks need one straight head across two legs: take head_style mitered for this shape.",
         )
     stock = {"left": trim.casing, "right": trim.casing, "head": trim.head_casing or trim.casing}
-    if opening.foot_style is Foot.PICTURE_FRAME:
-        stock["sill"] = trim.sill_casing or trim.casing
+    if opening.bottom is Bottom.CASING:
+        stock["sill"] = trim.bottom_casing or trim.casing
     for side, casing in stock.items():
         own: Fraction | None = getattr(opening.reveals, side)
         if casing is not None:
@@ -102,7 +102,7 @@ _LEG_CORNERS = {"right": (1, 0), "left": (2, 3)}
 
 
 def _leg_corners(opening: Opening, frame: Frame, side: str) -> list[Corner]:
-    at = _LEG_CORNERS[side] if opening.foot_style is Foot.PICTURE_FRAME else _LEG_CORNERS[side][:1]
+    at = _LEG_CORNERS[side] if opening.bottom is Bottom.CASING else _LEG_CORNERS[side][:1]
     return [frame.corners[index] for index in at]
 
 
@@ -147,7 +147,7 @@ def _check_mulls(opening: Opening, four_sided: bool, faults: Faults) -> None:
             faults.add(
                 ("readings", "mulls", number),
                 "mull-out-of-place",
-                "Each mull lies between two lights, left to right, inside the jambs. Measure again.",
+                "Each mull lies between two units, left to right, inside the jambs. Measure again.",
             )
         elif casing is not None and casing.width > mull.width:
             faults.add(
@@ -190,23 +190,23 @@ def _check_wall(opening: Opening, frame: Frame | None, faults: Faults) -> None:
         faults.add(
             ("trim", "extension", "corners"),
             "butted-many-heads",
-            "A butted box needs one straight head across two legs: take mitred corners for this shape.",
+            "A butted box needs one straight head across two legs: take mitered corners for this shape.",
         )
 
 
 def _check_leaning(opening: Opening, proud: Fraction, faults: Faults) -> None:
     trim = opening.trim
-    if trim.head_style is not HeadStyle.MITRED or trim.back_band is not None or trim.casing is None:
+    if trim.head_style is not HeadStyle.MITERED or trim.back_band is not None or trim.casing is None:
         faults.add(
             ("wall_answer",),
-            "mitred-head-only",
-            "Only plain mitred casing can lean: take another answer or style.",
+            "mitered-head-only",
+            "Only plain mitered casing can lean: take another answer or style.",
         )
         return
     own = opening.widths
     stock = {"left": trim.casing, "right": trim.casing, "head": trim.head_casing or trim.casing}
-    if opening.foot_style is Foot.PICTURE_FRAME:
-        stock["sill"] = trim.sill_casing or trim.casing
+    if opening.bottom is Bottom.CASING:
+        stock["sill"] = trim.bottom_casing or trim.casing
     ripped = {side: getattr(own, side) for side in stock}
     narrowest = min(ripped[side] or casing.width for side, casing in stock.items())
     # Beyond this the casing stands on edge rather than lies on the wall.

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from longpoint.geometry.checks.style import check_style
 from longpoint.geometry.frame.kernel import ZERO, Frame
-from longpoint.geometry.parts import Part
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import Piece
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.pieces.stool import stool_width
-from longpoint.geometry.readings.inputs import NO_REVEALS, Foot, Opening, SillAnswer, WallAnswer
+from longpoint.geometry.readings.inputs import NO_REVEALS, Bottom, Opening, SillAnswer, WallAnswer
 from longpoint.geometry.readings.outline import Arch, Polygon, Shape
 from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.taken import as_read
@@ -22,9 +22,9 @@ HORNS = ("left_horn_depth", "right_horn_depth")
 def check_trim(opening: Opening, frame: Frame | None, faults: Faults, *, stands_on_stool: bool) -> None:
     """Trim that does not fit the opening it was chosen for; the stool is judged only where it is asked for."""
     _check_reveals(opening, faults)
-    if opening.foot_style is Foot.STOOL and stands_on_stool:
+    if opening.bottom is Bottom.STOOL and stands_on_stool:
         check_stool(opening, faults)
-    if opening.foot_style is Foot.PLINTH and opening.trim.plinth is None:
+    if opening.bottom is Bottom.PLINTH and opening.trim.plinth is None:
         faults.add(
             ("trim", "plinth"),
             "plinth-missing",
@@ -67,14 +67,10 @@ def check_stool(opening: Opening, faults: Faults, least_depth: Fraction = ZERO) 
         faults.add(
             ("trim", "stool"),
             "stool-missing",
-            "This opening stands on a stool and its trim names none: give the stool, or another foot_style.",
+            "This opening stands on a stool and its trim names none: give the stool, or another bottom.",
         )
         return
-    if (
-        readings.sill is not None
-        and opening.sill_answer is SillAnswer.TAPERED_STRIP
-        and readings.sill.by == 0
-    ):
+    if readings.sill is not None and opening.sill_answer is SillAnswer.TAPERED_SHIM and readings.sill.by == 0:
         faults.add(
             ("readings", "sill"),
             "sill-level",
@@ -124,23 +120,23 @@ def _check_stool_stock(opening: Opening, faults: Faults, least_depth: Fraction) 
         )
 
 
-RETURNS = (PartKind.APRON_RETURN, PartKind.STOOL_RETURN, PartKind.FILLET_RETURN, PartKind.CAP_RETURN)
+RETURNS = (PieceKind.APRON_RETURN, PieceKind.STOOL_RETURN, PieceKind.FILLET_RETURN, PieceKind.CAP_RETURN)
 
 
-def check_lengths(opening: Opening, parts: list[Part], faults: Faults) -> None:
+def check_lengths(opening: Opening, pieces: list[Piece], faults: Faults) -> None:
     """Pieces whose edges would have no length left."""
-    for part in parts:
-        if (part.short_point > 0 and part.long_point > 0) or part.kind in RETURNS:
+    for piece in pieces:
+        if (piece.short_point > 0 and piece.long_point > 0) or piece.kind in RETURNS:
             continue
         faults.add(
-            ("readings", *_reading(opening.outline.shape, part.side)),
+            ("readings", *_reading(opening.outline.shape, piece.side)),
             "piece-vanishes",
-            f"The {part.title} would be {spoken(min(part.short_point, part.long_point))} long at its shorter edge. "
+            f"The {piece.title} would be {spoken(min(piece.short_point, piece.long_point))} long at its shorter edge. "
             "The opening is too small for this trim, or a reading is wrong.",
         )
 
 
-_READINGS = {"left": "left_height", "right": "right_height"}
+_READINGS = {"left": "left_jamb_height", "right": "right_jamb_height"}
 
 
 def _reading(shape: Shape, side: str) -> tuple[str | int, ...]:
@@ -149,7 +145,7 @@ def _reading(shape: Shape, side: str) -> tuple[str | int, ...]:
         last = len(shape.sides) - 1
         at = {"sill": 0, "right": 1, "head": 2, "left": last}
         if side.startswith("head "):
-            return ("sides", 1 + int(side.removeprefix("head ")))
+            return ("sides", last - int(side.removeprefix("head ")))
         return ("sides", at.get(side, 0))
     if isinstance(shape, Arch):
         curved = side.startswith("head") or (side in _READINGS and shape.spring_height == 0)

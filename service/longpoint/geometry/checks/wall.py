@@ -7,9 +7,9 @@ from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.frame.lean import lean_degrees
 from longpoint.geometry.frame.saw import compound
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import End, Hand, Part, Step, Taper
-from longpoint.geometry.piece_names import PartKind
-from longpoint.geometry.readings.inputs import Foot, Opening, SillAnswer, WallAnswer
+from longpoint.geometry.piece import End, Hand, Piece, Step, Taper
+from longpoint.geometry.piece_names import PieceKind
+from longpoint.geometry.readings.inputs import Bottom, Opening, SillAnswer, WallAnswer
 from longpoint.lengths import Fraction, Real, spoken
 
 
@@ -71,14 +71,14 @@ def _proud(
 
 
 def _leaning(side: CasedSide, proud: Fraction, corner: Real) -> tuple[Offer, ...]:
-    """Back-bevelled casing that leans on the wall, with the saw's compound setting for equal widths."""
+    """Back-beveled casing that leans on the wall, with the saw's compound setting for equal widths."""
     width = side.outer - side.reveal
     if side.casing is None or proud >= width:
         return ()
     lean = lean_degrees(width, proud)
-    mitre, bevel = compound(corner, 90 - lean)
-    figures = (("lean, degrees", lean), ("saw mitre, degrees", mitre), ("blade bevel, degrees", bevel))
-    detail = "Back-bevel the casing and let it lean on the wall: its mitres become compound cuts."
+    miter, bevel = compound(corner, 90 - lean)
+    figures = (("lean, degrees", lean), ("saw miter, degrees", miter), ("blade bevel, degrees", bevel))
+    detail = "Back-bevel the casing and let it lean on the wall: its miters become compound cuts."
     return (Offer("lean_casing", detail, ("wall_answer",), WallAnswer.LEAN.value, figures),)
 
 
@@ -110,9 +110,9 @@ def _depth(amount: Fraction) -> tuple[tuple[str, Real], ...]:
 def sill_findings(opening: Opening) -> tuple[Finding, ...]:
     """Shims or a tapered strip for a stool on a sill out of level."""
     sill = opening.readings.sill
-    if sill is None or sill.by == 0 or opening.foot_style is not Foot.STOOL:
+    if sill is None or sill.by == 0 or opening.bottom is not Bottom.STOOL:
         return ()
-    if opening.sill_answer is SillAnswer.TAPERED_STRIP:
+    if opening.sill_answer is SillAnswer.TAPERED_SHIM:
         return ()  # an answer that was taken up
     shim = Offer(
         "shim",
@@ -123,10 +123,10 @@ def sill_findings(opening: Opening) -> tuple[Finding, ...]:
         (("shim at the low end", sill.by), ("shim at the middle", sill.by / 2)),
     )
     strip = Offer(
-        "tapered_strip",
+        "tapered_shim",
         f"Rip one strip from {spoken(sill.by)} at its {sill.low} end to nothing, and lay the stool on it.",
         ("sill_answer",),
-        "tapered_strip",
+        "tapered_shim",
         (("rip width at the low end", sill.by),),
     )
     detail = (
@@ -135,15 +135,15 @@ def sill_findings(opening: Opening) -> tuple[Finding, ...]:
     return (Finding("sill-out-of-level", "sill", detail, sill.by, (shim, strip)),)
 
 
-def levelling_strip(opening: Opening, frame: Frame) -> Part:
+def tapered_shim(opening: Opening, frame: Frame) -> Piece:
     """The tapered strip under a stool."""
     sill, stool = opening.readings.sill, opening.trim.stool
     assert sill is not None
     assert stool is not None
     length = frame.sides[0]
     taper = Taper(sill.by, ZERO) if sill.low is Hand.LEFT else Taper(ZERO, sill.by)
-    return Part(
-        kind=PartKind.LEVELLING_STRIP,
+    return Piece(
+        kind=PieceKind.TAPERED_SHIM,
         side="",
         profile=stool.profile,
         short_point=length,

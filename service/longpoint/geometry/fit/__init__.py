@@ -9,7 +9,7 @@ from longpoint.geometry.fit.check import FALSE_ALARMS, Bow, Checked, Verdict, ch
 from longpoint.geometry.fit.closing import SAW_STEP, Closed, close
 from longpoint.geometry.fit.contradictions import Contradiction, Mend
 from longpoint.geometry.fit.miter_gap import MiterGap, miter_gap
-from longpoint.geometry.fit.readings import BUBBLE_SPREAD, TAPE_SPREAD, Kind, Reading
+from longpoint.geometry.fit.readings import BUBBLE_SPREAD, TAPE_SPREAD, Reading, ReadingKind
 from longpoint.geometry.fit.saw_check import OFF_ZERO, SawCheck, saw_check
 from longpoint.geometry.fit.six_readings import SixCheck, six_check
 from longpoint.geometry.fit.slips import Slip
@@ -21,7 +21,7 @@ from longpoint.geometry.fit.spreads import (
     side,
     spread_of,
 )
-from longpoint.geometry.fit.suspects import Suspect
+from longpoint.geometry.fit.suspects import SuspectReading
 
 __all__ = [
     "BUBBLE_SPREAD",
@@ -37,14 +37,14 @@ __all__ = [
     "Checked",
     "Closed",
     "Contradiction",
-    "Kind",
     "Mend",
     "MiterGap",
     "Reading",
+    "ReadingKind",
     "SawCheck",
     "SixCheck",
     "Slip",
-    "Suspect",
+    "SuspectReading",
     "Verdict",
     "adjust",
     "angle",

@@ -77,7 +77,7 @@ def adjust(
     """Fit a four-sided shape to readings; None where they do not determine one, or none can be found.
 
     Args:
-        readings: five or more, each length above nought; with a level or plumb line six or more.
+        readings: five or more, each length above zero; with a level or plumb line six or more.
         tape: the spread of a reading that names none, inches, root mean square.
         start: unknowns to begin from, where they are known nearly.
     """

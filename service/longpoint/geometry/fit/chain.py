@@ -22,7 +22,7 @@ class Chain(Value, frozen=True):
     Attributes:
         lengths: of each piece, from corner to corner, inches.
         directions: of each piece in the order of the chain, degrees counterclockwise, running on without jumps of 360;
-            of an arch from the line of its springings, so that its crown runs at nought.
+            of an arch from the line of its springings, so that its crown runs at zero.
         closed: whether the last piece ends where the first begins.
     """
 

@@ -11,23 +11,23 @@ from enum import StrEnum
 
 from longpoint.geometry.fit.adjust import Adjusted, adjust, without
 from longpoint.geometry.fit.contradictions import Contradiction, Mend, contradictions, mends
-from longpoint.geometry.fit.readings import MIDDLES, TAPE_SPREAD, Kind, Reading, own_spread
+from longpoint.geometry.fit.readings import MIDDLES, TAPE_SPREAD, Reading, ReadingKind, own_spread
 from longpoint.geometry.fit.six_readings import ALARM
-from longpoint.geometry.fit.suspects import Suspect, predicted, suspects
+from longpoint.geometry.fit.suspects import SuspectReading, predicted, suspects
 from longpoint.values import Value
 
 FALSE_ALARMS = 0.01
 """Of all openings whose readings are true, the part that still alarms: a house of 40 has 0.4 of them by chance."""
 
 _ASKED_FIRST = (
-    Kind.DIAGONAL_FROM_BOTTOM_LEFT,
-    Kind.DIAGONAL_FROM_BOTTOM_RIGHT,
-    Kind.WIDTH_BOTTOM,
-    Kind.HEIGHT_LEFT,
-    Kind.WIDTH_TOP,
-    Kind.HEIGHT_RIGHT,
+    ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT,
+    ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT,
+    ReadingKind.WIDTH_BOTTOM,
+    ReadingKind.HEIGHT_LEFT,
+    ReadingKind.WIDTH_TOP,
+    ReadingKind.HEIGHT_RIGHT,
 )
-_ASKED_ON_AN_ALARM = (Kind.SILL_LEVEL, Kind.LEFT_PLUMB, Kind.RIGHT_PLUMB)
+_ASKED_ON_AN_ALARM = (ReadingKind.SILL_LEVEL, ReadingKind.LEFT_PLUMB, ReadingKind.RIGHT_PLUMB)
 
 
 class Verdict(StrEnum):
@@ -50,7 +50,7 @@ class Bow(Value, frozen=True):
         spread: of that, inches, root mean square.
     """
 
-    kind: Kind
+    kind: ReadingKind
     by: float
     spread: float
 
@@ -73,9 +73,9 @@ class Checked(Value, frozen=True):
 
     verdict: Verdict
     shape: Adjusted | None
-    suspects: tuple[Suspect, ...] = ()
+    suspects: tuple[SuspectReading, ...] = ()
     take_again: tuple[int, ...] = ()
-    ask: tuple[Kind, ...] = ()
+    ask: tuple[ReadingKind, ...] = ()
     unchecked: tuple[int, ...] = ()
     bows: tuple[Bow, ...] = ()
     contradictions: tuple[Contradiction, ...] = ()
@@ -86,7 +86,7 @@ def check(readings: Sequence[Reading], tape: float = TAPE_SPREAD) -> Checked:
     """Check an opening's readings against each other.
 
     Args:
-        readings: of one four-sided opening, each length above nought.
+        readings: of one four-sided opening, each length above zero.
         tape: the spread of a reading that names none, inches, root mean square.
     """
     if impossible := contradictions(readings):
@@ -131,7 +131,7 @@ def _without_a_shape(readings: Sequence[Reading], tape: float) -> Checked:
 def _named(
     readings: Sequence[Reading],
     shape: Adjusted | None,
-    found: Sequence[Suspect],
+    found: Sequence[SuspectReading],
     unchecked: tuple[int, ...],
     bows: tuple[Bow, ...],
 ) -> Checked:
@@ -148,7 +148,7 @@ def _named(
     )
 
 
-def _not_read(readings: Sequence[Reading], kinds: Sequence[Kind]) -> tuple[Kind, ...]:
+def _not_read(readings: Sequence[Reading], kinds: Sequence[ReadingKind]) -> tuple[ReadingKind, ...]:
     taken = {reading.kind for reading in readings}
     return tuple(kind for kind in kinds if kind not in taken)
 

@@ -19,7 +19,7 @@ from longpoint.geometry.fit.rounded_chain import (
     MOST_AT_A_CORNER,
     MOST_AT_THE_END,
     SAME_MARK,
-    Found,
+    RoundedChain,
     best_ways,
     carried,
     errors,
@@ -102,7 +102,7 @@ def close(chain: Chain, step: Fraction, saw_step: Fraction = SAW_STEP) -> Closed
 class _Search:
     """The best way so far of rounding one chain."""
 
-    found: Found
+    found: RoundedChain
     way: Way
 
     def __init__(self, chain: Chain, step: Fraction, saw_step: Fraction) -> None:
@@ -135,7 +135,7 @@ class _Search:
             least = gap if least is None else min(least, gap)
         return None if least is None else least * float(self.step)
 
-    def _keep(self, found: Found, way: Way) -> None:
+    def _keep(self, found: RoundedChain, way: Way) -> None:
         if found.cost < self.cost:
             self.found, self.way, self.cost = found, way, found.cost
 

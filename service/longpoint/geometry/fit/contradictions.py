@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from longpoint.geometry.fit.adjust import adjust
-from longpoint.geometry.fit.readings import Kind, Reading
+from longpoint.geometry.fit.readings import Reading, ReadingKind
 from longpoint.geometry.fit.slips import Slip, usual_slips
 from longpoint.lengths import Real
 from longpoint.values import Value
 
-_RISING, _FALLING = Kind.DIAGONAL_FROM_BOTTOM_LEFT, Kind.DIAGONAL_FROM_BOTTOM_RIGHT
+_RISING, _FALLING = ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT, ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT
 TRIANGLES = (
-    (Kind.WIDTH_BOTTOM, Kind.HEIGHT_RIGHT, _RISING),
-    (Kind.WIDTH_TOP, Kind.HEIGHT_LEFT, _RISING),
-    (Kind.WIDTH_BOTTOM, Kind.HEIGHT_LEFT, _FALLING),
-    (Kind.WIDTH_TOP, Kind.HEIGHT_RIGHT, _FALLING),
+    (ReadingKind.WIDTH_BOTTOM, ReadingKind.HEIGHT_RIGHT, _RISING),
+    (ReadingKind.WIDTH_TOP, ReadingKind.HEIGHT_LEFT, _RISING),
+    (ReadingKind.WIDTH_BOTTOM, ReadingKind.HEIGHT_LEFT, _FALLING),
+    (ReadingKind.WIDTH_TOP, ReadingKind.HEIGHT_RIGHT, _FALLING),
 )
 
 
@@ -27,7 +27,7 @@ class Contradiction(Value, frozen=True):
         by: how much longer it is than the other two together, inches; 0 where the triangle is flat.
     """
 
-    kinds: tuple[Kind, Kind, Kind]
+    kinds: tuple[ReadingKind, ReadingKind, ReadingKind]
     by: Real
 
 
@@ -42,14 +42,14 @@ class Mend(Value, frozen=True):
     """
 
     number: int
-    kind: Kind
+    kind: ReadingKind
     slip: Slip
     closes: bool | None
 
 
 def contradictions(readings: Sequence[Reading]) -> tuple[Contradiction, ...]:
     """Every triangle of sides and a diagonal that cannot be."""
-    lengths: dict[Kind, Real] = {}
+    lengths: dict[ReadingKind, Real] = {}
     for reading in readings:
         lengths.setdefault(reading.kind, reading.value)
     found = []

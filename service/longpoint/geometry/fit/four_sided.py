@@ -10,29 +10,29 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping, Sequence
 
-from longpoint.geometry.fit.readings import BUBBLES, Kind, Reading
+from longpoint.geometry.fit.readings import BUBBLES, Reading, ReadingKind
 
 Unknowns = Sequence[float]
 Corners = tuple[tuple[float, float], ...]
 Says = tuple[float, list[float]]
 
 # How much each corner's x and y, in the order of the unknowns, adds to the vector that a reading measures along.
-_RUNS: Mapping[Kind, tuple[float, float, float]] = {
+_RUNS: Mapping[ReadingKind, tuple[float, float, float]] = {
     # bottom right, top right, top left
-    Kind.WIDTH_BOTTOM: (1, 0, 0),
-    Kind.WIDTH_MIDDLE: (0.5, 0.5, -0.5),
-    Kind.WIDTH_TOP: (0, 1, -1),
-    Kind.HEIGHT_LEFT: (0, 0, 1),
-    Kind.HEIGHT_MIDDLE: (-0.5, 0.5, 0.5),
-    Kind.HEIGHT_RIGHT: (-1, 1, 0),
-    Kind.DIAGONAL_FROM_BOTTOM_LEFT: (0, 1, 0),
-    Kind.DIAGONAL_FROM_BOTTOM_RIGHT: (-1, 0, 1),
-    Kind.SILL_LEVEL: (1, 0, 0),
-    Kind.HEAD_LEVEL: (0, 1, -1),
-    Kind.LEFT_PLUMB: (0, 0, 1),
-    Kind.RIGHT_PLUMB: (-1, 1, 0),
+    ReadingKind.WIDTH_BOTTOM: (1, 0, 0),
+    ReadingKind.WIDTH_MIDDLE: (0.5, 0.5, -0.5),
+    ReadingKind.WIDTH_TOP: (0, 1, -1),
+    ReadingKind.HEIGHT_LEFT: (0, 0, 1),
+    ReadingKind.HEIGHT_MIDDLE: (-0.5, 0.5, 0.5),
+    ReadingKind.HEIGHT_RIGHT: (-1, 1, 0),
+    ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT: (0, 1, 0),
+    ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT: (-1, 0, 1),
+    ReadingKind.SILL_LEVEL: (1, 0, 0),
+    ReadingKind.HEAD_LEVEL: (0, 1, -1),
+    ReadingKind.LEFT_PLUMB: (0, 0, 1),
+    ReadingKind.RIGHT_PLUMB: (-1, 1, 0),
 }
-_LEVELS = frozenset({Kind.SILL_LEVEL, Kind.HEAD_LEVEL})
+_LEVELS = frozenset({ReadingKind.SILL_LEVEL, ReadingKind.HEAD_LEVEL})
 
 
 def says(reading: Reading, at: Unknowns) -> Says:
@@ -69,16 +69,18 @@ def corners_of(at: Unknowns) -> Corners:
 
 def begin(readings: Sequence[Reading]) -> list[float]:
     """A rectangle to begin from, of the middle of what was read; by the diagonals where a side was not."""
-    width = _middle(readings, Kind.WIDTH_BOTTOM, Kind.WIDTH_MIDDLE, Kind.WIDTH_TOP)
-    height = _middle(readings, Kind.HEIGHT_LEFT, Kind.HEIGHT_MIDDLE, Kind.HEIGHT_RIGHT)
-    diagonal = _middle(readings, Kind.DIAGONAL_FROM_BOTTOM_LEFT, Kind.DIAGONAL_FROM_BOTTOM_RIGHT)
+    width = _middle(readings, ReadingKind.WIDTH_BOTTOM, ReadingKind.WIDTH_MIDDLE, ReadingKind.WIDTH_TOP)
+    height = _middle(readings, ReadingKind.HEIGHT_LEFT, ReadingKind.HEIGHT_MIDDLE, ReadingKind.HEIGHT_RIGHT)
+    diagonal = _middle(
+        readings, ReadingKind.DIAGONAL_FROM_BOTTOM_LEFT, ReadingKind.DIAGONAL_FROM_BOTTOM_RIGHT
+    )
     width = width or (_leg(diagonal, height) if height else diagonal / math.sqrt(2))
     height = height or _leg(diagonal, width)
     turned = [0.0] if any(reading.kind in BUBBLES for reading in readings) else []
     return [width, width, height, 0.0, height, *turned]
 
 
-def _middle(readings: Sequence[Reading], *kinds: Kind) -> float:
+def _middle(readings: Sequence[Reading], *kinds: ReadingKind) -> float:
     found = sorted(float(reading.value) for reading in readings if reading.kind in kinds)
     return found[len(found) // 2] if found else 0.0
 

@@ -18,7 +18,7 @@ STRAIGHT_SPREAD = 1 / 8
 """Inches that a reading across the middle is off at least: it takes both members to be straight."""
 
 
-class Kind(StrEnum):
+class ReadingKind(StrEnum):
     """A reading, all from the jamb's inside faces: from corner to corner, or between the middles of two members."""
 
     WIDTH_BOTTOM = "width_bottom"
@@ -35,8 +35,10 @@ class Kind(StrEnum):
     RIGHT_PLUMB = "right_plumb"
 
 
-MIDDLES = frozenset({Kind.WIDTH_MIDDLE, Kind.HEIGHT_MIDDLE})
-BUBBLES = frozenset({Kind.SILL_LEVEL, Kind.HEAD_LEVEL, Kind.LEFT_PLUMB, Kind.RIGHT_PLUMB})
+MIDDLES = frozenset({ReadingKind.WIDTH_MIDDLE, ReadingKind.HEIGHT_MIDDLE})
+BUBBLES = frozenset(
+    {ReadingKind.SILL_LEVEL, ReadingKind.HEAD_LEVEL, ReadingKind.LEFT_PLUMB, ReadingKind.RIGHT_PLUMB}
+)
 
 
 class Reading(Value, frozen=True):
@@ -50,7 +52,7 @@ class Reading(Value, frozen=True):
         over: of a level or plumb line, the length that the value was read over, inches; None for the whole side.
     """
 
-    kind: Kind
+    kind: ReadingKind
     value: Real
     spread: float | None = None
     over: Real | None = None

@@ -14,7 +14,7 @@ MOST_AT_A_CORNER = 1.5
 SAME_MARK = 1e-9
 
 
-class Piece(NamedTuple):
+class ChainPiece(NamedTuple):
     """A piece in steps.
 
     Attributes:
@@ -30,7 +30,7 @@ class Piece(NamedTuple):
     units: tuple[tuple[float, float], ...]
 
 
-class Found(NamedTuple):
+class RoundedChain(NamedTuple):
     """A chain on its marks.
 
     Attributes:
@@ -46,7 +46,9 @@ class Found(NamedTuple):
     gap: float
 
 
-def errors(pieces: Sequence[Piece], marks: Sequence[int], chosen: Sequence[int]) -> list[tuple[float, float]]:
+def errors(
+    pieces: Sequence[ChainPiece], marks: Sequence[int], chosen: Sequence[int]
+) -> list[tuple[float, float]]:
     """How far each corner after the start lies from its place, across and up, in steps."""
     across = up = 0.0
     found = []
@@ -58,13 +60,13 @@ def errors(pieces: Sequence[Piece], marks: Sequence[int], chosen: Sequence[int])
     return found
 
 
-def found_of(pieces: Sequence[Piece], marks: Sequence[int], chosen: Sequence[int]) -> Found:
+def found_of(pieces: Sequence[ChainPiece], marks: Sequence[int], chosen: Sequence[int]) -> RoundedChain:
     gaps = [math.hypot(*error) for error in errors(pieces, marks, chosen)]
     cost = max(gaps[-1] / MOST_AT_THE_END, max(gaps) / MOST_AT_A_CORNER)
-    return Found(tuple(marks), tuple(chosen), cost, gaps[-1])
+    return RoundedChain(tuple(marks), tuple(chosen), cost, gaps[-1])
 
 
-def carried(pieces: Sequence[Piece], paired: int) -> list[int]:
+def carried(pieces: Sequence[ChainPiece], paired: int) -> list[int]:
     """Marks taken along the chain, of each piece's two the one that leaves the error shortest.
 
     Args:
@@ -89,7 +91,7 @@ def carried(pieces: Sequence[Piece], paired: int) -> list[int]:
     return marks
 
 
-def _shortest(piece: Piece, across: float, up: float) -> int:
+def _shortest(piece: ChainPiece, across: float, up: float) -> int:
     unit = piece.units[0]
     across, up = across - piece.across, up - piece.up
     low = math.hypot(across + piece.low * unit[0], up + piece.low * unit[1])
@@ -97,7 +99,7 @@ def _shortest(piece: Piece, across: float, up: float) -> int:
     return piece.low if low <= high else piece.high
 
 
-def _close(pieces: Sequence[Piece], marks: list[int], number: int, count: int) -> None:
+def _close(pieces: Sequence[ChainPiece], marks: list[int], number: int, count: int) -> None:
     """Give a piece that lies across the axis the mark that brings the end of the first `count` pieces nearest."""
     for other in range(number + 1, count):
         marks[other] = marks[count - 1 - other]
@@ -109,7 +111,7 @@ def _close(pieces: Sequence[Piece], marks: list[int], number: int, count: int) -
             best, marks[number] = gap, mark
 
 
-def exchanged(pieces: Sequence[Piece], marks: Sequence[int], paired: int) -> Found:
+def exchanged(pieces: Sequence[ChainPiece], marks: Sequence[int], paired: int) -> RoundedChain:
     """Exchange the low and high marks of one or two pieces (or mirrored pairs) that lower the cost most,
     until it passes or none does."""
     chosen = (0,) * len(pieces)
@@ -135,7 +137,7 @@ def exchanged(pieces: Sequence[Piece], marks: Sequence[int], paired: int) -> Fou
 
 
 def _shift_of_the_end(
-    pieces: Sequence[Piece], marks: Sequence[int], move: tuple[int, ...]
+    pieces: Sequence[ChainPiece], marks: Sequence[int], move: tuple[int, ...]
 ) -> tuple[float, float]:
     across = up = 0.0
     for number in move:
@@ -146,14 +148,14 @@ def _shift_of_the_end(
     return across, up
 
 
-def _moves(pieces: Sequence[Piece], paired: int) -> Iterator[tuple[int, ...]]:
+def _moves(pieces: Sequence[ChainPiece], paired: int) -> Iterator[tuple[int, ...]]:
     for number, piece in enumerate(pieces):
         last = paired - 1 - number
         if piece.low != piece.high and not (number < paired and last < number):
             yield (number, last) if number < last else (number,)
 
 
-def _flipped(pieces: Sequence[Piece], marks: Sequence[int], move: tuple[int, ...]) -> tuple[int, ...]:
+def _flipped(pieces: Sequence[ChainPiece], marks: Sequence[int], move: tuple[int, ...]) -> tuple[int, ...]:
     flipped = list(marks)
     for number in move:
         flipped[number] = pieces[number].low + pieces[number].high - marks[number]
@@ -183,7 +185,7 @@ _KEPT = 64
 """How many beginnings of a long chain are followed side by side."""
 
 
-def every_way(pieces: Sequence[Piece]) -> tuple[Found, float]:
+def every_way(pieces: Sequence[ChainPiece]) -> tuple[RoundedChain, float]:
     """The best of all marks and directions of a short chain, and the least gap that any leaves at its end."""
     begun = [_NOTHING]
     for piece in pieces:
@@ -192,7 +194,7 @@ def every_way(pieces: Sequence[Piece]) -> tuple[Found, float]:
     return _found(pieces, best), min(math.hypot(one.across, one.up) for one in begun)
 
 
-def best_ways(pieces: Sequence[Piece]) -> Found:
+def best_ways(pieces: Sequence[ChainPiece]) -> RoundedChain:
     """A chain of any length, followed from its beginning along those ways of cutting that leave the smallest errors."""
     begun = [_NOTHING]
     for piece in pieces:
@@ -200,7 +202,7 @@ def best_ways(pieces: Sequence[Piece]) -> Found:
     return _found(pieces, min(begun, key=_cost))
 
 
-def _longer(begun: Sequence[_Begun], piece: Piece) -> list[_Begun]:
+def _longer(begun: Sequence[_Begun], piece: ChainPiece) -> list[_Begun]:
     options = [
         _Option(mark, which, mark * unit[0] - piece.across, mark * unit[1] - piece.up)
         for mark in dict.fromkeys((piece.low, piece.high))
@@ -222,5 +224,5 @@ def _worst_then_last(begun: _Begun) -> tuple[bool, float]:
     return begun.worst > MOST_AT_A_CORNER, math.hypot(begun.across, begun.up)
 
 
-def _found(pieces: Sequence[Piece], begun: _Begun) -> Found:
+def _found(pieces: Sequence[ChainPiece], begun: _Begun) -> RoundedChain:
     return found_of(pieces, [each.mark for each in begun.taken], [each.which for each in begun.taken])

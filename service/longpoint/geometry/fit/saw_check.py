@@ -22,7 +22,7 @@ class SawCheck(Value, frozen=True):
             line of its springings), inches.
         across: the same at right angles to that line.
         opens: both together: how far the whole stands open.
-        first_joint: the corner to cut and try first, counted from nought: the first of those whose settings recur most.
+        first_joint: the corner to cut and try first, counted from zero: the first of those whose settings recur most.
         alike: how many corners have its settings.
         dry_fit: how many pieces from the start to lay out dry before the rest is cut: a quarter.
     """

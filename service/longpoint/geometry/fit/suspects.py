@@ -8,7 +8,7 @@ from collections.abc import Mapping, Sequence
 from longpoint.geometry.fit.adjust import Adjusted
 from longpoint.geometry.fit.four_sided import says
 from longpoint.geometry.fit.least_squares import Residuals
-from longpoint.geometry.fit.readings import Kind, Reading, weight_spread
+from longpoint.geometry.fit.readings import Reading, ReadingKind, weight_spread
 from longpoint.geometry.fit.six_readings import ALARM
 from longpoint.geometry.fit.slips import Slip, nearest_slip
 from longpoint.values import Value
@@ -20,7 +20,7 @@ _SAME = 0.98
 """Residuals correlated by more belong to readings that cannot be told apart."""
 
 
-class Suspect(Value, frozen=True):
+class SuspectReading(Value, frozen=True):
     """A reading without which the others agree.
 
     Attributes:
@@ -34,7 +34,7 @@ class Suspect(Value, frozen=True):
     """
 
     number: int
-    kind: Kind
+    kind: ReadingKind
     off: float
     spread: float
     slip: Slip | None
@@ -59,7 +59,7 @@ def predicted(reading: Reading, shape: Adjusted, own: float) -> tuple[float, flo
 
 def suspects(
     readings: Sequence[Reading], refits: Mapping[int, Adjusted], quality: Residuals | None, tape: float
-) -> list[Suspect]:
+) -> list[SuspectReading]:
     """The suspects, the likeliest first; none where the others never agree, so that more than one must be off.
 
     Args:
@@ -84,7 +84,7 @@ def suspects(
             if quality and other != number and abs(quality.correlations[number][other]) > _SAME
         )
         off = float(reading.value) - should_be
-        suspect = Suspect(number, reading.kind, off, spread, usual[0] if usual else None, tuple(alike))
+        suspect = SuspectReading(number, reading.kind, off, spread, usual[0] if usual else None, tuple(alike))
         found.append((usual[1] if usual else math.inf, refit.sum_of_squares, suspect))
     found.sort(key=lambda each: each[:2])
     return [suspect for _, _, suspect in found]

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterator, Sequence
 
 from longpoint.geometry.fit.chain import Chain, Mirror, begun_at
-from longpoint.geometry.fit.rounded_chain import SAME_MARK, Piece
+from longpoint.geometry.fit.rounded_chain import SAME_MARK, ChainPiece
 from longpoint.lengths import Fraction
 from longpoint.values import Value
 
@@ -35,7 +35,7 @@ class Way(Value, frozen=True):
     start: int
     crown: float
     settings: tuple[tuple[int, ...], ...]
-    pieces: tuple[Piece, ...]
+    pieces: tuple[ChainPiece, ...]
     paired: int
 
 
@@ -81,15 +81,15 @@ def _side(number: int, axis: Mirror, chain: Chain) -> int:
 
 
 def _away_from_nought(counted: float) -> int:
-    """The nearest whole number, halves away from nought."""
+    """The nearest whole number, halves away from zero."""
     return int(math.copysign(math.floor(abs(counted) + 0.5 + SAME_MARK), counted))
 
 
-def _piece(size: float, degrees: float, settings: tuple[int, ...], saw_step: float, lean: int) -> Piece:
+def _piece(size: float, degrees: float, settings: tuple[int, ...], saw_step: float, lean: int) -> ChainPiece:
     """A piece of `size` steps. Its two marks differ by one, or not at all where it lies on one and does not lean."""
     low, high = math.floor(size + SAME_MARK), math.ceil(size - SAME_MARK)
     if low == high:
         low, high = max(min(low, low + lean), 0), max(high, high + lean)
     true = math.radians(degrees)
     units = tuple((math.cos(at), math.sin(at)) for at in (math.radians(each * saw_step) for each in settings))
-    return Piece(size * math.cos(true), size * math.sin(true), low, high, units)
+    return ChainPiece(size * math.cos(true), size * math.sin(true), low, high, units)

@@ -17,7 +17,7 @@ class Curve(Value, frozen=True):
 
     Attributes:
         radius: exact.
-        half_angle: degrees between the curve's middle and its springing, seen from the centre.
+        half_angle: degrees between the curve's middle and its springing, seen from the center.
         pieces: how many equal segments.
         departure: how far a segment's middle lies inside the true curve.
     """

@@ -1,8 +1,8 @@
 """The frame kernel: a convex, straight-sided opening and the joints that casing makes around it.
 
-The jamb's inside faces are a polygon taken anticlockwise, side 0 at the bottom. Casing on a side lies
+The jamb's inside faces are a polygon taken counterclockwise, side 0 at the bottom. Casing on a side lies
 between two lines parallel to it: its inner line, moved out by the reveal, and its outer line, moved out
-by reveal plus casing width. Whatever a piece runs to at a corner (a mitre, the line it stands on, the
+by reveal plus casing width. Whatever a piece runs to at a corner (a miter, the line it stands on, the
 head it butts) is where those two lines cross another line, so one function, `meet`, gives every length.
 
 On exact right angles all of it stays rational.
@@ -46,7 +46,7 @@ class Frame(Value, frozen=True):
     """The jamb's inside faces.
 
     Attributes:
-        sides: lengths, anticlockwise from the bottom.
+        sides: lengths, counterclockwise from the bottom.
         corners: corner i lies between side i and the next one.
     """
 

@@ -46,9 +46,9 @@ def leaning_stand(at: Corner, mine: CasedSide, base: Real, rise: Fraction) -> tu
     return inner, outer, -math.degrees(math.asin(float(at.cos) * float(rise) / math.hypot(own, float(rise))))
 
 
-def face_run(bevel: float, thickness: Fraction, mitre: Real) -> float:
-    """How far a bevelled cut runs along the piece from back to face, positive where the face is the longer."""
-    return float(thickness) * math.tan(math.radians(bevel)) / math.cos(math.radians(mitre))
+def face_run(bevel: float, thickness: Fraction, miter: Real) -> float:
+    """How far a beveled cut runs along the piece from back to face, positive where the face is the longer."""
+    return float(thickness) * math.tan(math.radians(bevel)) / math.cos(math.radians(miter))
 
 
 def _across(side: CasedSide, rise: Fraction) -> float:

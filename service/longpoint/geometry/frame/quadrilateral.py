@@ -64,7 +64,9 @@ def quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
         return None
     _refuse_reflex(corners, field, faults)
     _refuse_doubtful(shape, corners, field, faults)
-    return Frame((shape.jamb_width, shape.right_height, shape.head_width, shape.left_height), corners)
+    return Frame(
+        (shape.jamb_width, shape.right_jamb_height, shape.head_width, shape.left_jamb_height), corners
+    )
 
 
 def determining_field(shape: Quadrilateral) -> str | None:
@@ -81,7 +83,12 @@ def determining_field(shape: Quadrilateral) -> str | None:
 
 def corners_by(shape: Quadrilateral, field: str) -> tuple[Corner, ...] | None:
     """The corners by one diagonal or angle, in the order of `CORNER_NAMES`; None where nothing closes."""
-    bottom, right, top, left = shape.jamb_width, shape.right_height, shape.head_width, shape.left_height
+    bottom, right, top, left = (
+        shape.jamb_width,
+        shape.right_jamb_height,
+        shape.head_width,
+        shape.left_jamb_height,
+    )
     rising = field in ("diagonal_from_bottom_left", "bottom_right_angle", "top_left_angle")
     if field.endswith("_angle"):
         at = corner(getattr(shape, field))
@@ -121,9 +128,14 @@ def _remainder(at: Corner, other: float) -> float:
 
 
 def _positive(shape: Quadrilateral, faults: Faults) -> bool:
-    if shape.jamb_width > 0 and shape.head_width > 0 and shape.left_height > 0 and shape.right_height > 0:
+    if (
+        shape.jamb_width > 0
+        and shape.head_width > 0
+        and shape.left_jamb_height > 0
+        and shape.right_jamb_height > 0
+    ):
         return True
-    for name in ("jamb_width", "head_width", "left_height", "right_height"):
+    for name in ("jamb_width", "head_width", "left_jamb_height", "right_jamb_height"):
         if getattr(shape, name) <= 0:
             faults.add(("readings", name), "not-positive", f"The {_words(name)} must be more than nothing.")
     return False
@@ -145,8 +157,8 @@ def _refuse_doubtful(shape: Quadrilateral, corners: tuple[Corner, ...], field: s
     if field.endswith("_angle") or any(each is SQUARE for each in corners):
         return
     rising = field == "diagonal_from_bottom_left"
-    below = shape.jamb_width * (shape.right_height if rising else shape.left_height)
-    above = shape.head_width * (shape.left_height if rising else shape.right_height)
+    below = shape.jamb_width * (shape.right_jamb_height if rising else shape.left_jamb_height)
+    above = shape.head_width * (shape.left_jamb_height if rising else shape.right_jamb_height)
     low, high = (corners[0], corners[2]) if rising else (corners[3], corners[1])
     diagonal: Fraction = getattr(shape, field)
     doubt = math.degrees(float(TAPE_ERROR * diagonal) / min(float(below * low.sin), float(above * high.sin)))

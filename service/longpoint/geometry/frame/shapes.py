@@ -32,10 +32,10 @@ EXACT = 1e-9
 def frame_of(shape: Shape, faults: Faults) -> Frame | None:
     """The frame of an opening's outline; None, with the faults told, when there is none."""
     if isinstance(shape, PlumbSides):
-        if shape.left_height == shape.right_height:
-            return rectangle(shape.jamb_width, shape.left_height)
-        frame = plumb_sided(shape.jamb_width, shape.left_height, shape.right_height)
-        check_corners(frame.corners, ("readings", "left_height"), faults)
+        if shape.left_jamb_height == shape.right_jamb_height:
+            return rectangle(shape.jamb_width, shape.left_jamb_height)
+        frame = plumb_sided(shape.jamb_width, shape.left_jamb_height, shape.right_jamb_height)
+        check_corners(frame.corners, ("readings", "left_jamb_height"), faults)
         return frame
     if isinstance(shape, Polygon):
         return _polygon(shape, faults)
@@ -78,7 +78,7 @@ _THREE = ("bottom right", "top", "bottom left")
 
 
 def corner_name(number: int, corners: int) -> str:
-    """A corner in words, the base's right-hand one being number nought: "top right corner".
+    """A corner in words, the base's right-hand one being number zero: "top right corner".
 
     Where there are many it goes by its sides, counted from the base as they are read.
     """

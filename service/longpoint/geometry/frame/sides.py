@@ -8,7 +8,7 @@ from functools import lru_cache
 from msgspec.structs import replace
 
 from longpoint.geometry.frame.kernel import ZERO, Frame, meet
-from longpoint.geometry.readings.inputs import Foot, Opening, Reveals, WallAnswer, Widths
+from longpoint.geometry.readings.inputs import Bottom, Opening, Reveals, WallAnswer, Widths
 from longpoint.geometry.readings.outline import Arch, Polygon
 from longpoint.geometry.readings.trim import Casing, Trim
 from longpoint.geometry.value import KEPT
@@ -27,7 +27,7 @@ class CasedSide(Value, frozen=True):
         outer: where the casing's outside edge lies: reveal + width.
         edge: where all trim on this side ends: the casing's outside edge, or the back band's.
         ripped: whether the casing is ripped narrower than its stock.
-        set_back: of the jamb extension on this side, counted in the reveal; nought without one.
+        set_back: of the jamb extension on this side, counted in the reveal; zero without one.
     """
 
     name: str
@@ -41,18 +41,18 @@ class CasedSide(Value, frozen=True):
 
 def base_line(choices: _Choices) -> Fraction:
     """How far below the base reading the legs end (negative: above it)."""
-    if choices.foot is Foot.FLOOR:
+    if choices.foot is Bottom.FLOOR:
         return -choices.trim.floor_clearance
-    if choices.foot is Foot.PLINTH and choices.trim.plinth is not None:
+    if choices.foot is Bottom.PLINTH and choices.trim.plinth is not None:
         return -choices.trim.plinth.height
     return ZERO
 
 
 def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
-    """Each side of the frame with its own reveal and casing, the base or sill first, anticlockwise."""
+    """Each side of the frame with its own reveal and casing, the base or sill first, counterclockwise."""
     wall = opening.outline.wall
     proud = wall.proud if wall is not None and opening.wall_answer is WallAnswer.EXTEND else ()
-    choices = _Choices(opening.trim, opening.foot_style, opening.reveals, opening.widths, proud)
+    choices = _Choices(opening.trim, opening.bottom, opening.reveals, opening.widths, proud)
     return _sides(choices, len(frame.sides))
 
 
@@ -60,7 +60,7 @@ class _Choices(Value, frozen=True):
     """What an opening's casing follows from. Attributes: proud, the wall at each corner where the jamb is extended."""
 
     trim: Trim
-    foot: Foot
+    foot: Bottom
     reveals: Reveals
     widths: Widths
     proud: tuple[Fraction, ...]
@@ -70,12 +70,13 @@ class _Choices(Value, frozen=True):
 def _sides(choices: _Choices, count: int) -> tuple[CasedSide, ...]:
     trim, own = choices.trim, choices.reveals
     head = trim.head_casing or trim.casing
-    if choices.foot is Foot.PICTURE_FRAME:
-        first = _cased(choices, "sill", own.sill, trim.sill_casing or trim.casing, "sill", 0)
+    if choices.foot is Bottom.CASING:
+        first = _cased(choices, "sill", own.sill, trim.bottom_casing or trim.casing, "sill", 0)
     else:
         base = base_line(choices)
         first = CasedSide("base", base, None, base, base)
-    names = ["head"] if count == 4 else [f"head {number}" for number in range(1, count - 2)]
+    # Sides go counterclockwise, pieces of a head are counted from the left.
+    names = ["head"] if count == 4 else [f"head {number}" for number in range(count - 3, 0, -1)]
     return (
         first,
         _cased(choices, "right", own.right, trim.casing, "right", 1),
@@ -108,17 +109,14 @@ def _cased(
 
 
 def called_by_number(opening: Opening, sides: int, what: str, index: int) -> str:
-    """A side's piece by its number from the base, anticlockwise as sides are read; "" where legs and heads are named.
+    """A side's piece by its number from the base, counterclockwise as sides are read; "" where legs and heads are
+    named.
 
     Round a picture frame of any other shape than four sides there are neither.
     """
     shape = opening.outline.shape
     curve_on_base = isinstance(shape, Arch) and shape.spring_height == 0
-    if (
-        opening.foot_style is not Foot.PICTURE_FRAME
-        or sides == 4
-        or not (isinstance(shape, Polygon) or curve_on_base)
-    ):
+    if opening.bottom is not Bottom.CASING or sides == 4 or not (isinstance(shape, Polygon) or curve_on_base):
         return ""
     return f"{what} side {index + 1}"
 
@@ -138,7 +136,7 @@ def _edge(side: CasedSide, rise: Fraction) -> Real:
 
 
 def wall_rises(opening: Opening, corners: int) -> tuple[Fraction, ...]:
-    """How far leaning casing's outside edge stands off the jamb's plane at each corner; nought where it lies flat."""
+    """How far leaning casing's outside edge stands off the jamb's plane at each corner; zero where it lies flat."""
     wall = opening.outline.wall
     if wall is None or opening.wall_answer is not WallAnswer.LEAN:
         return (ZERO,) * corners

@@ -25,7 +25,7 @@ ANGLE_TOLERANCE = 0.6
 WHOLE_INCH_DOUBT = 0.25
 
 
-class Amounts(Wired):
+class ReadingAmount(Wired):
     """A reading's own amount: an angle where the reading is one, else a length.
 
     Attributes:
@@ -64,9 +64,9 @@ class Check(Value, frozen=True):
     """
 
     reading: str
-    measured: Amounts
-    computed: Amounts
-    difference: Amounts
+    measured: ReadingAmount
+    computed: ReadingAmount
+    difference: ReadingAmount
     agrees: bool
 
 
@@ -76,9 +76,9 @@ def check_of(reading: str, measured: Real, computed: float) -> Check:
     limit = ANGLE_TOLERANCE if reading.endswith("_angle") else float(TAPE_TOLERANCE)
     return Check(
         reading,
-        Amounts(measured, reading),
-        Amounts(computed, reading),
-        Amounts(difference, reading),
+        ReadingAmount(measured, reading),
+        ReadingAmount(computed, reading),
+        ReadingAmount(difference, reading),
         abs(difference) <= limit,
     )
 
@@ -121,8 +121,8 @@ def check_tape(shape: Quadrilateral, corners: tuple[Corner, ...]) -> TapeCheck |
     assert used is not None
     checks: list[Check] = []
     for name, low, one, other in (
-        ("diagonal_from_bottom_left", corners[0], shape.jamb_width, shape.right_height),
-        ("diagonal_from_bottom_right", corners[3], shape.jamb_width, shape.left_height),
+        ("diagonal_from_bottom_left", corners[0], shape.jamb_width, shape.right_jamb_height),
+        ("diagonal_from_bottom_right", corners[3], shape.jamb_width, shape.left_jamb_height),
     ):
         measured = getattr(shape, name)
         if name != used and measured is not None:
@@ -165,28 +165,28 @@ _LENGTHS = (
     "diagonal_from_bottom_right",
     "jamb_width",
     "head_width",
-    "left_height",
-    "right_height",
+    "left_jamb_height",
+    "right_jamb_height",
 )
 # For each side: the side opposite, and the two that join it, each with the diagonal that closes its triangle.
 _ACROSS = {
     "jamb_width": (
         "head_width",
-        ("left_height", "diagonal_from_bottom_left"),
-        ("right_height", "diagonal_from_bottom_right"),
+        ("left_jamb_height", "diagonal_from_bottom_left"),
+        ("right_jamb_height", "diagonal_from_bottom_right"),
     ),
     "head_width": (
         "jamb_width",
-        ("left_height", "diagonal_from_bottom_right"),
-        ("right_height", "diagonal_from_bottom_left"),
+        ("left_jamb_height", "diagonal_from_bottom_right"),
+        ("right_jamb_height", "diagonal_from_bottom_left"),
     ),
-    "left_height": (
-        "right_height",
+    "left_jamb_height": (
+        "right_jamb_height",
         ("jamb_width", "diagonal_from_bottom_left"),
         ("head_width", "diagonal_from_bottom_right"),
     ),
-    "right_height": (
-        "left_height",
+    "right_jamb_height": (
+        "left_jamb_height",
         ("jamb_width", "diagonal_from_bottom_right"),
         ("head_width", "diagonal_from_bottom_left"),
     ),
@@ -210,7 +210,7 @@ def _without(shape: Quadrilateral, field: str) -> tuple[float, tuple[Corner, ...
     if corners is None:
         return None
     from_left = field.endswith("left")
-    low, side = (corners[0], shape.right_height) if from_left else (corners[3], shape.left_height)
+    low, side = (corners[0], shape.right_jamb_height) if from_left else (corners[3], shape.left_jamb_height)
     width = shape.jamb_width
     return math.sqrt(width * width + side * side - 2 * width * side * low.cos), corners
 

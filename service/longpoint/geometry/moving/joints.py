@@ -1,24 +1,24 @@
-"""How far an opening's mitres stand open as the seasons turn."""
+"""How far an opening's miters stand open as the seasons turn."""
 
 from __future__ import annotations
 
-from longpoint.geometry.moving.wood import MOST_MITRE, Conditions, movement
+from longpoint.geometry.moving.wood import MOST_MITER, Conditions, movement
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import CutKind, Part
-from longpoint.geometry.piece_names import PartKind, PieceKey
+from longpoint.geometry.piece import CutKind, Piece
+from longpoint.geometry.piece_names import PieceKey, PieceKind
 from longpoint.geometry.readings.trim import HeadStyle
 from longpoint.lengths import Fraction, Gap
 from longpoint.values import Amount, Value
 
 ROUND_THE_OPENING = (
-    PartKind.CASING_LEG,
-    PartKind.CASING_HEAD,
-    PartKind.CASING_SILL,
-    PartKind.BACK_BAND,
+    PieceKind.SIDE_CASING,
+    PieceKind.HEAD_CASING,
+    PieceKind.BOTTOM_CASING,
+    PieceKind.BACK_BAND,
 )
-MITRED = (CutKind.MITRE, CutKind.COMPOUND)
-# A foot a hair off square is no mitre: nothing meets it that moves alike.
-LEAST_MITRE = 5
+MITERED = (CutKind.MITER, CutKind.COMPOUND)
+# A foot a hair off square is no miter: nothing meets it that moves alike.
+LEAST_MITER = 5
 
 
 class OpenJoint(Value, frozen=True):
@@ -27,7 +27,7 @@ class OpenJoint(Value, frozen=True):
     Attributes:
         name: The conditions, as they were named.
         moisture_content: What the wood comes to in them, percent.
-        part: Key of the piece on one side of it; null where no joint is mitred.
+        piece: Key of the piece on one side of it; null where no joint is mitered.
         gap: At the joint's open end.
         opens_at: Which end that is, "short point" or "long point"; empty where nothing moved.
         within_table: Whether the moisture contents lie where the coefficients hold.
@@ -35,23 +35,25 @@ class OpenJoint(Value, frozen=True):
 
     name: str
     moisture_content: Amount
-    part: PieceKey | None
+    piece: PieceKey | None
     gap: Gap
     opens_at: str
     within_table: bool
 
 
 def open_joints(built: Built, conditions: Conditions) -> tuple[OpenJoint, ...]:
-    """The widest mitre of an opening, season by season.
+    """The widest miter of an opening, season by season.
 
     Raises:
         GeometryError: with every fault of the conditions; paths start with "installed" or "seasons".
     """
     widest: list[OpenJoint] = []
-    # Under a butted head or a block nothing is mitred with its like, though a leg may be cut at an angle there.
-    mitred = built.opening.trim.head_style is HeadStyle.MITRED
+    # Under a butted head or a block nothing is mitered with its like, though a leg may be cut at an angle there.
+    mitered = built.opening.trim.head_style is HeadStyle.MITERED
     joints: dict[tuple[Fraction, float], PieceKey | None] = {
-        (Fraction(part.width), _mitre(part)): part.key for part in built.parts if mitred and _mitre(part) > 0
+        (Fraction(piece.width), _miter(piece)): piece.key
+        for piece in built.pieces
+        if mitered and _miter(piece) > 0
     }
     for (width, degrees), key in (joints or {(Fraction(1), 45.0): None}).items():
         for number, moved in enumerate(movement(width, degrees, conditions).seasons):
@@ -63,9 +65,9 @@ def open_joints(built: Built, conditions: Conditions) -> tuple[OpenJoint, ...]:
     return tuple(widest)
 
 
-def _mitre(part: Part) -> float:
-    """The sharper of its mitres with its like; nought where it has none, or one too sharp to say how it moves."""
-    if part.kind not in ROUND_THE_OPENING:
+def _miter(piece: Piece) -> float:
+    """The sharper of its miters with its like; zero where it has none, or one too sharp to say how it moves."""
+    if piece.kind not in ROUND_THE_OPENING:
         return 0.0
-    mitres = (float(end.mitre) for end in part.ends if end.cut in MITRED)
-    return max((mitre for mitre in mitres if LEAST_MITRE < mitre < MOST_MITRE), default=0.0)
+    miters = (float(end.miter) for end in piece.ends if end.cut in MITERED)
+    return max((miter for miter in miters if LEAST_MITER < miter < MOST_MITER), default=0.0)

@@ -1,4 +1,4 @@
-"""How wood moves with the air around it: moisture content, change across the grain, and a mitre's opening.
+"""How wood moves with the air around it: moisture content, change across the grain, and a miter's opening.
 
 Source of equations and coefficients: USDA Forest Products Laboratory, Wood Handbook (FPL-GTR-190): Eq. 4-5
 for moisture content, Eq. 13-2 and Table 13-5 for change across the grain. They are averages of clear wood;
@@ -24,7 +24,7 @@ FIBREBOARD = (
 )
 OUTSIDE = "Some moisture contents lie outside 6 to 14 percent, where the coefficients hold: only a rough guide there."
 LEAST_FAHRENHEIT, GREATEST_FAHRENHEIT = 30.0, 140.0
-MOST_MITRE = 85
+MOST_MITER = 85
 # Table 13-5 holds between these moisture contents, percent.
 DRIEST, WETTEST = 6.0, 14.0
 
@@ -134,13 +134,13 @@ class Conditions(Given, frozen=True, kw_only=True):
 
 
 class Moved(Value, frozen=True):
-    """A mitred piece in one set of conditions, against how it was when the joint was made.
+    """A mitered piece in one set of conditions, against how it was when the joint was made.
 
     Attributes:
         name: The conditions, as they were named.
         moisture_content: What the wood comes to in them, percent.
         change: Of its width; negative where it shrank.
-        opens_degrees: The angle by which the mitre stands open.
+        opens_degrees: The angle by which the miter stands open.
         gap: Width of that opening at its open end.
         opens_at: "short point" when the wood dried, "long point" when it took up moisture, empty when neither.
         within_table: Whether both moisture contents lie where the coefficients hold.
@@ -156,7 +156,7 @@ class Moved(Value, frozen=True):
 
 
 class Movement(Value, frozen=True):
-    """How a mitred piece moves. Coefficients are averages of clear wood: one board may move half as much again.
+    """How a mitered piece moves. Coefficients are averages of clear wood: one board may move half as much again.
 
     Attributes:
         installed_moisture_content: When the joint was made, percent.
@@ -175,24 +175,24 @@ class Movement(Value, frozen=True):
     notes: tuple[str, ...] = ()
 
 
-def movement(width: Fraction, mitre_degrees: float, conditions: Conditions) -> Movement:
-    """How a mitred piece moves from the conditions it was fitted in to others.
+def movement(width: Fraction, miter_degrees: float, conditions: Conditions) -> Movement:
+    """How a mitered piece moves from the conditions it was fitted in to others.
 
     Args:
         width: of the piece across its face.
-        mitre_degrees: its mitre off a square cut.
+        miter_degrees: its miter off a square cut.
         conditions: the wood and its air.
 
     Raises:
-        GeometryError: with every fault found; paths start with "width", "mitre_degrees", "installed" or "seasons".
+        GeometryError: with every fault found; paths start with "width", "miter_degrees", "installed" or "seasons".
     """
     faults = Faults()
-    _check_piece(width, mitre_degrees, faults)
+    _check_piece(width, miter_degrees, faults)
     start, *contents = [_moisture(air, conditions.scale, path, faults) for path, air in conditions.airs]
     faults.raise_any(GeometryError)
     coefficient = COEFFICIENTS[conditions.species][conditions.grain is Grain.FLAT_SAWN]
     moved = tuple(
-        _moved(float(width), mitre_degrees, coefficient, air.name, start, content)
+        _moved(float(width), miter_degrees, coefficient, air.name, start, content)
         for air, content in zip(conditions.seasons, contents, strict=True)
     )
     notes = [FIBREBOARD] if conditions.species is Species.MDF else []
@@ -222,22 +222,22 @@ def change_of_width(width: float, coefficient: float, start: float, end: float) 
     return width * coefficient * (end - start)
 
 
-def mitre_opening(mitre_degrees: float, shrinkage: float) -> float:
-    """The whole angle, degrees, by which two alike mitred pieces stand open after shrinking across.
+def miter_opening(miter_degrees: float, shrinkage: float) -> float:
+    """The whole angle, degrees, by which two alike mitered pieces stand open after shrinking across.
 
     Length along the grain stays, so a piece cut M off square ends in an angle of atan((1 - s)/tan M) between
     joint and edge where it had 90 - M. Positive opens the short point, negative the long point.
     """
-    run = math.tan(math.radians(mitre_degrees))
-    return 2 * (90 - mitre_degrees - math.degrees(math.atan2(1 - shrinkage, run)))
+    run = math.tan(math.radians(miter_degrees))
+    return 2 * (90 - miter_degrees - math.degrees(math.atan2(1 - shrinkage, run)))
 
 
 def _moved(
-    width: float, mitre_degrees: float, coefficient: float, name: str, start: float, end: float
+    width: float, miter_degrees: float, coefficient: float, name: str, start: float, end: float
 ) -> Moved:
     change = change_of_width(width, coefficient, start, end)
-    opens = mitre_opening(mitre_degrees, -change / width)
-    joint = (width + change) / math.cos(math.radians(mitre_degrees))
+    opens = miter_opening(miter_degrees, -change / width)
+    joint = (width + change) / math.cos(math.radians(miter_degrees))
     return Moved(
         name=name,
         moisture_content=Amount(end),
@@ -293,8 +293,8 @@ def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Fault
     return equilibrium_moisture(fahrenheit, air.relative_humidity)
 
 
-def _check_piece(width: Fraction, mitre_degrees: float, faults: Faults) -> None:
+def _check_piece(width: Fraction, miter_degrees: float, faults: Faults) -> None:
     if width <= 0:
         faults.add(("width",), "not-positive", "The width must be more than nothing.")
-    if not 0 < mitre_degrees < MOST_MITRE:
-        faults.add(("mitre_degrees",), "out-of-range", "A mitre lies between 0 and 85 degrees off square.")
+    if not 0 < miter_degrees < MOST_MITER:
+        faults.add(("miter_degrees",), "out-of-range", "A miter lies between 0 and 85 degrees off square.")

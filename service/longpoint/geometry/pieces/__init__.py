@@ -1,1 +1,1 @@
-"""Each kind of piece, from the frame and the trim to its parts."""
+"""Each kind of piece, from the frame and the trim to its pieces."""

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.parts import End, Hand, Part, Step
-from longpoint.geometry.piece_names import PartKind
-from longpoint.geometry.readings.inputs import Foot, Opening
+from longpoint.geometry.piece import End, Hand, Piece, Step
+from longpoint.geometry.piece_names import PieceKind
+from longpoint.geometry.readings.inputs import Bottom, Opening
 from longpoint.lengths import Fraction
 
 BLOCK_CAUTION = (
@@ -12,16 +12,16 @@ BLOCK_CAUTION = (
 )
 
 
-def corner_blocks(opening: Opening) -> tuple[Part, ...]:
-    """A block at every mitred corner's place: two over legs, four in a picture frame."""
+def corner_blocks(opening: Opening) -> tuple[Piece, ...]:
+    """A block at every mitered corner's place: two over legs, four in a picture frame."""
     block = opening.trim.corner_block
     assert block is not None
     places = ["left", "right"]
-    if opening.foot_style is Foot.PICTURE_FRAME:
+    if opening.bottom is Bottom.CASING:
         places += ["sill left", "sill right"]
     return tuple(
         _block(
-            PartKind.CORNER_BLOCK,
+            PieceKind.CORNER_BLOCK,
             place,
             block.profile,
             (block.width, block.width),
@@ -31,24 +31,24 @@ def corner_blocks(opening: Opening) -> tuple[Part, ...]:
     )
 
 
-def plinth_parts(opening: Opening) -> tuple[Part, ...]:
+def plinth_pieces(opening: Opening) -> tuple[Piece, ...]:
     """The left and right blocks of an opening whose trim has them, grain upright."""
     plinth = opening.trim.plinth
     assert plinth is not None
     size = (plinth.height, plinth.width)
     return tuple(
-        _block(PartKind.PLINTH_BLOCK, side, plinth.profile, size, plinth.thickness)
+        _block(PieceKind.PLINTH_BLOCK, side, plinth.profile, size, plinth.thickness)
         for side in ("left", "right")
     )
 
 
 def _block(
-    kind: PartKind, side: str, profile: str, size: tuple[Fraction, Fraction], thickness: Fraction
-) -> Part:
+    kind: PieceKind, side: str, profile: str, size: tuple[Fraction, Fraction], thickness: Fraction
+) -> Piece:
     """A block of length and width, cut square."""
     length, width = size
-    name = "plinth height" if kind is PartKind.PLINTH_BLOCK else "block width"
-    return Part(
+    name = "plinth height" if kind is PieceKind.PLINTH_BLOCK else "block width"
+    return Piece(
         kind=kind,
         side=side,
         profile=profile,

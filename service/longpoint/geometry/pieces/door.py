@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE
-from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, Step
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import CutKind, End, Hand, Mark, Piece, Step
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.trim import BoxCorners, DoorStop
@@ -15,21 +15,21 @@ STOP_PLACE = (
 )
 
 
-def jamb_parts(opening: Opening, door: Door) -> tuple[Part, ...]:
+def jamb_pieces(opening: Opening, door: Door) -> tuple[Piece, ...]:
     """The hinge leg, the strike leg, the head jamb, then the stops where the trim has them."""
     legs = (_leg(door, hinged=True), _leg(door, hinged=False))
-    parts = (*legs, _head(door))
+    pieces = (*legs, _head(door))
     stop = opening.trim.stop
-    return parts if stop is None else (*parts, *_stops(door, stop))
+    return pieces if stop is None else (*pieces, *_stops(door, stop))
 
 
-def _leg(door: Door, *, hinged: bool) -> Part:
+def _leg(door: Door, *, hinged: bool) -> Piece:
     length = door.clear_height + door.jamb_thickness
     # Foot on the saw's left, the jamb's face up.
     marks = [Mark("underside of head jamb", door.clear_height)]
     marks += _hinge_marks(door) if hinged else [Mark("middle of strike", door.strike_height)]
-    return Part(
-        kind=PartKind.JAMB_LEG,
+    return Piece(
+        kind=PieceKind.JAMB_LEG,
         side="hinge" if hinged else "strike",
         profile=door.profile,
         short_point=length,
@@ -68,10 +68,10 @@ def _hinge_marks(door: Door) -> list[Mark]:
     return [Mark(f"top of hinge {number + 1}", top - number * apart) for number in range(door.hinges)]
 
 
-def _head(door: Door) -> Part:
+def _head(door: Door) -> Piece:
     length = door.jamb_width + 2 * door.housing
-    return Part(
-        kind=PartKind.HEAD_JAMB,
+    return Piece(
+        kind=PieceKind.HEAD_JAMB,
         side="",
         profile=door.profile,
         short_point=length,
@@ -95,26 +95,26 @@ def _head(door: Door) -> Part:
     )
 
 
-def _stops(door: Door, stop: DoorStop) -> tuple[Part, ...]:
-    mitred = stop.corners is BoxCorners.MITRED
+def _stops(door: Door, stop: DoorStop) -> tuple[Piece, ...]:
+    mitered = stop.corners is BoxCorners.MITERED
     height, width, thick = door.clear_height, door.jamb_width, stop.thickness
     short = height - thick
     legs = tuple(
-        _stop(stop, side, (short, height if mitred else short), (False, mitred))
+        _stop(stop, side, (short, height if mitered else short), (False, mitered))
         for side in (Hand.LEFT.value, Hand.RIGHT.value)
     )
     return (
         *legs,
-        _stop(stop, "head", (width - 2 * thick if mitred else width, width), (mitred, mitred)),
+        _stop(stop, "head", (width - 2 * thick if mitered else width, width), (mitered, mitered)),
     )
 
 
-def _stop(stop: DoorStop, side: str, lengths: tuple[Fraction, Fraction], mitred: tuple[bool, bool]) -> Part:
-    """A stop, its face up: mitred through its thickness, the long point on the back that lies on the jamb."""
+def _stop(stop: DoorStop, side: str, lengths: tuple[Fraction, Fraction], mitered: tuple[bool, bool]) -> Piece:
+    """A stop, its face up: mitered through its thickness, the long point on the back that lies on the jamb."""
     names = ("left", "right") if side == "head" else ("foot", "head")
-    ends = tuple(_stop_end(name, hand, cut) for name, hand, cut in zip(names, Hand, mitred, strict=True))
-    return Part(
-        kind=PartKind.DOOR_STOP,
+    ends = tuple(_stop_end(name, hand, cut) for name, hand, cut in zip(names, Hand, mitered, strict=True))
+    return Piece(
+        kind=PieceKind.DOOR_STOP,
         side=side,
         profile=stop.profile,
         short_point=lengths[0],
@@ -136,8 +136,8 @@ def _stop(stop: DoorStop, side: str, lengths: tuple[Fraction, Fraction], mitred:
     )
 
 
-def _stop_end(at: str, hand: Hand, mitred: bool) -> End:
-    if not mitred:
+def _stop_end(at: str, hand: Hand, mitered: bool) -> End:
+    if not mitered:
         return End(at, hand)
     inward = Hand.RIGHT if hand is Hand.LEFT else Hand.LEFT
-    return End(at, hand, CutKind.BEVEL, bevel=HALF_RIGHT_ANGLE, tilt=inward, long_edge="back")
+    return End(at, hand, CutKind.BEVEL, bevel=HALF_RIGHT_ANGLE, bevel_direction=inward, long_edge="back")

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.frame.joint import Reach, mitre, stand, under_head
+from longpoint.geometry.frame.joint import CornerReach, miter, stand, under_head
 from longpoint.geometry.frame.kernel import ZERO, Corner, Frame, meet, saw_angle
 from longpoint.geometry.frame.sides import CasedSide, called_by_number
-from longpoint.geometry.parts import CutKind, End, Hand, Part, Step, Taper
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import CutKind, End, Hand, Piece, Step, Taper
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.trim import BoxCorners, Casing, JambExtension
 from longpoint.lengths import Fraction, Real
@@ -15,7 +15,7 @@ _LEG_ENDS = {"right": ("foot", "head"), "left": ("head", "foot")}
 TO_NOTHING = "It tapers to nothing at one end: glue it on over-width and plane it to the wall."
 
 
-def extension_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
+def extension_pieces(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Piece, ...]:
     """The boards of the box, for every trimmed side where the wall stands proud of the jamb at either corner."""
     extension, wall = opening.trim.extension, opening.outline.wall
     assert extension is not None
@@ -23,12 +23,12 @@ def extension_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]
     stock = Casing(extension.thickness, extension.thickness, extension.profile)
     boxed = tuple(_boxed(side, extension, stock) for side in sides)
     order = [*range(1, len(sides)), 0]
-    parts = []
+    pieces = []
     for index in order:
         widths = (max(ZERO, wall.proud[index - 1]), max(ZERO, wall.proud[index]))
         if boxed[index].casing is not None and any(widths):
-            parts.append(_board(opening, frame, boxed, index, widths))
-    return tuple(parts)
+            pieces.append(_board(opening, frame, boxed, index, widths))
+    return tuple(pieces)
 
 
 def _boxed(side: CasedSide, extension: JambExtension, stock: Casing) -> CasedSide:
@@ -44,7 +44,7 @@ def _board(
     sides: tuple[CasedSide, ...],
     index: int,
     widths: tuple[Fraction, Fraction],
-) -> Part:
+) -> Piece:
     me, before, after = sides[index], sides[index - 1], sides[(index + 1) % len(sides)]
     extension = opening.trim.extension
     assert extension is not None
@@ -55,8 +55,8 @@ def _board(
     meets = before.name, after.name
     starts_at, finishes_at = meets if called else _LEG_ENDS.get(me.name, meets)
     inner, outer = jamb + start.inner + finish.inner, jamb + start.outer + finish.outer
-    return Part(
-        kind=PartKind.JAMB_EXTENSION,
+    return Piece(
+        kind=PieceKind.JAMB_EXTENSION,
         side=me.name,
         profile=extension.profile,
         short_point=inner,
@@ -84,19 +84,21 @@ def _board(
     )
 
 
-def _reach(opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide, corners: BoxCorners) -> Reach:
+def _reach(
+    opening: Opening, at: Corner, mine: CasedSide, theirs: CasedSide, corners: BoxCorners
+) -> CornerReach:
     if theirs.casing is None:
-        return stand(opening.foot_style, at, mine, theirs)
-    if corners is BoxCorners.MITRED:
-        return mitre(at, mine, theirs)
+        return stand(opening.bottom, at, mine, theirs)
+    if corners is BoxCorners.MITERED:
+        return miter(at, mine, theirs)
     if mine.name in ("left", "right"):
         return under_head(at, mine, theirs)
     end = meet(at, mine.reveal, theirs.outer)
     inputs = (("extension reveal", theirs.reveal), ("extension thickness", theirs.outer - theirs.reveal))
-    return Reach(end, end, f"square over the {theirs.name} board: extension reveal + thickness", inputs)
+    return CornerReach(end, end, f"square over the {theirs.name} board: extension reveal + thickness", inputs)
 
 
-def _end(at: str, on_saw: Hand, reach: Reach, thickness: Fraction) -> End:
+def _end(at: str, on_saw: Hand, reach: CornerReach, thickness: Fraction) -> End:
     """The board's end through its thickness: the joint runs from the inner face to the back."""
     run: Real = reach.outer - reach.inner
     if run == 0:
@@ -110,6 +112,6 @@ def _end(at: str, on_saw: Hand, reach: Reach, thickness: Fraction) -> End:
         CutKind.BEVEL,
         bevel=degrees,
         # The inner face is up: a longer back means the blade's top leans in over the piece.
-        tilt=inward if back_long else on_saw,
+        bevel_direction=inward if back_long else on_saw,
         long_edge="back" if back_long else "face",
     )

@@ -4,25 +4,25 @@ from __future__ import annotations
 
 from longpoint.geometry.frame.kernel import ZERO, Frame, meet
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import End, Hand, Mark, Part, Step
-from longpoint.geometry.piece_names import PartKind
-from longpoint.geometry.pieces.returns import flat_return, front_mitre
+from longpoint.geometry.piece import End, Hand, Mark, Piece, Step
+from longpoint.geometry.piece_names import PieceKind
+from longpoint.geometry.pieces.returns import flat_return, front_miter
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.trim import HeadStrip, StripEnds
 from longpoint.lengths import Real
 
 
-def headdress_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
+def headdress_pieces(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Piece, ...]:
     """The fillet and the cap of a butted head, each followed by its returns."""
     trim, head = opening.trim, sides[2]
-    parts: list[Part] = []
+    pieces: list[Piece] = []
     fillet_height = trim.fillet.height if trim.fillet else ZERO
     if trim.fillet is not None:
-        parts += _strip(frame, sides, trim.fillet, head.reveal, PartKind.FILLET, PartKind.FILLET_RETURN)
+        pieces += _strip(frame, sides, trim.fillet, head.reveal, PieceKind.FILLET, PieceKind.FILLET_RETURN)
     if trim.cap is not None:
         over = head.outer + fillet_height
-        parts += _strip(frame, sides, trim.cap, over, PartKind.CAP, PartKind.CAP_RETURN)
-    return tuple(parts)
+        pieces += _strip(frame, sides, trim.cap, over, PieceKind.CAP, PieceKind.CAP_RETURN)
+    return tuple(pieces)
 
 
 def _strip(
@@ -30,15 +30,15 @@ def _strip(
     sides: tuple[CasedSide, ...],
     strip: HeadStrip,
     offset: Real,
-    kind: PartKind,
-    return_kind: PartKind,
-) -> tuple[Part, ...]:
+    kind: PieceKind,
+    return_kind: PieceKind,
+) -> tuple[Piece, ...]:
     right = meet(frame.corners[1], offset, sides[1].outer) + strip.overhang
     left = meet(frame.corners[2], offset, sides[3].outer) + strip.overhang
     length = frame.sides[2] + left + right
-    returned = strip.ends is StripEnds.MITRED_RETURN
+    returned = strip.ends is StripEnds.MITERED_RETURN
     # It lies flat, top up, its front edge away from the fence.
-    body = Part(
+    body = Piece(
         kind=kind,
         side="",
         profile=strip.profile,
@@ -48,11 +48,11 @@ def _strip(
         width=strip.depth,
         thickness=strip.height,
         ends=(
-            (front_mitre("left", Hand.LEFT), front_mitre("right", Hand.RIGHT))
+            (front_miter("left", Hand.LEFT), front_miter("right", Hand.RIGHT))
             if returned
             else (End("left", Hand.LEFT), End("right", Hand.RIGHT))
         ),
-        marks=(Mark("centre line of opening", left + frame.sides[2] / 2),),
+        marks=(Mark("center line of opening", left + frame.sides[2] / 2),),
         how=(
             Step(
                 "length",

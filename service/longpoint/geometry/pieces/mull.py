@@ -6,21 +6,21 @@ import math
 
 from longpoint.geometry.frame.kernel import Frame, saw_angle
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import CutKind, End, Hand, Mark, Part, Step
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import CutKind, End, Hand, Mark, Piece, Step
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.outline import Mull
 from longpoint.lengths import Fraction, Real
 
 
-def mull_parts(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Part, ...]:
-    """One piece for each mull, left to right, from the stool or the sill casing up to the head's underside."""
+def mull_pieces(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Piece, ...]:
+    """One piece for each mull, left to right, from the stool or the bottom casing up to the head's underside."""
     return tuple(
         _piece(opening, frame, sides, mull, number) for number, mull in enumerate(opening.outline.mulls, 1)
     )
 
 
-def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], mull: Mull, number: int) -> Part:
+def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], mull: Mull, number: int) -> Piece:
     casing = opening.trim.mull_casing
     assert casing is not None
     showing = (mull.width - casing.width) / 2
@@ -31,8 +31,8 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], mull: M
     # Its right edge lies against the fence, so its head is on the saw's left.
     rise = length_right - length_left
     degrees = saw_angle(rise, casing.width)
-    return Part(
-        kind=PartKind.MULL_CASING,
+    return Piece(
+        kind=PieceKind.MULL_CASING,
         side=str(number),
         profile=casing.profile,
         short_point=length_left,
@@ -47,7 +47,7 @@ def _piece(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], mull: M
         how=(
             Step(
                 "length",
-                "head's height over the mull + head reveal + what the sill casing or base leaves",
+                "head's height over the mull + head reveal + what the bottom casing or base leaves",
                 (("mull's left face", mull.at), ("mull width", mull.width), ("head reveal", sides[2].reveal)),
             ),
             Step(
@@ -77,8 +77,8 @@ def _head(degrees: Real) -> End:
     return End(
         "head",
         Hand.LEFT,
-        CutKind.MITRE,
-        mitre=degrees if outer_long else -degrees,
-        swing=Hand.RIGHT if outer_long else Hand.LEFT,
+        CutKind.MITER,
+        miter=degrees if outer_long else -degrees,
+        miter_direction=Hand.RIGHT if outer_long else Hand.LEFT,
         long_edge="outer" if outer_long else "inner",
     )

@@ -2,35 +2,40 @@
 
 from __future__ import annotations
 
-from longpoint.geometry.frame.joint import Reach
+from longpoint.geometry.frame.joint import CornerReach
 from longpoint.geometry.frame.kernel import saw_angle
 from longpoint.geometry.frame.lean import face_run
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.parts import SQUARE, CutKind, End, Hand, Mark, Part, Step
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import SQUARE, CutKind, End, Hand, Mark, Piece, Step
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.trim import Casing
 from longpoint.lengths import Fraction, Real
 
 JIG_ANGLE = 50
 # An enumeration's member costs more to fetch than to compare.
-_LEFT, _RIGHT, _MITRE = Hand.LEFT, Hand.RIGHT, CutKind.MITRE
+_LEFT, _RIGHT, _MITER = Hand.LEFT, Hand.RIGHT, CutKind.MITER
 
-# The end a leg starts and finishes at, going anticlockwise round the frame as seen from the room.
+# The end a leg starts and finishes at, going counterclockwise round the frame as seen from the room.
 _LEG_ENDS = {"right": ("foot", "head"), "left": ("head", "foot")}
-_READINGS = {"left": "left height", "right": "right height", "sill": "jamb width", "head": "head width"}
+_READINGS = {
+    "left": "left jamb height",
+    "right": "right jamb height",
+    "sill": "jamb width",
+    "head": "head width",
+}
 
 
 def frame_piece(
-    kind: PartKind,
+    kind: PieceKind,
     me: CasedSide,
     stock: Casing,
     jamb: Real,
-    start: Reach,
-    finish: Reach,
+    start: CornerReach,
+    finish: CornerReach,
     meets: tuple[str, str],
     called: str = "",
-) -> Part:
-    """A piece of casing, or of what is mitred like it, along one side.
+) -> Piece:
+    """A piece of casing, or of what is mitered like it, along one side.
 
     Args:
         kind: what the piece is.
@@ -53,9 +58,9 @@ def frame_piece(
         _end(starts_at, _RIGHT, start, stock.width),
     )
     if start.bevel or finish.bevel:
-        over_start += max(0.0, face_run(start.bevel, stock.thickness, ends[1].mitre))
-        over_finish += max(0.0, face_run(finish.bevel, stock.thickness, ends[0].mitre))
-    return Part(
+        over_start += max(0.0, face_run(start.bevel, stock.thickness, ends[1].miter))
+        over_finish += max(0.0, face_run(finish.bevel, stock.thickness, ends[0].miter))
+    return Piece(
         kind=kind,
         side=me.name,
         profile=stock.profile,
@@ -75,7 +80,7 @@ def frame_piece(
     )
 
 
-def _end(at: str, on_saw: Hand, reach: Reach, width: Fraction) -> End:
+def _end(at: str, on_saw: Hand, reach: CornerReach, width: Fraction) -> End:
     degrees = float(saw_angle(reach.outer - reach.inner, width))
     if not degrees:
         return End(at, on_saw)
@@ -85,12 +90,12 @@ def _end(at: str, on_saw: Hand, reach: Reach, width: Fraction) -> End:
     return End(
         at,
         on_saw,
-        CutKind.COMPOUND if reach.bevel else _MITRE,
-        mitre=degrees if outer_long else -degrees,
-        swing=inward if outer_long else on_saw,
+        CutKind.COMPOUND if reach.bevel else _MITER,
+        miter=degrees if outer_long else -degrees,
+        miter_direction=inward if outer_long else on_saw,
         bevel=abs(reach.bevel) if reach.bevel else SQUARE,
         # A blade leaning out over the offcut leaves the face the longer.
-        tilt=None if not reach.bevel else on_saw if reach.bevel > 0 else inward,
+        bevel_direction=None if not reach.bevel else on_saw if reach.bevel > 0 else inward,
         long_edge="outer" if outer_long else "inner",
     )
 
@@ -101,11 +106,11 @@ def _marks(name: str, jamb: Real, over_finish: Real) -> tuple[Mark, ...]:
     if name == "left":
         return (Mark("underside of head jamb", jamb + over_finish),)
     if name in ("head", "sill"):
-        return (Mark("centre line of opening", jamb / 2 + over_finish),)
+        return (Mark("center line of opening", jamb / 2 + over_finish),)
     return ()
 
 
-def _how(me: CasedSide, jamb: Real, start: Reach, finish: Reach) -> tuple[Step, ...]:
+def _how(me: CasedSide, jamb: Real, start: CornerReach, finish: CornerReach) -> tuple[Step, ...]:
     name = _READINGS.get(me.name) or f"{me.name} side"
     rule = f"{name}; {start.rule}; {finish.rule}"
     inputs = ((name, jamb), *start.inputs, *finish.inputs)
@@ -116,9 +121,9 @@ def _how(me: CasedSide, jamb: Real, start: Reach, finish: Reach) -> tuple[Step, 
 
 def _notes(me: CasedSide, ends: tuple[End, End]) -> tuple[str, ...]:
     notes = tuple(
-        f"The {end.at} mitre is sharper than most saws turn; use a jig or a hand saw and a pattern."
+        f"The {end.at} miter is sharper than most saws turn; use a jig or a hand saw and a pattern."
         for end in ends
-        if end.mitre > JIG_ANGLE
+        if end.miter > JIG_ANGLE
     )
     if me.ripped:
         return (*notes, "Ripped narrower than its stock on the outside edge: ease that edge to match.")

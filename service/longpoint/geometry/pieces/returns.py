@@ -1,12 +1,12 @@
-"""Returns: the short pieces that carry a moulded edge back to the wall."""
+"""Returns: the short pieces that carry a molded edge back to the wall."""
 
 from __future__ import annotations
 
 from functools import cache, lru_cache
 
 from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE
-from longpoint.geometry.parts import CutKind, End, Hand, Part, Step
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import CutKind, End, Hand, Piece, Step
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction, Real
 
@@ -14,43 +14,43 @@ CAUTION = "Too short to hold: cut it from a longer piece and let the blade stop 
 
 
 @cache
-def face_mitre(at: str, hand: Hand) -> End:
-    """A mitre through the thickness, long point on the face; the blade's top leans out over the offcut."""
-    return End(at, hand, CutKind.BEVEL, bevel=HALF_RIGHT_ANGLE, tilt=hand, long_edge="face")
+def face_miter(at: str, hand: Hand) -> End:
+    """A miter through the thickness, long point on the face; the blade's top leans out over the offcut."""
+    return End(at, hand, CutKind.BEVEL, bevel=HALF_RIGHT_ANGLE, bevel_direction=hand, long_edge="face")
 
 
 @cache
-def front_mitre(at: str, hand: Hand) -> End:
-    """A mitre across a board lying flat with its front edge away from the fence, long point on that edge."""
-    return End(at, hand, CutKind.MITRE, mitre=HALF_RIGHT_ANGLE, swing=hand, long_edge="front")
+def front_miter(at: str, hand: Hand) -> End:
+    """A miter across a board lying flat with its front edge away from the fence, long point on that edge."""
+    return End(at, hand, CutKind.MITER, miter=HALF_RIGHT_ANGLE, miter_direction=hand, long_edge="front")
 
 
 @lru_cache(KEPT)
-def face_return(kind: PartKind, hand: Hand, profile: str, width: Fraction, depth: Fraction) -> Part:
-    """A return of upright stock, `depth` off the wall, mitred through its thickness."""
-    mitred = face_mitre("front", _other(hand))
-    return _return(kind, hand, profile, width, depth, depth, mitred, "through the thickness")
+def face_return(kind: PieceKind, hand: Hand, profile: str, width: Fraction, depth: Fraction) -> Piece:
+    """A return of upright stock, `depth` off the wall, mitered through its thickness."""
+    mitered = face_miter("front", _other(hand))
+    return _return(kind, hand, profile, width, depth, depth, mitered, "through the thickness")
 
 
 @lru_cache(KEPT, typed=True)
-def flat_return(kind: PartKind, hand: Hand, profile: str, depth: Real, thickness: Fraction) -> Part:
-    """A return of stock that lies flat, `depth` off the wall, mitred across its face."""
-    mitred = front_mitre("front", _other(hand))
-    return _return(kind, hand, profile, depth, thickness, depth, mitred, "across the face")
+def flat_return(kind: PieceKind, hand: Hand, profile: str, depth: Real, thickness: Fraction) -> Piece:
+    """A return of stock that lies flat, `depth` off the wall, mitered across its face."""
+    mitered = front_miter("front", _other(hand))
+    return _return(kind, hand, profile, depth, thickness, depth, mitered, "across the face")
 
 
 def _return(
-    kind: PartKind,
+    kind: PieceKind,
     hand: Hand,
     profile: str,
     width: Real,
     thickness: Fraction,
     depth: Real,
-    mitred: End,
+    mitered: End,
     how: str,
-) -> Part:
+) -> Piece:
     wall = End("wall", hand)
-    return Part(
+    return Piece(
         kind=kind,
         side=hand.value,
         profile=profile,
@@ -59,11 +59,11 @@ def _return(
         overall=depth,
         width=width,
         thickness=thickness,
-        ends=(wall, mitred) if hand is Hand.LEFT else (mitred, wall),
+        ends=(wall, mitered) if hand is Hand.LEFT else (mitered, wall),
         how=(
             Step(
                 "length",
-                f"what stands off the wall: mitred 45° {how}, square at the wall",
+                f"what stands off the wall: mitered 45° {how}, square at the wall",
                 (("stands off the wall", depth),),
             ),
         ),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from msgspec.structs import replace
 
 from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE, ZERO
-from longpoint.geometry.parts import CutKind, Cutout, End, Hand, Mark, Part
+from longpoint.geometry.piece import CutKind, Cutout, End, Hand, Mark, Piece
 from longpoint.lengths import Fraction, Real
 
 SCARFED = "Scarfed at 45° through the thickness, over what is solid below: glue and pin the scarf."
@@ -48,7 +48,7 @@ def _lap(jointed: bool, thickness: Fraction) -> Fraction:
     return thickness / 2 if jointed else ZERO
 
 
-def scarfed(board: Part, at: tuple[Real, ...]) -> tuple[Part, ...]:
+def scarfed(board: Piece, at: tuple[Real, ...]) -> tuple[Piece, ...]:
     """The pieces of a board jointed at these places, left to right.
 
     Each joint's middle lies at its place; the piece on its right laps over the one on its left.
@@ -62,15 +62,24 @@ def scarfed(board: Part, at: tuple[Real, ...]) -> tuple[Part, ...]:
     )
 
 
-def _piece(board: Part, number: int, start: Real, end: Real, count: int) -> Part:
+def _piece(board: Piece, number: int, start: Real, end: Real, count: int) -> Piece:
     half = board.thickness / 2
     first, last = number == 1, number == count
     left, right = start - (ZERO if first else half), end + (ZERO if last else half)
     face = (end - (ZERO if last else half)) - left
     back = right - (start + (ZERO if first else half))
     # Both halves of a scarf lean the same way: the right-hand piece lies over the left-hand one.
-    lapping = End("joint", Hand.LEFT, CutKind.BEVEL, bevel=HALF_RIGHT_ANGLE, tilt=Hand.LEFT, long_edge="face")
-    lapped = End("joint", Hand.RIGHT, CutKind.BEVEL, bevel=HALF_RIGHT_ANGLE, tilt=Hand.LEFT, long_edge="back")
+    lapping = End(
+        "joint", Hand.LEFT, CutKind.BEVEL, bevel=HALF_RIGHT_ANGLE, bevel_direction=Hand.LEFT, long_edge="face"
+    )
+    lapped = End(
+        "joint",
+        Hand.RIGHT,
+        CutKind.BEVEL,
+        bevel=HALF_RIGHT_ANGLE,
+        bevel_direction=Hand.LEFT,
+        long_edge="back",
+    )
     return replace(
         board,
         side=f"{number} of {count}",

@@ -7,9 +7,9 @@ from typing import Protocol
 
 from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.frame.sides import CasedSide, spread
-from longpoint.geometry.parts import Cutout, End, Hand, Mark, Notch, Part, Step
-from longpoint.geometry.piece_names import PartKind
-from longpoint.geometry.pieces.returns import flat_return, front_mitre
+from longpoint.geometry.piece import Cutout, End, Hand, Mark, Notch, Piece, Step
+from longpoint.geometry.piece_names import PieceKind
+from longpoint.geometry.pieces.returns import flat_return, front_miter
 from longpoint.geometry.readings.inputs import Horns, Opening
 from longpoint.geometry.readings.outline import Mull
 from longpoint.geometry.readings.trim import Stool, StoolEnds, Trim
@@ -22,7 +22,7 @@ TWO_DEPTHS = (
     "the nosing stands {by} further off the wall."
 )
 SCRIBED = "Each notch leaves its scribe allowance: hold the stool to the wall, scribe, and cut to the line."
-RETURNED = "Saw the notches first; mitre each horn from its front corner and stop at the notch."
+RETURNED = "Saw the notches first; miter each horn from its front corner and stop at the notch."
 OUT_OF_PLANE = (
     "The wall is out of plane: each notch runs from its depth at the jamb to its depth at the horn's end."
 )
@@ -86,9 +86,9 @@ def stool_width(trim: Trim, depths: Depths, least_depth: Fraction = ZERO) -> Fra
     return max(deepest(depths), least_depth) + nosing_to_wall(trim) - +trim.stool.sash_clearance
 
 
-def stool_parts(
+def stool_pieces(
     opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], least_depth: Fraction = ZERO
-) -> tuple[Part, ...]:
+) -> tuple[Piece, ...]:
     """The stool of an opening whose trim has one and whose jamb depths were read, then its returns.
 
     `least_depth` is as in `stool_width`.
@@ -107,11 +107,11 @@ def stool_parts(
         least_depth,
     )
     left_spread, right_spread = spread(opening, frame, sides)
-    make = _parts if isinstance(left_spread, float) or isinstance(right_spread, float) else _kept
+    make = _pieces if isinstance(left_spread, float) or isinstance(right_spread, float) else _kept
     return make(given, frame.sides[0], left_spread, right_spread)
 
 
-def _parts(given: _Given, jamb: Real, left_spread: Real, right_spread: Real) -> tuple[Part, ...]:
+def _pieces(given: _Given, jamb: Real, left_spread: Real, right_spread: Real) -> tuple[Piece, ...]:
     stool = given.trim.stool
     assert stool is not None
     left_past, right_past = _horn(given.horns.left, stool), _horn(given.horns.right, stool)
@@ -123,11 +123,11 @@ def _parts(given: _Given, jamb: Real, left_spread: Real, right_spread: Real) -> 
         _notch(stool, given.left_depth, given.left_horn_depth, left_horn),
         _notch(stool, given.right_depth, given.right_horn_depth, right_horn),
     )
-    returned = stool.ends is StoolEnds.MITRED_RETURN
+    returned = stool.ends is StoolEnds.MITERED_RETURN
     # The nosing lies away from the fence, so that the notches in the back edge are sawn against it.
     ends = (_end("left", Hand.LEFT, notches[0], returned), _end("right", Hand.RIGHT, notches[1], returned))
-    body = Part(
-        kind=PartKind.STOOL,
+    body = Piece(
+        kind=PieceKind.STOOL,
         side="",
         profile=stool.profile,
         short_point=length - sum(_off_wall(width, notch) for notch in notches) if returned else length,
@@ -140,7 +140,7 @@ def _parts(given: _Given, jamb: Real, left_spread: Real, right_spread: Real) -> 
         marks=(
             Mark("left casing outside edge", left_past),
             Mark("left jamb face", left_horn),
-            Mark("centre line of opening", jamb / 2 + left_horn),
+            Mark("center line of opening", jamb / 2 + left_horn),
             Mark("right jamb face", jamb + left_horn),
             Mark("right casing outside edge", -right_past + length),
         ),
@@ -150,7 +150,7 @@ def _parts(given: _Given, jamb: Real, left_spread: Real, right_spread: Real) -> 
     )
     if not returned:
         return (body,)
-    kind, thickness = PartKind.STOOL_RETURN, stool.thickness
+    kind, thickness = PieceKind.STOOL_RETURN, stool.thickness
     return (
         body,
         flat_return(kind, Hand.LEFT, stool.profile, _off_wall(width, notches[0]), thickness),
@@ -158,7 +158,7 @@ def _parts(given: _Given, jamb: Real, left_spread: Real, right_spread: Real) -> 
     )
 
 
-_kept = lru_cache(KEPT, typed=True)(_parts)
+_kept = lru_cache(KEPT, typed=True)(_pieces)
 
 
 def _cutouts(mulls: tuple[Mull, ...], left_horn: Real, notches: tuple[Notch, Notch]) -> tuple[Cutout, ...]:
@@ -186,8 +186,16 @@ def _notch(stool: Stool, depth: Fraction, at_end: Fraction | None, length: Real)
 def _end(at: str, hand: Hand, notch: Notch, returned: bool) -> End:
     if not returned:
         return End(at, hand, notch=notch)
-    mitred = front_mitre(at, hand)
-    return End(at, hand, mitred.cut, mitred.mitre, mitred.swing, long_edge=mitred.long_edge, notch=notch)
+    mitered = front_miter(at, hand)
+    return End(
+        at,
+        hand,
+        mitered.cut,
+        mitered.miter,
+        mitered.miter_direction,
+        long_edge=mitered.long_edge,
+        notch=notch,
+    )
 
 
 def _how(
@@ -252,6 +260,6 @@ def _notes(stool: Stool, given: _Given) -> tuple[str, ...]:
         notes.append(SCRIBED)
     if stool.ends is StoolEnds.EASED:
         notes.append(f"Ease the edges of both ends to a radius of {spoken(stool.ease)}.")
-    if stool.ends is StoolEnds.MITRED_RETURN:
+    if stool.ends is StoolEnds.MITERED_RETURN:
         notes.append(RETURNED)
     return tuple(notes)

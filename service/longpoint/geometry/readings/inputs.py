@@ -14,11 +14,11 @@ from longpoint.lengths import Length, PositiveLength
 from longpoint.values import Faults, Given, Name, Path
 
 
-class Foot(StrEnum):
+class Bottom(StrEnum):
     """What the trim stands on."""
 
     STOOL = "stool"
-    PICTURE_FRAME = "picture_frame"
+    CASING = "casing"
     FLOOR = "floor"
     PLINTH = "plinth"
 
@@ -30,7 +30,7 @@ class Reveals(Given, frozen=True):
         left: On the left jamb.
         right: On the right jamb.
         head: Under the head casing.
-        sill: Above a picture frame's sill casing.
+        sill: Above a picture frame's bottom casing.
     """
 
     left: Length | None = None
@@ -55,7 +55,7 @@ class SillAnswer(StrEnum):
     """What is done under a stool on a sill out of level: shims, or one tapered strip."""
 
     SHIM = "shim"
-    TAPERED_STRIP = "tapered_strip"
+    TAPERED_SHIM = "tapered_shim"
 
 
 class Limits(Given, frozen=True):
@@ -63,7 +63,7 @@ class Limits(Given, frozen=True):
 
     Attributes:
         caulk: Up to here the joint is caulked.
-        plane: Up to here the wall is planed back or the casing back-bevelled.
+        plane: Up to here the wall is planed back or the casing back-beveled.
     """
 
     caulk: Length = Length.of("1/16 in")
@@ -95,7 +95,7 @@ class Widths(Given, frozen=True):
         left: The left casing's.
         right: The right casing's.
         head: The head casing's.
-        sill: A picture frame's sill casing's.
+        sill: A picture frame's bottom casing's.
         apron: The apron's.
     """
 
@@ -115,7 +115,7 @@ class AnyOpening(Given, frozen=True, dict=True):
     Attributes:
         mark: What it is called in the house; part of each piece's name.
         readings: What the tape read.
-        foot_style: What the trim stands on.
+        bottom: What the trim stands on.
         reveals: Its own, where they are not the trim's.
         square_gap: The joint gap below which an opening that is out of square is treated as square.
         horns: Its own, where they are not the trim's.
@@ -128,7 +128,7 @@ class AnyOpening(Given, frozen=True, dict=True):
 
     mark: Name
     readings: Readings
-    foot_style: Foot = Foot.STOOL
+    bottom: Bottom = Bottom.STOOL
     reveals: Reveals = NO_REVEALS
     square_gap: Length = Length.of("1/64 in")
     horns: Horns = NO_HORNS

@@ -12,12 +12,12 @@ class PlumbSides(Value, frozen=True):
 
     Attributes:
         jamb_width: jamb to jamb.
-        left_height, right_height: stool top, sill jamb or floor to the underside of the head jamb.
+        left_jamb_height, right_jamb_height: stool top, sill jamb or floor to the underside of the head jamb.
     """
 
     jamb_width: Fraction
-    left_height: Fraction
-    right_height: Fraction
+    left_jamb_height: Fraction
+    right_jamb_height: Fraction
 
 
 class Polygon(Value, frozen=True):
@@ -37,7 +37,7 @@ class Quadrilateral(Value, frozen=True):
 
     Attributes:
         jamb_width, head_width: jamb to jamb at the bottom and at the top.
-        left_height, right_height: along each jamb.
+        left_jamb_height, right_jamb_height: along each jamb.
         diagonal_from_bottom_left: bottom left to top right, inside corner to inside corner.
         diagonal_from_bottom_right: bottom right to top left.
         bottom_left_angle, bottom_right_angle, top_right_angle, top_left_angle: interior, degrees.
@@ -45,8 +45,8 @@ class Quadrilateral(Value, frozen=True):
 
     jamb_width: Fraction
     head_width: Fraction
-    left_height: Fraction
-    right_height: Fraction
+    left_jamb_height: Fraction
+    right_jamb_height: Fraction
     diagonal_from_bottom_left: Fraction | None = None
     diagonal_from_bottom_right: Fraction | None = None
     bottom_left_angle: Real | None = None
@@ -60,7 +60,7 @@ class Arch(Value, frozen=True):
 
     Attributes:
         jamb_width: jamb to jamb; the curve's chord.
-        spring_height: base to where the curve springs; nought where the curve stands on the base.
+        spring_height: base to where the curve springs; zero where the curve stands on the base.
         rise: of the curve above the springing, at most half the width.
         head_pieces: how many segments; None to let `departure` decide.
         departure: the farthest a segment's middle may lie from the true curve.

@@ -6,7 +6,7 @@ from typing import Annotated
 
 from msgspec import Meta
 
-from longpoint.geometry.parts import Hand
+from longpoint.geometry.piece import Hand
 from longpoint.lengths import Fraction, Length, PositiveLength
 from longpoint.values import Given, Name
 
@@ -40,16 +40,16 @@ class Clearances(Given, frozen=True):
         right: From the right jamb's inside face.
         above: From the head jamb's underside up.
         below: From the stool's top, or the base, down.
-        left_neighbour: From the left jamb's inside face to the next opening's jamb face.
-        right_neighbour: From the right jamb's inside face to the next opening's jamb face.
+        left_neighbor: From the left jamb's inside face to the next opening's jamb face.
+        right_neighbor: From the right jamb's inside face to the next opening's jamb face.
     """
 
     left: Length | None = None
     right: Length | None = None
     above: Length | None = None
     below: Length | None = None
-    left_neighbour: Length | None = None
-    right_neighbour: Length | None = None
+    left_neighbor: Length | None = None
+    right_neighbor: Length | None = None
 
 
 NOTHING_IN_THE_WAY = Clearances()
@@ -127,21 +127,21 @@ class Door(Given, frozen=True, kw_only=True):
 class Readings(Given, frozen=True, kw_only=True):
     """What the tape read, from the jamb's inside faces.
 
-    A plumb-sided opening has `jamb_width` and `leg_height`; where the two sides differ, `left_height` and
-    `right_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal or one
-    corner's angle; further ones check the tape. A curved head has its `rise` and `head_pieces` or `departure`. Any
-    other convex shape has `sides` and `angles`. Joined units have their `lights` and the `mull_widths` between them in
-    place of `jamb_width`. A `door` gives its jamb's width and height by itself.
+    A plumb-sided opening has `jamb_width` and `jamb_height`; where the two sides differ, `left_jamb_height` and
+    `right_jamb_height` instead: a raked head. One out of square has a `head_width` too, and at least one diagonal or
+    one corner's angle; further ones check the tape. A curved head has its `rise` and `head_pieces` or `departure`. Any
+    other convex shape has `sides` and `angles`. Joined units have their `joined_widths` and the `mull_widths` between
+    them in place of `jamb_width`. A `door` gives its jamb's width and height by itself.
 
     A stool needs `jamb_depth`, or `left_depth` and `right_depth`; where the wall is out of plane, the same depth at
     each horn's end too.
 
     Attributes:
         jamb_width: Jamb to jamb, at the bottom.
-        leg_height: Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a curve, and
+        jamb_height: Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a curve, and
             left out where the curve stands on the base.
-        left_height: The same along the left jamb.
-        right_height: The same along the right jamb.
+        left_jamb_height: The same along the left jamb.
+        right_jamb_height: The same along the right jamb.
         jamb_depth: Wall face back to the sash stop where the stool's back edge lands.
         left_depth: The same at the left jamb.
         right_depth: The same at the right jamb.
@@ -158,7 +158,7 @@ class Readings(Given, frozen=True, kw_only=True):
         departure: The farthest that the middle of such a piece may lie from the true curve.
         sides: Every side's length, counterclockwise from the base as seen from the room.
         angles: The interior angles, the base's right-hand corner first; a triangle needs none.
-        lights: Widths of the joined units, left to right, each between jamb faces.
+        joined_widths: Widths of the joined units, left to right, each between jamb faces.
         mull_widths: Of the mulls between them, left to right, each between jamb faces.
         door: A door to be hung here.
         left_horn_depth: The depth at the left horn's end.
@@ -169,9 +169,9 @@ class Readings(Given, frozen=True, kw_only=True):
     """
 
     jamb_width: PositiveLength | None = None
-    leg_height: Length | None = None
-    left_height: PositiveLength | None = None
-    right_height: PositiveLength | None = None
+    jamb_height: Length | None = None
+    left_jamb_height: PositiveLength | None = None
+    right_jamb_height: PositiveLength | None = None
     jamb_depth: PositiveLength | None = None
     left_depth: PositiveLength | None = None
     right_depth: PositiveLength | None = None
@@ -188,7 +188,7 @@ class Readings(Given, frozen=True, kw_only=True):
     departure: PositiveLength | None = None
     sides: Sides | None = None
     angles: Annotated[tuple[Degrees, ...], Meta(max_length=24)] | None = None
-    lights: Annotated[tuple[PositiveLength, ...], Meta(min_length=2, max_length=12)] | None = None
+    joined_widths: Annotated[tuple[PositiveLength, ...], Meta(min_length=2, max_length=12)] | None = None
     mull_widths: Annotated[tuple[PositiveLength, ...], Meta(min_length=1, max_length=11)] | None = None
     door: Door | None = None
     left_horn_depth: PositiveLength | None = None

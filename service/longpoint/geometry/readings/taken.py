@@ -26,8 +26,8 @@ ZERO = Fraction(0)
 # What a reading that is missing stands as until all faults are told; never answered to anybody.
 UNREAD = Fraction(1)
 
-_WIDTHS = ("jamb_width", "lights", "mull_widths")
-_HEIGHTS = ("leg_height", "left_height", "right_height")
+_WIDTHS = ("jamb_width", "joined_widths", "mull_widths")
+_HEIGHTS = ("jamb_height", "left_jamb_height", "right_jamb_height")
 _DIAGONALS = ("diagonal_from_bottom_left", "diagonal_from_bottom_right")
 _ANGLES = ("bottom_left_angle", "bottom_right_angle", "top_right_angle", "top_left_angle")
 _OUT_OF_SQUARE = ("head_width", *_DIAGONALS, *_ANGLES)
@@ -38,15 +38,16 @@ _curve_of, _NO_CURVE = attrgetter(*_CURVE), (None,) * len(_CURVE)
 _out_of_square, _SQUARE = attrgetter(*_OUT_OF_SQUARE), (None,) * len(_OUT_OF_SQUARE)
 
 _HEIGHT = (
-    "Give leg_height, or left_height and right_height: from the stool top, sill jamb or floor to the underside of the "
+    "Give jamb_height, or left_jamb_height and right_jamb_height: from the stool top, sill jamb or floor to the "
+    "underside of the "
     "head jamb."
 )
 _STOOD_FOR = {
-    "left_height": "leg_height",
-    "right_height": "leg_height",
+    "left_jamb_height": "jamb_height",
+    "right_jamb_height": "jamb_height",
     "left_depth": "jamb_depth",
     "right_depth": "jamb_depth",
-    "spring_height": "leg_height",
+    "spring_height": "jamb_height",
     "jamb_width": "sides",
 }
 """The reading that was taken where another is at fault: one for both sides, a side for the width."""
@@ -75,7 +76,7 @@ def tell_of_readings(readings: Readings, faults: Faults, at: Path) -> Outline:
         right,
         _plain(readings.left_horn_depth),
         _plain(readings.right_horn_depth),
-        () if readings.lights is None else _mulls(readings),
+        () if readings.joined_widths is None else _mulls(readings),
         None if readings.wall is None else _wall(readings, faults, at),
     )
 
@@ -88,7 +89,7 @@ def as_read(readings: Readings, path: Path) -> tuple[str | int, ...]:
     """A place in the outline, as it was read: which of the readings stood for what is at fault there."""
     name, *rest = path
     if name == "mulls":
-        return ("mull_widths", *rest) if rest else ("lights",)
+        return ("mull_widths", *rest) if rest else ("joined_widths",)
     stood_for = _STOOD_FOR.get(str(name))
     if stood_for and getattr(readings, str(name), None) is None:
         if name == "jamb_width" and readings.sides is None:
@@ -118,15 +119,15 @@ def _shape(readings: Readings, faults: Faults, at: Path) -> Shape:
     if _curve_of(readings) != _NO_CURVE:
         refuse((*_WIDTHS[1:], *_HEIGHTS[1:], *_OUT_OF_SQUARE), "a curved head on equal legs")
         return _arch(readings, faults, at)
-    if readings.lights is not None:
-        refuse(("jamb_width",), "`lights`")
+    if readings.joined_widths is not None:
+        refuse(("jamb_width",), "`joined_widths`")
     width = _width(readings, faults, at)
-    left, right = pair(readings, "height", faults, at)
+    left, right = pair(readings, "jamb_height", faults, at)
     if left is None or right is None:
-        faults.add((*at, "leg_height"), "missing", _HEIGHT)
+        faults.add((*at, "jamb_height"), "missing", _HEIGHT)
         left = right = UNREAD
     elif not left or not right:
-        faults.add((*at, "leg_height"), "zero", "This cannot be nought: measure it again.")
+        faults.add((*at, "jamb_height"), "zero", "This cannot be zero: measure it again.")
         left = right = UNREAD
     if _out_of_square(readings) != _SQUARE:
         return _quadrilateral(readings, width, left, right)
@@ -141,24 +142,28 @@ def _needed(value: Fraction | None, name: str, measure: str, faults: Faults, at:
 
 
 def _width(readings: Readings, faults: Faults, at: Path) -> Fraction:
-    """Jamb to jamb: read as such, or made up of lights and the mulls between them."""
-    lights, mulls = readings.lights, readings.mull_widths or ()
-    if lights is None:
+    """Jamb to jamb: read as such, or made up of units and the mulls between them."""
+    joined_widths, mulls = readings.joined_widths, readings.mull_widths or ()
+    if joined_widths is None:
         if mulls:
-            faults.add((*at, "mull_widths"), "lights-missing", "Mulls lie between lights: give `lights` too.")
+            faults.add(
+                (*at, "mull_widths"),
+                "joined-widths-missing",
+                "Mulls lie between units: give `joined_widths` too.",
+            )
         return _needed(readings.jamb_width, "jamb_width", "Measure from jamb to jamb.", faults, at)
-    if len(mulls) != len(lights) - 1:
-        detail = f"{len(lights)} lights have {len(lights) - 1} mulls between them, and {len(mulls)} came."
+    if len(mulls) != len(joined_widths) - 1:
+        detail = f"{len(joined_widths)} units have {len(joined_widths) - 1} mulls between them, and {len(mulls)} came."
         faults.add((*at, "mull_widths"), "mull-count", detail)
-    return sum((*lights, *mulls), ZERO)
+    return sum((*joined_widths, *mulls), ZERO)
 
 
 def _mulls(readings: Readings) -> tuple[Mull, ...]:
     """Each mull from the left jamb; the outline's width was made up of the same readings."""
     mulls: list[Mull] = []
     reached = ZERO
-    for light, width in zip(readings.lights or (), readings.mull_widths or (), strict=False):
-        reached += light
+    for unit_width, width in zip(readings.joined_widths or (), readings.mull_widths or (), strict=False):
+        reached += unit_width
         mulls.append(Mull(reached, width))
         reached += width
     return tuple(mulls)
@@ -176,7 +181,7 @@ def _arch(readings: Readings, faults: Faults, at: Path) -> Arch:
     measure = "Measure from the springing line up to the top of the curve."
     return Arch(
         jamb_width=_needed(readings.jamb_width, "jamb_width", "Measure from jamb to jamb.", faults, at),
-        spring_height=ZERO if readings.leg_height is None else readings.leg_height,
+        spring_height=ZERO if readings.jamb_height is None else readings.jamb_height,
         rise=_needed(readings.rise, "rise", measure, faults, at),
         head_pieces=readings.head_pieces,
         departure=readings.departure,
@@ -196,8 +201,8 @@ def _quadrilateral(readings: Readings, width: Fraction, left: Fraction, right: F
 
 
 def pair(readings: object, what: str, faults: Faults, at: Path) -> tuple[Fraction | None, Fraction | None]:
-    """A reading taken once for both sides, or once for each: `what` is height or depth."""
-    shared = "leg_height" if what == "height" else "jamb_depth"
+    """A reading taken once for both sides, or once for each: `what` is jamb_height or depth."""
+    shared = "jamb_depth" if what == "depth" else what
     both: Fraction | None = getattr(readings, shared)
     left: Fraction | None = getattr(readings, f"left_{what}")
     right: Fraction | None = getattr(readings, f"right_{what}")

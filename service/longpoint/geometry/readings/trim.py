@@ -15,9 +15,9 @@ CutAngle = Annotated[float, Meta(gt=0, le=60, description="Degrees off a square 
 
 
 class HeadStyle(StrEnum):
-    """How casing meets at the head: mitred, head over the legs, or both against a block."""
+    """How casing meets at the head: mitered, head over the legs, or both against a block."""
 
-    MITRED = "mitred"
+    MITERED = "mitered"
     BUTTED = "butted"
     CORNER_BLOCKS = "corner_blocks"
 
@@ -27,13 +27,13 @@ class StoolEnds(StrEnum):
 
     SQUARE = "square"
     EASED = "eased"
-    MITRED_RETURN = "mitred_return"
+    MITERED_RETURN = "mitered_return"
 
 
 class ApronEnds(StrEnum):
     """An apron's end: returned to the wall, cut square, or cut back at an angle below the stool."""
 
-    MITRED_RETURN = "mitred_return"
+    MITERED_RETURN = "mitered_return"
     SQUARE = "square"
     ANGLED = "angled"
 
@@ -42,14 +42,14 @@ class StripEnds(StrEnum):
     """The ends of a fillet or a cap over a butted head."""
 
     SQUARE = "square"
-    MITRED_RETURN = "mitred_return"
+    MITERED_RETURN = "mitered_return"
 
 
 class BoxCorners(StrEnum):
-    """How the boards of a jamb extension meet: head over the legs, or mitred."""
+    """How the boards of a jamb extension meet: head over the legs, or mitered."""
 
     BUTTED = "butted"
-    MITRED = "mitred"
+    MITERED = "mitered"
 
 
 class Casing(Given, frozen=True):
@@ -67,7 +67,7 @@ class Casing(Given, frozen=True):
 
 
 class BackBand(Given, frozen=True):
-    """A band round mitred casing.
+    """A band round mitered casing.
 
     Attributes:
         width: Across its face.
@@ -146,14 +146,14 @@ class Apron(Given, frozen=True):
     Attributes:
         width: Down the wall.
         thickness: Off the wall.
-        ends: Mitred returns, square cuts, or cut back at an angle.
+        ends: Mitered returns, square cuts, or cut back at an angle.
         end_angle: Of angled ends, cut back below the stool.
         profile: Its name at the yard.
     """
 
     width: PositiveLength
     thickness: PositiveLength
-    ends: ApronEnds = ApronEnds.MITRED_RETURN
+    ends: ApronEnds = ApronEnds.MITERED_RETURN
     end_angle: CutAngle = 15.0
     profile: Name = "apron"
 
@@ -213,15 +213,15 @@ class Trim(Given, frozen=True):
         casing: Legs, and head and sill unless these have their own; null leaves the opening uncased, the wall returning
             to the jamb.
         reveal: Jamb left showing, on every side unless the opening says otherwise.
-        head_style: Mitred, butted or with corner blocks.
+        head_style: Mitered, butted or with corner blocks.
         head_casing: The head's own, where it is not that of the legs.
-        sill_casing: A picture frame's sill's own, where it is not that of the legs.
+        bottom_casing: A picture frame's sill's own, where it is not that of the legs.
         overhang: How far a butted head runs past the legs' outside edges.
         stool: Null for none.
         apron: Null for none.
         plinth: Blocks under a door's legs.
         floor_clearance: Left under a door's legs.
-        back_band: Round mitred casing.
+        back_band: Round mitered casing.
         corner_block: For a head style of corner blocks.
         fillet: Under a butted head.
         cap: Over a butted head.
@@ -232,9 +232,9 @@ class Trim(Given, frozen=True):
 
     casing: Casing | None
     reveal: Length
-    head_style: HeadStyle = HeadStyle.MITRED
+    head_style: HeadStyle = HeadStyle.MITERED
     head_casing: Casing | None = None
-    sill_casing: Casing | None = None
+    bottom_casing: Casing | None = None
     overhang: Length = NOUGHT
     stool: Stool | None = None
     apron: Apron | None = None

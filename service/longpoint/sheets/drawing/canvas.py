@@ -63,14 +63,14 @@ class Canvas:
             self._back.append(f'<path class="{kind}" d="{runs}"/>')
 
     def text(
-        self, text: str, centre: Point, *, size: float = TEXT_SIZE, degrees: float = 0.0, kind: str = "t"
+        self, text: str, center: Point, *, size: float = TEXT_SIZE, degrees: float = 0.0, kind: str = "t"
     ) -> None:
-        """A text around a centre, turned by `degrees`."""
-        shape = text_box(text, centre, size, degrees)
+        """A text around a center, turned by `degrees`."""
+        shape = text_box(text, center, size, degrees)
         self.texts.append(shape)
         self._bounds.append(shape)
-        turn = f' transform="rotate({degrees:.5g} {centre[0]:.5g} {centre[1]:.5g})"' if degrees else ""
-        self._front.append(_text(text, centre, size, kind, turn))
+        turn = f' transform="rotate({degrees:.5g} {center[0]:.5g} {center[1]:.5g})"' if degrees else ""
+        self._front.append(_text(text, center, size, kind, turn))
 
     def words(
         self, text: str, left: float, middle: float, *, size: float = TEXT_SIZE, kind: str = "t"
@@ -81,15 +81,15 @@ class Canvas:
         self._bounds.append(shape)
         self._front.append(_text(text, (left, middle), size, f"{kind} s", ""))
 
-    def balloon(self, text: str, centre: Point, radius: float) -> None:
+    def balloon(self, text: str, center: Point, radius: float) -> None:
         """A piece's number in a ring."""
-        x, y = centre
+        x, y = center
         shape = box(x - radius, y - radius, x + radius, y + radius)
         self.texts.append(shape)
         self._bounds.append(shape)
         self._front.append(f'<circle class="ring" cx="{x:.5g}" cy="{y:.5g}" r="{radius:.5g}"/>')
         size = min(TEXT_SIZE, 1.5 * radius / max(1, len(text)) / 0.61)
-        self._front.append(_text(text, centre, size, "t", ""))
+        self._front.append(_text(text, center, size, "t", ""))
 
     def free(self, shape: Convex, *, solids: bool = True) -> bool:
         """Whether a text could lie there without touching a text, a line or (if asked) a piece."""
@@ -128,9 +128,9 @@ class Canvas:
         )
 
 
-def text_box(text: str, centre: Point, size: float, degrees: float = 0.0) -> Convex:
-    """The room a text takes around its centre."""
-    return turned_box(centre, width(text, size), (ASCENT + DESCENT) * size, degrees)
+def text_box(text: str, center: Point, size: float, degrees: float = 0.0) -> Convex:
+    """The room a text takes around its center."""
+    return turned_box(center, width(text, size), (ASCENT + DESCENT) * size, degrees)
 
 
 def _text(text: str, at: Point, size: float, kind: str, turn: str) -> str:

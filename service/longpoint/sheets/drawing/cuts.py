@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import Part
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import Piece
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.sheets.drawing.canvas import SMALL_SIZE, Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension
 from longpoint.sheets.drawing.hatch import hatch
@@ -18,11 +18,11 @@ Box = tuple[Point, Point]
 """Top left and bottom right corner, inches, y upwards."""
 
 
-class CutPiece(Value, frozen=True):
+class CutThrough(Value, frozen=True):
     """A piece cut through.
 
     Attributes:
-        number, part: the piece and its number within the opening.
+        number, piece: the piece and its number within the opening.
         box: what the section cuts.
         away: the direction on paper in which to lead its number off where it is too narrow to carry it.
         rising: which way its hatching leans.
@@ -30,7 +30,7 @@ class CutPiece(Value, frozen=True):
     """
 
     number: int
-    part: Part
+    piece: Piece
     box: Box
     away: Point
     rising: bool = True
@@ -77,7 +77,7 @@ class Detail(Value, frozen=True):
     across: float
     above: float
     below: float
-    cuts: tuple[CutPiece, ...]
+    cuts: tuple[CutThrough, ...]
     jamb: tuple[Box, ...] = ()
     seen: tuple[Box, ...] = ()
     wall: tuple[Box, ...] = ()
@@ -125,18 +125,18 @@ def _corners(corner: Point, opposite: Point) -> tuple[Point, Point, Point, Point
 
 def _number(canvas: Canvas, number: int, corner: Point, opposite: Point, away: Point) -> None:
     (left, top), (right, bottom) = corner, opposite
-    centre = (left + right) / 2, (top + bottom) / 2
-    if number_upon(canvas, number, centre, min(right - left, bottom - top)):
+    center = (left + right) / 2, (top + bottom) / 2
+    if number_upon(canvas, number, center, min(right - left, bottom - top)):
         return
     if away[0]:
         edge = right if away[0] > 0 else left
-        number_beside(canvas, number, [(((edge, top), (edge, bottom)), away, (centre[0] - edge, 0.0))])
+        number_beside(canvas, number, [(((edge, top), (edge, bottom)), away, (center[0] - edge, 0.0))])
     else:
         level = top if away[1] < 0 else bottom
-        number_beside(canvas, number, [(((left, level), (right, level)), away, (0.0, centre[1] - level))])
+        number_beside(canvas, number, [(((left, level), (right, level)), away, (0.0, center[1] - level))])
 
 
-def numbered(built: Built, kind: PartKind, side: str = "") -> tuple[int, Part] | None:
+def numbered(built: Built, kind: PieceKind, side: str = "") -> tuple[int, Piece] | None:
     """The first part of a kind, on a side where one is named, with its number."""
     found = ((n, p) for n, p in built.numbered if p.kind is kind and side in ("", p.side))
     return next(found, None)

@@ -55,7 +55,7 @@ class Dimension(Value, frozen=True):
 class _Place(Value, frozen=True):
     start: Point
     end: Point
-    centre: Point
+    center: Point
     degrees: float
     text: Convex
     tail: Point | None
@@ -85,8 +85,8 @@ def _places(what: Dimension, off: float, size: float) -> tuple[_Place, ...]:
 
     def at(middle: Point, tail: Point | None) -> _Place:
         # Over the line when it lies flat, and always on the side away from what is measured.
-        centre = shifted(middle, what.away, lift)
-        return _Place(start, end, centre, degrees, _room(what.text, centre, size, degrees), tail)
+        center = shifted(middle, what.away, lift)
+        return _Place(start, end, center, degrees, _room(what.text, center, size, degrees), tail)
 
     if room <= span:
         return (at(along(start, end, 0.5), None),)
@@ -94,8 +94,8 @@ def _places(what: Dimension, off: float, size: float) -> tuple[_Place, ...]:
     return (at(along(end, beyond, 0.5), beyond), at(along(start, before, 0.5), before))
 
 
-def _room(text: str, centre: Point, size: float, degrees: float) -> Convex:
-    return text_box(text, centre, size, degrees)
+def _room(text: str, center: Point, size: float, degrees: float) -> Convex:
+    return text_box(text, center, size, degrees)
 
 
 def _fits(canvas: Canvas, what: Dimension, place: _Place) -> bool:
@@ -143,7 +143,7 @@ def _draw(canvas: Canvas, what: Dimension, place: _Place, size: float) -> None:
         canvas.line(start, end, "dim")
     for start, end in _ticks(what, place):
         canvas.line(start, end, "tick")
-    canvas.text(what.text, place.centre, size=size, degrees=place.degrees)
+    canvas.text(what.text, place.center, size=size, degrees=place.degrees)
 
 
 def _ticks(what: Dimension, place: _Place) -> tuple[tuple[Point, Point], ...]:

@@ -6,15 +6,15 @@ import math
 from collections.abc import Callable, Iterator
 
 from longpoint.geometry.opening import Built
-from longpoint.geometry.piece_names import PartKind
-from longpoint.geometry.readings.inputs import Foot
+from longpoint.geometry.piece_names import PieceKind
+from longpoint.geometry.readings.inputs import Bottom
 from longpoint.sheets.drawing.canvas import Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension
 from longpoint.sheets.drawing.legend import list_pieces
 from longpoint.sheets.drawing.number import number_beside, number_upon
 from longpoint.sheets.drawing.shapes import Point, along, segment, shifted, unit
 from longpoint.sheets.drawing.style import Styling
-from longpoint.sheets.place import Line, Placed, placed_parts
+from longpoint.sheets.place import Line, PlacedOutline, placed_pieces
 from longpoint.sheets.place_behind import ON_THE_JAMB, RETURNS
 from longpoint.sheets.wording import Wording
 from longpoint.values import Value
@@ -55,7 +55,7 @@ def elevation(
         room: how much room the opening may take.
         legend: whether the pieces are listed under it; a page that lists them in a table needs no second list.
     """
-    placed = placed_parts(built)
+    placed = placed_pieces(built)
     jamb = [(float(x), float(y)) for x, y in built.frame.vertices]
     every = [*jamb, *(p for one in placed for p in one.outline)]
     left, right = min(p[0] for p in every), max(p[0] for p in every)
@@ -70,7 +70,7 @@ def elevation(
     frame = tuple(paper(p) for p in jamb)
     _pieces(canvas, shown, frame)
     middle = sum(p[0] for p in frame) / len(frame), sum(p[1] for p in frame) / len(frame)
-    if built.opening.foot_style in (Foot.FLOOR, Foot.PLINTH):
+    if built.opening.bottom in (Bottom.FLOOR, Bottom.PLINTH):
         ground = top * scale
         canvas.line((-FLOOR_PAST, ground), ((right - left) * scale + FLOOR_PAST, ground), "heavy")
     _readings(canvas, built, frame, wording)
@@ -82,36 +82,36 @@ def elevation(
         list_pieces(canvas, list(built.numbered), wording)
     mark = built.opening.mark
     pieces = "; ".join(
-        f"{number} {part.title}, {wording.figure(part.overall)}" for number, part in built.numbered
+        f"{number} {piece.title}, {wording.figure(piece.overall)}" for number, piece in built.numbered
     )
     return canvas.svg(f"Elevation of {mark}", f"Seen from the room, to scale. {pieces}.", styling)
 
 
-def _pieces(canvas: Canvas, shown: list[Placed], frame: tuple[Point, ...]) -> None:
+def _pieces(canvas: Canvas, shown: list[PlacedOutline], frame: tuple[Point, ...]) -> None:
     """What lies behind first, then what covers it, then the covered edges dashed, the marks and the opening."""
     for one in sorted(shown, key=lambda one: one.hidden is None):
         kind = "piece thin" if _breadth(one) < THIN else "piece"
         # What was read inside the opening is dimensioned across a stop, which no text crosses all the same.
-        across = one.part.kind is PartKind.DOOR_STOP
-        canvas.outline(one.outline, kind, solid=not across, title=f"{one.number} {one.part.title}")
+        across = one.piece.kind is PieceKind.DOOR_STOP
+        canvas.outline(one.outline, kind, solid=not across, title=f"{one.number} {one.piece.title}")
         if across:
             canvas.lines.append(segment(*one.inner))
     for one in shown:
         if one.hidden is not None:
             canvas.line(*one.hidden, "hidden", keep_clear=False)
         for mark in one.marks:
-            canvas.line(*mark, "centre", keep_clear=False)
+            canvas.line(*mark, "center", keep_clear=False)
     canvas.outline(frame, "jamb", solid=False)
     for start, end in zip(frame, (*frame[1:], frame[0]), strict=True):
         canvas.lines.append(segment(start, end))
 
 
-def _on_paper(one: Placed, paper: Paper) -> Placed:
+def _on_paper(one: PlacedOutline, paper: Paper) -> PlacedOutline:
     def edge(points: Line) -> Line:
         return paper(points[0]), paper(points[1])
 
-    return Placed(
-        one.part,
+    return PlacedOutline(
+        one.piece,
         one.number,
         tuple(paper(p) for p in one.outline),
         edge(one.inner),
@@ -121,31 +121,31 @@ def _on_paper(one: Placed, paper: Paper) -> Placed:
     )
 
 
-def _number(canvas: Canvas, one: Placed, middle: Point) -> None:
+def _number(canvas: Canvas, one: PlacedOutline, middle: Point) -> None:
     """Upon the piece, else led from outside it to its middle; to a hidden one's edge, which is all that shows."""
     corners = len(one.outline)
-    centre = sum(p[0] for p in one.outline) / corners, sum(p[1] for p in one.outline) / corners
-    if one.hidden is None and number_upon(canvas, one.number, centre, _breadth(one)):
+    center = sum(p[0] for p in one.outline) / corners, sum(p[1] for p in one.outline) / corners
+    if one.hidden is None and number_upon(canvas, one.number, center, _breadth(one)):
         return
     inner, outer = one.inner, one.outer
-    inwards = _inwards(one, centre, middle)
+    inwards = _inwards(one, center, middle)
     across = along(*outer, 0.5)[0] - along(*inner, 0.5)[0], along(*outer, 0.5)[1] - along(*inner, 0.5)[1]
-    share = 0.5 if one.hidden is None or one.part.kind in RETURNS else 0.15
+    share = 0.5 if one.hidden is None or one.piece.kind in RETURNS else 0.15
     inside, back = (across[0] * share, across[1] * share), (across[0] * -0.5, across[1] * -0.5)
     ways = [(inner, inwards, inside), (outer, (-inwards[0], -inwards[1]), back)]
-    if one.part.kind in _FROM_OUTSIDE:
+    if one.piece.kind in _FROM_OUTSIDE:
         ways.reverse()
-    if one.part.kind in RETURNS:
+    if one.piece.kind in RETURNS:
         ways.pop()
     number_beside(canvas, one.number, ways)
 
 
-_FROM_OUTSIDE = frozenset({PartKind.APRON, PartKind.PLINTH_BLOCK, PartKind.LEVELLING_STRIP, *RETURNS})
-_WITHOUT_DIMENSION = frozenset({PartKind.PLINTH_BLOCK, PartKind.LEVELLING_STRIP, *ON_THE_JAMB, *RETURNS})
+_FROM_OUTSIDE = frozenset({PieceKind.APRON, PieceKind.PLINTH_BLOCK, PieceKind.TAPERED_SHIM, *RETURNS})
+_WITHOUT_DIMENSION = frozenset({PieceKind.PLINTH_BLOCK, PieceKind.TAPERED_SHIM, *ON_THE_JAMB, *RETURNS})
 """Said in the legend and the tables alone: lines for these would crowd out those of the pieces in view."""
 
 
-def _breadth(one: Placed) -> float:
+def _breadth(one: PlacedOutline) -> float:
     """How broad a piece is on paper at its narrower way."""
     a, b = along(*one.inner, 0.5), along(*one.outer, 0.5)
     direction = unit(*one.inner)
@@ -153,11 +153,11 @@ def _breadth(one: Placed) -> float:
     return min(across, math.dist(*one.inner))
 
 
-def _inwards(one: Placed, centre: Point, middle: Point) -> Point:
+def _inwards(one: PlacedOutline, center: Point, middle: Point) -> Point:
     """The direction across a piece that leads towards the middle of the opening."""
     direction = unit(*one.inner)
     across = -direction[1], direction[0]
-    towards = (middle[0] - centre[0]) * across[0] + (middle[1] - centre[1]) * across[1]
+    towards = (middle[0] - center[0]) * across[0] + (middle[1] - center[1]) * across[1]
     return across if towards >= 0 else (-across[0], -across[1])
 
 
@@ -182,7 +182,7 @@ def _readings(canvas: Canvas, built: Built, frame: tuple[Point, ...], wording: W
         dimension(canvas, what)
 
 
-def _dimensions(shown: list[Placed], wording: Wording, middle: Point) -> list[list[Dimension]]:
+def _dimensions(shown: list[PlacedOutline], wording: Wording, middle: Point) -> list[list[Dimension]]:
     """Each piece's long edge, and its short one where they differ, shortest first.
 
     Of the pieces along a curve or an octagon's head, one of each length stands for all: their dimensions come
@@ -191,10 +191,10 @@ def _dimensions(shown: list[Placed], wording: Wording, middle: Point) -> list[li
     found: list[tuple[bool, float, list[Dimension]]] = []
     alike: dict[tuple[bool, str], list[Dimension]] = {}
     for one in sorted(shown, key=lambda one: abs(one.outer[0][0] + one.outer[1][0] - 2 * middle[0])):
-        if one.part.kind in _WITHOUT_DIMENSION:
+        if one.piece.kind in _WITHOUT_DIMENSION:
             continue
         for is_long, (length, what) in zip((True, False), _of_piece(one, wording, middle), strict=False):
-            of_many = one.part.side.startswith("head ")
+            of_many = one.piece.side.startswith("head ")
             group = alike.setdefault((is_long, what.text), []) if of_many else []
             group.append(what)
             if len(group) == 1:
@@ -204,15 +204,15 @@ def _dimensions(shown: list[Placed], wording: Wording, middle: Point) -> list[li
     return [group for _, _, group in found]
 
 
-def _of_piece(one: Placed, wording: Wording, middle: Point) -> Iterator[tuple[float, Dimension]]:
+def _of_piece(one: PlacedOutline, wording: Wording, middle: Point) -> Iterator[tuple[float, Dimension]]:
     """Its long edge's length on paper and dimension, then its short edge's where that shows."""
-    part = one.part
-    centre = along(along(*one.inner, 0.5), along(*one.outer, 0.5), 0.5)
-    inwards = _inwards(one, centre, middle)
+    piece = one.piece
+    center = along(along(*one.inner, 0.5), along(*one.outer, 0.5), 0.5)
+    inwards = _inwards(one, center, middle)
     away = -inwards[0], -inwards[1]
-    long = Dimension(*one.outer, away, wording.figure(part.long_point))
+    long = Dimension(*one.outer, away, wording.figure(piece.long_point))
     yield math.dist(*one.outer), long
-    short = wording.figure(part.short_point)
+    short = wording.figure(piece.short_point)
     # A board's short point may lie behind its face, where only its own drawing shows it.
     if short != long.text and abs(math.dist(*one.inner) - math.dist(*one.outer)) > LEAST:
         # From the outer edge's line outwards, so that both dimensions stand clear of the piece.

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from longpoint.geometry.parts import Part
+from longpoint.geometry.piece import Piece
 from longpoint.sheets.drawing.canvas import SMALL_SIZE, Canvas
 from longpoint.sheets.drawing.lettering import width
 from longpoint.sheets.wording import Wording
@@ -12,11 +12,11 @@ from longpoint.sheets.wording import Wording
 ROW, COLUMN_GAP, OFF = 13.0, 22.0, 12.0
 
 
-def list_pieces(canvas: Canvas, pieces: Sequence[tuple[int, Part]], wording: Wording) -> None:
+def list_pieces(canvas: Canvas, pieces: Sequence[tuple[int, Piece]], wording: Wording) -> None:
     """Each piece's number, name and length, in as many columns as the drawing above is wide."""
     lines = [
-        f"{number:>2}  {part.title}, {wording.figure(part.long_point)}{_times(part, wording)}"
-        for number, part in pieces
+        f"{number:>2}  {piece.title}, {wording.figure(piece.long_point)}{_times(piece, wording)}"
+        for number, piece in pieces
     ]
     if not lines:
         return
@@ -29,5 +29,5 @@ def list_pieces(canvas: Canvas, pieces: Sequence[tuple[int, Part]], wording: Wor
         canvas.words(line, left + column * broad, bottom + OFF + row * ROW, size=SMALL_SIZE)
 
 
-def _times(part: Part, wording: Wording) -> str:
-    return f" × {wording.figure(part.width)}"
+def _times(piece: Piece, wording: Wording) -> str:
+    return f" × {wording.figure(piece.width)}"

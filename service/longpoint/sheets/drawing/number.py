@@ -18,14 +18,14 @@ _ALL_ROUND = tuple((math.cos(math.tau * n / 24), math.sin(math.tau * n / 24)) fo
 Edge = tuple[Point, Point]
 
 
-def number_upon(canvas: Canvas, number: int, centre: Point, breadth: float) -> bool:
+def number_upon(canvas: Canvas, number: int, center: Point, breadth: float) -> bool:
     """Number a piece on its face; False where it is too narrow or something lies there."""
     if breadth < 2 * RADIUS + 3:
         return False
-    ring = _ring(centre, RADIUS)
+    ring = _ring(center, RADIUS)
     if not canvas.free(ring, solids=False):
         return False
-    canvas.balloon(str(number), centre, RADIUS)
+    canvas.balloon(str(number), center, RADIUS)
     return True
 
 
@@ -77,5 +77,5 @@ def _lead(canvas: Canvas, number: int, start: Point, away: Point, inside: Point,
     return True
 
 
-def _ring(centre: Point, radius: float) -> Convex:
-    return box(centre[0] - radius, centre[1] - radius, centre[0] + radius, centre[1] + radius)
+def _ring(center: Point, radius: float) -> Convex:
+    return box(center[0] - radius, center[1] - radius, center[0] + radius, center[1] + radius)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from longpoint.geometry.opening import Built
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.sheets.drawing.canvas import Canvas
 from longpoint.sheets.drawing.cuts import Detail, draw_detail
 from longpoint.sheets.drawing.elevation import elevation
@@ -45,7 +45,7 @@ def section(built: Built, wording: Wording, styling: Styling = Styling.THEMED, *
             drop = canvas.bounds[3] + APART + detail.above * scale
         draw_detail(canvas, detail, scale, drop)
     if legend:
-        cuts = {one.number: one.part for detail in details for one in detail.cuts}
+        cuts = {one.number: one.piece for detail in details for one in detail.cuts}
         list_pieces(canvas, sorted(cuts.items()), wording)
     names = " and ".join(detail.name for detail in details)
     described = " ".join(detail.described for detail in details)
@@ -53,10 +53,10 @@ def section(built: Built, wording: Wording, styling: Styling = Styling.THEMED, *
 
 
 def _details(built: Built, wording: Wording) -> list[Detail]:
-    kinds = {part.kind for part in built.parts}
-    if PartKind.STOOL in kinds:
+    kinds = {piece.kind for piece in built.pieces}
+    if PieceKind.STOOL in kinds:
         foot = stool_detail(built, wording)
-    elif PartKind.CASING_LEG in kinds:
+    elif PieceKind.SIDE_CASING in kinds:
         foot = leg_detail(built, wording)
     else:
         return []

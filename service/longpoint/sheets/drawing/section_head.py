@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from longpoint.geometry.frame.sides import cased_sides
 from longpoint.geometry.opening import Built
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.sheets.drawing.cuts import (
     DOWNWARD,
     RIGHTWARD,
     UPWARD,
     Box,
-    CutPiece,
+    CutThrough,
     Detail,
     Said,
     Sized,
@@ -21,8 +21,8 @@ from longpoint.sheets.wording import Wording
 
 UNDER, OVER, DEEP = 0.75, 0.75, 2.5
 """Inches of the opening shown under the head, of wall over its trim, and of wall where no depth was read."""
-DRESS = frozenset({PartKind.FILLET, PartKind.CAP})
-ROUND = frozenset({PartKind.BACK_BAND, PartKind.JAMB_EXTENSION})
+DRESS = frozenset({PieceKind.FILLET, PieceKind.CAP})
+ROUND = frozenset({PieceKind.BACK_BAND, PieceKind.JAMB_EXTENSION})
 
 
 def head_detail(built: Built, wording: Wording) -> Detail | None:
@@ -30,9 +30,9 @@ def head_detail(built: Built, wording: Wording) -> Detail | None:
 
     A band and an extension that a cut through the leg shows as well are no reason for a cut of the head's own.
     """
-    found = numbered(built, PartKind.CASING_HEAD, "head")
-    kinds = {part.kind for part in built.parts if part.side in ("head", "")}
-    own = DRESS if PartKind.STOOL not in {part.kind for part in built.parts} else DRESS | ROUND
+    found = numbered(built, PieceKind.HEAD_CASING, "head")
+    kinds = {piece.kind for piece in built.pieces if piece.side in ("head", "")}
+    own = DRESS if PieceKind.STOOL not in {piece.kind for piece in built.pieces} else DRESS | ROUND
     if found is None or not kinds & own:
         return None
     opening = built.opening
@@ -43,41 +43,41 @@ def head_detail(built: Built, wording: Wording) -> Detail | None:
     thick, low = float(casing.thickness), float(side.reveal)
     under = low + over_fillet(built)
     top = under + float(casing.width)
-    cuts = [CutPiece(number, casing, ((back, top), (back + thick, under)), RIGHTWARD)]
+    cuts = [CutThrough(number, casing, ((back, top), (back + thick, under)), RIGHTWARD)]
     past = back + thick
     sized: list[Sized] = []
     levels = [(under, top, wording.figure(casing.width))]
     if low > 0:
         levels.append((0.0, low, wording.figure(side.reveal)))
-    for kind, bottom in ((PartKind.FILLET, low), (PartKind.CAP, top)):
+    for kind, bottom in ((PieceKind.FILLET, low), (PieceKind.CAP, top)):
         strip = numbered(built, kind)
         if strip is not None:
             high, deep = float(strip[1].thickness), float(strip[1].width)
             cuts.append(
-                CutPiece(*strip, ((back, bottom + high), (back + deep, bottom)), RIGHTWARD, rising=False)
+                CutThrough(*strip, ((back, bottom + high), (back + deep, bottom)), RIGHTWARD, rising=False)
             )
             levels.append((bottom, bottom + high, wording.figure(strip[1].thickness)))
             past = max(past, back + deep)
-            way = UPWARD if kind is PartKind.CAP else DOWNWARD
-            level = bottom + high if kind is PartKind.CAP else bottom
+            way = UPWARD if kind is PieceKind.CAP else DOWNWARD
+            level = bottom + high if kind is PieceKind.CAP else bottom
             sized.append(Sized((back, level), (back + deep, level), way, wording.figure(strip[1].width)))
     summit = max(top, *(level[1] for level in levels))
-    band = numbered(built, PartKind.BACK_BAND, "head")
+    band = numbered(built, PieceKind.BACK_BAND, "head")
     stock = opening.trim.back_band
     if band is not None and stock is not None:
         off, edge, lap = float(stock.thickness), float(side.edge), float(stock.lap)
         over: Box | None = ((back + thick, top), (back + off, top - lap)) if lap and off > thick else None
-        cuts.append(CutPiece(*band, ((back, edge), (back + off, top)), RIGHTWARD, rising=False, lap=over))
+        cuts.append(CutThrough(*band, ((back, edge), (back + off, top)), RIGHTWARD, rising=False, lap=over))
         levels.append((edge - float(band[1].width), edge, wording.figure(band[1].width)))
         past, summit = max(past, back + off), max(summit, edge)
     proud = 0.0
-    board = numbered(built, PartKind.JAMB_EXTENSION, "head")
+    board = numbered(built, PieceKind.JAMB_EXTENSION, "head")
     extension = opening.trim.extension
     jamb = float(opening.readings.jamb_thickness)
     if board is not None and extension is not None:
         proud, start = float(board[1].width), float(extension.reveal)
         box = (back - proud, start + float(board[1].thickness)), (back, start)
-        cuts.append(CutPiece(*board, box, DOWNWARD, rising=False))
+        cuts.append(CutThrough(*board, box, DOWNWARD, rising=False))
         sized.append(Sized((back - proud, 0.0), (back, 0.0), DOWNWARD, wording.figure(board[1].width), 1))
     wall_top = summit + OVER
     # The longest first: a short one's text finds room past its ends.

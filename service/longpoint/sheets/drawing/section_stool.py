@@ -1,17 +1,17 @@
-"""The cut upright through stool, apron and wall at the centre line; the sash lies to the left."""
+"""The cut upright through stool, apron and wall at the center line; the sash lies to the left."""
 
 from __future__ import annotations
 
 from longpoint.geometry.opening import Built
-from longpoint.geometry.parts import Part
-from longpoint.geometry.piece_names import PartKind
+from longpoint.geometry.piece import Piece
+from longpoint.geometry.piece_names import PieceKind
 from longpoint.lengths import Real
 from longpoint.sheets.drawing.cuts import (
     DOWNWARD,
     RIGHTWARD,
     UPWARD,
     Box,
-    CutPiece,
+    CutThrough,
     Detail,
     Said,
     Sized,
@@ -29,30 +29,30 @@ def stool_detail(built: Built, wording: Wording) -> Detail:
     opening = built.opening
     stool = opening.trim.stool
     left, right = opening.outline.left_depth, opening.outline.right_depth
-    found, under_it = numbered(built, PartKind.STOOL), numbered(built, PartKind.APRON)
+    found, under_it = numbered(built, PieceKind.STOOL), numbered(built, PieceKind.APRON)
     assert stool is not None
     assert left is not None
     assert right is not None
     assert found is not None
-    number, part = found
+    number, piece = found
     apron = under_it[1] if under_it else None
     depth = max(left, right)
     clear, back, thick = float(stool.sash_clearance), float(depth), float(stool.thickness)
-    edge = clear + float(part.width)
+    edge = clear + float(piece.width)
     under = float(apron.width) if apron else 2.0
     foot = -thick - under - BELOW
-    cuts = [CutPiece(number, part, ((clear, 0.0), (edge, -thick)), UPWARD)]
+    cuts = [CutThrough(number, piece, ((clear, 0.0), (edge, -thick)), UPWARD)]
     if under_it is not None and apron is not None:
         hangs = (back, -thick), (back + float(apron.thickness), -thick - under)
-        cuts.append(CutPiece(under_it[0], apron, hangs, RIGHTWARD, rising=False))
-    strip = numbered(built, PartKind.LEVELLING_STRIP)
+        cuts.append(CutThrough(under_it[0], apron, hangs, RIGHTWARD, rising=False))
+    strip = numbered(built, PieceKind.TAPERED_SHIM)
     if strip is not None:
         # Half of what it is at its deep end, since the cut is at the middle.
         high = float(strip[1].width) / 2
-        cuts.append(CutPiece(*strip, ((clear, -thick), (back, -thick - high)), DOWNWARD, rising=False))
+        cuts.append(CutThrough(*strip, ((clear, -thick), (back, -thick - high)), DOWNWARD, rising=False))
     return Detail(
         "stool, apron and jamb",
-        f"The sash lies to the left. Stool ripped to {wording.figure(part.width)} from a jamb depth of "
+        f"The sash lies to the left. Stool ripped to {wording.figure(piece.width)} from a jamb depth of "
         f"{wording.figure(depth)}, {wording.figure(stool.nosing)} past the apron's face.",
         across=edge,
         above=ABOVE,
@@ -69,14 +69,14 @@ def stool_detail(built: Built, wording: Wording) -> Detail:
             Said("wall", (back / 2, foot - 0.35)),
             Said("sash", (0.0, ABOVE - 0.5), (-18.0, 0.0)),
         ),
-        sized=tuple(_sizes(wording, part, apron, (clear, back, edge, thick, under), depth)),
+        sized=tuple(_sizes(wording, piece, apron, (clear, back, edge, thick, under), depth)),
     )
 
 
 def _jamb_edge(built: Built, back: float) -> float:
     """Where the side jamb ends: at the wall, or short of it where an extension makes up the rest."""
-    board = numbered(built, PartKind.JAMB_EXTENSION, "left") or numbered(
-        built, PartKind.JAMB_EXTENSION, "right"
+    board = numbered(built, PieceKind.JAMB_EXTENSION, "left") or numbered(
+        built, PieceKind.JAMB_EXTENSION, "right"
     )
     return back - float(board[1].width) if board else back
 
@@ -95,8 +95,8 @@ def _beyond(built: Built, back: float) -> tuple[Box, ...]:
 
 def _sizes(
     wording: Wording,
-    part: Part,
-    apron: Part | None,
+    piece: Piece,
+    apron: Piece | None,
     spots: tuple[float, float, float, float, float],
     depth: Real,
 ) -> list[Sized]:
@@ -116,14 +116,14 @@ def _sizes(
         found.append(across(back, face, apron.thickness, foot, DOWNWARD, 0, -thick - under))
     if clear:
         found.append(across(0, clear, clear, foot, DOWNWARD, 1, -thick))
-    found.append(across(clear, edge, part.width, foot, DOWNWARD, 2, -thick))
+    found.append(across(clear, edge, piece.width, foot, DOWNWARD, 2, -thick))
 
     def upright(x: float, top: float, bottom: float, value: Real) -> Sized:
         return Sized(
             (edge, top), (edge, bottom), RIGHTWARD, wording.figure(value), 0, ((x, top), (x, bottom))
         )
 
-    found.append(upright(edge, 0.0, -thick, part.thickness))
+    found.append(upright(edge, 0.0, -thick, piece.thickness))
     if apron is not None:
         found.append(upright(face, -thick, -thick - under, apron.width))
     return found

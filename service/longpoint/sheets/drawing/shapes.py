@@ -44,9 +44,9 @@ def box(left: float, top: float, right: float, bottom: float) -> Convex:
     )
 
 
-def turned_box(centre: Point, width: float, height: float, degrees: float) -> Convex:
-    """A box around `centre`, turned clockwise as the page is seen."""
-    x, y = centre
+def turned_box(center: Point, width: float, height: float, degrees: float) -> Convex:
+    """A box around `center`, turned clockwise as the page is seen."""
+    x, y = center
     if degrees == 0:
         return box(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
     angle = math.radians(degrees)

@@ -28,7 +28,7 @@ class Lying(Value, frozen=True):
     Attributes:
         label: its name.
         start, length: inches from the stick's left end, and along it.
-        left, right: how far each end's mitre runs along the stick; negative where its long point lies on the
+        left, right: how far each end's miter runs along the stick; negative where its long point lies on the
             edge away from the fence.
     """
 
@@ -39,7 +39,7 @@ class Lying(Value, frozen=True):
     right: Real = Fraction(0)
 
 
-class StickRow(Value, frozen=True):
+class DrawnStick(Value, frozen=True):
     """One stick. Attributes: name, as on the sheets; length; pieces; offcut at its right end; kept."""
 
     name: str
@@ -51,7 +51,7 @@ class StickRow(Value, frozen=True):
 
 def sticks_drawing(
     title: str,
-    groups: Sequence[tuple[str, Sequence[StickRow]]],
+    groups: Sequence[tuple[str, Sequence[DrawnStick]]],
     wording: Wording,
     styling: Styling = Styling.THEMED,
     across: float = ACROSS,
@@ -80,14 +80,14 @@ def sticks_drawing(
     return canvas.svg(title, f"Sticks to scale, from the left end. {described}", styling)
 
 
-def _described(heading: str, row: StickRow, wording: Wording) -> str:
+def _described(heading: str, row: DrawnStick, wording: Wording) -> str:
     pieces = ", ".join(f"{piece.label} {wording.figure(piece.length)}" for piece in row.pieces)
     name = f"{heading}, {row.name}" if heading else row.name
     left = f", {wording.figure(row.offcut)} left over" if row.offcut else ""
     return f"{name}, {wording.stick(row.length)}: {pieces}{left}"
 
 
-def _stick(canvas: Canvas, row: StickRow, top: float, scale: float, wording: Wording) -> float:
+def _stick(canvas: Canvas, row: DrawnStick, top: float, scale: float, wording: Wording) -> float:
     """Draw one stick with its top edge at `top`; gives the lowest point it takes."""
     long, bottom = float(row.length) * scale, top + BAR
     middle = top + BAR / 2
@@ -116,7 +116,9 @@ def _outline(piece: Lying, top: float, bottom: float, scale: float) -> tuple[Poi
     )
 
 
-def _leftover(canvas: Canvas, row: StickRow, top: float, long: float, scale: float, wording: Wording) -> None:
+def _leftover(
+    canvas: Canvas, row: DrawnStick, top: float, long: float, scale: float, wording: Wording
+) -> None:
     wide = float(row.offcut) * scale
     if wide < NARROWEST:
         return
@@ -164,7 +166,7 @@ def _runs(pieces: Sequence[Lying]) -> list[list[Lying]]:
             runs[-1].append(piece)
         else:
             runs.append([piece])
-    return [part for run in runs for part in ([run] if len(run) >= MANY else [[one] for one in run])]
+    return [group for run in runs for group in ([run] if len(run) >= MANY else [[one] for one in run])]
 
 
 def _next(before: Lying, piece: Lying) -> bool:

@@ -1,9 +1,9 @@
 """The look of the drawings: thin lines for what is there, thinner ones for what is said about it.
 
-Every colour and weight is a CSS variable with a default that prints well in one colour, so a page may set
+Every color and weight is a CSS variable with a default that prints well in one color, so a page may set
 `--lp-ink` and the rest on the drawing or on anything around it. Each drawing brings its own paper, so that one shown as
 an image can be read on a dark page, too. What tells things apart is line weight, dash
-and hatching, never colour.
+and hatching, never color.
 """
 
 from __future__ import annotations
@@ -24,7 +24,7 @@ VARIABLES = {
     "line": "1.2",
     "fine": "0.6",
 }
-"""Name (after `--lp-`) and default of each variable: colours, then line weights in drawing units."""
+"""Name (after `--lp-`) and default of each variable: colors, then line weights in drawing units."""
 
 _RULES = (
     (".paper", "fill:{paper}"),
@@ -39,7 +39,7 @@ _RULES = (
     (".edge", "stroke:{ink};stroke-width:{line};fill:none"),
     (".heavy", "stroke:{ink};stroke-width:2;fill:none"),
     (".hidden", "stroke:{dimension};stroke-width:{fine};stroke-dasharray:3 2;fill:none"),
-    (".centre", "stroke:{dimension};stroke-width:{fine};stroke-dasharray:9 2.5 2 2.5;fill:none"),
+    (".center", "stroke:{dimension};stroke-width:{fine};stroke-dasharray:9 2.5 2 2.5;fill:none"),
     (".hatch", "stroke:{faint};stroke-width:{fine};fill:none"),
     (".dim", "stroke:{dimension};stroke-width:{fine};fill:none"),
     (".tick", "stroke:{ink};stroke-width:{line};fill:none"),

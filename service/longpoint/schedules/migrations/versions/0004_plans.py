@@ -1,8 +1,8 @@
 """Plans of the sticks that are kept, the names of their sticks, and the numbers of pieces; lengths on hand by lot.
 
-What was an offcut becomes a lot of one length, under a name of its own. Its versions change, so their digests and those
-of all later revisions are made anew. Answers kept for requests that are sent again are let go, since they are of the
-old form.
+What was an offcut becomes a lot of one length, under a name of its own. What 0.1.0 named otherwise than the trade gets
+the trade's word. Versions change, so their digests and those of all later revisions are made anew. Answers kept for
+requests that are sent again are let go, since they are of the old form.
 """
 
 import hashlib
@@ -12,6 +12,9 @@ from typing import Any
 
 import sqlalchemy as sa
 from alembic import op
+
+from longpoint.schedules.rewording import COLUMNS, reword
+from longpoint.schedules.words import Renaming
 
 revision = "0004"
 down_revision = "0003"
@@ -33,6 +36,9 @@ def upgrade() -> None:
     op.add_column("schedule", sa.Column("last_plan", sa.Integer, nullable=False, server_default="0"))
     op.add_column("schedule", sa.Column("last_names", sa.Text, nullable=False, server_default="{}"))
     _make_lots()
+    for table, (old, new) in COLUMNS.items():
+        op.execute(f"ALTER TABLE {table} RENAME COLUMN {old} TO {new}")
+    _reword(Renaming())
     op.execute("UPDATE schedule SET basis = digest")
     op.create_table(
         "plan",
@@ -63,10 +69,10 @@ def upgrade() -> None:
         sa.Column("schedule_id", ID, nullable=False),
         sa.Column("opening_id", ID, nullable=False),
         sa.Column("number", sa.Integer, nullable=False, autoincrement=False),
-        sa.Column("part", sa.String(60), nullable=False),
+        sa.Column("piece", sa.String(60), nullable=False),
         sa.PrimaryKeyConstraint("schedule_id", "opening_id", "number", name="pk_piece_number"),
         sa.UniqueConstraint(
-            "schedule_id", "opening_id", "part", name="uq_piece_number_schedule_id_opening_id_part"
+            "schedule_id", "opening_id", "piece", name="uq_piece_number_schedule_id_opening_id_piece"
         ),
         _of_schedule("piece_number"),
     )
@@ -77,6 +83,9 @@ def downgrade() -> None:
         op.drop_table(name)
     for name in OWN:
         op.drop_column("schedule", name)
+    _reword(Renaming(back=True))
+    for table, (old, new) in COLUMNS.items():
+        op.execute(f"ALTER TABLE {table} RENAME COLUMN {new} TO {old}")
     _make_offcuts()
 
 
@@ -136,6 +145,13 @@ def _offcut(new: _Document, number: int) -> _Document | None:  # noqa: ARG001
     return {name: value for name, value in new.items() if name not in _OF_LOT}
 
 
+def _reword(names: Renaming) -> None:
+    connection = op.get_bind()
+    connection.execute(sa.text("DELETE FROM retry"))
+    for schedule_id in reword(connection, names):
+        _chain(connection, schedule_id)
+
+
 def _rewrite(old: str, new: str, form: Callable[[_Document, int], _Document | None]) -> None:
     """Give each version of a kind another form and name, and its schedule's history the digests that come of it."""
     connection = op.get_bind()
@@ -151,9 +167,7 @@ def _rewrite(old: str, new: str, form: Callable[[_Document, int], _Document | No
         for item_id, revision, position, document, exact in connection.execute(versions, own).all():
             number = numbers.setdefault(item_id, len(numbers) + 1)
             became = None if document is None else form(json.loads(document), number)
-            written = (
-                None if became is None else json.dumps(became, ensure_ascii=False, separators=(",", ":"))
-            )
+            written = None if became is None else _encode(became)
             exact = None if became is None else exact
             connection.execute(
                 sa.text(
@@ -214,6 +228,10 @@ def _fill(kind: str, said: tuple[str, ...]) -> None:
         values |= {name: document[name] for name in ("profile", *said)}
         table = sa.table(kind, *(sa.column(name) for name in values))
         op.execute(sa.insert(table).values(**values))
+
+
+def _encode(document: _Document) -> str:
+    return json.dumps(document, ensure_ascii=False, separators=(",", ":"))
 
 
 def _digest(*fields: object) -> str:

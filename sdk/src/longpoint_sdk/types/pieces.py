@@ -1,4 +1,4 @@
-"""Types of the document's part "parts". Generated; do not edit."""
+"""Types of the document's part "pieces". Generated; do not edit."""
 
 from __future__ import annotations
 
@@ -8,42 +8,42 @@ from longpoint_sdk.types._base import Result
 from longpoint_sdk.types.basics import Hand, MarkedLength
 
 if TYPE_CHECKING:
-    CutKind = Literal["bevel", "compound", "mitre", "square"]
-    """An end's cut: square; a mitre, the table turned; a bevel, the blade tilted; compound, both."""
-    PartKind = Literal[
+    CutKind = Literal["bevel", "compound", "miter", "square"]
+    """An end's cut: square; a miter, the table turned; a bevel, the blade tilted; compound, both."""
+    PieceKind = Literal[
         "apron",
         "apron_return",
         "back_band",
+        "bottom_casing",
         "cap",
         "cap_return",
-        "casing_head",
-        "casing_leg",
-        "casing_sill",
         "corner_block",
         "door_stop",
         "fillet",
         "fillet_return",
+        "head_casing",
         "head_jamb",
         "jamb_extension",
         "jamb_leg",
-        "levelling_strip",
         "mull_casing",
         "plinth_block",
+        "side_casing",
         "stool",
         "stool_return",
+        "tapered_shim",
     ]
-    """What a part is. Legs stand at the sides; a return takes an end back to the wall."""
+    """What a piece is. Legs stand at the sides; a return takes an end back to the wall."""
 else:
     CutKind = str
-    PartKind = str
+    PieceKind = str
 
 
 class Cutout(Result, frozen=True, kw_only=True):
     """What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall.
 
     Attributes:
-        at: From the part's left end as it lies on the saw.
-        length: Along the part.
+        at: From the piece's left end as it lies on the saw.
+        length: Along the piece.
         depth: From the back edge at its left.
         end_depth: From the back edge at its right; None where it is the same.
     """
@@ -69,18 +69,16 @@ class Notch(Result, frozen=True, kw_only=True):
 
 
 class End(Result, frozen=True, kw_only=True):
-    """One end of a part as the saw makes it.
+    """One end of a piece as the saw makes it.
 
-    The part lies face up with its outer edge (the long-point edge of a mitred piece) against the fence.
+    The piece lies face up with its outer edge (the long-point edge of a mitered piece) against the fence.
 
     Attributes:
         at: The end as installed: a leg's foot or head, else the side it meets (left, right, head 2).
-        on_saw: Which end of the part that is as it lies on the saw.
-        cut: Square, mitre, bevel or compound.
-        mitre_degrees: The saw's table off a square cut, never negative.
-        swing: The side to which the front of the saw's table turns; None for a square table.
+        on_saw: Which end of the piece that is as it lies on the saw.
+        cut: Square, miter, bevel or compound.
+        miter_degrees: The saw's table off a square cut, never negative.
         bevel_degrees: The blade's tilt from upright, never negative.
-        tilt: The side to which the top of the blade leans; None for an upright blade.
         long_edge: "outer" where the long point is on the outer edge, "inner" where it is on the inner edge,
             "back" or "face" for a bevel, None for a square cut.
         notch: The notch at this end, None without one.
@@ -89,20 +87,20 @@ class End(Result, frozen=True, kw_only=True):
     at: str
     on_saw: Hand | str
     cut: CutKind | str
-    mitre_degrees: float
-    swing: Hand | str | None
+    miter_degrees: float
+    miter_direction: Hand | str | None
     bevel_degrees: float
-    tilt: Hand | str | None
+    bevel_direction: Hand | str | None
     long_edge: str | None
     notch: Notch | None
 
 
 class Mark(Result, frozen=True, kw_only=True):
-    """A layout mark on a part.
+    """A layout mark on a piece.
 
     Attributes:
         name: What to mark, in the trade's words.
-        at: Distance along the part from its left end as it lies on the saw (from that end's farthest point).
+        at: Distance along the piece from its left end as it lies on the saw (from that end's farthest point).
         across: Distance from the outer edge, None for a mark right across.
     """
 
@@ -115,7 +113,7 @@ class Step(Result, frozen=True, kw_only=True):
     """How one figure was computed.
 
     Attributes:
-        figure: The part's field it gives.
+        figure: The piece's field it gives.
         rule: The rule in words, naming its inputs.
         inputs: Each input's name and value.
     """
@@ -126,7 +124,7 @@ class Step(Result, frozen=True, kw_only=True):
 
 
 class Taper(Result, frozen=True, kw_only=True):
-    """Rip widths at a part's two ends as it lies on the saw.
+    """Rip widths at a piece's two ends as it lies on the saw.
 
     Attributes:
         left: At its left end.
@@ -137,14 +135,14 @@ class Taper(Result, frozen=True, kw_only=True):
     right: MarkedLength
 
 
-class Part(Result, frozen=True, kw_only=True):
+class Piece(Result, frozen=True, kw_only=True):
     """One piece of trim.
 
     Attributes:
         kind: What it is.
         side: Where it goes at the opening: left, right, head and so on; empty for a piece that has no side.
         profile: The stock it is cut from.
-        short_point: Length along the inner edge (short point to short point on a mitred head).
+        short_point: Length along the inner edge (short point to short point on a mitered head).
         long_point: Length along the outer edge.
         overall: The length it takes from a stick: its farthest extent.
         width: Finished width across the face.
@@ -160,11 +158,11 @@ class Part(Result, frozen=True, kw_only=True):
         quantity: How many there are, those of openings alike taken together.
         title: Its name in words.
         key: Its name in its opening, by which it is named elsewhere.
-        joint_error: The widest a mitre of it can open or bind because `overall` was rounded, were all of the
+        joint_error: The widest a miter of it can open or bind because `overall` was rounded, were all of the
             residual to fall on one joint.
     """
 
-    kind: PartKind | str
+    kind: PieceKind | str
     side: str
     profile: str
     short_point: MarkedLength

@@ -1,4 +1,4 @@
-"""What the geometry room hands on: parts, their ends, their marks, and how each was computed.
+"""What the geometry room hands on: pieces, their ends, their marks, and how each was computed.
 
 Every length is in inches and exact (`Fraction`) unless the shape makes it irrational, when it is a `float`.
 Angles are degrees, `Fraction` when exact. Nothing here is rounded.
@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any, get_args, get_type_hints
 import msgspec
 from msgspec.structs import force_setattr
 
-from longpoint.geometry.piece_names import PartKind, PieceKey, named
+from longpoint.geometry.piece_names import PieceKey, PieceKind, named
 from longpoint.geometry.spelled import Figures, Pairs
 from longpoint.lengths import MADE_REAL, Fraction, Gap, Real, gap
 from longpoint.values import Angle, Value, Wired
@@ -59,10 +59,10 @@ class Hand(StrEnum):
 
 
 class CutKind(StrEnum):
-    """An end's cut: square; a mitre, the table turned; a bevel, the blade tilted; compound, both."""
+    """An end's cut: square; a miter, the table turned; a bevel, the blade tilted; compound, both."""
 
     SQUARE = "square"
-    MITRE = "mitre"
+    MITER = "miter"
     BEVEL = "bevel"
     COMPOUND = "compound"
 
@@ -88,8 +88,8 @@ class Cutout(Value, frozen=True):
     """What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall.
 
     Attributes:
-        at: from the part's left end as it lies on the saw.
-        length: along the part.
+        at: from the piece's left end as it lies on the saw.
+        length: along the piece.
         depth: from the back edge at its left.
         end_depth: from the back edge at its right; None where it is the same.
     """
@@ -104,15 +104,15 @@ class Cutout(Value, frozen=True):
 
 
 class End(Value, frozen=True):
-    """One end of a part as the saw makes it.
+    """One end of a piece as the saw makes it.
 
-    The part lies face up with its outer edge (the long-point edge of a mitred piece) against the fence.
+    The piece lies face up with its outer edge (the long-point edge of a mitered piece) against the fence.
 
     Attributes:
         at: the end as installed: a leg's foot or head, else the side it meets (left, right, head 2).
-        on_saw: which end of the part that is as it lies on the saw.
-        cut: square, mitre, bevel or compound.
-        mitre: the saw's table off a square cut, never negative.
+        on_saw: which end of the piece that is as it lies on the saw.
+        cut: square, miter, bevel or compound.
+        miter: the saw's table off a square cut, never negative.
         swing: the side to which the front of the saw's table turns; None for a square table.
         bevel: the blade's tilt from upright, never negative.
         tilt: the side to which the top of the blade leans; None for an upright blade.
@@ -124,29 +124,29 @@ class End(Value, frozen=True):
     at: str
     on_saw: Hand
     cut: CutKind = CutKind.SQUARE
-    mitre: Degrees = msgspec.field(default=SQUARE, name="mitre_degrees")
-    swing: Hand | None = None
+    miter: Degrees = msgspec.field(default=SQUARE, name="miter_degrees")
+    miter_direction: Hand | None = None
     bevel: Degrees = msgspec.field(default=SQUARE, name="bevel_degrees")
-    tilt: Hand | None = None
+    bevel_direction: Hand | None = None
     long_edge: str | None = None
     notch: Notch | None = None
 
     def __post_init__(self) -> None:
         # A whole number of degrees is written as the plain number it is.
-        if self.mitre is not SQUARE:
-            mitre = float(self.mitre)
-            force_setattr(self, "mitre", mitre if mitre.is_integer() else Angle(mitre))
+        if self.miter is not SQUARE:
+            miter = float(self.miter)
+            force_setattr(self, "miter", miter if miter.is_integer() else Angle(miter))
         if self.bevel is not SQUARE:
             bevel = float(self.bevel)
             force_setattr(self, "bevel", bevel if bevel.is_integer() else Angle(bevel))
 
 
 class Mark(Value, frozen=True):
-    """A layout mark on a part.
+    """A layout mark on a piece.
 
     Attributes:
         name: what to mark, in the trade's words.
-        at: distance along the part from its left end as it lies on the saw (from that end's farthest point).
+        at: distance along the piece from its left end as it lies on the saw (from that end's farthest point).
         across: distance from the outer edge, None for a mark right across.
     """
 
@@ -167,7 +167,7 @@ class Step(Value, frozen=True):
     """How one figure was computed.
 
     Attributes:
-        figure: the part's field it gives.
+        figure: the piece's field it gives.
         rule: the rule in words, naming its inputs.
         inputs: each input's name and value.
     """
@@ -182,7 +182,7 @@ class Step(Value, frozen=True):
 
 
 class JointError(Wired):
-    """The widest that a mitre of a piece can open or bind because its length was rounded, were all that rounding added
+    """The widest that a miter of a piece can open or bind because its length was rounded, were all that rounding added
     or took to fall there.
 
     Attributes:
@@ -205,7 +205,7 @@ class JointError(Wired):
     def written(self, write: Any) -> str:
         left, right = self.ends
         added = abs(write.added(self.length))
-        if off_square := min(left.mitre + left.bevel, right.mitre + right.bevel):
+        if off_square := min(left.miter + left.bevel, right.miter + right.bevel):
             added *= math.cos(math.radians(off_square))
         return gap(added, write.unit)
 
@@ -215,7 +215,7 @@ class JointError(Wired):
 
 
 class Taper(Value, frozen=True):
-    """Rip widths at a part's two ends as it lies on the saw.
+    """Rip widths at a piece's two ends as it lies on the saw.
 
     Attributes:
         left: At its left end.
@@ -235,14 +235,14 @@ class Taper(Value, frozen=True):
         return (self.left, self.right)[end]
 
 
-class Part(Value, frozen=True):
+class Piece(Value, frozen=True):
     """One piece of trim.
 
     Attributes:
         kind: What it is.
         side: Where it goes at the opening: left, right, head and so on; empty for a piece that has no side.
         profile: The stock it is cut from.
-        short_point: Length along the inner edge (short point to short point on a mitred head).
+        short_point: Length along the inner edge (short point to short point on a mitered head).
         long_point: Length along the outer edge.
         overall: The length it takes from a stick: its farthest extent.
         width: Finished width across the face.
@@ -257,11 +257,11 @@ class Part(Value, frozen=True):
         quantity: How many there are, those of openings alike taken together.
         title: Its name in words.
         key: Its name in its opening, by which it is named elsewhere.
-        joint_error: The widest a mitre of it can open or bind because `overall` was rounded, were all of the residual
+        joint_error: The widest a miter of it can open or bind because `overall` was rounded, were all of the residual
             to fall on one joint.
     """
 
-    kind: PartKind
+    kind: PieceKind
     side: str
     profile: str
     short_point: Real

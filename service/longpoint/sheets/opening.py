@@ -1,4 +1,4 @@
-"""The fitting sheet: a page for each opening, to carry to the wall."""
+"""The opening sheet: a page for each opening, to carry to the wall."""
 
 from __future__ import annotations
 
@@ -8,66 +8,66 @@ from longpoint.geometry import Built, Opening
 from longpoint.sheets.document import (
     Block,
     Cell,
-    Column,
     Document,
     Facts,
     Heading,
-    Length,
     Notes,
     Picture,
     Pictures,
+    PrintedLength,
     Rows,
     Table,
+    TableColumn,
     Tick,
 )
 from longpoint.sheets.drawing.elevation import Room, elevation
 from longpoint.sheets.drawing.piece import end_words
 from longpoint.sheets.drawing.section import section
 from longpoint.sheets.drawing.style import Styling
-from longpoint.sheets.job import AT_THE_WALL, Job, caution_notes
+from longpoint.sheets.house import AT_THE_WALL, SheetHouse, caution_notes
 from longpoint.sheets.readings import readings_of
 from longpoint.sheets.wording import Wording, unbroken, words
 from longpoint.shop.build import BuiltOpening
 
 PIECES = (
-    Column("No.", "number", 1),
-    Column("Piece", "piece", 3),
-    Column("Profile", "profile", 3),
-    Column("Long point", "long_point"),
-    Column("Short point", "short_point"),
-    Column("Width", "width"),
-    Column("Left end, on the saw", "left_end", 6),
-    Column("Right end, on the saw", "right_end", 6),
+    TableColumn("No.", "number", 1),
+    TableColumn("Piece", "piece", 3),
+    TableColumn("Profile", "profile", 3),
+    TableColumn("Long point", "long_point"),
+    TableColumn("Short point", "short_point"),
+    TableColumn("Width", "width"),
+    TableColumn("Left end, on the saw", "left_end", 6),
+    TableColumn("Right end, on the saw", "right_end", 6),
 )
 MARKS = (
-    Column("No.", "number", 1),
-    Column("Piece", "piece", 3),
-    Column("From its left end on the saw", "marks", 14),
+    TableColumn("No.", "number", 1),
+    TableColumn("Piece", "piece", 3),
+    TableColumn("From its left end on the saw", "marks", 14),
 )
 OPENINGS = (
-    Column("Opening", "opening", 2),
-    Column("Room", "room", 5),
-    Column("Alike", "count", 1),
-    Column("Pieces", "pieces", 1),
-    Column("Trim", "trim", 5),
-    Column("Fitted", "fitted", 1),
+    TableColumn("Opening", "opening", 2),
+    TableColumn("Room", "room", 5),
+    TableColumn("Alike", "count", 1),
+    TableColumn("Pieces", "pieces", 1),
+    TableColumn("Trim", "trim", 5),
+    TableColumn("Fitted", "installed", 1),
 )
 LOW, HIGH, FEW = Room(340.0, 250.0), Room(340.0, 330.0), 5
 """How much room an elevation takes: low beside a long table, so that it is printed at its full size and can be read."""
 
 
-def fitting_sheet(job: Job) -> Document:
+def opening_sheet(house: SheetHouse) -> Document:
     """The cautions and the openings in one list, then a page for each opening's drawings, pieces and marks."""
-    blocks: list[Block] = [caution_notes(job, *AT_THE_WALL), _list_of_openings(job)]
-    for one in job.shown:
-        blocks += _opening(one, job.wording)
-    return Document("fitting-sheet", "Fitting sheet", job.name, tuple(blocks), job.paper, main="pieces")
+    blocks: list[Block] = [caution_notes(house, *AT_THE_WALL), _list_of_openings(house)]
+    for one in house.shown:
+        blocks += _opening(one, house.wording)
+    return Document("opening-sheet", "Opening sheet", house.name, tuple(blocks), house.paper, main="pieces")
 
 
 def _opening(one: BuiltOpening, wording: Wording) -> Iterator[Block]:
     built = one.built
     opening = built.opening
-    room = HIGH if len(built.parts) <= FEW else LOW
+    room = HIGH if len(built.pieces) <= FEW else LOW
     yield Heading(opening.mark, where(one), new_page=True)
     yield Facts(_facts(built, wording))
     yield Pictures(
@@ -88,7 +88,7 @@ def _opening(one: BuiltOpening, wording: Wording) -> Iterator[Block]:
     if marks:
         caption = f"Marks to lay out on {opening.mark}"
         yield Table("marks", caption, MARKS, (Rows(marks),), about=opening.mark)
-    notes = dict.fromkeys((*built.notes, *(note for part in built.parts for note in part.notes)))
+    notes = dict.fromkeys((*built.notes, *(note for piece in built.pieces for note in piece.notes)))
     if notes:
         yield Notes("Mind", tuple(notes))
 
@@ -108,50 +108,50 @@ def _facts(built: Built, wording: Wording) -> tuple[tuple[str, Cell], ...]:
     )
     chosen: list[tuple[str, Cell]] = [
         ("reveal", ", ".join(wording.figure(reveal) for reveal in reveals)),
-        ("stands on", words(opening.foot_style)),
+        ("stands on", words(opening.bottom)),
     ]
-    if trim.stool is not None and opening.foot_style == "stool":
-        chosen += [("horn", Length(trim.stool.horn)), ("nosing", Length(trim.stool.nosing))]
+    if trim.stool is not None and opening.bottom == "stool":
+        chosen += [("horn", PrintedLength(trim.stool.horn)), ("nosing", PrintedLength(trim.stool.nosing))]
     return (*readings_of(opening, wording), *chosen)
 
 
 def _pieces(built: Built) -> Iterator[tuple[Cell, ...]]:
-    for number, part in built.numbered:
-        left, right = part.ends
+    for number, piece in built.numbered:
+        left, right = piece.ends
         yield (
             number,
-            part.title,
-            part.profile,
-            Length(part.long_point),
-            Length(part.short_point) if part.short_point != part.long_point else "",
-            Length(part.width),
+            piece.title,
+            piece.profile,
+            PrintedLength(piece.long_point),
+            PrintedLength(piece.short_point) if piece.short_point != piece.long_point else "",
+            PrintedLength(piece.width),
             end_words(left),
             end_words(right),
         )
 
 
 def _marks(built: Built, wording: Wording) -> Iterator[tuple[Cell, ...]]:
-    for number, part in built.numbered:
-        if part.marks:
-            marks = "; ".join(f"{unbroken(wording.figure(mark.at))} {mark.name}" for mark in part.marks)
-            yield number, part.title, marks
+    for number, piece in built.numbered:
+        if piece.marks:
+            marks = "; ".join(f"{unbroken(wording.figure(mark.at))} {mark.name}" for mark in piece.marks)
+            yield number, piece.title, marks
 
 
 def _trim(opening: Opening) -> str:
     casing = opening.trim.casing
-    return f"{casing.profile if casing else 'no casing'}, {words(opening.foot_style)}"
+    return f"{casing.profile if casing else 'no casing'}, {words(opening.bottom)}"
 
 
-def _list_of_openings(job: Job) -> Table:
+def _list_of_openings(house: SheetHouse) -> Table:
     rows: list[tuple[Cell, ...]] = [
         (
             one.built.opening.mark,
             one.room,
             one.count,
-            len(one.built.parts),
+            len(one.built.pieces),
             _trim(one.built.opening),
             Tick(),
         )
-        for one in job.shown
+        for one in house.shown
     ]
     return Table("openings", "Openings", OPENINGS, (Rows(tuple(rows)),))

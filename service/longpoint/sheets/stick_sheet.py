@@ -1,4 +1,4 @@
-"""The saw sheet: every cut in the order to make it, with how the saw is set, where to mark and what to hold."""
+"""The stick sheet: every cut in the order to make it, with how the saw is set, where to mark and what to hold."""
 
 from __future__ import annotations
 
@@ -7,8 +7,8 @@ from itertools import groupby
 
 from longpoint.geometry import PieceKey
 from longpoint.sheets.cutting import UPRIGHT, stick_pictures
-from longpoint.sheets.document import Block, Cell, Column, Document, Notes, Number, Rows, Table, Tick
-from longpoint.sheets.job import AT_THE_SAW, Job, caution_notes
+from longpoint.sheets.document import Block, Cell, Document, Notes, Number, Rows, Table, TableColumn, Tick
+from longpoint.sheets.house import AT_THE_SAW, SheetHouse, caution_notes
 from longpoint.sheets.pieces import pieces_by_key
 from longpoint.sheets.saw_words import (
     care_words,
@@ -21,22 +21,22 @@ from longpoint.sheets.wording import Wording, words
 from longpoint.shop import Operation, OperationKind, OrderKind, SawOrder
 
 ORDERS = (
-    Column("Order", "order", 6),
-    Column("Minutes", "minutes", 2),
-    Column("Cuts", "cuts", 2),
-    Column("Sticks picked up", "pick_ups", 3),
-    Column("Saw set", "settings", 2),
-    Column("Openings begun at once", "open_at_once", 4),
+    TableColumn("Order", "order", 6),
+    TableColumn("Minutes", "minutes", 2),
+    TableColumn("Cuts", "cuts", 2),
+    TableColumn("Sticks picked up", "pick_ups", 3),
+    TableColumn("Saw set", "settings", 2),
+    TableColumn("Openings begun at once", "open_at_once", 4),
 )
 CUTS = (
-    Column("Step", "step", 2),
-    Column("Piece", "piece", 8),
-    Column("Cut", "cut", 5),
-    Column("Saw", "setting", 5),
-    Column("Mark", "mark", 8),
-    Column("Hold", "hold", 5),
-    Column("Caution", "caution", 4),
-    Column("Done", "done", 1),
+    TableColumn("Step", "step", 2),
+    TableColumn("Piece", "piece", 8),
+    TableColumn("Cut", "cut", 5),
+    TableColumn("Saw", "setting", 5),
+    TableColumn("Mark", "mark", 8),
+    TableColumn("Hold", "hold", 5),
+    TableColumn("Caution", "caution", 4),
+    TableColumn("Done", "done", 1),
 )
 HOW = Notes(
     "How to read it",
@@ -49,26 +49,30 @@ HOW = Notes(
 Labels = dict[tuple[str, PieceKey], str]
 
 
-def saw_sheet(job: Job) -> Document:
+def stick_sheet(house: SheetHouse) -> Document:
     """The three orders, the cuts of the one to cut by, then the sticks as they are cut.
 
     Raises:
-        ValueError: for a job whose saw order was not worked out.
+        ValueError: for a house whose saw order was not worked out.
     """
-    order = job.work.saw_order if job.work else None
+    order = house.work.saw_order if house.work else None
     if order is None:
-        raise ValueError("a saw sheet needs the job's saw order")
-    labels = {(piece.opening, piece.part.key): piece.label for piece in pieces_by_key(job.cut_list).values()}
+        raise ValueError("a stick sheet needs the house's saw order")
+    labels = {
+        (piece.opening, piece.piece.key): piece.label for piece in pieces_by_key(house.cut_list).values()
+    }
     blocks: list[Block] = [
-        caution_notes(job, *AT_THE_SAW, "local_codes"),
+        caution_notes(house, *AT_THE_SAW, "local_codes"),
         _orders(order),
         Notes(words(order.order).capitalize(), (order.why,)),
         HOW,
         *_apart(order, labels),
-        _cuts(order, labels, job.wording),
+        _cuts(order, labels, house.wording),
     ]
-    blocks += stick_pictures(job, UPRIGHT)
-    return Document("saw-sheet", "Saw sheet", job.name, tuple(blocks), job.paper, sideways=True, main="cuts")
+    blocks += stick_pictures(house, UPRIGHT)
+    return Document(
+        "stick-sheet", "Stick sheet", house.name, tuple(blocks), house.paper, sideways=True, main="cuts"
+    )
 
 
 def _orders(order: SawOrder) -> Table:
@@ -88,7 +92,7 @@ def _orders(order: SawOrder) -> Table:
 
 def _apart(order: SawOrder, labels: Labels) -> Iterator[Notes]:
     if order.apart:
-        names = ", ".join(dict.fromkeys(labels[name.opening, name.part] for name in order.apart))
+        names = ", ".join(dict.fromkeys(labels[name.opening, name.piece] for name in order.apart))
         yield Notes(
             "Returns on another stick than their own",
             (f"Theirs has no room, or moving them would change what is kept: {names}.",),
@@ -135,5 +139,5 @@ def _piece(one: Operation, labels: Labels) -> str:
 
 def _names(one: Operation, labels: Labels) -> Iterator[str]:
     for name in one.pieces:
-        label = labels[name.opening, name.part]
+        label = labels[name.opening, name.piece]
         yield label if name.instance == 1 else f"{label}.{name.instance}"

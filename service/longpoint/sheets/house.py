@@ -1,4 +1,4 @@
-"""What every sheet of a job is made from."""
+"""What every sheet of a house is made from."""
 
 from __future__ import annotations
 
@@ -9,11 +9,11 @@ from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.values import Value
 
 
-class Job(Value, frozen=True):
+class SheetHouse(Value, frozen=True):
     """A house worked out, and how its sheets are to look.
 
     Attributes:
-        cut_list: openings, parts and sticks.
+        cut_list: openings, pieces and sticks.
         work: the shop's answer, with the sections that the sheet needs.
         name: whose house it is.
         paper: what the sheets are printed on.
@@ -42,13 +42,13 @@ class Job(Value, frozen=True):
         return self.work.cautions if self.work else cautions(self.cut_list, build_year=None)
 
 
-AT_THE_SAW = ("saw_guards", "wood_dust", "short_piece", "clamp", "short_rip", "sharp_mitre")
+AT_THE_SAW = ("saw_guards", "wood_dust", "short_piece", "clamp", "short_rip", "sharp_miter")
 AT_THE_WALL = ("lead_paint", "escape_opening", "finishes", "local_codes")
 
 
-def caution_notes(job: Job, *codes: str) -> Notes:
-    """The cautions of these codes that the job raises, set apart."""
-    chosen = (caution for caution in job.cautions if not codes or caution.code in codes)
+def caution_notes(house: SheetHouse, *codes: str) -> Notes:
+    """The cautions of these codes that the house raises, set apart."""
+    chosen = (caution for caution in house.cautions if not codes or caution.code in codes)
     lines = tuple(
         caution.text + (f" Here: {', '.join(caution.applies_to)}." if caution.applies_to else "")
         for caution in chosen

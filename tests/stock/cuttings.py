@@ -1,13 +1,13 @@
-"""Small jobs drawn from a seed, of every kind the trade knows, and houses like those people send."""
+"""Small cuttings drawn from a seed, of every kind the trade knows, and houses like those people send."""
 
 from dataclasses import replace
 from fractions import Fraction
 from math import radians, tan
 from random import Random
 
-from longpoint.stock import Defect, Job, Piece, Remnant, StickKind, eaten
+from longpoint.stock import Cutting, StickKind, StickOnHand, Stretch, Wanted, eaten
 
-TRADES = ("plain", "capped", "turned", "angles", "defects", "millimetres")
+TRADES = ("plain", "capped", "turned", "angles", "defects", "millimeters")
 CUT_TRADES = (
     "mitered",
     "molded angles",
@@ -17,10 +17,10 @@ CUT_TRADES = (
     "shared square first",
     "knotty",
 )
-MILLIMETRE = Fraction(5, 127)
+MILLIMETER = Fraction(5, 127)
 KERF = Fraction(1, 8)
 MARK = 1_000_000
-WIDE = 2.5  # inches, the width of the pieces in jobs whose ends have angles
+WIDE = 2.5  # inches, the width of the pieces in cuttings whose ends have angles
 ANGLES = {
     Fraction(round(WIDE * tan(radians(angle)) * MARK), MARK): angle for angle in (0.0, 45.0, 42.0, 30.0)
 }
@@ -31,19 +31,19 @@ YARD = tuple(
 )
 
 
-def small_job(trade: str, seed: int) -> Job:
-    """A job of at most ten pieces, small enough to try everything."""
+def small_cutting(trade: str, seed: int) -> Cutting:
+    """A cutting of at most ten pieces, small enough to try everything."""
     random = Random(f"{trade} {seed}")
-    unit = MILLIMETRE * 25 if trade == "millimetres" else Fraction(1)
+    unit = MILLIMETER * 25 if trade == "millimeters" else Fraction(1)
     longest = random.choice([30, 40])
     runs = [Fraction(0)]
-    if trade in ("turned", "angles") or (trade == "millimetres" and random.random() < 0.5):
+    if trade in ("turned", "angles") or (trade == "millimeters" and random.random() < 0.5):
         runs += [Fraction(5, 2) * unit]
     if trade == "angles":
         runs += [Fraction(9, 4)]
     distinct = random.randint(1, 5)
     pieces = tuple(
-        Piece(
+        Wanted(
             f"piece {index}",
             Fraction(random.randint(32, 4 * longest - 8), 4) * unit,
             random.randint(1, 3 if distinct < 4 else 2),
@@ -62,28 +62,28 @@ def small_job(trade: str, seed: int) -> Job:
         )
         for index in range(random.randint(1, 3))
     )
-    remnants = tuple(
-        Remnant(
-            f"remnant {index}",
+    lengths_on_hand = tuple(
+        StickOnHand(
+            f"length on hand {index}",
             Fraction(random.randint(15, 60)),
             random.choice([0, 0, 100]),
             end_trim=random.choice([None, Fraction(0)]),
         )
         for index in range(random.randint(0, 2) if trade in ("capped", "turned", "defects") else 0)
     )
-    return Job(
+    return Cutting(
         "small",
         pieces,
         sticks,
-        remnants,
+        lengths_on_hand,
         end_trim=Fraction(1, 2),
         keep_length=Fraction(5),
         turnable=len(runs) > 1,
     )
 
 
-def small_cut_job(trade: str, seed: int) -> Job:
-    """A job of at most ten pieces, every end of which says what its cut eats."""
+def small_cutting_with_cuts(trade: str, seed: int) -> Cutting:
+    """A cutting of at most ten pieces, every end of which says what its cut eats."""
     random = Random(f"{trade} {seed}")
     runs = [*RUNS[:1], *RUNS] if "angles" in trade or trade == "knotty" else [*RUNS[:1], *RUNS[:2]]
     longest = random.choice([30, 40])
@@ -91,7 +91,7 @@ def small_cut_job(trade: str, seed: int) -> Job:
     for index in range(random.randint(1, 5)):
         left, right = random.choice(runs), random.choice(runs)
         pieces.append(
-            Piece(
+            Wanted(
                 f"piece {index}",
                 Fraction(random.randint(32, 4 * longest - 8), 4),
                 random.randint(1, 2),
@@ -116,15 +116,15 @@ def small_cut_job(trade: str, seed: int) -> Job:
             )
         )
     sticks.append(StickKind("long", max(piece.length for piece in pieces) + 4, 170))
-    remnants = tuple(
-        Remnant(f"remnant {index}", Fraction(random.randint(15, 60)), random.choice([0, 100]))
+    lengths_on_hand = tuple(
+        StickOnHand(f"length on hand {index}", Fraction(random.randint(15, 60)), random.choice([0, 100]))
         for index in range(random.randint(0, 2))
     )
-    return Job(
+    return Cutting(
         "small",
         tuple(pieces),
         tuple(sticks),
-        remnants,
+        lengths_on_hand,
         kerf=KERF,
         keep_length=Fraction(5),
         turnable="shared" in trade or trade == "knotty",
@@ -132,39 +132,39 @@ def small_cut_job(trade: str, seed: int) -> Job:
     )
 
 
-def _gap(random: Random, piece: Piece) -> Fraction:
+def _gap(random: Random, piece: Wanted) -> Fraction:
     """What may lie before that piece: a square cut, an angled one, or one that is shared."""
     eats = max(piece.left_eats or KERF, piece.right_eats or KERF)
     return random.choice([KERF, eats, eats, eats - max(piece.left, piece.right)])
 
 
-def _defects(random: Random, longest: int) -> tuple[Defect, ...]:
+def _defects(random: Random, longest: int) -> tuple[Stretch, ...]:
     if random.random() < 0.4:
         return ()
     start = Fraction(random.randint(0, 2 * longest), 2)
     width = random.choice([Fraction(0), Fraction(1, 16), Fraction(1), Fraction(3)])
-    return (Defect(start, min(Fraction(longest), start + width)),)
+    return (Stretch(start, min(Fraction(longest), start + width)),)
 
 
 def house(
     windows: int, lengths: int, seed: int, turnable: bool = False, together: bool = False, eats: bool = False
-) -> Job:
+) -> Cutting:
     """Legs between 36 and 84 in, heads between 24 and 84 in, on sixteenths, mitered at the head."""
     random = Random(f"house {windows} {lengths} {seed}")
     legs = random.sample(range(36 * 16, 84 * 16 + 1), lengths)
     heads = random.sample(range(24 * 16, 84 * 16 + 1), lengths)
     width = Fraction(5, 2)
     cut = eaten(KERF, 45) if eats else None
-    pieces: list[Piece] = []
+    pieces: list[Wanted] = []
     for number in range(windows):
         leg, head = Fraction(random.choice(legs), 16), Fraction(random.choice(heads), 16)
         opening = f"W{number}"
         pieces += [
-            Piece(f"{opening}.left", leg, 1, opening, right=width, right_eats=cut),
-            Piece(f"{opening}.right", leg, 1, opening, left=width, left_eats=cut),
-            Piece(f"{opening}.head", head, 1, opening, width, width, cut, cut),
+            Wanted(f"{opening}.left", leg, 1, opening, right=width, right_eats=cut),
+            Wanted(f"{opening}.right", leg, 1, opening, left=width, left_eats=cut),
+            Wanted(f"{opening}.head", head, 1, opening, width, width, cut, cut),
         ]
-    return Job("casing", tuple(pieces), YARD, turnable=turnable, together=together)
+    return Cutting("casing", tuple(pieces), YARD, turnable=turnable, together=together)
 
 
 THREE = tuple(
@@ -183,12 +183,12 @@ def readings(
     on_hand: int = 0,
     turnable: bool = False,
     eats: bool = True,
-) -> Job:
+) -> Cutting:
     """Windows that are measured one by one, so that hardly two lengths are alike, and lengths on hand that differ."""
     random = Random(f"readings {windows} {seed}")
     width = Fraction(5, 2)
     cut = eaten(KERF, 45) if eats else None
-    pieces: list[Piece] = []
+    pieces: list[Wanted] = []
     for number in range(windows):
         leg, head = (
             Fraction(random.randint(36 * 16, 84 * 16), 16),
@@ -196,49 +196,53 @@ def readings(
         )
         opening = f"W{number}"
         pieces += [
-            Piece(f"{opening}.left", leg, 1, opening, right=width, right_eats=cut),
-            Piece(f"{opening}.right", leg, 1, opening, left=width, left_eats=cut),
-            Piece(f"{opening}.head", head, 1, opening, width, width, cut, cut),
+            Wanted(f"{opening}.left", leg, 1, opening, right=width, right_eats=cut),
+            Wanted(f"{opening}.right", leg, 1, opening, left=width, left_eats=cut),
+            Wanted(f"{opening}.head", head, 1, opening, width, width, cut, cut),
         ]
     lengths = random.sample(range(24 * 16, 120 * 16), on_hand)
-    remnants = tuple(Remnant(f"on hand {n}", Fraction(length, 16)) for n, length in enumerate(lengths))
-    return Job("casing", tuple(pieces), sticks, remnants, turnable=turnable)
+    lengths_on_hand = tuple(
+        StickOnHand(f"on hand {n}", Fraction(length, 16)) for n, length in enumerate(lengths)
+    )
+    return Cutting("casing", tuple(pieces), sticks, lengths_on_hand, turnable=turnable)
 
 
-def spread(lengths: int, seed: int, sticks: tuple[StickKind, ...] = YARD) -> Job:
+def spread(lengths: int, seed: int, sticks: tuple[StickKind, ...] = YARD) -> Cutting:
     """So many lengths between 24 and 84 in, no two alike, on hundredths of an inch."""
     random = Random(f"spread {lengths} {seed}")
     chosen = random.sample(range(2400, 8400), lengths)
-    return Job(
-        "casing", tuple(Piece(f"{n}", Fraction(length, 100)) for n, length in enumerate(chosen)), sticks
+    return Cutting(
+        "casing", tuple(Wanted(f"{n}", Fraction(length, 100)) for n, length in enumerate(chosen)), sticks
     )
 
 
-def crooked(windows: int, seed: int, turnable: bool = True) -> Job:
+def crooked(windows: int, seed: int, turnable: bool = True) -> Cutting:
     """Windows out of square, each of whose head corners has an angle of its own, measured one by one."""
     random = Random(f"crooked {windows} {seed}")
-    pieces: list[Piece] = []
+    pieces: list[Wanted] = []
     for number in range(windows):
         miters = [45 + random.choice([0, random.uniform(-1, 1)]) for _ in range(2)]
         runs = [Fraction(round(WIDE * tan(radians(miter)) * MARK), MARK) for miter in miters]
         eats = [eaten(KERF, miter) for miter in miters]
         left, right, head = (Fraction(random.randint(24 * 16, 84 * 16), 16) for _ in range(3))
         pieces += [
-            Piece(f"W{number}.left", left, 1, f"W{number}", right=runs[0], right_eats=eats[0]),
-            Piece(f"W{number}.right", right, 1, f"W{number}", left=runs[1], left_eats=eats[1]),
-            Piece(f"W{number}.head", head, 1, f"W{number}", runs[0], runs[1], *eats),
+            Wanted(f"W{number}.left", left, 1, f"W{number}", right=runs[0], right_eats=eats[0]),
+            Wanted(f"W{number}.right", right, 1, f"W{number}", left=runs[1], left_eats=eats[1]),
+            Wanted(f"W{number}.head", head, 1, f"W{number}", runs[0], runs[1], *eats),
         ]
-    return Job("casing", tuple(pieces), THREE, turnable=turnable)
+    return Cutting("casing", tuple(pieces), THREE, turnable=turnable)
 
 
-def rack(windows: int, on_hand: int, seed: int) -> Job:
+def rack(windows: int, on_hand: int, seed: int) -> Cutting:
     """Windows measured one by one, with lengths on hand that all differ, some knotty, and few of the longest stick."""
-    job = readings(windows, seed, on_hand=on_hand)
+    cutting = readings(windows, seed, on_hand=on_hand)
     random = Random(f"rack {windows} {on_hand} {seed}")
-    remnants = tuple(
+    lengths_on_hand = tuple(
         replace(one, defects=_defects(random, int(one.length))) if random.random() < 0.3 else one
-        for one in job.remnants
+        for one in cutting.lengths_on_hand
     )
     return replace(
-        job, remnants=remnants, sticks=(*job.sticks[:2], replace(job.sticks[2], available=windows // 10))
+        cutting,
+        lengths_on_hand=lengths_on_hand,
+        sticks=(*cutting.sticks[:2], replace(cutting.sticks[2], available=windows // 10)),
     )
