@@ -29,7 +29,7 @@ TWINS = {
     ("ApronRequest", "AnyHouse", "rounding unit"): HOW_SAID,
     ("CasingRequest", "AnyHouse", "rounding unit"): HOW_SAID,
     ("OpeningRequest", "AnyHouse", "movement rounding unit"): HOW_SAID,
-    ("PiecesAnswer", "Built", "notes parts"): IN_PART,
+    ("PiecesAnswer", "Built", "notes pieces"): IN_PART,
     ("MaterialsAnswer", "CutListAnswer", "cautions materials"): SECTIONS,
     ("LabelsRequest", "Labels", "grid skip"): ASKED,
 }
