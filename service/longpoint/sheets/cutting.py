@@ -32,9 +32,9 @@ from longpoint.shop.build import CutList
 BUY = (
     TableColumn("Profile", "profile", 9),
     TableColumn("Sticks", "quantity", 1),
-    TableColumn("PrintedLength", "length"),
+    TableColumn("Length", "length"),
     TableColumn("Each", "price"),
-    TableColumn("Together", "cost"),
+    TableColumn("Total", "cost"),
     TableColumn("Got", "got", 1),
 )
 PIECES = (

@@ -160,7 +160,7 @@ class Labels(Value, frozen=True):
 
 _LABEL_COLUMNS = (
     TableColumn("Label", "label"),
-    TableColumn("PrintedLength", "length"),
+    TableColumn("Length", "length"),
     TableColumn("Piece", "piece"),
     TableColumn("Stock", "stock"),
     TableColumn("Ends", "ends"),

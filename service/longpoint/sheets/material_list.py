@@ -30,13 +30,13 @@ PACKAGES = (
     TableColumn("Needed", "needed", 1),
     TableColumn("Unit", "unit", 2),
     TableColumn("Buy", "buy", 6),
-    TableColumn("Together", "cost"),
+    TableColumn("Total", "cost"),
     TableColumn("Got", "got", 1),
 )
 RACK = (
     TableColumn("Profile", "profile", 9),
     TableColumn("Pieces", "quantity", 1),
-    TableColumn("PrintedLength", "length"),
+    TableColumn("Length", "length"),
     TableColumn("Got", "got", 1),
 )
 RUNNING = (

@@ -32,7 +32,7 @@ from longpoint.shop.build import BuiltOpening
 COLUMNS = (
     TableColumn("Mark", "mark", 3),
     TableColumn("Room", "room", 5),
-    TableColumn("Alike", "count", 2),
+    TableColumn("Qty", "count", 2),
     TableColumn("W jamb to jamb", "jamb_width", 3),
     TableColumn("T across the head", "head_width", 3),
     TableColumn("L left jamb height", "left_jamb_height", 3),

@@ -47,7 +47,7 @@ MARKS = (
 OPENINGS = (
     TableColumn("Opening", "opening", 2),
     TableColumn("Room", "room", 5),
-    TableColumn("Alike", "count", 1),
+    TableColumn("Qty", "count", 1),
     TableColumn("Pieces", "pieces", 1),
     TableColumn("Trim", "trim", 5),
     TableColumn("Fitted", "installed", 1),

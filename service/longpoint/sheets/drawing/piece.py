@@ -53,15 +53,18 @@ def piece_drawing(opening: str, piece: Piece, wording: Wording, styling: Styling
 
 
 def end_words(end: End) -> str:
-    """An end's cut in words: `miter 45°, table right, long point on the outer edge`."""
+    """An end's cut in words: `miter right 45°, long point on the outer edge`."""
     words = end.cut.value
     if end.cut is not CutKind.SQUARE:
-        if end.miter:
-            miter_direction = f", table {end.miter_direction.value}" if end.miter_direction else ""
-            words += f" {angle(end.miter)}{miter_direction}"
-        if end.bevel:
-            bevel_direction = f", top of blade {end.bevel_direction.value}" if end.bevel_direction else ""
-            words += f"{', blade' if end.miter else ''} {angle(end.bevel)}{bevel_direction}"
+        turns = [
+            f"{what} {f'{way.value} ' if way else ''}{angle(degrees)}"
+            for what, way, degrees in (
+                ("miter", end.miter_direction, end.miter),
+                ("bevel", end.bevel_direction, end.bevel),
+            )
+            if degrees
+        ]
+        words = ", ".join((["compound"] if end.cut is CutKind.COMPOUND else []) + turns)
         if end.long_edge:
             words += f", long point on the {_EDGES.get(end.long_edge, end.long_edge)}"
     return f"{words}, notched" if end.notch else words
