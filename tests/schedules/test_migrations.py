@@ -18,6 +18,7 @@ from longpoint.schedules.migrate import known_revisions, migrate
 from longpoint.schedules.models import Base
 from longpoint.schedules.store import SCHEMA, Store
 from longpoint.schedules.values import Author, Change, ItemKind
+from longpoint.schedules.words import Renaming, heads_of
 from stored import serving
 
 
@@ -242,3 +243,30 @@ async def test_a_house_of_the_first_release_comes_back_as_it_was(empty_database:
     await migrate(store)
     assert await check_store(store) == []
     await store.close()
+
+
+def test_pieces_of_a_curved_head_are_counted_from_the_left() -> None:
+    assert heads_of({"readings": {"leg_height": "50 in", "head_pieces": 5}}, {}) == 5
+    # On its base the first and the last of seven stand for the legs.
+    assert heads_of({"readings": {"head_pieces": 7}}, {}) == 5
+    assert heads_of({"readings": {"sides": ["20 in"] * 8}}, {}) == 5
+    old = [f"casing_head/head {number}" for number in range(1, 6)]
+    new = [Renaming().key(one, lambda: 5) for one in old]
+    assert new == [f"head_casing/{number}" for number in range(5, 0, -1)]
+    assert [Renaming(back=True).key(one, lambda: 5) for one in new] == old
+
+
+def test_a_house_of_the_first_release_is_renamed_there_and_back() -> None:
+    old = {
+        "trim_specs": {"lights": {"head_style": "mitred", "sill_casing": None}},
+        "shop": {"rates": {"fit_minutes": "3"}, "wages": {"tasks": {"fit": "20"}}},
+    }
+    new = {
+        "trim_specs": {"lights": {"head_style": "mitered", "bottom_casing": None}},
+        "shop": {"rates": {"install_minutes": "3"}, "wages": {"tasks": {"install": "20"}}},
+    }
+    assert Renaming().document(old) == new
+    assert Renaming(back=True).document(new) == old
+    assert (
+        Renaming().pointer("/trim_specs/lights/sill_casing/width") == "/trim_specs/lights/bottom_casing/width"
+    )
