@@ -22,19 +22,8 @@ once. The call is pure and holds the processor for its whole budget: a server ru
 from .cuts import eaten
 from .faults import StockError, StockFault
 from .keeping import KEEPING, Replanned, Standing, replan
-from .model import (
-    VERSION,
-    Budget,
-    Cutting,
-    Layout,
-    Placed,
-    Plan,
-    Progress,
-    StickKind,
-    StickOnHand,
-    Stretch,
-    Wanted,
-)
+from .laid import Layout, Placed, Plan, Progress
+from .model import VERSION, Budget, Cutting, StickKind, StickOnHand, Stretch, Wanted
 from .planner import plan
 
 __all__ = [

@@ -9,7 +9,8 @@ from .columns import counted
 from .effort import Effort
 from .firstfit import Cut, cost, rank
 from .kept_most import Stick, without
-from .model import Cutting, Plan, Progress
+from .laid import Plan, Progress
+from .model import Cutting
 from .naming import named
 from .problem import ScaledCutting
 from .refill import rest

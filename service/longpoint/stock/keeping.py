@@ -13,7 +13,8 @@ from .best_kept import BestKept, Replanned
 from .bound import material_bound, material_short
 from .firstfit import Cut, first_fit
 from .kept_most import kept_most
-from .model import Budget, Cutting, Plan, Progress
+from .laid import Plan, Progress
+from .model import Budget, Cutting
 from .planner import STANDARD, scaled, unmet
 from .problem import ScaledCutting
 from .refill import restored

@@ -7,7 +7,8 @@ from itertools import islice
 from longpoint.lengths import Fraction
 
 from .firstfit import Cut
-from .model import Cutting, Layout, Placed
+from .laid import Layout, Placed
+from .model import Cutting
 from .problem import Form, Pattern, ScaledCutting
 
 __all__ = ["lay_out"]

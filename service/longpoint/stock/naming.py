@@ -5,8 +5,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from .firstfit import Cut
+from .laid import Layout
 from .layouts import lay_out
-from .model import Cutting, Layout
+from .model import Cutting
 from .problem import ScaledCutting
 from .standing import StickHeld
 

@@ -11,8 +11,9 @@ from .check import check
 from .effort import Effort
 from .faults import StockError, StockFault
 from .firstfit import Cut, first_fit
+from .laid import Plan, Progress
 from .layouts import lay_out
-from .model import Budget, Cutting, Plan, Progress, Wanted
+from .model import Budget, Cutting, Wanted
 from .problem import ScaledCutting
 from .scaling import scale
 from .tidy import tidy

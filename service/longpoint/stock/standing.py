@@ -7,7 +7,8 @@ from itertools import groupby
 
 from longpoint.lengths import Fraction
 
-from .model import Cutting, Layout, Placed, StickKind, StickOnHand, Wanted
+from .laid import Layout, Placed
+from .model import Cutting, StickKind, StickOnHand, Wanted
 from .problem import Counts, ScaledCutting
 
 __all__ = ["Standing", "StickHeld", "still_cut"]
