@@ -71,7 +71,7 @@ class TestPlans:
     def test_sticks_are_exchanged_so_often_only(self, monkeypatch: pytest.MonkeyPatch) -> None:
         """Every stick was tried on every cheaper one: 1,500 openings and 250 kinds of stick took 21 seconds."""
         monkeypatch.setattr(firstfit, "MOST_EXCHANGED", 400)
-        tried = counted(monkeypatch, firstfit.Problem, "places")
+        tried = counted(monkeypatch, firstfit.ScaledCutting, "places")
         middle = Stretch(Fraction(50), Fraction(60))
         sticks = (
             StickKind("whole", Fraction(200), 9000),
@@ -82,7 +82,7 @@ class TestPlans:
         assert tried[0] <= 400 + 1 + len(found.layouts), "and each layout's places once"
 
     def test_a_used_up_stick_is_not_tried(self, monkeypatch: pytest.MonkeyPatch) -> None:
-        tried = counted(monkeypatch, firstfit.Problem, "places")
+        tried = counted(monkeypatch, firstfit.ScaledCutting, "places")
         sticks = (
             StickKind("whole", Fraction(200), 9000),
             *(StickKind(f"s{n}", Fraction(200), 9000 - 10 * n, 0 if n % 2 else 1) for n in range(1, 40)),
