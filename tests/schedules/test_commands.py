@@ -2,6 +2,7 @@
 
 import asyncio
 import gzip
+import json
 from pathlib import Path
 
 import httpx
@@ -142,6 +143,65 @@ def test_a_backup_is_restored_into_either_kind_of_database(
         assert command("restore", "--database", other, str(backup)) == 2
         assert "is not empty" in capsys.readouterr().err
     assert list(tmp_path.glob("*.piece")) == []
+
+
+DATA = Path(__file__).parent / "data"
+"""What the first release wrote of an invented house: its backup, and its export as JSON and as CSV."""
+
+
+def test_a_backup_of_the_first_release_is_restored_and_migrated(
+    empty_database: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert command("migrate", "--database", empty_database) == 0
+    assert command("restore", "--database", empty_database, str(DATA / "backed_up_by_0_1_0.gz")) == 0
+    assert "84 rows" in capsys.readouterr().out
+    assert command("check", "--database", empty_database) == 0
+    listed = see(empty_database, "/v1/schedules").json()["items"]
+    (cottage,) = [one for one in listed if one["name"] == "Heron Cottage"]
+    left = see(empty_database, f"/v1/schedules/{cottage['id']}/cut-list").json()
+    assert [(one["opening"], one["piece"]) for one in left["cut_again"]] == [("K1", "side_casing/left")]
+
+
+def test_an_export_of_the_first_release_starts_a_schedule_once_it_is_converted(
+    sqlite_database: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert command("convert-export", str(DATA / "exported_by_0_1_0.json")) == 0
+    house = json.loads(capsys.readouterr().out)
+    assert command("convert-export", str(DATA / "exported_by_0_1_0.csv")) == 0
+    rows = capsys.readouterr().out.encode()
+
+    async def run() -> None:
+        async with serving(sqlite_database) as service:
+            made = await service.post("/v1/schedules", json=house)
+            assert made.status_code == 201, made.text
+            where = made.headers["location"]
+            lots = (await service.get(f"{where}/lengths")).json()["items"]
+            assert [(one["profile"], one["length"]) for one in lots] == [
+                (one["profile"], one["length"]) for one in house["lengths"]
+            ]
+            before = (await service.get(f"{where}/openings")).json()["items"]
+            assert [(one["mark"], one["bottom"]) for one in before] == [
+                ("K1", "stool"),
+                ("K2", "stool"),
+                ("D1", "floor"),
+                ("B1", "stool"),
+                ("B2", "stool"),
+            ]
+            tag = {"if-match": made.headers["etag"], "content-type": "text/csv"}
+            again = await service.post(f"{where}/import?existing=update", content=rows, headers=tag)
+            assert again.status_code == 200, again.text
+            assert (again.json()["unchanged"], again.json()["updated"]) == (5, [])
+
+    asyncio.run(run())
+
+
+def test_what_is_no_export_is_not_converted(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    for name, said in (("a.json", "[]"), ("b.json", "{"), ("c.csv", "mark")):
+        (tmp_path / name).write_text(said)
+        assert command("convert-export", str(tmp_path / name)) == 2
+        assert "is no export" in capsys.readouterr().err
+    assert command("convert-export", str(tmp_path / "none.json")) == 2
+    assert "cannot be read" in capsys.readouterr().err
 
 
 def test_a_broken_backup_is_refused_whole(

@@ -3,7 +3,7 @@
 import argparse
 from typing import Protocol, cast
 
-from longpoint.commands import backup, check, keys, migrate, openapi, restore, serve, settings
+from longpoint.commands import backup, check, convert_export, keys, migrate, openapi, restore, serve, settings
 
 
 class Command(Protocol):
@@ -20,6 +20,7 @@ class Command(Protocol):
 
 
 COMMANDS = [
-    cast("Command", module) for module in (serve, migrate, keys, backup, restore, check, openapi, settings)
+    cast("Command", module)
+    for module in (serve, migrate, keys, backup, restore, check, convert_export, openapi, settings)
 ]
 """Every command, in the order the help lists them."""

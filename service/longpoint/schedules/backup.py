@@ -10,10 +10,12 @@ import zlib
 from pathlib import Path
 
 import msgspec
-from sqlalchemy import func, insert, select
+from sqlalchemy import column, func, insert, select
+from sqlalchemy import table as sql_table
 
 from longpoint.schedules.basics import moment
 from longpoint.schedules.errors import BackupError
+from longpoint.schedules.migrate import known_revisions, move
 from longpoint.schedules.models import Base
 from longpoint.schedules.store import SCHEMA, Store
 
@@ -76,26 +78,32 @@ async def back_up(store: Store, path: Path) -> int:
 async def restore(store: Store, path: Path) -> int:
     """Fill an empty, migrated database from a backup, all or nothing; gives how many rows it had.
 
+    A backup of an older revision is put into the tables of that revision, which are then migrated.
+
     Raises:
         BackupError: when the file cannot be read or is not whole, or the database is not empty.
     """
     header, lines = _verified(path)
-    if header.schema != SCHEMA:
+    if header.schema not in known_revisions():
         raise BackupError(
-            f"{path} is of database revision {header.schema}, this service of {SCHEMA}; restore it with the "
-            "service it was made by, then migrate."
+            f"{path} is of database revision {header.schema}, which this service does not know; restore it with the "
+            "newer service."
         )
-    tables = {table.name: table for table in Base.metadata.sorted_tables}
-    rows: dict[str, list[dict[str, object]]] = {name: [] for name in tables}
+    rows: dict[
+        str, list[dict[str, object]]
+    ] = {}  # of a table before those that refer to it, as they were written
     for name, row in lines:
-        rows[name].append(row)
+        rows.setdefault(name, []).append(row)
     async with store.writing() as connection:
-        for name, table in tables.items():
+        for table in Base.metadata.sorted_tables:
             if (await connection.execute(select(func.count()).select_from(table))).scalar_one():
-                raise BackupError(f"{store.name} is not empty: its table {name} has rows.")
-        for name, table in tables.items():
-            for start in range(0, len(rows[name]), _AT_ONCE):
-                await connection.execute(insert(table), rows[name][start : start + _AT_ONCE])
+                raise BackupError(f"{store.name} is not empty: its table {table.name} has rows.")
+        await connection.run_sync(move, header.schema)
+        for name, of_table in rows.items():
+            own = sql_table(name, *map(column, of_table[0]))
+            for start in range(0, len(of_table), _AT_ONCE):
+                await connection.execute(insert(own), of_table[start : start + _AT_ONCE])
+        await connection.run_sync(move, SCHEMA)
     return len(lines)
 
 

@@ -4,6 +4,7 @@ from pathlib import Path
 
 from alembic import command
 from alembic.config import Config
+from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from sqlalchemy import Connection
 
@@ -41,13 +42,15 @@ async def migrate(store: Store, target: str = "head") -> tuple[str | None, str |
         raise WrongDatabase(
             f"{store.name} is at revision {before}, which this service does not know; run the newer service."
         )
-    order = ["base", *known]
-    goal = order.index(known[-1] if target == "head" else target)
-    down = goal < order.index(before or "base")
-
-    def run(connection: Connection) -> None:
-        (command.downgrade if down else command.upgrade)(migration_config(connection), target)
-
     async with store.writing() as connection:
-        await connection.run_sync(run)
+        await connection.run_sync(move, target)
     return before, await store.schema()
+
+
+def move(connection: Connection, target: str) -> None:
+    """Bring the database of a transaction to a revision that there is, up or down."""
+    known = known_revisions()
+    order = ["base", *known]
+    now = MigrationContext.configure(connection).get_current_revision()
+    down = order.index(known[-1] if target == "head" else target) < order.index(now or "base")
+    (command.downgrade if down else command.upgrade)(migration_config(connection), target)

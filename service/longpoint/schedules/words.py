@@ -47,6 +47,8 @@ VALUES = {
 }
 """Values, by the new name of their field."""
 _TASKS = {"fit": "install"}
+_RATES_GONE = ("cut_minutes", "setup_minutes")
+"""Rates of 0.1.0 that follow from others today."""
 _NAMED_BY_CALLERS = "trim_specs"
 _CURVED = re.compile(r"(.+)/head (\d+)")
 
@@ -143,3 +145,28 @@ def heads_of(opening: Document, exact: dict[str, str]) -> int:
     half = 2 * math.atan2(2 * rise, width)
     turn = math.acos(max(-1.0, 1 - float(departure) / radius))
     return max(3 if legs else 2, math.ceil(half / turn - 1e-9)) - legs
+
+
+def export_of_today(export: Document) -> Document:
+    """An export of 0.1.0 as a body that starts a schedule today."""
+    new: Document = Renaming().document(export)
+    rack = new.pop("rack", None)
+    if rack:
+        new["lengths"] = rack
+    shop = new.get("shop") or {}
+    for name, said in list(shop.items()):
+        if said is None:
+            del shop[name]
+    for name in _RATES_GONE:
+        (shop.get("rates") or {}).pop(name, None)
+    return {name: said for name, said in new.items() if said is not None}
+
+
+def row_of_today(row: dict[str, str]) -> dict[str, str]:
+    """A row of a CSV export of 0.1.0, by its columns' names of today."""
+    new = {}
+    for column, cell in row.items():
+        field = column.strip().replace(" ", "_")
+        called = FIELDS.get(field, field)
+        new[called.replace("_", " ")] = VALUES.get(called, {}).get(cell, cell)
+    return new
