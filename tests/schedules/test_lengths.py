@@ -255,3 +255,10 @@ async def test_lengths_used_up_by_hand_are_not_planned_with(service: httpx.Async
     assert "casing" in {one["profile"] for one in (await planned(service, where))["buy"]}
     assert {stick["on_hand"] for stick in (await planned(service, where))["sticks"]} == {None}
     assert (await cut_list(service, where))["cut_list"]["buy"]
+
+
+async def test_lots_of_one_request_are_listed_as_they_were_sent(service: httpx.AsyncClient) -> None:
+    lots = [{"profile": "casing", "length": f"{40 + at}"} for at in range(20)]
+    where = (await made(service, lengths=lots)).headers["location"]
+    listed = (await service.get(f"{where}/lengths")).json()["items"]
+    assert [one["lot"] for one in listed] == [f"length {at}" for at in range(1, 21)]

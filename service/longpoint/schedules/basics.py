@@ -2,15 +2,37 @@
 
 import hashlib
 import secrets
+import threading
 import time
 from datetime import UTC, datetime
 
 _ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz"
 
 
+_RANDOM = 80
+"""Bits of an id below its millisecond."""
+
+
+class _Ids:
+    """Numbers of ids, each above the one before, as ULID has it: what one request adds is kept in its order."""
+
+    def __init__(self) -> None:
+        self._last = 0
+        self._lock = threading.Lock()
+
+    def next(self) -> int:
+        fresh = time.time_ns() // 1_000_000 << _RANDOM | secrets.randbits(_RANDOM)
+        with self._lock:
+            self._last = fresh if fresh > self._last else self._last + 1 + secrets.randbits(_RANDOM // 2)
+            return self._last
+
+
+_ids = _Ids()
+
+
 def new_id() -> str:
-    """A new opaque id of 26 letters and digits; ids made later sort later, to the millisecond."""
-    number = time.time_ns() // 1_000_000 << 80 | secrets.randbits(80)
+    """A new opaque id of 26 letters and digits; ids that a process makes later sort later."""
+    number = _ids.next()
     return "".join(_ALPHABET[number >> shift & 31] for shift in range(125, -1, -5))
 
 
