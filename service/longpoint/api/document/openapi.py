@@ -4,7 +4,7 @@ Litestar drops constraints on list items, discriminators and refused unknown fie
 have them all. So every body's schema comes from msgspec, and Litestar's are left out.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from functools import lru_cache
 from typing import Any
 
@@ -181,7 +181,7 @@ def _complete(
         for name, example in said.examples.items()
         if example.response is not None
     }
-    answer: dict[str, Any] = {"description": "Done.", "headers": _headers(said)}
+    answer: dict[str, Any] = {"description": "Done.", "headers": _headers(said.headers)}
     if given is not None:
         answer["description"] = read_doc(given.__doc__ or "")[0] or "Done."
         answer["content"] = _content(said.offers, schemas[given], answers)
@@ -191,13 +191,13 @@ def _complete(
         answer["links"] = dict(said.links)
     entry["responses"] = {str(handler.status_code): answer}
     if said.creates:
-        fields = _headers(Endpoint(headers={**said.headers, "Location": "Where it is."}))
+        fields = _headers({**said.headers, "Location": "Where it is."})
         entry["responses"]["201"] = {**answer, "headers": fields}
     # Without keys made, a service on its own machine asks for none: hence the empty alternative.
     parameters = entry.setdefault("parameters", [])
     parameters.extend(_conditions(method, said))
     if any(one["name"] == "If-None-Match" for one in parameters):
-        fields = _headers(Endpoint(headers={"ETag": said.headers["ETag"]}))
+        fields = _headers({"ETag": said.headers["ETag"]})
         entry["responses"]["304"] = {"description": "What you have is what there is.", "headers": fields}
     entry["security"] = [] if said.access == "open" else [{"bearer": [said.access]}, {}]
 
@@ -256,8 +256,8 @@ def _file_schema(media_type: str) -> dict[str, Any]:
     return {"type": "string", "minLength": 1}
 
 
-def _headers(said: Endpoint) -> dict[str, Any]:
-    described = {"X-Request-Id": "The id of this request: the one sent, or a new one.", **said.headers}
+def _headers(own: Mapping[str, str]) -> dict[str, Any]:
+    described = {"X-Request-Id": "The id of this request: the one sent, or a new one.", **own}
     return {
         name: {"description": text, "schema": {"type": "string"}} for name, text in sorted(described.items())
     }
@@ -283,7 +283,7 @@ def _shared_responses() -> dict[str, Any]:
     return {
         f"Problem{status}": {
             "description": "\n\n".join(f"`{kind.type_uri()}`: {kind.title}. {kind.advice}" for kind in kinds),
-            "headers": _headers(Endpoint()),
+            "headers": _headers({}),
             "content": {PROBLEM_JSON: {"schema": {"$ref": REF.format(name=ProblemBody.__name__)}}},
         }
         for status, kinds in sorted(by_status.items())

@@ -1,7 +1,8 @@
 """What each operation says of itself: its id, its examples, what it answers in and how it may refuse."""
 
 from collections.abc import Callable, Mapping, Sequence
-from typing import Any, Literal, TypedDict
+from dataclasses import KW_ONLY, dataclass, field
+from typing import Any, Literal, ParamSpec, TypedDict
 
 import msgspec
 from litestar.handlers.base import BaseRouteHandler
@@ -14,6 +15,7 @@ Access = Literal["open", "read", "write"]
 _OPT = "operation"
 ReadsCsv = Callable[[bytes, Unit | None], tuple[object, object, Faults]]
 """Reads a body of CSV, its bare lengths in a unit: gives the handler's wire type, what came from where, and faults."""
+P = ParamSpec("P")
 
 
 class Example(msgspec.Struct, frozen=True, kw_only=True):
@@ -30,11 +32,16 @@ class Example(msgspec.Struct, frozen=True, kw_only=True):
     response: Any = None
 
 
-class Endpoint(msgspec.Struct, frozen=True, kw_only=True):
-    """What the OpenAPI document says of an operation beyond its types.
+@dataclass(frozen=True)
+class Endpoint:
+    """What an operation says of itself beyond its types.
 
     Attributes:
-        examples: Real requests, by a short name.
+        id: The operation id, verb_noun; the SDK's method has this name.
+        summary: One line; the handler's docstring is the description.
+        tag: The heading it stands under in the docs.
+        status: The status of success.
+        examples: Real requests, by a short name; each is tried against the service by a test.
         problems: Statuses it may refuse with, besides those that every operation of its kind shares.
         offers: Media types it answers in, the favorite first.
         headers: Fields its answer carries, with what each says.
@@ -46,11 +53,16 @@ class Endpoint(msgspec.Struct, frozen=True, kw_only=True):
         creates: Whether it makes what is not there yet, which it answers with 201.
     """
 
-    examples: Mapping[str, Example] = {}
-    problems: tuple[int, ...] = ()
+    id: str
+    _: KW_ONLY
+    summary: str
+    tag: str
+    status: int = 200
+    examples: Mapping[str, Example] = field(default_factory=dict)
+    problems: Sequence[int] = ()
     offers: tuple[str, ...] = BOTH
-    headers: Mapping[str, str] = {}
-    links: Mapping[str, object] = {}
+    headers: Mapping[str, str] = field(default_factory=dict)
+    links: Mapping[str, object] = field(default_factory=dict)
     access: Access = "read"
     stored: bool = False
     reads_csv: ReadsCsv | None = None
@@ -68,60 +80,24 @@ class RouteOptions(TypedDict):
     opt: dict[str, Endpoint]
 
 
-def operation(
-    id: str,
-    *,
-    summary: str,
-    tag: str,
-    status: int = 200,
-    examples: Mapping[str, Example] | None = None,
-    problems: Sequence[int] = (),
-    offers: tuple[str, ...] = BOTH,
-    headers: Mapping[str, str] | None = None,
-    links: Mapping[str, object] | None = None,
-    access: Access = "read",
-    stored: bool = False,
-    reads_csv: ReadsCsv | None = None,
-    needs_match: bool = True,
-    creates: bool = False,
-) -> RouteOptions:
-    """Keyword arguments for a Litestar route decorator.
+def told_to_route(kind: Callable[P, Endpoint]) -> Callable[P, RouteOptions]:
+    """What gives the keyword arguments of a route decorator, called as a kind of operation is."""
 
-    Args:
-        id: The operation id, verb_noun; the SDK's method has this name.
-        summary: One line; the handler's docstring is the description.
-        tag: The heading it stands under in the docs.
-        status: The status of success.
-        examples: Real requests, by a short name; each is tried against the service by a test.
-        problems: Statuses it may refuse with, beyond those that every operation of its kind shares.
-        offers: Media types it answers in.
-        headers: Header fields of its answer, with what each says.
-        links: OpenAPI links, by a short name.
-        access: What a key must allow for it; "open" needs no key.
-        stored: Whether it works on what is stored.
-        reads_csv: Reads a text/csv body, where it takes one: gives the handler's wire type, and what came from where.
-        needs_match: Whether an answer of 428 means that If-Match is needed always, not only for some requests.
-        creates: Whether it makes what is not there yet, which it answers with 201.
-    """
-    said = Endpoint(
-        examples=examples or {},
-        problems=tuple(problems),
-        offers=offers,
-        headers=headers or {},
-        links=links or {},
-        access=access,
-        stored=stored,
-        reads_csv=reads_csv,
-        needs_match=needs_match,
-        creates=creates,
-    )
-    return {
-        "operation_id": id,
-        "summary": summary,
-        "tags": [tag],
-        "status_code": status,
-        "opt": {_OPT: said},
-    }
+    def tell(*args: P.args, **kwargs: P.kwargs) -> RouteOptions:
+        said = kind(*args, **kwargs)
+        return {
+            "operation_id": said.id,
+            "summary": said.summary,
+            "tags": [said.tag],
+            "status_code": said.status,
+            "opt": {_OPT: said},
+        }
+
+    return tell
+
+
+operation = told_to_route(Endpoint)
+"""Keyword arguments for a route decorator; see `Endpoint`."""
 
 
 def operation_of(handler: BaseRouteHandler) -> Endpoint | None:

@@ -1,7 +1,7 @@
 """What every stored operation shares: the store, who is asking, and how storage's failures are told."""
 
 import logging
-from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from typing import Annotated
 
 from litestar import Response
@@ -10,8 +10,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.http.access import CALLER, Caller
 from longpoint.api.http.errors import on_problem
-from longpoint.api.http.negotiate import BOTH
-from longpoint.api.http.operation import Access, Example, ReadsCsv, RouteOptions, operation
+from longpoint.api.http.operation import Endpoint, told_to_route
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.problems_limits import Overloaded
 from longpoint.api.http.problems_stored import NoStorage, StorageUnavailable
@@ -43,39 +42,15 @@ CHANGES = (403, 409, 412, 428)
 """Statuses that a change of something stored may refuse with."""
 
 
-def stored(
-    id: str,
-    *,
-    summary: str,
-    tag: str,
-    access: Access = "read",
-    status: int = 200,
-    examples: Mapping[str, Example] | None = None,
-    problems: Sequence[int] = (),
-    offers: tuple[str, ...] = BOTH,
-    headers: Mapping[str, str] | None = None,
-    links: Mapping[str, object] | None = None,
-    reads_csv: ReadsCsv | None = None,
-    needs_match: bool = True,
-    creates: bool = False,
-) -> RouteOptions:
-    """Keyword arguments for the route decorator of an operation on what is stored; see `operation`."""
-    return operation(
-        id,
-        summary=summary,
-        tag=tag,
-        status=status,
-        examples=examples,
-        problems=problems,
-        offers=offers,
-        headers=headers,
-        links=links,
-        access=access,
-        stored=True,
-        reads_csv=reads_csv,
-        needs_match=needs_match,
-        creates=creates,
-    )
+@dataclass(frozen=True)
+class StoredEndpoint(Endpoint):
+    """An operation on what is stored."""
+
+    stored: bool = True
+
+
+stored = told_to_route(StoredEndpoint)
+"""Keyword arguments for the route decorator of an operation on what is stored; see `Endpoint`."""
 
 
 def store_of(request: AnyRequest) -> Store:
