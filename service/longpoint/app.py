@@ -101,12 +101,11 @@ async def _before_each(request: ApiRequest) -> None:
 def _metered(app: Litestar, gate: Gate, settings: Settings) -> Any:
     if not settings.metrics_port:
         return None
-    from longpoint.api.http.metrics import Meter, MetricsServer
+    from longpoint.api.http.metrics import Meter
 
-    meter = Meter(gate, app.state.store)
-    server = MetricsServer(meter, settings.metrics_host, settings.metrics_port)
-    app.on_startup.append(server.start)
-    app.on_shutdown.append(server.stop)
+    meter = Meter(gate, app.state.store, settings.metrics_host, settings.metrics_port)
+    app.on_startup.append(meter.start)
+    app.on_shutdown.append(meter.stop)
     return meter
 
 

@@ -5,11 +5,14 @@ import re
 import secrets
 from collections.abc import Iterable
 from time import perf_counter
-from typing import Any, Protocol
+from typing import TYPE_CHECKING, Any
 
 from litestar.types import ASGIApp, Receive, Send
 
 from longpoint.api.http.access_log import AccessLog
+
+if TYPE_CHECKING:
+    from longpoint.api.http.metrics import Meter
 
 RAW_HEADERS = "raw_headers"
 """Key in the scope's state of the request's header fields, as a dict of bytes."""
@@ -27,13 +30,6 @@ _PROTECTIVE = {
 }
 
 
-class RequestMeter(Protocol):
-    """Counts answers."""
-
-    def note(self, handler: Any, status: int, seconds: float) -> None:
-        """Count one, given by a route handler or by none."""
-
-
 class RequestFrame:
     """Wraps the whole application, its refusals of unknown addresses included.
 
@@ -43,7 +39,7 @@ class RequestFrame:
         meter: Where each request is counted; None counts nothing.
     """
 
-    def __init__(self, app: ASGIApp, log: AccessLog | None, meter: RequestMeter | None = None) -> None:
+    def __init__(self, app: ASGIApp, log: AccessLog | None, meter: "Meter | None" = None) -> None:
         self.app = app
         self.log = log
         self.meter = meter

@@ -1,11 +1,11 @@
-"""What the service did, for Prometheus: counted in plain dictionaries, put into its form only when it is asked for."""
+"""What the service did, for Prometheus, at a port of its own. Imported, and so paid for, only where it is asked for."""
 
-from bisect import bisect_left
 from collections.abc import Iterable
+from functools import cache
 from typing import Any
 
-from prometheus_client import CollectorRegistry, start_http_server
-from prometheus_client.core import CounterMetricFamily, GaugeMetricFamily, HistogramMetricFamily
+from prometheus_client import CollectorRegistry, Counter, Gauge, Histogram, start_http_server
+from prometheus_client.core import CounterMetricFamily
 from prometheus_client.gc_collector import GCCollector
 from prometheus_client.metrics_core import Metric
 from prometheus_client.platform_collector import PlatformCollector
@@ -22,21 +22,42 @@ _NONE = "none"
 """What requests of no operation are counted under: pages, files and addresses where nothing is."""
 
 
-class Meter(Collector):
+class Meter:
     """Counts answers by operation and status, and how long they took.
 
     Args:
         gate: Which knows what is under way and what was turned away.
         store: Whose connections are counted; None when nothing is stored.
+        host: Address where they are read.
+        port: Port where they are read.
     """
 
-    def __init__(self, gate: Gate, store: Store | None) -> None:
-        self._gate = gate
-        self._store = store
-        self._answers: dict[tuple[str, int], int] = {}
-        self._times: dict[str, list[int]] = {}
-        self._seconds: dict[str, float] = {}
-        self._names: dict[Any, str] = {None: _NONE}
+    def __init__(self, gate: Gate, store: Store | None, host: str, port: int) -> None:
+        self._address = host, port
+        self._server: Any = None
+        self._registry = registry = CollectorRegistry()
+        answers = Counter(
+            "longpoint_requests", "Requests answered.", ["operation", "status"], registry=registry
+        )
+        times = Histogram(
+            "longpoint_request_seconds", "Time to answer.", ["operation"], registry=registry, buckets=_BOUNDS
+        )
+        # Looked up once each: that costs more than counting.
+        self._answers = cache(answers.labels)
+        self._times = cache(times.labels)
+        registry.register(_TurnedAway(gate))
+        under_way = Gauge("longpoint_under_way", "Requests being answered.", registry=registry)
+        under_way.set_function(lambda: gate.under_way)
+        if store:
+            pool: Any = store.engine.pool
+            in_use = Gauge(
+                "longpoint_database_connections", "Database connections in use.", registry=registry
+            )
+            in_use.set_function(pool.checkedout)
+        build = Gauge("longpoint_build", "The version, as a label.", ["version"], registry=registry)
+        build.labels(__version__).set(1)
+        for further in (ProcessCollector, PlatformCollector, GCCollector):
+            further(registry=registry)
 
     def note(self, handler: Any, status: int, seconds: float) -> None:
         """Count an answer.
@@ -46,69 +67,13 @@ class Meter(Collector):
             status: Its status.
             seconds: How long it took.
         """
-        name = self._names.get(handler)
-        if name is None:
-            name = self._names[handler] = handler.operation_id if operation_of(handler) else _NONE
-        key = name, status
-        self._answers[key] = self._answers.get(key, 0) + 1
-        times = self._times.get(name)
-        if times is None:
-            times = self._times[name] = [0] * (len(_BOUNDS) + 1)
-        times[bisect_left(_BOUNDS, seconds)] += 1
-        self._seconds[name] = self._seconds.get(name, 0.0) + seconds
-
-    def collect(self) -> Iterable[Metric]:
-        """Everything counted, in Prometheus's form."""
-        answers = CounterMetricFamily(
-            "longpoint_requests", "Requests answered.", labels=["operation", "status"]
-        )
-        for (name, status), count in list(self._answers.items()):
-            answers.add_metric([name, str(status)], count)
-        yield answers
-        times = HistogramMetricFamily("longpoint_request_seconds", "Time to answer.", labels=["operation"])
-        for name, counts in list(self._times.items()):
-            total, buckets = 0, []
-            for bound, count in zip((*map(str, _BOUNDS), "+Inf"), list(counts), strict=True):
-                total += count
-                buckets.append((bound, total))
-            times.add_metric([name], buckets, self._seconds[name])
-        yield times
-        away = CounterMetricFamily(
-            "longpoint_turned_away", "Requests turned away for too much.", labels=["too_much"]
-        )
-        for reason, count in self._gate.turned_away.items():
-            away.add_metric([reason], count)
-        yield away
-        yield GaugeMetricFamily("longpoint_under_way", "Requests being answered.", self._gate.under_way)
-        if self._store:
-            pool: Any = self._store.engine.pool
-            yield GaugeMetricFamily(
-                "longpoint_database_connections", "Database connections in use.", pool.checkedout()
-            )
-        version = GaugeMetricFamily("longpoint_build", "The version, as a label.", labels=["version"])
-        version.add_metric([__version__], 1)
-        yield version
-
-
-class MetricsServer:
-    """Answers GET /metrics at a port of its own, so that it is reached only from where that port is.
-
-    Args:
-        meter: What is counted.
-        host: Address to listen on.
-        port: Port to listen on.
-    """
-
-    def __init__(self, meter: Meter, host: str, port: int) -> None:
-        self._registry = CollectorRegistry()
-        self._registry.register(meter)
-        for further in (ProcessCollector, PlatformCollector, GCCollector):
-            further(registry=self._registry)
-        self._address = host, port
-        self._server: Any = None
+        said = operation_of(handler) if handler else None
+        name = said.id if said else _NONE
+        self._answers(name, status).inc()
+        self._times(name).observe(seconds)
 
     def start(self) -> None:
-        """Begin to listen."""
+        """Answer GET /metrics at a port of its own, so that it is reached only from where that port is."""
         host, port = self._address
         self._server, self._thread = start_http_server(port, host, self._registry)
 
@@ -118,3 +83,18 @@ class MetricsServer:
             self._server.shutdown()
             self._server.server_close()
             self._thread.join()
+
+
+class _TurnedAway(Collector):
+    """What a gate counted of its own accord."""
+
+    def __init__(self, gate: Gate) -> None:
+        self._gate = gate
+
+    def collect(self) -> Iterable[Metric]:
+        away = CounterMetricFamily(
+            "longpoint_turned_away", "Requests turned away for too much.", labels=["too_much"]
+        )
+        for reason, count in self._gate.turned_away.items():
+            away.add_metric([reason], count)
+        yield away
