@@ -14,7 +14,7 @@ import msgspec
 import pytest
 
 from calls import body_of
-from longpoint.api.http.msgpack_keys import KeyTwiceError, refuse_keys_twice
+from longpoint.api.http.body import KeyTwiceError, refuse_keys_twice
 from stored import TRIM, house, made, opening, serving
 
 CSV = {"content-type": "text/csv"}
@@ -110,12 +110,12 @@ class TestPacked:
             {"a": {"a": 1}},
         ]
         whole = {str(place): value for place, value in enumerate(every)}
-        refuse_keys_twice(pack(whole))
+        refuse_keys_twice(pack(whole), "msgpack")
         inner = packed_map([("a", 1), ("a", 2)])
         two_forms_of_one_text = b"\x82\xa1a\x01\xd9\x01a\x02"
         for body in (b"\x92" + pack(whole) + b"\x81\xa1b" + inner, two_forms_of_one_text):
             with pytest.raises(KeyTwiceError, match='"a"'):
-                refuse_keys_twice(body)
+                refuse_keys_twice(body, "msgpack")
 
     @pytest.mark.parametrize("number", [float("nan"), float("inf"), -float("inf"), 1e308, -1e308, 2**64 - 1])
     async def test_no_number_is_beyond_all_bounds(self, client: httpx.AsyncClient, number: float) -> None:

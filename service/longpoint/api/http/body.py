@@ -8,11 +8,11 @@ import json
 from collections.abc import Callable
 from typing import Any, Generic, NoReturn, TypeVar
 
+import msgpack
 import msgspec
 
 from longpoint.api.http.explain import explain, find_nul, stand_ins
 from longpoint.api.http.faults import InvalidRequest, refuse_any
-from longpoint.api.http.msgpack_keys import KeyTwiceError, refuse_keys_twice
 from longpoint.api.http.negotiate import Encoding
 from longpoint.api.http.problems import MalformedBody
 from longpoint.lengths import Unit
@@ -82,12 +82,11 @@ class BodyReader(Generic[T]):
             value: T
             if encoding == "json":
                 value = decoder(self.type, unit).decode(body)
-                _refuse_duplicate_keys(body)
                 suspicious = b"\\u0000" in body
             else:
                 value = packed_decoder(self.type, unit).decode(body)
-                _refuse_duplicate_packed_keys(body)
                 suspicious = b"\0" in body
+            refuse_keys_twice(body, encoding)
         except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError, KeyTwiceError) as refusal:
             self._refuse(body, encoding, unit, refusal)
         faults = Faults()
@@ -138,32 +137,42 @@ _SAYS: dict[Encoding, Callable[[bytes], _Says]] = {
 }
 
 
-def _refuse_duplicate_keys(body: bytes) -> None:
+class KeyTwiceError(ValueError):
+    """A key given twice in one object. Its text is the key as JSON writes it."""
+
+    def __init__(self, key: object) -> None:
+        super().__init__(json.dumps(key, default=str))
+
+
+def refuse_keys_twice(body: bytes, encoding: Encoding) -> None:
     """Refuse an object with one key twice, of which the decoder would keep the last.
 
     A body that is written again as it came, spaces apart, has none: that is quicker than looking, and true of most.
+
+    Args:
+        body: What was decoded already.
+        encoding: What it is in.
+
+    Raises:
+        KeyTwiceError: for the first such key.
     """
-    again = _encode(_UNTYPED["json"](body))
-    if again != body and again != msgspec.json.format(body, indent=-1):
-        _scan_pairs(body.decode())
+    if encoding == "json":
+        again = _encode(_UNTYPED["json"](body))
+        if again != body and again != msgspec.json.format(body, indent=-1):
+            _scan_pairs(body.decode())
+    elif _pack(_UNTYPED["msgpack"](body)) != body:
+        msgpack.unpackb(body, object_pairs_hook=_refuse_pairs, strict_map_key=False, use_list=False)
 
 
-def _refuse_duplicate_packed_keys(body: bytes) -> None:
-    """The same for MessagePack."""
-    if _pack(_UNTYPED["msgpack"](body)) != body:
-        refuse_keys_twice(body)
+def _refuse_pairs(pairs: list[tuple[str, Any]]) -> None:
+    seen: set[object] = set()
+    for key, _ in pairs:
+        if key in seen:
+            raise KeyTwiceError(key)
+        seen.add(key)
 
 
-def _refuse_duplicates(pairs: list[tuple[str, Any]]) -> None:
-    if len(dict(pairs)) != len(pairs):
-        seen: set[str] = set()
-        for key, _ in pairs:
-            if key in seen:
-                raise KeyTwiceError(key)
-            seen.add(key)
-
-
-_scan_pairs = json.JSONDecoder(object_pairs_hook=_refuse_duplicates).decode
+_scan_pairs = json.JSONDecoder(object_pairs_hook=_refuse_pairs).decode
 
 
 def _refuse_constant(name: str) -> NoReturn:
