@@ -129,8 +129,5 @@ async def test_a_right_parameter_is_taken(extended):
 async def test_kinds_of_problem_have_one_meaning_each():
     with pytest.raises(TypeError, match="not-found"):
 
-        class Other(Problem):
-            status = 404
-            slug = "not-found"
-            title = "Another"
-            advice = "None."
+        class Other(Problem, status=404, title="Another", slug="not-found"):
+            """None."""

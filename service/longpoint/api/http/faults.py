@@ -9,15 +9,9 @@ from longpoint.api.http.problems import Problem
 from longpoint.values import Fault, Faults
 
 
-class InvalidRequest(Problem):
-    status = 422
-    slug = "invalid-request"
-    title = "The request was read, but cannot be done as it stands"
-    advice = (
-        "Each of the errors says where (a JSON pointer into the body, a parameter or a header), what was "
-        "wrong and what to send, measure or change. All that could be found is listed at once. Nothing "
-        "was saved."
-    )
+class InvalidRequest(Problem, status=422, title="The request was read, but cannot be done as it stands"):
+    """Each of the errors says where (a JSON pointer into the body, a parameter or a header), what was wrong and what to
+    send, measure or change. All that could be found is listed at once. Nothing was saved."""
 
     @classmethod
     def of(cls, faults: Iterable[Fault], omitted: int = 0) -> Self:

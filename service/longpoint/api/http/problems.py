@@ -1,5 +1,6 @@
 """Problems: what the service answers when it cannot do what was asked (RFC 9457)."""
 
+import re
 from collections.abc import Mapping, Sequence
 from typing import ClassVar
 
@@ -33,13 +34,15 @@ class ProblemBody(msgspec.Struct, frozen=True, kw_only=True):
 
 
 class Problem(Exception):  # noqa: N818 - RFC 9457 calls it a problem
-    """A refusal. Each kind is a subclass that says its status, slug, title and what a caller can do about it.
+    """A refusal. Each kind is a subclass that says its status and title. Its docstring says what a caller can do about
+    it: one paragraph for the page the type URI leads to.
 
     Attributes:
         status: The HTTP status.
-        slug: The last part of the type URI, /problems/<slug>; never changes once published.
+        slug: The last part of the type URI, /problems/<slug>: the class's name, unless it says another; never changes
+            once published.
         title: The kind of problem in a few words.
-        advice: What to do about it: one paragraph for the page the type URI leads to.
+        advice: What to do about it.
         detail: What happened this time.
         errors: Each thing that was wrong.
         headers: Header fields the answer must carry.
@@ -53,8 +56,12 @@ class Problem(Exception):  # noqa: N818 - RFC 9457 calls it a problem
     kinds: ClassVar[dict[str, type["Problem"]]] = {}
     """Every kind of problem, by slug."""
 
-    def __init_subclass__(cls) -> None:
+    def __init_subclass__(cls, *, status: int, title: str, slug: str = "") -> None:
         super().__init_subclass__()
+        cls.status = status
+        cls.slug = slug or re.sub(r"\B([A-Z])", r"-\1", cls.__name__).lower()
+        cls.title = title
+        cls.advice = " ".join((cls.__doc__ or "").split())
         if Problem.kinds.setdefault(cls.slug, cls) is not cls:
             raise TypeError(f"two kinds of problem are called {cls.slug}")
 
@@ -72,76 +79,38 @@ class Problem(Exception):  # noqa: N818 - RFC 9457 calls it a problem
         return f"/problems/{cls.slug}"
 
 
-class BadRequest(Problem):
-    status = 400
-    slug = "bad-request"
-    title = "The request could not be read"
-    advice = "Something about the request line or its header fields is not valid HTTP: the detail says what."
+class BadRequest(Problem, status=400, title="The request could not be read"):
+    """Something about the request line or its header fields is not valid HTTP: the detail says what."""
 
 
-class MalformedBody(Problem):
-    status = 400
-    slug = "malformed-body"
-    title = "The body could not be read"
-    advice = (
-        "The body is not valid JSON or MessagePack, is not UTF-8, gives one key twice, or is nested too "
-        "deeply. Let a library write it rather than joining text by hand, and check that it was sent whole."
-    )
+class MalformedBody(Problem, status=400, title="The body could not be read"):
+    """The body is not valid JSON or MessagePack, is not UTF-8, gives one key twice, or is nested too deeply. Let a
+    library write it rather than joining text by hand, and check that it was sent whole."""
 
 
-class NotFound(Problem):
-    status = 404
-    slug = "not-found"
-    title = "Nothing is here"
-    advice = (
-        "There is no address of this path, or nothing of that id or mark any more: the detail says which. Compare "
-        "the path with the list in /openapi.json or at /docs."
-    )
+class NotFound(Problem, status=404, title="Nothing is here"):
+    """There is no address of this path, or nothing of that id or mark any more: the detail says which. Compare the path
+    with the list in /openapi.json or at /docs."""
 
 
-class MethodNotAllowed(Problem):
-    status = 405
-    slug = "method-not-allowed"
-    title = "This method does not work here"
-    advice = (
-        "The address exists, but not for this method. The Allow header of the answer lists those that work."
-    )
+class MethodNotAllowed(Problem, status=405, title="This method does not work here"):
+    """The address exists, but not for this method. The Allow header of the answer lists those that work."""
 
 
-class NotAcceptable(Problem):
-    status = 406
-    slug = "not-acceptable"
-    title = "None of the formats asked for can be given"
-    advice = (
-        "The Accept header leaves out every format this address can answer in. Ask for application/json, or "
-        "one of the others that the detail lists, or send no Accept header."
-    )
+class NotAcceptable(Problem, status=406, title="None of the formats asked for can be given"):
+    """The Accept header leaves out every format this address can answer in. Ask for application/json, or one of the
+    others that the detail lists, or send no Accept header."""
 
 
-class ContentTooLarge(Problem):
-    status = 413
-    slug = "content-too-large"
-    title = "The body is too large"
-    advice = (
-        "The body is longer than this service takes: the detail says how long it may be. Send less at once."
-    )
+class ContentTooLarge(Problem, status=413, title="The body is too large"):
+    """The body is longer than this service takes: the detail says how long it may be. Send less at once."""
 
 
-class UnsupportedMediaType(Problem):
-    status = 415
-    slug = "unsupported-media-type"
-    title = "The body is in a format this address does not read"
-    advice = (
-        "Say what the body is with a Content-Type header: application/json in UTF-8, application/vnd.msgpack "
-        "or application/msgpack, without a Content-Encoding."
-    )
+class UnsupportedMediaType(Problem, status=415, title="The body is in a format this address does not read"):
+    """Say what the body is with a Content-Type header: application/json in UTF-8, application/vnd.msgpack or
+    application/msgpack, without a Content-Encoding."""
 
 
-class InternalError(Problem):
-    status = 500
-    slug = "internal-error"
-    title = "The service failed"
-    advice = (
-        "This is a fault of the service, not of the request. Trying again may help. If it does not, tell "
-        "whoever runs the service the request_id of the answer: it finds the fault in their log."
-    )
+class InternalError(Problem, status=500, title="The service failed"):
+    """This is a fault of the service, not of the request. Trying again may help. If it does not, tell whoever runs the
+    service the request_id of the answer: it finds the fault in their log."""

@@ -25,15 +25,9 @@ Outcome = Replanned | StockError | None
 Tell = Callable[[int, Progress], None]
 
 
-class PlanningBusy(Problem):
-    status = 503
-    slug = "planning-busy"
-    title = "Every planner is busy"
-    advice = (
-        "The service plans only so many cuttings at once and lets only so many wait. Try again after the "
-        "seconds in the Retry-After header, or ask for `planning_seconds` of 0, which is answered first-fit "
-        "without waiting."
-    )
+class PlanningBusy(Problem, status=503, title="Every planner is busy"):
+    """The service plans only so many cuttings at once and lets only so many wait. Try again after the seconds in the
+    Retry-After header, or ask for `planning_seconds` of 0, which is answered first-fit without waiting."""
 
 
 class PlanningPool:
