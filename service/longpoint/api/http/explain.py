@@ -1,7 +1,7 @@
 """Everything that is wrong with a decoded body, compared with the wire type it should have been.
 
 Only runs once a body has been refused. It follows msgspec's strict rules, so that a body msgspec takes has no
-faults here and one it refuses has at least one.
+faults here and one it refuses has at least one, as long as it is made of the types that requests are made of.
 """
 
 import math
@@ -10,11 +10,19 @@ from collections.abc import Iterable
 from functools import lru_cache
 from typing import Any
 
-import msgspec
 from msgspec import inspect as mi
 
-from longpoint.api.http.fault_words import kind_of, options_of, out_of_bounds, show, unknown_field, wanted
-from longpoint.api.http.kinds import READ_BY_MSGSPEC, bare_of, takes_kind
+from longpoint.api.http.fault_words import (
+    bare_of,
+    is_plain,
+    kind_of,
+    options_of,
+    out_of_bounds,
+    show,
+    takes_kind,
+    unknown_field,
+    wanted,
+)
 from longpoint.lengths import Unit
 from longpoint.values import Faults, Unreadable, converted, nearest
 from longpoint.values.names import EXPECT
@@ -87,51 +95,37 @@ class _Explainer:
     def walk(self, t: mi.Type, value: Any, path: _Trail, extra: dict[Any, Any] | None = None) -> None:
         if isinstance(t, mi.Metadata):
             self.walk(t.type, value, path, {**(extra or {}), **(t.extra or {})})
-        elif isinstance(t, (mi.AnyType, mi.RawType)):
-            return
-        elif isinstance(t, mi.StructType):
-            self._struct(t, value, path)
         elif isinstance(t, mi.CustomType):
             self._custom(t, value, path)
-        elif isinstance(t, mi.CollectionType):
-            self._list(t, value, path)
-        elif isinstance(t, mi.DictType):
-            self._dict(t, value, path)
-        elif isinstance(t, mi.TupleType):
-            self._tuple(t, value, path)
         elif isinstance(t, mi.UnionType):
             self._union(t, value, path, extra)
+        elif isinstance(t, (mi.LiteralType, mi.EnumType)):
+            self._option(options_of(t), value, path)
+        elif is_plain(t) and not takes_kind(t, value):
+            self._wrong(path, wanted(t), value, (extra or {}).get(EXPECT, ""))
+        elif isinstance(t, mi.StructType):
+            self._struct(t, value, path)
+        elif isinstance(t, mi.DictType):
+            self._dict(t, value, path)
+        elif isinstance(t, mi.CollectionType):
+            self._list(t, value, path)
+        elif isinstance(t, mi.TupleType):
+            self._tuple(t, value, path)
         elif isinstance(t, mi.StrType):
             self._text(t, value, path, extra or {})
         elif isinstance(t, (mi.IntType, mi.FloatType)):
-            self._number(t, value, path, extra or {})
-        elif isinstance(t, (mi.LiteralType, mi.EnumType)):
-            self._option(options_of(t), value, path)
-        elif isinstance(t, mi.BoolType):
-            if not isinstance(value, bool):
-                self._wrong(path, "true or false", value)
-        elif isinstance(t, mi.NoneType):
-            if value is not None:
-                self._wrong(path, "null", value)
-        else:
-            self._other(t, value, path)
+            self._number(t, value, path)
 
     def _wrong(self, path: _Trail, wanted: str, value: Any, hint: str = "") -> None:
         hint = hint and f" {hint}"
         self.faults.add(path, "wrong-type", f"This must be {wanted}, not {kind_of(value)}.{hint}")
 
-    def _struct(self, t: mi.StructType, value: Any, path: _Trail) -> None:
-        if not isinstance(value, dict):
-            self._wrong(path, "an object", value)
-            return
+    def _struct(self, t: mi.StructType, value: dict[Any, Any], path: _Trail) -> None:
         fields = {field.encode_name: field for field in t.fields}
         names = [*fields, t.tag_field] if t.tag_field else list(fields)
-        if t.tag_field:
-            if t.tag_field not in value:
-                # msgspec takes a lone struct without its tag; within a union the tag was read already.
-                pass
-            elif value[t.tag_field] != t.tag:
-                self._option([t.tag], value[t.tag_field], (*path, t.tag_field))
+        # msgspec takes a lone struct without its tag; within a union the tag was read already.
+        if t.tag_field and value.get(t.tag_field, t.tag) != t.tag:
+            self._option([t.tag], value[t.tag_field], (*path, t.tag_field))
         for name, field in fields.items():
             if name in value:
                 self.walk(field.type, value[name], (*path, name))
@@ -164,26 +158,17 @@ class _Explainer:
                 self.misread += 1
                 self.stood_in.append((path, stand_in))
 
-    def _list(self, t: mi.CollectionType, value: Any, path: _Trail) -> None:
-        if not isinstance(value, list):
-            self._wrong(path, "a list", value)
-            return
+    def _list(self, t: mi.CollectionType, value: list[Any], path: _Trail) -> None:
         self._size(t.min_length, t.max_length, len(value), "items", path)
         for index, item in enumerate(value[: t.max_length]):
             self.walk(t.item_type, item, (*path, index))
 
-    def _tuple(self, t: mi.TupleType, value: Any, path: _Trail) -> None:
-        if not isinstance(value, list):
-            self._wrong(path, "a list", value)
-            return
+    def _tuple(self, t: mi.TupleType, value: list[Any], path: _Trail) -> None:
         self._size(len(t.item_types), len(t.item_types), len(value), "items", path)
         for index, (inner, item) in enumerate(zip(t.item_types, value, strict=False)):
             self.walk(inner, item, (*path, index))
 
-    def _dict(self, t: mi.DictType, value: Any, path: _Trail) -> None:
-        if not isinstance(value, dict):
-            self._wrong(path, "an object", value)
-            return
+    def _dict(self, t: mi.DictType, value: dict[Any, Any], path: _Trail) -> None:
         self._size(t.min_length, t.max_length, len(value), "entries", path)
         for key, item in list(value.items())[: t.max_length]:
             name = key if isinstance(key, str) else str(key)
@@ -202,10 +187,8 @@ class _Explainer:
         if most is not None and size > most:
             self.faults.add(path, "too-many", f"At most {most} {noun} are taken; there are {size}.")
 
-    def _text(self, t: mi.StrType, value: Any, path: _Trail, extra: dict[Any, Any]) -> None:
-        if not isinstance(value, str):
-            self._wrong(path, "text", value, extra.get(EXPECT, ""))
-        elif t.min_length is not None and len(value) < t.min_length:
+    def _text(self, t: mi.StrType, value: str, path: _Trail, extra: dict[Any, Any]) -> None:
+        if t.min_length is not None and len(value) < t.min_length:
             wanted = "some text" if t.min_length == 1 else f"at least {t.min_length} characters"
             self.faults.add(path, "too-short", f"This needs {wanted}; there are {len(value)} characters.")
         elif t.max_length is not None and len(value) > t.max_length:
@@ -218,11 +201,8 @@ class _Explainer:
         elif "\0" in value:
             find_nul(value, self.faults, path)
 
-    def _number(self, t: mi.IntType | mi.FloatType, value: Any, path: _Trail, extra: dict[Any, Any]) -> None:
-        whole = isinstance(t, mi.IntType)
-        if isinstance(value, bool) or not isinstance(value, int if whole else (int, float)):
-            self._wrong(path, "a whole number" if whole else "a number", value, extra.get(EXPECT, ""))
-        elif isinstance(value, float) and not math.isfinite(value):
+    def _number(self, t: mi.IntType | mi.FloatType, value: float, path: _Trail) -> None:
+        if isinstance(value, float) and not math.isfinite(value):
             self.faults.add(path, "out-of-range", "This number is out of any range the service can take.")
         elif wrong := out_of_bounds(t, value):
             self.faults.add(path, "out-of-range", f"This must be {wrong}, not {show(value)}.")
@@ -236,25 +216,21 @@ class _Explainer:
             self.faults.add(path, "not-an-option", f"This {words} {listed}, not {show(value)}.{hint}")
 
     def _union(self, t: mi.UnionType, value: Any, path: _Trail, extra: dict[Any, Any] | None) -> None:
-        members = [bare_of(member) for member in t.types]
-        structs = [member for member in members if isinstance(member, mi.StructType)]
+        members = [(member, bare_of(member)) for member in t.types]
+        structs = [bare for _, bare in members if isinstance(bare, mi.StructType)]
         if isinstance(value, dict) and len(structs) > 1:
             self._tagged(structs, value, path)
             return
-        fitting = [m for m, bare in zip(t.types, members, strict=True) if takes_kind(bare, value)]
-        options = [option for bare in members for option in options_of(bare)]
+        fitting = [member for member, bare in members if takes_kind(bare, value)]
+        options = [option for _, bare in members for option in options_of(bare)]
+        if not fitting:
+            fitting = [member for member, bare in members if not isinstance(bare, mi.NoneType)]
         if len(fitting) == 1:
             self.walk(fitting[0], value, path, extra)
         elif options and isinstance(value, (str, int)) and not isinstance(value, bool):
             self._option(options, value, path)
-        elif not fitting:
-            rest = [m for m, bare in zip(t.types, members, strict=True) if not isinstance(bare, mi.NoneType)]
-            if len(rest) == 1:
-                self.walk(rest[0], value, path, extra)
-            else:
-                self._wrong(path, " or ".join(dict.fromkeys(wanted(m) for m in members)), value)
-        else:
-            self._other(t, value, path)
+        elif not any(takes_kind(bare, value) for _, bare in members):
+            self._wrong(path, " or ".join(dict.fromkeys(wanted(bare) for _, bare in members)), value)
 
     def _tagged(self, structs: list[mi.StructType], value: dict[Any, Any], path: _Trail) -> None:
         by_tag = {member.tag: member for member in structs}
@@ -268,13 +244,3 @@ class _Explainer:
             self._struct(by_tag[tag], value, path)
         else:
             self._option(by_tag, tag, (*path, tag_field))
-
-    def _other(self, t: mi.Type, value: Any, path: _Trail) -> None:
-        """Kinds of value this module has no words of its own for: msgspec's are used."""
-        python = READ_BY_MSGSPEC.get(type(t))
-        if python is None:
-            return
-        try:
-            msgspec.convert(value, python)
-        except msgspec.ValidationError as refusal:
-            self.faults.add(path, "wrong-form", f"{refusal}.")

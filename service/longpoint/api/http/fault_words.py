@@ -1,4 +1,4 @@
-"""The words faults are told in."""
+"""The words faults are told in, and which wire types take which kind of decoded value."""
 
 import json
 from typing import Any
@@ -7,35 +7,54 @@ from msgspec import inspect as mi
 
 from longpoint.values import nearest
 
-_WORDS: dict[type[mi.Type], str] = {
-    mi.StrType: "text",
-    mi.IntType: "a whole number",
-    mi.FloatType: "a number",
-    mi.BoolType: "true or false",
-    mi.NoneType: "null",
-    mi.StructType: "an object",
-    mi.DictType: "an object",
-    mi.ListType: "a list",
-    mi.VarTupleType: "a list",
-    mi.TupleType: "a list",
+_TAKEN: dict[type[mi.Type], tuple[type | tuple[type, ...], str]] = {
+    mi.StrType: (str, "text"),
+    mi.IntType: (int, "a whole number"),
+    mi.FloatType: ((int, float), "a number"),
+    mi.BoolType: (bool, "true or false"),
+    mi.NoneType: (type(None), "null"),
+    mi.StructType: (dict, "an object"),
+    mi.DictType: (dict, "an object"),
+    mi.ListType: (list, "a list"),
+    mi.VarTupleType: (list, "a list"),
+    mi.TupleType: (list, "a list"),
 }
+"""What each wire type is made of, decoded and in a caller's words."""
+_GIVEN: dict[type, str] = {
+    type(None): "null",
+    bool: "true or false",
+    int: "a number",
+    float: "a number",
+    str: "text",
+    list: "a list",
+    dict: "an object",
+}
+
+
+def bare_of(t: mi.Type) -> mi.Type:
+    """A type without its constraints."""
+    while isinstance(t, mi.Metadata):
+        t = t.type
+    return t
+
+
+def is_plain(t: mi.Type) -> bool:
+    """Whether it is a type of one kind of decoded value."""
+    return type(t) in _TAKEN
+
+
+def takes_kind(t: mi.Type, value: Any) -> bool:
+    """Whether a value is of the kind a type is made of, whatever else is wrong with it."""
+    if isinstance(t, mi.CustomType):
+        return value is not None
+    if not is_plain(t) or (isinstance(value, bool) and not isinstance(t, mi.BoolType)):
+        return False
+    return isinstance(value, _TAKEN[type(t)][0])
 
 
 def kind_of(value: Any) -> str:
     """What a decoded value is, in a caller's words."""
-    if value is None:
-        return "null"
-    if isinstance(value, bool):
-        return "true or false"
-    if isinstance(value, (int, float)):
-        return "a number"
-    if isinstance(value, str):
-        return "text"
-    if isinstance(value, list):
-        return "a list"
-    if isinstance(value, dict):
-        return "an object"
-    return "binary data"
+    return _GIVEN.get(type(value), "binary data")
 
 
 def show(value: Any) -> str:
@@ -53,7 +72,9 @@ def options_of(t: mi.Type) -> list[Any]:
 
 def wanted(t: mi.Type) -> str:
     """What a type takes, in a caller's words."""
-    return _WORDS.get(type(t)) or " or ".join(show(option) for option in options_of(t)) or "something else"
+    if is_plain(t):
+        return _TAKEN[type(t)][1]
+    return " or ".join(show(option) for option in options_of(t)) or "something else"
 
 
 def out_of_bounds(t: mi.IntType | mi.FloatType, value: float) -> str:
