@@ -3,7 +3,6 @@
 import asyncio
 import contextlib
 import time
-from dataclasses import dataclass
 from functools import lru_cache
 from ipaddress import ip_address
 
@@ -22,28 +21,14 @@ from longpoint.schedules.keys import (
     note_use,
 )
 from longpoint.schedules.store import Store
+from longpoint.schedules.values import Author
 
 CALLER = "caller"
-"""Key in the scope's state of the `Caller`."""
+"""Key in the scope's state of who is asking, an `Author`: whose things they reach, and who signs their revisions."""
 TRUSTED_SECONDS = 5.0
 """How long a computation may rely on a key checked before. Whatever is stored is checked each time."""
 _NOTED_EVERY = 60.0
 _MOST_REMEMBERED = 1000
-
-
-@dataclass(frozen=True, slots=True)
-class Caller:
-    """Who is asking.
-
-    Attributes:
-        account_id: whose things they reach; "" where nothing is stored.
-        key_id: of the key shown; None where no keys are made.
-        name: the key's name, which their revisions are signed with.
-    """
-
-    account_id: str
-    key_id: str | None
-    name: str
 
 
 class Access:
@@ -57,13 +42,13 @@ class Access:
     def __init__(self, store: Store | None, rate: RateLimit | None = None) -> None:
         self._store = store
         self._rate = rate
-        self._local = Caller("", None, LOCAL_ACCOUNT)
+        self._local = Author("", None, LOCAL_ACCOUNT)
         self._holders: dict[str, tuple[float, Holder]] = {}
         self._keyless_at = -TRUSTED_SECONDS
         self._noted: dict[str, float] = {}
         self._noting: set[asyncio.Task[None]] = set()
 
-    async def admit(self, request: AnyRequest, scope: str, *, fresh: bool) -> Caller:
+    async def admit(self, request: AnyRequest, scope: str, *, fresh: bool) -> Author:
         """Who is asking, when they may.
 
         Args:
@@ -92,7 +77,7 @@ class Access:
         state[RATE_FIELDS] = self._rate.take(caller.key_id or address)
         return caller
 
-    async def _admit(self, request: AnyRequest, scope: str, *, fresh: bool) -> Caller:
+    async def _admit(self, request: AnyRequest, scope: str, *, fresh: bool) -> Author:
         header = _shown(request)
         if not header:
             if await self._keyless(fresh=fresh):
@@ -111,11 +96,7 @@ class Access:
                 headers={"www-authenticate": f'Bearer error="insufficient_scope", scope="{scope}"'},
             )
         self._note(holder.key_id)
-        return Caller(holder.account_id, holder.key_id, holder.name)
-
-    async def keyless(self) -> bool:
-        """Whether no key was ever made."""
-        return await self._keyless(fresh=True)
+        return Author(holder.account_id, holder.key_id, holder.name)
 
     async def close(self) -> None:
         """Finish what is under way."""
@@ -134,7 +115,7 @@ class Access:
         if not self._local.account_id:
             async with self._store.writing() as connection:
                 id = await account_named(connection, LOCAL_ACCOUNT)
-            self._local = Caller(id, None, LOCAL_ACCOUNT)
+            self._local = Author(id, None, LOCAL_ACCOUNT)
         self._keyless_at = time.monotonic()
         return True
 

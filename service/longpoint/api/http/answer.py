@@ -82,16 +82,6 @@ class Reply(Answer, Generic[T]):
         self.write = write
 
 
-class Encoded(Reply[Any]):
-    """An answer that was encoded before."""
-
-    def __init__(self, content: bytes, media_type: str, headers: dict[str, str]) -> None:
-        Response.__init__(self, content, media_type=media_type, status_code=200, headers=headers)
-
-    def to_asgi_response(self, app: Any, request: Any, **given: Any) -> ASGIResponse:  # noqa: ARG002
-        return _Encoded(200, self.content, str(self.media_type), dict(self.headers))
-
-
 class File(Reply[Any]):
     """An answer that is a file: a page, a drawing, a table. It goes out as it is."""
 

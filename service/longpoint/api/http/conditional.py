@@ -74,11 +74,8 @@ def check_match(request: AnyRequest, tag: str) -> None:
     """
     given = _given(request, "If-Match") or "*"
     if given != "*" and not any(not weak and _bare(one) == tag for weak, one in _tags(given)):
-        raise PreconditionFailed(
-            f'It is now at "{tag}"; the change was made from another state.',
-            [Fault(code="stale", detail="Read it again and make the change to that.", header="If-Match")],
-            {"etag": f'"{tag}"'},
-        )
+        fault = Fault(code="stale", detail="Read it again and make the change to that.", header="If-Match")
+        raise _failed(tag, "was made from another state", fault)
     # After If-Match, and whatever that says (RFC 9110, section 13.2.2).
     check_unless(request, tag)
 
@@ -91,11 +88,8 @@ def check_unless(request: AnyRequest, tag: str) -> None:
     """
     unless = _given(request, "If-None-Match") or ""
     if unless == "*" or any(_bare(one) == tag for _, one in _tags(unless)):
-        raise PreconditionFailed(
-            f'It is now at "{tag}"; the change was to be made only if it were not.',
-            [Fault(code="stands", detail="Leave If-None-Match out to change it.", header="If-None-Match")],
-            {"etag": f'"{tag}"'},
-        )
+        fault = Fault(code="stands", detail="Leave If-None-Match out to change it.", header="If-None-Match")
+        raise _failed(tag, "was to be made only if it were not", fault)
 
 
 def check_absent(request: AnyRequest) -> None:
@@ -132,6 +126,10 @@ def on_not_modified(request: AnyRequest, answer: NotModified) -> Response[Any]: 
     return Response(None, status_code=304, headers={"etag": answer.tag, "vary": "accept", **keep})
 
 
+def _failed(tag: str, how: str, fault: Fault) -> PreconditionFailed:
+    return PreconditionFailed(f'It is now at "{tag}"; the change {how}.', [fault], {"etag": f'"{tag}"'})
+
+
 def _given(request: AnyRequest, name: str) -> str | None:
     headers: dict[bytes, bytes] = request.scope["state"][RAW_HEADERS]
     value = headers.get(name.lower().encode())
@@ -139,16 +137,9 @@ def _given(request: AnyRequest, name: str) -> str | None:
         return None
     text = value.decode("latin-1").strip()
     if len(text) > MOST_TAGS or not _LIST.match(text):
-        raise BadRequest(
-            f"The {name} header is not a list of entity tags.",
-            [
-                Fault(
-                    code="wrong-header",
-                    detail='Send tags in quotes, as they came: "7-0123abcd".',
-                    header=name,
-                )
-            ],
-        )
+        detail = 'Send tags in quotes, as they came: "7-0123abcd".'
+        fault = Fault(code="wrong-header", detail=detail, header=name)
+        raise BadRequest(f"The {name} header is not a list of entity tags.", [fault])
     return text
 
 

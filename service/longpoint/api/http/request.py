@@ -12,7 +12,7 @@ from litestar.types import Empty
 from longpoint.api.http.body import BodyReader
 from longpoint.api.http.faults import refuse_any
 from longpoint.api.http.frame import RAW_HEADERS
-from longpoint.api.http.negotiate import BOTH, choose, encoding_of, is_csv
+from longpoint.api.http.negotiate import BOTH, Encoding, choose, encoding_of, is_csv
 from longpoint.api.http.operation import operation_of
 from longpoint.api.http.problems import (
     BadRequest,
@@ -94,10 +94,12 @@ def query_parameters(handler: HTTPRouteHandler) -> dict[str, QueryParameter]:
 class ApiRequest(Request[Any, Any, Any]):
     """A request whose body is decoded straight into its wire type, strictly, from JSON or MessagePack."""
 
-    __slots__ = ("wanted",)
+    __slots__ = ("encoding", "wanted")
 
     wanted: str
     """The media type to answer in, once negotiated; "" for pages and files."""
+    encoding: Encoding | None
+    """What the body is in, once negotiated; None where it is CSV, or there is none."""
 
     @property
     def plan(self) -> HandlerPlan:
@@ -118,18 +120,17 @@ class ApiRequest(Request[Any, Any, Any]):
         """
         headers: dict[bytes, bytes] = self.scope["state"][RAW_HEADERS]
         plan = self.plan
-        self.wanted = ""
-        if plan.offers:
-            accept = headers.get(b"accept", b"")
-            wanted = choose(accept, plan.offers)
-            if wanted is None:
-                raise NotAcceptable(
-                    f"This address answers in {_either(plan.offers)}; the Accept header allows none of them."
-                )
-            self.wanted = wanted
+        wanted = choose(headers.get(b"accept", b""), plan.offers) if plan.offers else ""
+        if wanted is None:
+            raise NotAcceptable(
+                f"This address answers in {_either(plan.offers)}; the Accept header allows none of them."
+            )
+        self.wanted = wanted
+        self.encoding = None
         if plan.reader:
             said = headers.get(b"content-type", b"")
-            read = encoding_of(said) is not None or (plan.reads_csv is not None and is_csv(said))
+            self.encoding = encoding_of(said)
+            read = self.encoding is not None or (plan.reads_csv is not None and is_csv(said))
             if not read or b"content-encoding" in headers:
                 raise _unsupported(headers)
         if self.scope["query_string"]:
@@ -201,20 +202,15 @@ class ApiRequest(Request[Any, Any, Any]):
             InvalidRequest: when it can, but is not what is wanted.
         """
         if self._json is Empty:
-            body = await self.body()
-            said = self.scope["state"][RAW_HEADERS].get(b"content-type", b"")
-            reader, reads_csv = self.plan.reader, self.plan.reads_csv
-            if reads_csv is not None and is_csv(said):
+            body, plan = await self.body(), self.plan
+            if self.encoding and plan.reader:
+                self._json = plan.reader.read(body, self.encoding)
+            elif plan.reads_csv:
                 # A file of blank cells takes a second: the service goes on answering meanwhile.
-                self._json, _, _ = await asyncio.to_thread(reads_csv, body, Unit.IN)
-                return self._json
-            encoding = encoding_of(said)
-            if reader is None or encoding is None:
-                raise TypeError("this handler takes no body")
-            self._json = reader.read(body, encoding)
+                self._json, _, _ = await asyncio.to_thread(plan.reads_csv, body, Unit.IN)
         return self._json
 
-    async def under(self, unit: Unit | None, data: T) -> T:  # noqa: ARG002 - says what comes back
+    async def under(self, unit: Unit | None, data: T) -> T:
         """The body again, now that the unit of the lengths in it that carry none is known: that of the house it is for.
 
         What of it cannot be read is noted in `misread`, with something else in its place: it is told together with what
@@ -224,18 +220,16 @@ class ApiRequest(Request[Any, Any, Any]):
             unit: Of the house.
             data: The body as it was read before that was known.
         """
-        said = self.scope["state"][RAW_HEADERS].get(b"content-type", b"")
-        body, reader, reads_csv = await self.body(), self.plan.reader, self.plan.reads_csv
-        if reads_csv is not None and is_csv(said):
-            again, self.scope["state"][CSV_PLACES], misread = await asyncio.to_thread(reads_csv, body, unit)
-        else:
-            encoding = encoding_of(said)
-            if reader is None or encoding is None:
-                raise TypeError("this handler takes no body")
-            again, misread = reader.read_under(unit, body, encoding)
+        body, plan, again = await self.body(), self.plan, data
+        misread = Faults()
+        if self.encoding and plan.reader:
+            again, misread = plan.reader.read_under(unit, body, self.encoding)
+        elif plan.reads_csv:
+            found = await asyncio.to_thread(plan.reads_csv, body, unit)
+            again, self.scope["state"][CSV_PLACES], misread = cast("tuple[T, object, Faults]", found)
         if misread:
             self.scope["state"][MISREAD] = misread
-        return cast("T", again)
+        return again
 
     @property
     def misread(self) -> Faults:

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, Any
 
+import msgspec
 from litestar import get
 from litestar.params import QueryParameter
 from msgspec.structs import replace
 
 from longpoint.api.answers.sheet import wanted_by
-from longpoint.api.http.answer import Encoded, Reply, encode
+from longpoint.api.http.answer import Reply, encode
 from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
@@ -84,9 +85,10 @@ async def compute_schedule_cut_list(
             wanted,
         )
 
-    def reply(out: bytes, schedule: ScheduleRow, plan: PlanRow) -> Encoded:
+    def reply(out: bytes, schedule: ScheduleRow, plan: PlanRow) -> Reply[Any]:
         search_on(request, schedule, plan)
-        return Encoded(out, wanted, {"etag": etag(request, plan_tag(schedule, plan))})
+        tag = etag(request, plan_tag(schedule, plan))
+        return Reply(msgspec.Raw(out), status_code=200, headers={"etag": tag})
 
     def look(schedule: ScheduleRow, plan: PlanRow) -> None:
         check_news(request, plan_tag(schedule, plan))
@@ -111,7 +113,7 @@ async def compute_schedule_cut_list(
 class _Known(Exception):  # noqa: N818 - no error: it ends a reading that would find nothing new
     """The answer was made lately."""
 
-    def __init__(self, reply: Encoded) -> None:
+    def __init__(self, reply: Reply[Any]) -> None:
         super().__init__()
         self.reply = reply
 

@@ -1,14 +1,14 @@
 """What every stored operation shares: the store, who is asking, and how storage's failures are told."""
 
 import logging
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Annotated
 
 from litestar import Response
 from litestar.params import PathParameter, QueryParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.http.access import CALLER, Caller
+from longpoint.api.http.access import CALLER
 from longpoint.api.http.errors import on_problem
 from longpoint.api.http.operation import Endpoint, told_to_route
 from longpoint.api.http.problems import NotFound
@@ -65,16 +65,15 @@ def store_of(request: AnyRequest) -> Store:
     return store
 
 
-def caller_of(request: AnyRequest) -> Caller:
+def caller_of(request: AnyRequest) -> Author:
     """Who is asking."""
-    caller: Caller = request.scope["state"][CALLER]
+    caller: Author = request.scope["state"][CALLER]
     return caller
 
 
 def author_of(request: AnyRequest, why: str = "") -> Author:
     """Who is asking, as revisions are signed."""
-    caller = caller_of(request)
-    return Author(caller.account_id, caller.key_id, caller.name, why)
+    return replace(caller_of(request), why=why)
 
 
 async def find_schedule(connection: AsyncConnection, request: AnyRequest, id: str) -> ScheduleRow:
