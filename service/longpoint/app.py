@@ -19,7 +19,7 @@ from longpoint.api.http.gate import Gate
 from longpoint.api.http.limits import RateLimit
 from longpoint.api.http.origins import Origins
 from longpoint.api.http.request import ApiRequest
-from longpoint.api.routes import OPERATIONS, OPTIONS
+from longpoint.api.routes import OPERATIONS, tell_methods
 from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.searches import Searches
 from longpoint.api.stored.storage import on_storage_error
@@ -53,7 +53,7 @@ def create_app(settings: Settings | None = None) -> Litestar:
         closers.append(log.flush)
     handlers: dict[Any, Any] = {**HANDLERS, StorageError: on_storage_error, NotModified: on_not_modified}
     app = Litestar(
-        route_handlers=[*OPTIONS, *OPERATIONS, *PAGES],
+        route_handlers=[tell_methods, *OPERATIONS, *PAGES],
         before_request=cast(Any, _before_each),
         exception_handlers=handlers,
         request_class=ApiRequest,

@@ -4,10 +4,11 @@ import pkgutil
 from collections.abc import Iterator
 from importlib import import_module
 
-from litestar import Response
+from litestar import Response, route
 from litestar.handlers import HTTPRouteHandler
 
 from longpoint.api import computed, stored
+from longpoint.api.http.request import AnyRequest
 
 
 def _found() -> Iterator[HTTPRouteHandler]:
@@ -18,25 +19,18 @@ def _found() -> Iterator[HTTPRouteHandler]:
                     yield value
 
 
-def _options() -> list[HTTPRouteHandler]:
-    """OPTIONS for each address: the framework's own answer knows only the first method registered for it."""
-    methods: dict[str, set[str]] = {}
-    for handler in OPERATIONS:
-        for path in handler.paths:
-            methods.setdefault(path, {"OPTIONS"}).update(handler.http_methods)
-    return [_options_of(path, ", ".join(sorted(known))) for path, known in methods.items()]
-
-
-def _options_of(path: str, allow: str) -> HTTPRouteHandler:
-    async def tell_methods() -> Response[None]:
-        return Response(None, status_code=204, headers={"allow": allow})
-
-    return HTTPRouteHandler(path, http_method=["OPTIONS"], status_code=204, include_in_schema=False)(
-        tell_methods
-    )
-
-
 OPERATIONS = list(_found())
 """What the OpenAPI document describes."""
-OPTIONS = _options()
-"""What tells which methods an address has; no part of the document."""
+
+
+@route(
+    sorted({path for handler in OPERATIONS for path in handler.paths}),
+    http_method=["OPTIONS"],
+    status_code=204,
+    include_in_schema=False,
+)
+async def tell_methods(request: AnyRequest) -> Response[None]:
+    """Tell all methods of an address: the framework's own answer knows only the first registered for it."""
+    path = request.scope["path_template"]
+    methods = next(each.methods for each in request.app.routes if each.path_format == path)
+    return Response(None, status_code=204, headers={"allow": ", ".join(sorted(methods))})

@@ -96,8 +96,7 @@ def _as_problem(request: Request[Any, Any, Any], refusal: HTTPException) -> Prob
         return InvalidRequest("A parameter of the request is wrong.", faults, headers)
     if refusal.status_code < 500:
         return BadRequest(refusal.detail or "The request could not be read.", headers=headers)
-    _log.error("failed to answer %s", request.scope["state"][REQUEST_ID], exc_info=refusal)
-    return InternalError("Something went wrong inside the service; it has been logged.", headers=headers)
+    return logged(request, refusal)
 
 
 def _missing(detail: str) -> dict[str, str]:

@@ -35,12 +35,8 @@ def _waited(state: dict[str, Any]) -> float:
 
     Only the proxy knows how long a request lay in front of a process that had no time to read it.
     """
-    passed_on = (
-        _PASSED_ON.fullmatch(state[RAW_HEADERS].get(b"x-request-start", b""))
-        if RAW_HEADERS in state
-        else None
-    )
-    if passed_on:
+    headers: dict[bytes, bytes] = state.get(RAW_HEADERS, {})
+    if passed_on := _PASSED_ON.fullmatch(headers.get(b"x-request-start", b"")):
         return time() - float(passed_on[1])
     arrived: float | None = state.get(ARRIVED)
     return 0.0 if arrived is None else perf_counter() - arrived
@@ -69,17 +65,14 @@ class Gate:
         self.turned_away = {"under way": 0, "waiting": 0}
 
     async def __call__(self, scope: Any, receive: Receive, send: Send) -> None:
-        if scope["type"] != "http" or scope["path"].startswith(_ALWAYS):
+        if scope["path"].startswith(_ALWAYS):
             await self.app(scope, receive, send)
             return
         in_time = _waited(scope["state"]) <= self.wait
         if in_time and (self._line or (self.under_way and self._turn_is_long())):
             in_time = await self._stand_in_line(scope["state"])
-        if self.under_way >= self.most:
-            await self._turn_away("under way", scope, send)
-            return
-        if not in_time:
-            await self._turn_away("waiting", scope, send)
+        if self.under_way >= self.most or not in_time:
+            await self._turn_away("waiting" if self.under_way < self.most else "under way", scope, send)
             return
         self.under_way += 1
         try:
@@ -120,13 +113,12 @@ class Gate:
 
     async def _turn_away(self, reason: str, scope: Any, send: Any) -> None:
         self.turned_away[reason] += 1
-        body = problem_bytes(
-            scope, Overloaded("Too much was asked of this service at once; nothing was done.")
-        )
+        problem = Overloaded("Too much was asked of this service at once; nothing was done.")
+        body = problem_bytes(scope, problem)
         headers = [
             (b"content-type", PROBLEM_JSON.encode()),
             (b"content-length", b"%d" % len(body)),
             (b"retry-after", b"1"),
         ]
-        await send({"type": "http.response.start", "status": Overloaded.status, "headers": headers})
+        await send({"type": "http.response.start", "status": problem.status, "headers": headers})
         await send({"type": "http.response.body", "body": body, "more_body": False})

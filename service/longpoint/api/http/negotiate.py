@@ -26,54 +26,45 @@ def choose(accept: bytes, offers: tuple[str, ...]) -> str | None:
     """
     if not accept.strip():
         return offers[0]
-    ranges = [_parse_range(part) for part in accept.decode("latin-1").lower().split(",") if part.strip()]
-    best, best_quality = None, 0.0
-    for offer in offers:
-        quality = _quality(offer, ranges)
-        if quality > best_quality:
-            best, best_quality = offer, quality
-    return best
+    ranges: dict[str, float] = {}
+    for part in accept.decode("latin-1").lower().split(","):
+        name, parameters = _parse(part)
+        ranges[name] = max(_number(parameters.get("q", "1")), ranges.get(name, 0.0))
+
+    def quality(offer: str) -> float:
+        """That of the most specific range that matches, 0 when none does."""
+        matching = (offer, f"{offer.partition('/')[0]}/*", "*/*")
+        return next((ranges[name] for name in matching if name in ranges), 0.0)
+
+    best = max(offers, key=quality)
+    return best if quality(best) > 0 else None
 
 
-def _parse_range(part: str) -> tuple[str, float]:
-    name, *parameters = (piece.strip() for piece in part.split(";"))
-    for parameter in parameters:
-        key, _, value = parameter.partition("=")
-        if key.strip() == "q":
-            try:
-                return name, min(max(float(value), 0.0), 1.0)
-            except ValueError:
-                return name, 0.0
-    return name, 1.0
+def _parse(text: str) -> tuple[str, dict[str, str]]:
+    """A media type or range, and its parameters."""
+    name, *parameters = (piece.strip() for piece in text.split(";"))
+    pairs = (parameter.partition("=") for parameter in parameters)
+    return name, {key.strip(): value.strip() for key, _, value in pairs}
 
 
-def _quality(offer: str, ranges: list[tuple[str, float]]) -> float:
-    """The quality given by the most specific range that matches, 0 when none does."""
-    kind = offer.partition("/")[0]
-    found: dict[str, float] = {}
-    for name, quality in ranges:
-        found[name] = max(quality, found.get(name, 0.0))
-    for name in (offer, f"{kind}/*", "*/*"):
-        if name in found:
-            return found[name]
-    return 0.0
+def _number(quality: str) -> float:
+    try:
+        return min(max(float(quality), 0.0), 1.0)
+    except ValueError:
+        return 0.0
 
 
 @lru_cache(maxsize=256)
 def encoding_of(content_type: bytes) -> Encoding | None:
     """How a body of this Content-Type is encoded; None when the service does not read it."""
-    name, *parameters = (piece.strip() for piece in content_type.decode("latin-1").lower().split(";"))
+    name, parameters = _parse(content_type.decode("latin-1").lower())
     if name in (MSGPACK, MSGPACK_SHORT):
         return "msgpack"
-    if name != JSON:
-        return None
-    charsets = [
-        value.strip(' "') for key, _, value in (p.partition("=") for p in parameters) if key == "charset"
-    ]
-    return "json" if all(charset in ("utf-8", "utf8") for charset in charsets) else None
+    charset = parameters.get("charset", "utf-8").strip(' "')
+    return "json" if name == JSON and charset in ("utf-8", "utf8") else None
 
 
 @lru_cache(maxsize=64)
 def is_csv(content_type: bytes) -> bool:
     """Whether a body of this Content-Type is CSV; it is read as UTF-8, whatever charset is said."""
-    return content_type.decode("latin-1").lower().partition(";")[0].strip() == CSV
+    return _parse(content_type.decode("latin-1").lower())[0] == CSV

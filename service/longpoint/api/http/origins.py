@@ -35,10 +35,7 @@ class Origins:
         self._listed = frozenset(origin.lower().encode() for origin in listed)
 
     async def __call__(self, scope: Any, receive: Receive, send: Send) -> None:
-        if scope["type"] != "http":
-            await self.app(scope, receive, send)
-            return
-        headers: dict[bytes, bytes] = scope["state"][RAW_HEADERS]
+        headers: dict[bytes, bytes] = scope["state"].get(RAW_HEADERS, {})
         origin = headers.get(b"origin", b"")
         listed = origin in self._listed
 
