@@ -2,6 +2,7 @@
 
 import asyncio
 import signal
+from functools import partial
 from time import perf_counter
 from types import FrameType
 from typing import Any
@@ -174,20 +175,15 @@ class Notice:
 
     async def await_signals(self) -> None:
         """Put the notice before what SIGTERM and SIGINT do; to be called once the server has set that."""
-        loop = asyncio.get_running_loop()
         for number in (signal.SIGTERM, signal.SIGINT):
             stop: Any = signal.getsignal(number)
             if callable(stop):
-                signal.signal(number, _after_notice(self, loop, stop))
+                signal.signal(number, partial(self._hear, asyncio.get_running_loop(), stop))
 
-
-def _after_notice(notice: Notice, loop: asyncio.AbstractEventLoop, stop: Any) -> Any:
-    def told(number: int, frame: FrameType | None) -> None:
-        if notice.given or not notice.seconds:
-            notice.given = True
+    def _hear(self, loop: asyncio.AbstractEventLoop, stop: Any, number: int, frame: FrameType | None) -> None:
+        at_once = self.given or not self.seconds
+        self.given = True
+        if at_once:
             stop(number, frame)
-            return
-        notice.given = True
-        loop.call_soon_threadsafe(loop.call_later, notice.seconds, stop, number, None)
-
-    return told
+        else:
+            loop.call_soon_threadsafe(loop.call_later, self.seconds, stop, number, None)

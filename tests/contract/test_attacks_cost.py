@@ -14,8 +14,8 @@ from longpoint.api.computed import cut_list, materials
 from longpoint.api.computed.cut_list_work import CutListWork
 from longpoint.api.computed.request import CutListRequest
 from longpoint.api.http.answer import encode, in_pieces
-from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.negotiate import JSON, MSGPACK
+from longpoint.api.http.problems import InvalidRequest
 from longpoint.api.stored.csv_openings import read_csv
 from longpoint.lengths import Unit
 from longpoint.shop.house import MOST_SEASONS

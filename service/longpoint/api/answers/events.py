@@ -11,9 +11,8 @@ from litestar.response.base import ASGIResponse
 
 from longpoint.api.http.answer import encode
 from longpoint.api.http.errors import logged, problem_bytes
-from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.negotiate import EVENTS, JSON
-from longpoint.api.http.problems import Problem
+from longpoint.api.http.problems import InvalidRequest, Problem
 from longpoint.api.running.searches import Told
 from longpoint.values import Cents, Refusal, Value
 

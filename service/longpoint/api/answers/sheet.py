@@ -10,8 +10,8 @@ from typing import Any
 from litestar import Request
 
 from longpoint.api.http.answer import File, Reply
-from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.negotiate import BOTH, CSV, HTML, JSON, PDF, SVG
+from longpoint.api.http.problems import InvalidRequest
 from longpoint.sheets import (
     MOST_PRINTED,
     RECIPES,

@@ -5,7 +5,7 @@ from typing import Any, Literal
 from litestar import Request, get
 
 from longpoint.api.http.operation import operation
-from longpoint.api.http.problems_limits import Stopping
+from longpoint.api.http.problems import Stopping
 from longpoint.api.http.problems_stored import StorageUnavailable
 from longpoint.schedules.errors import WrongDatabase
 from longpoint.schedules.store import Store

@@ -14,9 +14,9 @@ from longpoint.api.answers.sheet import FILE_HEADERS, file, wanted_by
 from longpoint.api.document.examples import OPENING
 from longpoint.api.document.examples_shapes import REAL_OPENINGS
 from longpoint.api.http.answer import Reply
-from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.negotiate import BOTH, JSON, SVG
 from longpoint.api.http.operation import operation
+from longpoint.api.http.problems import InvalidRequest
 from longpoint.geometry import Built, Conditions, Opening, build_opening
 from longpoint.lengths import Rounding, Unit, length_writer
 from longpoint.sheets import Wording, elevation, piece_drawing, section

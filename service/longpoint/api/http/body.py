@@ -12,9 +12,8 @@ import msgpack
 import msgspec
 
 from longpoint.api.http.explain import explain, find_nul, stand_ins
-from longpoint.api.http.faults import InvalidRequest, refuse_any
 from longpoint.api.http.negotiate import Encoding
-from longpoint.api.http.problems import MalformedBody
+from longpoint.api.http.problems import InvalidRequest, MalformedBody, refuse_any
 from longpoint.lengths import Unit
 from longpoint.values import Faults, converted, decoder, packed_decoder
 

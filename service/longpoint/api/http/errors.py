@@ -9,12 +9,12 @@ from litestar import Request, Response
 from litestar.exceptions import HTTPException, ValidationException
 
 from longpoint.api.http.answer import PLAIN
-from longpoint.api.http.faults import InvalidRequest
 from longpoint.api.http.frame import REQUEST_ID
 from longpoint.api.http.problems import (
     PROBLEM_JSON,
     BadRequest,
     InternalError,
+    InvalidRequest,
     MethodNotAllowed,
     NotFound,
     Problem,

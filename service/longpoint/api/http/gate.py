@@ -17,8 +17,7 @@ from litestar.types import ASGIApp, Receive, Send
 
 from longpoint.api.http.errors import problem_bytes
 from longpoint.api.http.frame import RAW_HEADERS
-from longpoint.api.http.problems import PROBLEM_JSON
-from longpoint.api.http.problems_limits import Overloaded
+from longpoint.api.http.problems import PROBLEM_JSON, Overloaded
 
 ARRIVED = "arrived"
 """Key in the scope's state of when the head of the request had come, by time.perf_counter; absent when not known."""

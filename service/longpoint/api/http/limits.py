@@ -7,7 +7,7 @@ twice the requests. A proxy in front can count for all of them.
 from math import ceil
 from time import monotonic
 
-from longpoint.api.http.problems_limits import RateExceeded
+from longpoint.api.http.problems import RateExceeded
 
 _MOST_REMEMBERED = 10_000
 

@@ -1,12 +1,12 @@
 """Problems: what the service answers when it cannot do what was asked (RFC 9457)."""
 
 import re
-from collections.abc import Mapping, Sequence
-from typing import ClassVar
+from collections.abc import Iterable, Mapping, Sequence
+from typing import ClassVar, Self
 
 import msgspec
 
-from longpoint.values import Fault
+from longpoint.values import Fault, Faults
 
 PROBLEM_JSON = "application/problem+json"
 
@@ -114,3 +114,46 @@ class UnsupportedMediaType(Problem, status=415, title="The body is in a format t
 class InternalError(Problem, status=500, title="The service failed"):
     """This is a fault of the service, not of the request. Trying again may help. If it does not, tell whoever runs the
     service the request_id of the answer: it finds the fault in their log."""
+
+
+class BodyTooSlow(Problem, status=408, title="The body did not come in time"):
+    """The body took longer to come than this service waits. Send it again over a better connection, or less."""
+
+
+class RateExceeded(Problem, status=429, title="Too many requests"):
+    """The key, or the address where no key is shown, made more requests than it may in a time. Retry-After says when to
+    go on; the RateLimit fields of every answer say how many are left."""
+
+
+class Overloaded(Problem, status=503, title="The service has too much to do"):
+    """More was asked at once than this service can answer in time, so this request was turned away before any work was
+    done for it. Send it again after the time in Retry-After, a little later each time."""
+
+
+class Stopping(Problem, status=503, title="The service is about to stop"):
+    """This one of the services was told to stop and takes its leave; ask again, and another will answer."""
+
+
+class InvalidRequest(Problem, status=422, title="The request was read, but cannot be done as it stands"):
+    """Each of the errors says where (a JSON pointer into the body, a parameter or a header), what was wrong and what to
+    send, measure or change. All that could be found is listed at once. Nothing was saved."""
+
+    @classmethod
+    def of(cls, faults: Iterable[Fault], omitted: int = 0) -> Self:
+        """One refusal with every fault that was gathered, and how many more there were."""
+        found = list(faults)
+        count = len(found) + omitted
+        detail = found[0].detail if count == 1 else f"{count} things in the request are wrong."
+        if omitted:
+            detail += f" The first {len(found)} are listed."
+        return cls(detail, found)
+
+
+def refuse_any(faults: Faults) -> None:
+    """Refuse the request if anything was noted.
+
+    Raises:
+        InvalidRequest: carrying every fault.
+    """
+    if faults:
+        raise InvalidRequest.of(faults, faults.omitted)

@@ -10,18 +10,18 @@ from litestar.handlers import HTTPRouteHandler
 from litestar.types import Empty
 
 from longpoint.api.http.body import BodyReader
-from longpoint.api.http.faults import refuse_any
 from longpoint.api.http.frame import RAW_HEADERS
 from longpoint.api.http.negotiate import BOTH, Encoding, choose, encoding_of, is_csv
 from longpoint.api.http.operation import operation_of
 from longpoint.api.http.problems import (
     BadRequest,
+    BodyTooSlow,
     ContentTooLarge,
     MalformedBody,
     NotAcceptable,
     UnsupportedMediaType,
+    refuse_any,
 )
-from longpoint.api.http.problems_limits import BodyTooSlow
 from longpoint.lengths import Unit
 from longpoint.values import Fault, Faults, nearest
 
@@ -81,11 +81,7 @@ def query_parameters(handler: HTTPRouteHandler) -> dict[str, QueryParameter]:
         for name, field in signature.parameters.items():
             kwarg = field.kwarg_definition
             if getattr(kwarg, "param_type", None) == "query":
-                kinds = (
-                    [inner.annotation for inner in field.inner_types]
-                    if field.is_union
-                    else [field.annotation]
-                )
+                kinds = [one.annotation for one in (field.inner_types if field.is_union else [field])]
                 many = any(get_origin(kind) is list for kind in kinds)
                 found[getattr(kwarg, "name", None) or name] = QueryParameter(many, str in kinds)
     return found

@@ -12,8 +12,7 @@ import msgspec
 
 from longpoint.api.http.answer import PLAIN
 from longpoint.api.http.explain import find_nul, stand_ins
-from longpoint.api.http.faults import InvalidRequest
-from longpoint.api.http.problems import MalformedBody
+from longpoint.api.http.problems import InvalidRequest, MalformedBody
 from longpoint.api.stored.csv_columns import BETWEEN, FIRST, CsvColumn, columns
 from longpoint.lengths import Length, Unit
 from longpoint.schedules.kept import MOST_OPENINGS

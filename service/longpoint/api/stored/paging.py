@@ -9,7 +9,7 @@ import msgspec
 from litestar.params import QueryParameter
 
 from longpoint.api.http.answer import PLAIN, Reply
-from longpoint.api.http.faults import InvalidRequest
+from longpoint.api.http.problems import InvalidRequest
 from longpoint.api.http.request import AnyRequest
 from longpoint.lengths import LengthWriter
 from longpoint.values import Fault

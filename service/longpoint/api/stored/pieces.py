@@ -8,7 +8,7 @@ from typing import Annotated
 from litestar.params import QueryParameter
 from msgspec.structs import replace
 
-from longpoint.api.http.faults import InvalidRequest
+from longpoint.api.http.problems import InvalidRequest
 from longpoint.shop import Section, ShopWork, work
 from longpoint.shop.build import CutList
 from longpoint.shop.narrowed import chosen, cost_of, narrowed

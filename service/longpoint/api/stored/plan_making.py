@@ -8,8 +8,7 @@ from typing import NamedTuple
 import msgspec
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.http.problems import NotFound
-from longpoint.api.http.problems_limits import Overloaded
+from longpoint.api.http.problems import NotFound, Overloaded
 from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.searches import TellStep, search
 from longpoint.api.running.threads import apart, apart_if_long

@@ -9,7 +9,7 @@ import msgspec
 from msgspec.structs import replace
 
 from longpoint.api.http.conditional import state_tag
-from longpoint.api.http.problems_limits import Overloaded
+from longpoint.api.http.problems import Overloaded
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.searches import PlanSearch, Searches

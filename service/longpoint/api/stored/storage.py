@@ -11,8 +11,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.api.http.access import CALLER
 from longpoint.api.http.errors import on_problem
 from longpoint.api.http.operation import Endpoint, told_to_route
-from longpoint.api.http.problems import NotFound
-from longpoint.api.http.problems_limits import Overloaded
+from longpoint.api.http.problems import NotFound, Overloaded
 from longpoint.api.http.problems_stored import NoStorage, StorageUnavailable
 from longpoint.api.http.request import AnyRequest
 from longpoint.schedules import houses
