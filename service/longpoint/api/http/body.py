@@ -21,6 +21,8 @@ T = TypeVar("T")
 _encode = msgspec.json.Encoder().encode
 _pack = msgspec.msgpack.Encoder().encode
 _NAMES: dict[Encoding, str] = {"json": "JSON", "msgpack": "MessagePack"}
+_NUL: dict[Encoding, bytes] = {"json": b"\\u0000", "msgpack": b"\0"}
+_TYPED: dict[Encoding, Callable[[Any, Unit | None], Any]] = {"json": decoder, "msgpack": packed_decoder}
 _UNTYPED: dict[Encoding, Callable[[bytes], Any]] = {
     "json": msgspec.json.Decoder().decode,
     "msgpack": msgspec.msgpack.Decoder().decode,
@@ -78,18 +80,12 @@ class BodyReader(Generic[T]):
 
     def _read(self, unit: Unit | None, body: bytes, encoding: Encoding) -> T:
         try:
-            value: T
-            if encoding == "json":
-                value = decoder(self.type, unit).decode(body)
-                suspicious = b"\\u0000" in body
-            else:
-                value = packed_decoder(self.type, unit).decode(body)
-                suspicious = b"\0" in body
+            value: T = _TYPED[encoding](self.type, unit).decode(body)
             refuse_keys_twice(body, encoding)
         except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError, KeyTwiceError) as refusal:
             self._refuse(body, encoding, unit, refusal)
         faults = Faults()
-        if suspicious:
+        if _NUL[encoding] in body:
             find_nul(_UNTYPED[encoding](body), faults)
         tell = getattr(value, "tell", None)
         if tell is not None and not self._unit_is_stored:  # those are told of with their house

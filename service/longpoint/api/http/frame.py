@@ -22,12 +22,12 @@ RATE_FIELDS = "rate_fields"
 """Key in the scope's state of the rate fields that the answer carries, where requests are counted."""
 
 _SANE_ID = re.compile(rb"[A-Za-z0-9._\-]{8,64}")
-_PROTECTIVE = {
-    b"x-content-type-options": b"nosniff",
-    b"content-security-policy": b"default-src 'none'; frame-ancestors 'none'",
-    b"referrer-policy": b"no-referrer",
-    b"cache-control": b"no-store",
-}
+_PROTECTIVE = (
+    (b"x-content-type-options", b"nosniff"),
+    (b"content-security-policy", b"default-src 'none'; frame-ancestors 'none'"),
+    (b"referrer-policy", b"no-referrer"),
+    (b"cache-control", b"no-store"),
+)
 
 
 class RequestFrame:
@@ -71,10 +71,7 @@ class RequestFrame:
                 status = message["status"]
                 fields: list[tuple[bytes, bytes]] = list(message["headers"])
                 present = {name for name, _ in fields}
-                if present.isdisjoint(_PROTECTIVE):
-                    fields += _PROTECTIVE.items()
-                else:
-                    fields += [field for field in _PROTECTIVE.items() if field[0] not in present]
+                fields += [field for field in _PROTECTIVE if field[0] not in present]
                 fields.append((b"x-request-id", request_id))
                 if RATE_FIELDS in state:
                     fields += state[RATE_FIELDS]
@@ -109,9 +106,7 @@ def _joined(fields: Iterable[tuple[bytes, bytes]]) -> dict[bytes, bytes]:
 def _allow_head(field: tuple[bytes, bytes]) -> tuple[bytes, bytes]:
     """An Allow field that lists GET lists HEAD too, since every GET answers HEAD."""
     name, value = field
-    if name != b"allow":
-        return field
     methods = {part.strip() for part in value.split(b",")}
-    if b"GET" in methods:
-        methods.add(b"HEAD")
-    return name, b", ".join(sorted(methods))
+    if name != b"allow" or b"GET" not in methods:
+        return field
+    return name, b", ".join(sorted(methods | {b"HEAD"}))
