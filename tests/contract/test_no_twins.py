@@ -16,6 +16,8 @@ SERVICE = Path(longpoint.__file__).parent
 ROOMS = ("geometry", "shop", "schedules", "stock", "lengths", "values", "sheets")
 MOST_TWINS = 12
 MOST_LINES_OF_API = 10_500
+MOST_LINES_OF_SHELL = 2_600
+"""What every request passes: the modules of `api/http`, the server and what finds the routes."""
 MOST_LINES_OF_A_FILE = 300
 
 HOW_SAID = "How lengths are written is said of one question as of a house, with no house in it."
@@ -102,6 +104,11 @@ def test_the_records_are_looked_at():
 
 def test_the_api_stays_thin():
     assert sum(map(lines, (SERVICE / "api").rglob("*.py"))) <= MOST_LINES_OF_API
+
+
+def test_the_shell_stays_small():
+    shell = [*(SERVICE / "api" / "http").rglob("*.py"), SERVICE / "api" / "routes.py", SERVICE / "server.py"]
+    assert sum(map(lines, shell)) <= MOST_LINES_OF_SHELL
 
 
 def test_no_file_is_too_long_to_read():
