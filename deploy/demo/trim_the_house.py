@@ -107,20 +107,13 @@ def print_cut_list(answer: dict[str, Any]) -> None:
 
 
 def print_opening(one: dict[str, Any]) -> None:
-    times = f"   {one['count']} alike" if one["count"] > 1 else ""
+    times = f"   Qty {one['count']}" if one["count"] > 1 else ""
     print(f"  {one['mark']}{times}")
     for piece in one["pieces"]:
         ends = "  |  ".join(end_text(end) for end in piece["ends"])
-        print(f"    {piece['quantity']} {name(piece):<22} {size(piece):<46} {ends}")
+        print(f"    {piece['quantity']} {piece['title']:<22} {size(piece):<46} {ends}")
     for note in one["notes"]:
         print(f"    - {note}")
-
-
-def name(piece: dict[str, Any]) -> str:
-    kind, side = piece["kind"].replace("_", " "), piece["side"]
-    if side in ("left", "right"):
-        return f"{side} {kind}"
-    return kind if side in ("", "head") or kind.endswith(side) else f"{kind} {side}"
 
 
 def size(piece: dict[str, Any]) -> str:
@@ -130,11 +123,12 @@ def size(piece: dict[str, Any]) -> str:
 
 
 def end_text(end: dict[str, Any]) -> str:
-    text = f"{end['on_saw']}: {end['at']} {end['cut']}"
-    if end["miter_direction"]:
-        text += f", table {end['miter_direction']} {end['miter_degrees']:.1f}°"
-    if end["bevel_direction"]:
-        text += f", blade {end['bevel_direction']} {end['bevel_degrees']:.1f}°"
+    turns = [
+        f"{word} {end[f'{word}_direction']} {end[f'{word}_degrees']:.1f}°"
+        for word in ("miter", "bevel")
+        if end[f"{word}_direction"]
+    ]
+    text = f"{end['on_saw']}: {end['at']} {' and '.join(turns) or end['cut']}"
     if end["notch"]:
         text += f", notch {end['notch']['depth']['text']} deep, {end['notch']['length']['text']} long"
     return text
@@ -148,7 +142,7 @@ def print_plan(plan: dict[str, Any], currency: str) -> None:
             f"{piece['opening']} {piece['piece'].replace('_', ' ').replace('/', ' ')} {piece['length']['text']}"
             for piece in stick["pieces"]
         )
-        kind = "on_hand" if stick["on_hand"] else "stick"
+        kind = "on hand" if stick["on_hand"] else "stick"
         kept = " (keep)" if stick["kept"] else ""
         print(
             f"    {kind} {stick['name']}, {stick['length']['text']}: {pieces}; left {stick['offcut']['text']}{kept}"

@@ -125,8 +125,8 @@ def asked_once(house: Body) -> Body:
     """The same as it is sent to be worked out first-fit and not kept."""
     on_hand: dict[str, list[Body]] = {}
     for one in house["lengths"]:
-        on_hand = {name: value for name, value in one.items() if name not in ("profile", "note", "paid")}
-        on_hand.setdefault(one["profile"], []).append(on_hand)
+        lot = {name: value for name, value in one.items() if name not in ("profile", "note", "paid")}
+        on_hand.setdefault(one["profile"], []).append(lot)
     stock = [{**one, "lengths_on_hand": on_hand.get(one["profile"], [])} for one in house["stock"]]
     rest = {name: value for name, value in house.items() if name not in ("name", "lengths")}
     return {**rest, "stock": stock, "planning_seconds": 0, "include": SECTIONS}
