@@ -148,7 +148,7 @@ def test_a_mull_between_unequal_depths_is_sawn_out_to_each() -> None:
     unit = replace(window(60, "R"), trim=trim, readings=readings)
     shared = build_group((replace(PAIR[0], trim=trim), unit), Group(mark="g", gaps=(F(12),))).shared
     assert shared is not None
-    mull = shared.parts[0].cutouts[1]
+    mull = shared.pieces[0].cutouts[1]
     assert (mull.length, mull.depth, mull.end_depth) == (F(4), F("3.125"), F("3.5"))
 
 

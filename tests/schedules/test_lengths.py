@@ -201,7 +201,7 @@ async def test_what_was_bought_as_planned_is_not_bought_again_and_sticks_keep_th
     assert after["number"] == before["number"] + 1
     assert (after["buy"], after["changed"], after["cost"]) == ([], [], "0.00")
     assert [one["name"] for one in after["sticks"]] == [one["name"] for one in before["sticks"]]
-    assert {one["on_hand"] for one in after["sticks"]} == {f"yard {n}" for n in range(len(before["buy"]))}
+    assert {one["lot"] for one in after["sticks"]} == {f"yard {n}" for n in range(len(before["buy"]))}
     assert await cost(service, where) == to_pay
     sheet = await service.get(f"{where}/sheets/material-list", params={"format": "csv"})
     assert sheet.status_code == 200
@@ -215,11 +215,11 @@ async def test_what_was_bought_as_planned_is_not_bought_again_and_sticks_keep_th
     stick = next(one for one in after["sticks"] if one["profile"] == "casing")
     done = await service.post(f"{where}/cut-sticks", json={"sticks": [stick["name"]]})
     assert done.status_code == 201, done.text
-    lot = (await service.get(f"{where}/lengths/{stick['on_hand']}")).json()
+    lot = (await service.get(f"{where}/lengths/{stick['lot']}")).json()
     assert lot["used_up"] == 1
     same = await service.post(f"{where}/cut-sticks", json={"sticks": [stick["name"]]})
     assert same.json()["lengths"] == []
-    assert (await service.get(f"{where}/lengths/{stick['on_hand']}")).json() == lot
+    assert (await service.get(f"{where}/lengths/{stick['lot']}")).json() == lot
     assert await cost(service, where) == to_pay
     # A remeasure: what is bought is used, and one more is asked for at most where it must be.
     await measure(service, where, "K6", "33", "51")
@@ -253,7 +253,7 @@ async def test_lengths_used_up_by_hand_are_not_planned_with(service: httpx.Async
     assert "casing" not in {one["profile"] for one in (await planned(service, where))["buy"]}
     await record(service, where, used_lengths=["yard"])
     assert "casing" in {one["profile"] for one in (await planned(service, where))["buy"]}
-    assert {stick["on_hand"] for stick in (await planned(service, where))["sticks"]} == {None}
+    assert {stick["lot"] for stick in (await planned(service, where))["sticks"]} == {None}
     assert (await cut_list(service, where))["cut_list"]["buy"]
 
 

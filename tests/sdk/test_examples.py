@@ -122,7 +122,7 @@ def test_the_page_shows_every_piece(front_end: str, tmp_path: Path) -> None:
         "37 1/2 in",
         "4 5/8 in",
         "short 46 7/16 in, long 48 15/16 in",
-        "table right 45°",
+        "miter right 45°",
         "right side casing",
     ):
         assert text in page

@@ -17,7 +17,7 @@ STOOL = types.StoolRequest(
 
 
 def test_a_stool_over_http(client: Client) -> None:
-    [stool] = client.compute_stool(STOOL).parts
+    [stool] = client.compute_stool(STOOL).pieces
     assert stool.kind == "stool"
     assert str(stool.overall) == "43 1/2 in"
     assert stool.overall == Length("34 1/2 in") + 2 * (Length("1/4 in") + Length("3 1/4 in") + Length("1 in"))
@@ -26,7 +26,7 @@ def test_a_stool_over_http(client: Client) -> None:
 
 
 async def test_a_stool_in_process(async_client: AsyncClient) -> None:
-    [stool] = (await async_client.compute_stool(STOOL)).parts
+    [stool] = (await async_client.compute_stool(STOOL)).pieces
     assert stool.overall.inches == Fraction(87, 2)
 
 
@@ -57,7 +57,7 @@ async def test_a_reply_as_it_came(async_client: AsyncClient) -> None:
     assert reply.request_id == reply.headers["X-Request-Id"]
     assert reply.attempts == 1
     assert b'"43 1/2 in"' in reply.content
-    assert reply.value.parts[0].overall == Length("43 1/2 in")
+    assert reply.value.pieces[0].overall == Length("43 1/2 in")
     assert reply.value is reply.value
 
 
@@ -77,7 +77,7 @@ def test_a_short_house(client: Client) -> None:
         stock=[types.Stock(profile="casing", sticks=[types.Stick(length="8 ft", price="9.20")])],
     )
     cut_list = client.compute_cut_list(house)
-    assert {part.overall for part in cut_list.openings[0].parts} == {Length("29 3/8 in")}
+    assert {piece.overall for piece in cut_list.openings[0].pieces} == {Length("29 3/8 in")}
     assert cut_list.cost == Decimal("18.40")
     assert str(cut_list.cost) == "18.40"
     assert cut_list.buy[0].quantity == 2

@@ -6,8 +6,8 @@
         request = types.ApronRequest(
             jamb_width="34 1/2 in", reveal="1/4 in", casing_width="3 1/4 in", thickness="3/4 in"
         )
-        for part in client.compute_apron(request).parts:
-            print(part.key, part.overall)
+        for piece in client.compute_apron(request).pieces:
+            print(piece.key, piece.overall)
 
 `Client` and `AsyncClient` have a method for each operation of the service. `types` holds what they take and give,
 `problems` what they raise when the service refuses, `calls` the same operations as values to send. Lengths go in as
