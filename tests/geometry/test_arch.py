@@ -26,8 +26,8 @@ def test_a_half_round_of_six_pieces_has_the_regular_saw_angles() -> None:
     heads = [piece for piece in built.pieces if piece.kind == "head_casing"]
     assert len(heads) == 6
     # Half a circle in six is a regular twelve-sided figure: 15 degrees between pieces, half that at the legs.
-    assert heads[0].ends[0].miter == pytest.approx(15)
-    assert heads[0].ends[1].miter == pytest.approx(7.5)
+    assert heads[0].ends[0].miter == pytest.approx(7.5)
+    assert heads[0].ends[1].miter == pytest.approx(15)
     assert {round(float(piece.long_point - piece.short_point), 6) for piece in heads[1:-1]} == {
         round(2 * 2.5 * math.tan(math.radians(15)), 6)
     }

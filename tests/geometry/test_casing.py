@@ -44,9 +44,9 @@ def test_legs_are_a_mirrored_pair() -> None:
 def test_a_picture_frame_is_mitered_at_four_corners() -> None:
     built = build_opening(opening(SHAPE, PLAIN, bottom=Bottom.CASING))
     assert [str(each.key) for each in built.pieces] == [
-        "side_casing/right",
-        "head_casing",
         "side_casing/left",
+        "head_casing",
+        "side_casing/right",
         "bottom_casing",
     ]
     assert all(end.miter == 45 for each in built.pieces for end in each.ends)

@@ -25,7 +25,7 @@ SKEWED = Quadrilateral(*SIDES, diagonal_from_bottom_left=F("55.375"))
 
 def test_a_worked_window_keeps_each_corner_and_each_leg_its_own() -> None:
     found = corners(opening(SKEWED))
-    right, head, left = found.pieces
+    left, head, right = found.pieces
     assert [round(float(each.degrees), 4) for each in found.corners] == [90.0200, 90.2145, 89.9407, 89.8249]
     assert right.short_point == pytest.approx(46.3117, abs=1e-4)
     assert right.long_point == pytest.approx(48.8015, abs=1e-4)

@@ -12,6 +12,7 @@ from longpoint.geometry.frame.shapes import check_corners, frame_of
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.frame.tape import Check, Suspect, TapeCheck, check_tape
 from longpoint.geometry.piece import Piece
+from longpoint.geometry.piece_order import in_order
 from longpoint.geometry.pieces.casing import casing_pieces
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.outline import Quadrilateral
@@ -121,7 +122,7 @@ def corners(opening: Opening, spring_degrees: float | None = None) -> Corners:
     shape = opening.outline.shape
     return Corners(
         corners=readings,
-        pieces=casing_pieces(opening, frame, sides),
+        pieces=in_order(casing_pieces(opening, frame, sides)),
         square=len(gaps) == len(readings) == 4 and max(gaps) <= opening.square_gap,
         computed_by=determining_field(shape) if isinstance(shape, Quadrilateral) else None,
         checks=tape.checks if tape else (),

@@ -15,6 +15,7 @@ from longpoint.geometry.frame.sides import cased_sides
 from longpoint.geometry.opening import Built, Pieces, build_opening
 from longpoint.geometry.piece import Cutout, Piece
 from longpoint.geometry.piece_names import PieceKind
+from longpoint.geometry.piece_order import in_order
 from longpoint.geometry.pieces.apron import apron_pieces
 from longpoint.geometry.pieces.scarf import joints, scarfed
 from longpoint.geometry.pieces.stool import stool_pieces
@@ -172,7 +173,7 @@ def _shared(members: tuple[Built, ...], group: Group, faults: Faults) -> Built |
             )
             return None
         pieces.extend(scarfed(board, found))
-    return Built(wide, frame, tuple(pieces), 0.0, ())
+    return Built(wide, frame, in_order(pieces), 0.0, ())
 
 
 def _own_depths(

@@ -21,6 +21,7 @@ from longpoint.geometry.frame.kernel import ALL_SQUARE, Frame
 from longpoint.geometry.frame.shapes import frame_of
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.piece import Piece
+from longpoint.geometry.piece_order import in_order
 from longpoint.geometry.pieces.apron import apron_pieces
 from longpoint.geometry.pieces.band import back_band_pieces
 from longpoint.geometry.pieces.blocks import corner_blocks, plinth_pieces
@@ -50,7 +51,7 @@ class Built(Value, frozen=True):
     Attributes:
         opening: as it was given.
         frame: the jamb's inside faces.
-        pieces: every piece; left and right are a mirrored pair, each a part of its own.
+        pieces: every piece, in the order of `piece_order`; left and right are a mirrored pair.
         square_gap: the widest joint gap left by taking the corners as square, inches; zero where they were not.
         notes: what was assumed.
         findings: what is in the way, out of plane or out of level, each with what can be done; none has
@@ -124,7 +125,7 @@ def _built(opening: Opening, wanted: Pieces) -> Built:
         _add_casing(opening, frame, sides, pieces)
     check_lengths(opening, pieces, faults)
     faults.raise_any(GeometryError)
-    return Built(opening, frame, tuple(pieces), gap, notes, _findings(opening, frame, sides, pieces))
+    return Built(opening, frame, in_order(pieces), gap, notes, _findings(opening, frame, sides, pieces))
 
 
 def _add_stool_and_apron(

@@ -13,13 +13,14 @@ from longpoint.geometry.readings.trim import Casing
 
 
 def back_band_pieces(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Piece, ...]:
-    """Every piece of the band, in the order of the casing it goes round."""
+    """Every piece of the band."""
     band = opening.trim.back_band
     assert band is not None
     stock = Casing(band.width, band.thickness, band.profile)
     banded = tuple(_banded(side, stock) for side in sides)
-    order = [*range(1, len(sides)), 0]
-    return tuple(_piece(opening, frame, banded, index, stock) for index in order if banded[index].casing)
+    return tuple(
+        _piece(opening, frame, banded, index, stock) for index, side in enumerate(banded) if side.casing
+    )
 
 
 def _banded(side: CasedSide, stock: Casing) -> CasedSide:

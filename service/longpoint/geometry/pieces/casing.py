@@ -1,4 +1,4 @@
-"""Casing: legs, head and, in a picture frame, the sill piece."""
+"""Casing: the sides, the head and, in a picture frame, the bottom."""
 
 from __future__ import annotations
 
@@ -19,15 +19,14 @@ _KINDS = {"right": PieceKind.SIDE_CASING, "left": PieceKind.SIDE_CASING, "sill":
 
 
 def casing_pieces(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Piece, ...]:
-    """Every cased side's piece, in the order right, head, left (and sill last in a picture frame)."""
-    order = [*range(1, len(sides)), 0]
+    """Every cased side's piece."""
     rises = wall_rises(opening, len(sides))
     trim, foot = opening.trim, opening.bottom
     pieces = []
-    for index in order:
-        me, before, after = sides[index], sides[index - 1], sides[(index + 1) % len(sides)]
+    for index, me in enumerate(sides):
         if me.casing is None:
             continue
+        before, after = sides[index - 1], sides[(index + 1) % len(sides)]
         corners = frame.corners[index - 1], frame.corners[index]
         make = _kept if corners[0] is SQUARE and corners[1] is SQUARE else _piece
         called = called_by_number(opening, len(sides), "casing", index)

@@ -22,11 +22,10 @@ def extension_pieces(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...
     assert wall is not None
     stock = Casing(extension.thickness, extension.thickness, extension.profile)
     boxed = tuple(_boxed(side, extension, stock) for side in sides)
-    order = [*range(1, len(sides)), 0]
     pieces = []
-    for index in order:
+    for index, side in enumerate(boxed):
         widths = (max(ZERO, wall.proud[index - 1]), max(ZERO, wall.proud[index]))
-        if boxed[index].casing is not None and any(widths):
+        if side.casing is not None and any(widths):
             pieces.append(_board(opening, frame, boxed, index, widths))
     return tuple(pieces)
 
