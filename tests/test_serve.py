@@ -13,7 +13,7 @@ def test_it_serves_until_told_to_stop_and_logs_json_alone():
         assert process.stderr
         lines: list[str] = []
         with httpx.Client(base_url=address(process, lines)) as client:
-            answer = client.post("/v1/lengths", json={"lengths": ["34 1/2 in"]})
+            answer = client.post("/v1/lengths", json={"lengths": ["30 5/8 in"]})
             assert answer.status_code == 200
             assert "server" not in answer.headers
             head = client.head("/health/live")

@@ -26,10 +26,10 @@ readings = types.Readings(jamb_width="24 in", jamb_height="46 1/4 in")
 window = types.OpeningRequest(mark="P1", trim=trim, bottom="casing", readings=readings)
 worked_out = client.compute_opening(window)
 for piece in worked_out.pieces:
-    print(part.quantity, part.key, part.overall)
+    print(piece.quantity, piece.key, piece.overall)
 svg = client.compute_opening(window, accept="image/svg+xml", drawing="elevation")""",
     "read_lengths": """\
-answer = client.read_lengths(types.LengthsRequest(lengths=["34 1/2 in", "876 mm"]))
+answer = client.read_lengths(types.LengthsRequest(lengths=["30 5/8 in", "778 mm"]))
 print(answer.lengths[1], answer.lengths[1].to("mm"))""",
     "create_schedule": """\
 # The key is one of your own: sent again, even from another process, the house is kept once.
@@ -85,7 +85,7 @@ came = types.LengthOnHand(profile="casing", length="14 ft", ordered=10, delivere
 lot = client.put_length(schedule_id, "yard 1", came)
 print(lot.value.available, lot.value.notes)""",
     "record_work": """\
-head = types.PieceDone(opening="K1", part="head_casing", state="cut")
+head = types.PieceDone(opening="K1", piece="head_casing", state="cut")
 made = client.record_work(schedule_id, types.Work(pieces=[head]))""",
     "get_schedule_sheet": """\
 sheet = client.get_schedule_sheet(schedule_id, "stick-sheet", accept="application/pdf")

@@ -33,7 +33,7 @@ def problems(document: Document) -> str:
         "Each is a `longpoint_sdk.Problem`, which says what they all carry: `status`, `detail`, `errors`, "
         "`request_id`.\n\n"
         "    try:\n"
-        '        client.read_lengths({"lengths": ["34 1/2"]})\n'
+        '        client.read_lengths({"lengths": ["30 5/8"]})\n'
         "    except problems.InvalidRequest as refusal:\n"
         "        for fault in refusal.errors:\n"
         "            print(fault.pointer, fault.code, fault.detail)\n"

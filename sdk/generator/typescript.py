@@ -10,7 +10,7 @@ from generator.prose import one_line
 
 _PLAIN = {"string": "string", "integer": "number", "number": "number", "boolean": "boolean", "null": "null"}
 _LENGTH_TEXT = """\
-/** A length as text with its unit, as a tape reads: `34 1/2 in`, `876 mm`. */
+/** A length as text with its unit, as a tape reads: `30 5/8 in`, `778 mm`. */
 export type LengthText = string;"""
 _PAGE = """\
 /** One page of a list; `next` is the cursor of the next one, null on the last. */

@@ -22,13 +22,13 @@ async function compute<Id extends Computed>(
 
 export async function stoolLength(base: string): Promise<string> {
   const pieces: PiecesAnswer = await compute<"compute_stool">(base, "/v1/stool", {
-    jamb_width: "34 1/2 in",
-    jamb_depth: "2 3/4 in",
-    reveal: "1/4 in",
-    casing_width: "3 1/4 in",
-    horn: "1 in",
-    nosing: "1 in",
-    apron_thickness: "3/4 in",
+    jamb_width: "30 5/8 in",
+    jamb_depth: "3 1/8 in",
+    reveal: "3/16 in",
+    casing_width: "2 1/2 in",
+    horn: "3/4 in",
+    nosing: "7/8 in",
+    apron_thickness: "5/8 in",
   });
   const stool = pieces.pieces[0];
   const exact: string | null | undefined = stool?.overall.exact;
@@ -37,5 +37,5 @@ export async function stoolLength(base: string): Promise<string> {
 
 export function refused(): Operations["compute_stool"]["request"] {
   // @ts-expect-error - a length is text with its unit, never a bare number
-  return { jamb_width: 34.5, reveal: "1/4 in", casing_width: "3 1/4 in", horn: "1 in", nosing: "1 in", apron_thickness: "3/4 in" };
+  return { jamb_width: 30.625, reveal: "3/16 in", casing_width: "2 1/2 in", horn: "3/4 in", nosing: "7/8 in", apron_thickness: "5/8 in" };
 }

@@ -1,6 +1,6 @@
 // Requests and answers of Longpoint 0.1.0. Generated from the OpenAPI document; do not edit.
 
-/** A length as text with its unit, as a tape reads: `34 1/2 in`, `876 mm`. */
+/** A length as text with its unit, as a tape reads: `30 5/8 in`, `778 mm`. */
 export type LengthText = string;
 
 /** One page of a list; `next` is the cursor of the next one, null on the last. */

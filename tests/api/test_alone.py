@@ -10,21 +10,21 @@ from longpoint.api.document.examples_shapes import MOVEMENT
 
 WINDOW = OPENING["window"].request
 READINGS: dict[str, dict[str, Any]] = {
-    "stool": {"jamb_width": "34 1/2", "jamb_depth": "2 3/4", "reveal": "1/4", "casing_width": "3 5/32"},
-    "apron": {"jamb_width": "34 1/2", "reveal": "1/4", "casing_width": "3 5/32", "thickness": "3/4"},
-    "casing": {"jamb_width": "34 1/2", "jamb_height": "57 3/4", "reveal": "1/4", "casing_width": "3 5/32"},
+    "stool": {"jamb_width": "30 5/8", "jamb_depth": "3 1/8", "reveal": "3/16", "casing_width": "2 17/32"},
+    "apron": {"jamb_width": "30 5/8", "reveal": "3/16", "casing_width": "2 17/32", "thickness": "5/8"},
+    "casing": {"jamb_width": "30 5/8", "jamb_height": "46 1/4", "reveal": "3/16", "casing_width": "2 17/32"},
     "corners": {
-        "readings": {"jamb_width": "34 1/2", "jamb_height": "57 3/4"},
-        "reveal": "1/4",
-        "casing_width": "3 5/32",
+        "readings": {"jamb_width": "30 5/8", "jamb_height": "46 1/4"},
+        "reveal": "3/16",
+        "casing_width": "2 17/32",
     },
 }
-MORE = {"stool": {"horn": "1", "nosing": "1", "apron_thickness": "3/4"}}
+MORE = {"stool": {"horn": "3/4", "nosing": "7/8", "apron_thickness": "5/8"}}
 PIECES = {
-    "stool": {"stool": "43 5/16"},
-    "apron": {"apron": "41 5/16", "apron_return/left": "3/4", "apron_return/right": "3/4"},
-    "casing": {"side_casing/right": "61 5/32", "head_casing": "41 5/16", "side_casing/left": "61 5/32"},
-    "corners": {"side_casing/right": "61 5/32", "head_casing": "41 5/16", "side_casing/left": "61 5/32"},
+    "stool": {"stool": "37 9/16"},
+    "apron": {"apron": "36 1/16", "apron_return/left": "5/8", "apron_return/right": "5/8"},
+    "casing": {"side_casing/left": "48 31/32", "head_casing": "36 1/16", "side_casing/right": "48 31/32"},
+    "corners": {"side_casing/left": "48 31/32", "head_casing": "36 1/16", "side_casing/right": "48 31/32"},
 }
 
 
@@ -39,16 +39,16 @@ async def test_pieces_are_rounded_as_asked(client: httpx.AsyncClient, kind: str)
     body = {**READINGS[kind], **MORE.get(kind, {}), "unit": "in"}
     for to, mode in (("1/32 in", "nearest"), ("1/8 in", "up"), ("1/8 in", "down")):
         answer = await answered(client, kind, {**body, "rounding": {"to": to, "mode": mode}})
-        pieces = {one["key"]: one["overall"] for one in answer.get("pieces") or answer["pieces"]}
+        pieces = {one["key"]: one["overall"] for one in answer["pieces"]}
         assert [*pieces] == [*PIECES[kind]]
         for key, length in PIECES[kind].items():
             if to == "1/32 in":
                 assert (pieces[key]["text"], pieces[key]["residual"]) == (f"{length} in", "0 in")
             elif mode == "up":
                 assert not pieces[key]["residual"].startswith("-")
-                assert pieces[key]["text"] != f"{length} in" or length == "3/4"
+                assert pieces[key]["text"] != f"{length} in" or length == "5/8"
             else:
-                assert pieces[key]["residual"].startswith("-") or length == "3/4"
+                assert pieces[key]["residual"].startswith("-") or length == "5/8"
 
 
 async def test_a_corner_stands_where_the_readings_say_in_their_unit(client: httpx.AsyncClient) -> None:

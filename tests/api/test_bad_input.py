@@ -16,12 +16,12 @@ SOON = 2.0
 
 WINDOW: dict[str, Any] = {
     "mark": "A1",
-    "readings": {"jamb_width": "34 1/2 in", "jamb_height": "57 3/4 in", "jamb_depth": "2 3/4 in"},
+    "readings": {"jamb_width": "30 5/8 in", "jamb_height": "46 1/4 in", "jamb_depth": "3 1/8 in"},
     "trim": {
-        "casing": {"width": "3 1/4 in", "thickness": "3/4 in"},
-        "reveal": "1/4 in",
-        "stool": {"thickness": "1 in", "horn": "1 in", "nosing": "1 in"},
-        "apron": {"width": "3 1/4 in", "thickness": "3/4 in"},
+        "casing": {"width": "2 1/2 in", "thickness": "5/8 in"},
+        "reveal": "3/16 in",
+        "stool": {"thickness": "3/4 in", "horn": "3/4 in", "nosing": "7/8 in"},
+        "apron": {"width": "2 1/2 in", "thickness": "5/8 in"},
         "plinth": {"width": "4 in", "height": "6 in", "thickness": "1 in"},
     },
 }
@@ -70,7 +70,7 @@ def told(problem: dict[str, Any]) -> list[tuple[str, str]]:
 
 
 LENGTHS = [
-    ("34 1/2", "missing-unit"),
+    ("30 5/8", "missing-unit"),
     ("34 1/0", "zero-denominator"),
     ("-3 in", "negative"),
     ("1e400 in", "exponent"),
@@ -81,17 +81,17 @@ LENGTHS = [
     ("0.0000000000001 in", "too-fine"),
     ("NaN", "not-finite"),
     ("Infinity in", "not-finite"),
-    ("34 1/2 1/2", "not-a-length"),
+    ("30 5/8 1/2", "not-a-length"),
     ("34 3/2 in", "improper-fraction"),
     ("34,5 in", "decimal-comma"),
     ("3 in 4 mm", "mixed-units"),
-    ("34 1/2 furlongs", "unknown-unit"),
+    ("30 5/8 furlongs", "unknown-unit"),
     ("about a yard", "not-a-length"),
     ("  ", "empty"),
     ("", "empty"),
     ("0 in", "zero"),
     ("34\u0000 in", "nul-character"),
-    (34.5, "wrong-type"),
+    (30.625, "wrong-type"),
     (None, "missing"),
     (["34 in"], "wrong-type"),
 ]
@@ -106,13 +106,13 @@ def test_a_length_that_cannot_be_read(service: Service, text: Any, code: str) ->
 
 @pytest.mark.parametrize("number", [b"NaN", b"Infinity", b"-Infinity"])
 def test_a_number_that_json_does_not_have(service: Service, number: bytes) -> None:
-    body = json.dumps(WINDOW).encode().replace(b'"34 1/2 in"', number)
+    body = json.dumps(WINDOW).encode().replace(b'"30 5/8 in"', number)
     assert refused(service, body)["type"] == "/problems/malformed-body"
 
 
-@pytest.mark.parametrize("number", [b"1e400", b"9" * 10_000, b"-3", b"34.5"])
+@pytest.mark.parametrize("number", [b"1e400", b"9" * 10_000, b"-3", b"30.625"])
 def test_a_length_as_a_number_is_asked_for_as_text(service: Service, number: bytes) -> None:
-    problem = refused(service, json.dumps(WINDOW).encode().replace(b'"34 1/2 in"', number))
+    problem = refused(service, json.dumps(WINDOW).encode().replace(b'"30 5/8 in"', number))
     assert told(problem) == [("/readings/jamb_width", "wrong-type")]
     assert "with its unit" in problem["errors"][0]["detail"]
 
@@ -140,7 +140,7 @@ def test_trim_that_does_not_fit(service: Service, pointer: str, value: Any, code
 
 def test_lengths_in_sentences_read_as_a_tape_does(service: Service) -> None:
     wide = refused(service, with_(WINDOW, "/trim/stool/stock_width", "4 in"))
-    assert "must be 4 1/2 in wide and its stock is 4 in" in wide["detail"]
+    assert "must be 4 5/8 in wide and its stock is 4 in" in wide["detail"]
     metric = refused(service, with_(WINDOW, "/reveals/left", "30 mm"))
     assert "A reveal of 1.181 in leaves" in metric["detail"]
 
@@ -233,10 +233,10 @@ def test_a_piece_longer_than_any_stick_sold(service: Service) -> None:
     assert told(problem) == [("/openings/0", "piece-too-long")] * 2
     details = [error["detail"] for error in problem["errors"]]
     assert details[0].startswith(
-        "Opening 'A1', right side casing: The piece is 61 1/4 in long and the longest clear stock, trimmed, "
-        "is 47 in: 14 1/4 in short."
+        "Opening 'A1', left side casing: The piece is 48 15/16 in long and the longest clear stock, trimmed, "
+        "is 47 in: 1 15/16 in short."
     )
-    assert details[1].startswith("Opening 'A1', left side casing: ")
+    assert details[1].startswith("Opening 'A1', right side casing: ")
 
 
 @pytest.mark.parametrize(

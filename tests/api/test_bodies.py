@@ -9,7 +9,7 @@ import pytest
 from longpoint.app import create_app
 from longpoint.settings import Settings
 
-GOOD = {"lengths": ["34 1/2 in"]}
+GOOD = {"lengths": ["30 5/8 in"]}
 JSON = "application/json"
 MSGPACK = "application/vnd.msgpack"
 
@@ -31,7 +31,7 @@ async def send(client, body, kind=JSON, **headers):
 async def test_json_and_messagepack_are_read(client, kind, encode):
     answer = await send(client, encode(GOOD), kind)
     assert answer.status_code == 200
-    assert answer.json()["lengths"][0]["exact"] == "69/2"
+    assert answer.json()["lengths"][0]["exact"] == "245/8"
 
 
 @pytest.mark.parametrize(

@@ -13,7 +13,7 @@ from longpoint.api.http.gate import ARRIVED, Gate
 from longpoint.app import create_app
 from longpoint.settings import Settings, SettingsError
 
-ASK = {"lengths": ["34 1/2 in"]}
+ASK = {"lengths": ["30 5/8 in"]}
 
 
 def calling(app, **further):

@@ -11,7 +11,7 @@ from litestar.params import FromQuery
 from longpoint.api.http.problems import Problem
 from longpoint.app import create_app
 
-GOOD = {"lengths": ["34 1/2 in"]}
+GOOD = {"lengths": ["30 5/8 in"]}
 MEMBERS = {"type", "title", "status", "detail", "instance", "errors", "request_id"}
 
 

@@ -11,35 +11,35 @@ async def read(client, **body):
 
 
 async def test_each_length_comes_back_exact_and_rounded_in_order(client):
-    answer = await read(client, lengths=["34 1/2 in", "2' 10-1/2\"", "876 mm", "5'"])
+    answer = await read(client, lengths=["30 5/8 in", "2' 6-5/8\"", "778 mm", "5'"])
     assert answer.status_code == 200
     assert answer.json()["lengths"] == [
         {
-            "given": "34 1/2 in",
-            "exact": "69/2",
+            "given": "30 5/8 in",
+            "exact": "245/8",
             "real": None,
-            "text": "34 1/2 in",
+            "text": "30 5/8 in",
             "unit": "in",
             "residual": "0 in",
-            "feet_inches": "2' 10 1/2\"",
+            "feet_inches": "2' 6 5/8\"",
         },
         {
-            "given": "2' 10-1/2\"",
-            "exact": "69/2",
+            "given": "2' 6-5/8\"",
+            "exact": "245/8",
             "real": None,
-            "text": "34 1/2 in",
+            "text": "30 5/8 in",
             "unit": "in",
             "residual": "0 in",
-            "feet_inches": "2' 10 1/2\"",
+            "feet_inches": "2' 6 5/8\"",
         },
         {
-            "given": "876 mm",
-            "exact": "4380/127",
+            "given": "778 mm",
+            "exact": "3890/127",
             "real": None,
-            "text": "34 1/2 in",
+            "text": "30 5/8 in",
             "unit": "in",
-            "residual": "3/254 in",
-            "feet_inches": "2' 10 1/2\"",
+            "residual": "-5/1016 in",
+            "feet_inches": "2' 6 5/8\"",
         },
         {
             "given": "5'",
@@ -55,15 +55,15 @@ async def test_each_length_comes_back_exact_and_rounded_in_order(client):
 
 async def test_bare_numbers_are_in_the_unit_of_the_request(client):
     answer = await read(
-        client, lengths=["876", "34 1/2 in"], unit="mm", rounding={"to": "1 mm", "mode": "up"}
+        client, lengths=["778", "30 5/8 in"], unit="mm", rounding={"to": "1 mm", "mode": "up"}
     )
     texts = [(each["exact"], each["text"], each["residual"]) for each in answer.json()["lengths"]]
-    assert texts == [("876", "876 mm", "0 mm"), ("8763/10", "877 mm", "0.7 mm")]
+    assert texts == [("778", "778 mm", "0 mm"), ("6223/8", "778 mm", "0.125 mm")]
     assert [each["feet_inches"] for each in answer.json()["lengths"]] == [None, None]
 
 
 async def test_every_length_that_is_wrong_is_told(client):
-    answer = await read(client, lengths=["34 1/0 in", "34 1/2 in", "-3 in", "34", "34 1/2 1/2", "1e400 in"])
+    answer = await read(client, lengths=["34 1/0 in", "30 5/8 in", "-3 in", "34", "30 5/8 1/2", "1e400 in"])
     assert answer.status_code == 422
     assert [(fault["pointer"], fault["code"]) for fault in answer.json()["errors"]] == [
         ("/lengths/0", "zero-denominator"),

@@ -26,13 +26,13 @@ from longpoint_sdk import Client, Retry, types
 ROOT = Path(__file__).parents[2]
 HOUSE: dict[str, Any] = json.loads((ROOT / "deploy/demo/house.json").read_text())
 STOOL: dict[str, Any] = {
-    "jamb_width": "34 1/2 in",
-    "jamb_depth": "2 3/4 in",
-    "reveal": "1/4 in",
-    "casing_width": "3 1/4 in",
-    "horn": "1 in",
-    "nosing": "1 in",
-    "apron_thickness": "3/4 in",
+    "jamb_width": "30 5/8 in",
+    "jamb_depth": "3 1/8 in",
+    "reveal": "3/16 in",
+    "casing_width": "2 1/2 in",
+    "horn": "3/4 in",
+    "nosing": "7/8 in",
+    "apron_thickness": "5/8 in",
 }
 ROUNDS = 40
 

@@ -170,7 +170,7 @@ class TestFiles:
 
 class TestMarks:
     async def test_no_mark_turns_the_figures_after_it_around(self, client: httpx.AsyncClient) -> None:
-        """43 1/2 must not read 2/1 34 on a sheet or a drawing."""
+        """37 1/2 must not read 2/1 73 on a sheet or a drawing."""
         body = {"unit": "in", "trim_specs": {"painted": TRIM}, "openings": [opening(TURNED)]}
         for sheet in ("opening-sheet", "labels", "measure-sheet"):
             page = await client.post(f"/v1/sheets/{sheet}", json=body, headers={"accept": "text/html"})

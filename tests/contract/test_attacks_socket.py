@@ -14,7 +14,7 @@ from longpoint.app import create_app
 from longpoint.server import Protocol
 from longpoint.settings import Settings
 
-BODY = b'{"lengths": ["34 1/2 in"]}'
+BODY = b'{"lengths": ["30 5/8 in"]}'
 ASK = b"POST /v1/lengths HTTP/1.1\r\nHost: longpoint\r\nContent-Type: application/json\r\n"
 LENGTH = b"Content-Length: %d\r\n" % len(BODY)
 IN_CHUNKS = b"Transfer-Encoding: chunked\r\n"

@@ -13,7 +13,7 @@ from deployment import free_port
 from longpoint.app import create_app
 from longpoint.settings import Settings, SettingsError
 
-ASK = {"lengths": ["34 1/2 in"]}
+ASK = {"lengths": ["30 5/8 in"]}
 
 
 def calling(app):
@@ -107,7 +107,7 @@ class TestTraces:
         assert lengths.attributes["longpoint.request_id"] == answer.headers["x-request-id"]
         assert schedule.name == "GET /v1/schedules/{schedule_id:str}"
         said = json.dumps([dict(lengths.attributes), dict(schedule.attributes)])
-        for secret in ("not-to-be-seen", "secret", "some-id", "34 1/2"):
+        for secret in ("not-to-be-seen", "secret", "some-id", "30 5/8"):
             assert secret not in said
 
     async def test_spans_are_sent_where_the_setting_says(self):

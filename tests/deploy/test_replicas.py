@@ -17,7 +17,7 @@ pytestmark = [
     pytest.mark.skipif(bool(deployment.MISSING), reason=f"not on this machine: {deployment.MISSING}"),
     pytest.mark.xdist_group("replicas"),
 ]
-ASK = {"lengths": ["34 1/2 in"]}
+ASK = {"lengths": ["30 5/8 in"]}
 
 
 @pytest.fixture(scope="module")
@@ -98,7 +98,7 @@ def test_a_replica_told_to_stop_is_not_ready_first_and_finishes_what_it_has(runn
         yield b'{"lengths": '
         half_sent.set()
         assert told.wait(10)
-        yield b'["34 1/2 in"]}'
+        yield b'["30 5/8 in"]}'
 
     answers: list[int] = []
 

@@ -21,7 +21,7 @@ F = Fraction
         (F(343, 10), Unit.IN, "34.3 in"),
         (F(1, 128), Unit.IN, "0.0078125 in"),
         (F(1, 3), Unit.IN, "1/3 in"),
-        (F(4380, 127), Unit.IN, "34 62/127 in"),
+        (F(3890, 127), Unit.IN, "30 80/127 in"),
         (F(75, 2), Unit.MM, "952.5 mm"),
         (F(5, 127), Unit.MM, "1 mm"),
         (F(5, 381), Unit.MM, "1/3 mm"),

@@ -77,7 +77,7 @@ async def test_turnable_stock_is_kept_so_and_its_mitered_ends_share_a_cut(
 
 async def test_any_state_is_no_news_and_is_not_written_over(sqlite_service: httpx.AsyncClient) -> None:
     service = sqlite_service
-    lengths = [{"profile": "casing", "length": "41 1/2"}]
+    lengths = [{"profile": "casing", "length": "39 1/2"}]
     where = (await made(service, openings=[opening("K1")], lengths=lengths)).headers["location"]
     length = (await service.get(f"{where}/lengths")).json()["items"][0]["id"]
     paths = ("", "/openings", "/openings/K1", "/revisions/1", f"/lengths/{length}", "/cut-list")

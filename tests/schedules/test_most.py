@@ -6,7 +6,7 @@ import pytest
 from longpoint.api.stored import openings
 from stored import house, made, opening
 
-ON_HAND = [{"profile": "casing", "length": "41 1/2"}] * 199
+ON_HAND = [{"profile": "casing", "length": "39 1/2"}] * 199
 
 
 async def test_the_last_opening_that_goes_in_is_kept_and_the_next_refused(

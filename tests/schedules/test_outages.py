@@ -144,7 +144,7 @@ async def test_whoever_gets_no_turn_at_the_database_in_time_is_told_to_come_agai
                 await service.post(f"{where}/openings", json=opening("K1")),
             ):
                 assert told(answer) == (503, "/problems/overloaded")
-            assert (await service.post("/v1/lengths", json={"lengths": ["34 1/2 in"]})).status_code == 200
+            assert (await service.post("/v1/lengths", json={"lengths": ["30 5/8 in"]})).status_code == 200
         assert (await service.post(f"{where}/openings", json=opening("K1"))).status_code == 201
         assert (await service.get(where)).json()["revision"] == 2
     await app.state.access.close()

@@ -20,15 +20,15 @@ async def test_a_spreadsheet_with_its_oddities_is_read(service: httpx.AsyncClien
     where = (await made(service)).headers["location"]
     text = (
         "\ufeffMark;Room;Trim;Count;Jamb width;JAMB_HEIGHT;jamb  depth;reveals left\r\n"
-        "K1;kitchen;painted;2;34 1/2;46 1/4;3 1/8;\r\n"
+        "K1;kitchen;painted;2;30 5/8;46 1/4;3 1/8;\r\n"
         ";;;;;;;\r\n"
-        '"B;1";bath;painted;;2′ 10-1/2″;1175 mm;3 1/8;1/4 in\r\n'
+        '"B;1";bath;painted;;2′ 6-5/8″;1175 mm;3 1/8;1/4 in\r\n'
     )
     answer = await bring(service, where, text)
     assert answer.status_code == 200, answer.text
     assert answer.json()["added"] == ["K1", "B;1"]
     openings = (await service.get(f"{where}/openings")).json()["items"]
-    assert [one["exact"]["/readings/jamb_width"] for one in openings] == ["69/2", "69/2"]
+    assert [one["exact"]["/readings/jamb_width"] for one in openings] == ["245/8", "245/8"]
     assert openings[1]["exact"]["/readings/jamb_height"] == "5875/127"
     assert openings[0]["count"] == 2
     assert openings[1]["reveals"]["left"] == "1/4 in"

@@ -173,7 +173,7 @@ async def test_sticks_cut_as_planned_leave_offcuts_and_later_plans_use_them(
 
 
 async def test_work_tells_of_lengths_too(service: httpx.AsyncClient) -> None:
-    lots = [{"lot": "bench", "profile": "casing", "length": "41 1/2", "delivered": 2}]
+    lots = [{"lot": "bench", "profile": "casing", "length": "39 1/2", "delivered": 2}]
     where = (await made(service, lengths=lots)).headers["location"]
     work = await record(
         service, where, lengths=[{"profile": "casing", "length": "30"}], used_lengths=["bench", "bench"]

@@ -36,7 +36,7 @@ def failing(failure: Exception) -> Client:
 
 def test_a_refusal_lists_every_fault_with_its_pointer(client: Client) -> None:
     with pytest.raises(problems.InvalidRequest) as caught:
-        client.read_lengths(types.LengthsRequest(lengths=["34 1/2", "876 mm", "5 9/8 in"]))
+        client.read_lengths(types.LengthsRequest(lengths=["30 5/8", "778 mm", "5 9/8 in"]))
     refusal = caught.value
     assert refusal.status == 422
     assert refusal.type == problems.InvalidRequest.type_uri

@@ -65,7 +65,7 @@ def test_a_window_by_curl(address: str) -> None:
     )
     assert done.returncode == 0, done.stderr
     stool, refused, bought, kept, changed, stale = done.stdout.split(":\n")[1:]
-    assert '"text":"43 1/2 in"' in stool
+    assert '"text":"37 1/2 in"' in stool
     assert '"pointer":"/jamb_width"' in refused
     assert '"cost":"18.40"' in bought
     assert '"name":"Curlew Cottage"' in kept

@@ -52,8 +52,8 @@ def test_comparing() -> None:
 @pytest.mark.parametrize(
     ("value", "unit"),
     [
-        ("34 1/2", None),
-        ("34 1/2 yd", None),
+        ("30 5/8", None),
+        ("30 5/8 yd", None),
         ("about a foot", None),
         ("1/0 in", None),
         ("5 9/8 in", None),
@@ -65,7 +65,7 @@ def test_what_is_no_length_is_refused(value: str | int, unit: None) -> None:
         Length(value, unit)
 
 
-@pytest.mark.parametrize("value", [34.5, True, None, b"34 in"])
+@pytest.mark.parametrize("value", [30.625, True, None, b"34 in"])
 def test_what_is_no_exact_number_is_refused(value: object) -> None:
     with pytest.raises(TypeError):
         Length(value, "in")  # type: ignore[arg-type]
@@ -81,13 +81,13 @@ def test_a_length_never_changes() -> None:
 
 
 def test_printing() -> None:
-    assert str(Length("34.5", "in")) == "34 1/2 in"
-    assert repr(Length("2' 10-1/2\"")) == "Length('2\\' 10 1/2\"')"
-    assert f"{Length('876 mm'):>10}" == "    876 mm"
-    assert str(Length("876 mm").to("in").round("1/16 in")) == "34 1/2 in"
+    assert str(Length("30.625", "in")) == "30 5/8 in"
+    assert repr(Length("2' 6-5/8\"")) == "Length('2\\' 6 5/8\"')"
+    assert f"{Length('778 mm'):>10}" == "    778 mm"
+    assert str(Length("778 mm").to("in").round("1/16 in")) == "30 5/8 in"
     assert str(Length("-1/32 in")) == "-1/32 in"
     assert float(Length("1 ft")) == 1.0
-    assert pickle.loads(pickle.dumps(Length("876 mm"))).unit == "mm"
+    assert pickle.loads(pickle.dumps(Length("778 mm"))).unit == "mm"
 
 
 @given(ON_A_TAPE, st.sampled_from(["in", "ft", "mm", "cm", "m"]))

@@ -6,40 +6,42 @@ from fractions import Fraction
 from longpoint_sdk import AsyncClient, Client, Length, calls, types
 
 STOOL = types.StoolRequest(
-    jamb_width=Length("34 1/2 in"),
-    jamb_depth="2 3/4 in",
-    reveal="1/4 in",
-    casing_width="3 1/4 in",
-    horn="1 in",
-    nosing=Length(1, "in"),
-    apron_thickness="3/4 in",
+    jamb_width=Length("30 5/8 in"),
+    jamb_depth="3 1/8 in",
+    reveal="3/16 in",
+    casing_width="2 1/2 in",
+    horn="3/4 in",
+    nosing=Length("7/8", "in"),
+    apron_thickness="5/8 in",
 )
 
 
 def test_a_stool_over_http(client: Client) -> None:
     [stool] = client.compute_stool(STOOL).pieces
     assert stool.kind == "stool"
-    assert str(stool.overall) == "43 1/2 in"
-    assert stool.overall == Length("34 1/2 in") + 2 * (Length("1/4 in") + Length("3 1/4 in") + Length("1 in"))
+    assert str(stool.overall) == "37 1/2 in"
+    assert stool.overall == Length("30 5/8 in") + 2 * (
+        Length("3/16 in") + Length("2 1/2 in") + Length("3/4 in")
+    )
     assert stool.ends[0].notch is not None
-    assert str(stool.ends[0].notch.depth) == "2 3/4 in"
+    assert str(stool.ends[0].notch.depth) == "3 1/8 in"
 
 
 async def test_a_stool_in_process(async_client: AsyncClient) -> None:
     [stool] = (await async_client.compute_stool(STOOL)).pieces
-    assert stool.overall.inches == Fraction(87, 2)
+    assert stool.overall.inches == Fraction(75, 2)
 
 
 def test_a_plain_mapping_will_do(client: Client) -> None:
     answer = client.read_lengths(
-        {"lengths": ["34 1/2", "876 mm"], "unit": "in", "rounding": {"to": "1/32 in"}}
+        {"lengths": ["30 5/8", "778 mm"], "unit": "in", "rounding": {"to": "1/32 in"}}
     )
-    assert [one.text for one in answer.lengths] == ["34 1/2 in", "34 1/2 in"]
-    assert sum(answer.lengths[1:], start=Length("0 mm")) == Length("876 mm")
+    assert [one.text for one in answer.lengths] == ["30 5/8 in", "30 5/8 in"]
+    assert sum(answer.lengths[1:], start=Length("0 mm")) == Length("778 mm")
 
 
 def test_lengths_go_out_exactly(client: Client) -> None:
-    sent = [Length("34 1/2 in"), Length("876 mm") / 3, Length("2' 10-1/2\""), Length("1 mm").to("in")]
+    sent = [Length("30 5/8 in"), Length("778 mm") / 3, Length("2' 6-5/8\""), Length("1 mm").to("in")]
     answer = client.read_lengths(types.LengthsRequest(lengths=[*sent]))
     assert [one.length for one in answer.lengths] == sent
 
@@ -56,8 +58,8 @@ async def test_a_reply_as_it_came(async_client: AsyncClient) -> None:
     assert reply.headers["Content-Type"] == "application/json"
     assert reply.request_id == reply.headers["X-Request-Id"]
     assert reply.attempts == 1
-    assert b'"43 1/2 in"' in reply.content
-    assert reply.value.pieces[0].overall == Length("43 1/2 in")
+    assert b'"37 1/2 in"' in reply.content
+    assert reply.value.pieces[0].overall == Length("37 1/2 in")
     assert reply.value is reply.value
 
 

@@ -8,7 +8,7 @@ from longpoint_sdk import AsyncClient, Client, Length, Pages, Reply, Versioned, 
 
 def what_operations_give(client: Client, stool: types.StoolRequest) -> None:
     assert_type(client.compute_stool(stool), types.PiecesAnswer)
-    assert_type(client.compute_stool({"jamb_width": "34 1/2 in"}), types.PiecesAnswer)
+    assert_type(client.compute_stool({"jamb_width": "30 5/8 in"}), types.PiecesAnswer)
     assert_type(client.send(calls.compute_stool(stool)), types.PiecesAnswer)
     assert_type(client.send_raw(calls.compute_stool(stool)), Reply[types.PiecesAnswer])
     assert_type(client.get_schedule("id"), Versioned[types.StoredSchedule])

@@ -80,7 +80,7 @@ ARCHED = read(Arch(F(40), F(48), F(20), 8), left_depth=DEPTH, right_depth=DEPTH)
 RETURNED = StoolEnds.MITERED_RETURN
 EXTEND: dict[str, Any] = {"wall": PROUD, "wall_answer": WallAnswer.EXTEND}
 STYLED = {
-    "returned": window("R1", F(69, 2), F(169, 4), trim(RETURNED)),
+    "returned": window("R1", F(245, 8), F(169, 4), trim(RETURNED)),
     "small returned": window("R2", 12, 12, trim(RETURNED)),
     "extended": window("E1", F(61, 2), 48, trim(extension=EXTENSION), **EXTEND),
     "box and band": window("E2", 36, 48, trim(extension=MITERED_EXTENSION, back_band=BAND), **EXTEND),

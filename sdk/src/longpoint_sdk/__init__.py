@@ -4,7 +4,7 @@
 
     with Client() as client:
         request = types.ApronRequest(
-            jamb_width="34 1/2 in", reveal="1/4 in", casing_width="3 1/4 in", thickness="3/4 in"
+            jamb_width="30 5/8 in", reveal="3/16 in", casing_width="2 1/2 in", thickness="5/8 in"
         )
         for piece in client.compute_apron(request).pieces:
             print(piece.key, piece.overall)

@@ -25,7 +25,7 @@ class HasLength(Protocol):
 class Length:
     """An exact length with the unit it prints in; never changes once made.
 
-    Text is read as the service reads it: `34 1/2 in`, `34-1/2"`, `2' 10-1/2"`, `876 mm`, `34.5in`. A number needs
+    Text is read as the service reads it: `30 5/8 in`, `30-5/8"`, `2' 6-5/8"`, `778 mm`, `30.625in`. A number needs
     a unit; a float is refused, since 0.1 is not a tenth. Sums and differences of lengths, and products and
     quotients with whole numbers and fractions, are exact; a length divided by a length is a `Fraction`. A result
     prints in the unit of the length on the left.

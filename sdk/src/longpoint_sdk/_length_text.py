@@ -112,7 +112,7 @@ def _value(
 
 def _unreadable(text: str, wrong: str) -> str:
     shown = text if len(text) <= 40 else text[:37] + "..."
-    return f"{shown!r} {wrong}. Write it like '34 1/2 in', '2 ft 10-1/2 in' or '876 mm'."
+    return f"{shown!r} {wrong}. Write it like '30 5/8 in', '2 ft 6-5/8 in' or '778 mm'."
 
 
 def write(inches: Fraction, unit: Unit) -> str:

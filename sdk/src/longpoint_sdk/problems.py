@@ -3,7 +3,7 @@
 Each is a `longpoint_sdk.Problem`, which says what they all carry: `status`, `detail`, `errors`, `request_id`.
 
     try:
-        client.read_lengths({"lengths": ["34 1/2"]})
+        client.read_lengths({"lengths": ["30 5/8"]})
     except problems.InvalidRequest as refusal:
         for fault in refusal.errors:
             print(fault.pointer, fault.code, fault.detail)

@@ -21,7 +21,7 @@ _BUILT_FRACTION: Final = re.compile("[¼½¾⅐-⅞]|[⁰¹²³⁴-⁹]+[⁄/][�
 def plain(text: str) -> str:
     """Return text in small letters and plain marks, spaces at its ends removed."""
     if not text.isascii():
-        # Set apart on both sides, so that 34½ is not 341/2 and ½5 is not 1/25.
+        # Set apart on both sides, so that 30⅝ is not 305/8 and ½5 is not 1/25.
         text = _BUILT_FRACTION.sub(lambda built: f" {unicodedata.normalize('NFKC', built[0])} ", text)
         text = text.translate(_MARKS)
     return text.lower().replace("\t", " ").replace("''", '"').strip(" ")

@@ -29,7 +29,7 @@ _FEET_AND_INCHES = re.compile(
 def parse(text: str, unit: Unit | None = None) -> Fraction:
     """Read one length and return it in inches, exactly.
 
-    Reads `34-1/2"`, `34 1/2 in`, `34½"`, `2' 10-1/2"`, `2ft 10.5in`, `5'`, `876 mm`, `87.6cm`,
+    Reads `30-5/8"`, `30 5/8 in`, `30⅝"`, `2' 6-5/8"`, `2ft 6.625in`, `5'`, `778 mm`, `77.8cm`,
     `1 m`, with straight or curly marks. A decimal comma is refused, since 1,250 reads two ways;
     so are inches of 12 or more after feet and a fraction of 1 or more after a whole number, since
     both are more often a slip than meant. A negative length is refused.
@@ -46,7 +46,7 @@ def parse(text: str, unit: Unit | None = None) -> Fraction:
         raise LengthError(
             "too-long",
             f"The text is {len(text):,} characters long; a length takes at most {MAX_TEXT}. "
-            "Write it like 34 1/2 in.",
+            "Write it like 30 5/8 in.",
         )
     return _parse(text, unit)
 
@@ -79,7 +79,7 @@ def _unit(text: str, word: str | None, default: Unit | None) -> Unit:
         if default is None:
             raise LengthError(
                 "missing-unit",
-                f'{quoted(text)} has no unit. Write one after the number, like "34 1/2 in" or "876 mm".',
+                f'{quoted(text)} has no unit. Write one after the number, like "30 5/8 in" or "778 mm".',
             )
         return default
     if word not in UNIT_WORDS:
@@ -94,7 +94,7 @@ def _feet_and_inches(text: str, feet: str, inches: Fraction, word: str | None) -
     if word is None or UNIT_WORDS[word] is not Unit.IN:
         raise LengthError(
             "missing-unit",
-            f"{quoted(text)} ends without a unit. Mark the inches, like 2 ft 10-1/2 in.",
+            f"{quoted(text)} ends without a unit. Mark the inches, like 2 ft 6-5/8 in.",
         )
     if inches >= 12:
         raise LengthError(

@@ -5,7 +5,7 @@ from typing import Final
 
 from longpoint.lengths.errors import Code, LengthError, quoted
 
-_HINT = "Write it like 34 1/2 in, 2 ft 10-1/2 in or 876 mm."
+_HINT = "Write it like 30 5/8 in, 2 ft 6-5/8 in or 778 mm."
 
 # Tried in order; the first that is found in the text names the fault.
 _FAULTS: Final[tuple[tuple[re.Pattern[str], Code, str], ...]] = (
@@ -22,7 +22,7 @@ _FAULTS: Final[tuple[tuple[re.Pattern[str], Code, str], ...]] = (
     (
         re.compile(r"[0-9]\.?e[+-]?[0-9]"),
         "exponent",
-        "{text} is written with an exponent. Write the number out, like 34.5 in.",
+        "{text} is written with an exponent. Write the number out, like 30.625 in.",
     ),
     (
         re.compile(r"[0-9],[0-9]|,[0-9]"),
@@ -32,7 +32,7 @@ _FAULTS: Final[tuple[tuple[re.Pattern[str], Code, str], ...]] = (
     (
         re.compile(r"/[0-9]+[ -]+[0-9]+/[0-9]"),
         "not-a-length",
-        "{text} has two fractions. Write one whole number and one fraction, like 34 1/2 in.",
+        "{text} has two fractions. Write one whole number and one fraction, like 30 5/8 in.",
     ),
     (
         re.compile(r"[0-9] *(?:mm|cm|m)\b.*[0-9]"),

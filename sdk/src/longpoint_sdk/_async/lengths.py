@@ -29,7 +29,7 @@ class Lengths(BaseAsyncClient):
             UnsupportedMediaType: The body is in a format this address does not read.
 
         Example:
-            answer = await client.read_lengths(types.LengthsRequest(lengths=["34 1/2 in", "876 mm"]))
+            answer = await client.read_lengths(types.LengthsRequest(lengths=["30 5/8 in", "778 mm"]))
             print(answer.lengths[1], answer.lengths[1].to("mm"))
         """
         return await self.send(calls.read_lengths(request))

@@ -387,7 +387,7 @@ class Work(BaseAsyncClient):
             UnsupportedMediaType: The body is in a format this address does not read.
 
         Example:
-            head = types.PieceDone(opening="K1", part="head_casing", state="cut")
+            head = types.PieceDone(opening="K1", piece="head_casing", state="cut")
             made = await client.record_work(schedule_id, types.Work(pieces=[head]))
         """
         return await self.send(

@@ -29,7 +29,7 @@ class Lengths(BaseClient):
             UnsupportedMediaType: The body is in a format this address does not read.
 
         Example:
-            answer = client.read_lengths(types.LengthsRequest(lengths=["34 1/2 in", "876 mm"]))
+            answer = client.read_lengths(types.LengthsRequest(lengths=["30 5/8 in", "778 mm"]))
             print(answer.lengths[1], answer.lengths[1].to("mm"))
         """
         return self.send(calls.read_lengths(request))

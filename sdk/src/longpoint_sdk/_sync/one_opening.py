@@ -144,7 +144,7 @@ class OneOpening(BaseClient):
             window = types.OpeningRequest(mark="P1", trim=trim, bottom="casing", readings=readings)
             worked_out = client.compute_opening(window)
             for piece in worked_out.pieces:
-                print(part.quantity, part.key, part.overall)
+                print(piece.quantity, piece.key, piece.overall)
             svg = client.compute_opening(window, accept="image/svg+xml", drawing="elevation")
         """
         return self.send(

@@ -60,12 +60,12 @@ class LengthsAnswer(Value, frozen=True):
 _EXAMPLES = {
     "tape": Example(
         summary="Inches, feet and inches, and millimetres in one request, to the sixteenth",
-        request={"lengths": ["34 1/2 in", "2' 10-1/2\"", "876 mm"]},
+        request={"lengths": ["30 5/8 in", "2' 6-5/8\"", "778 mm"]},
     ),
     "bare": Example(
         summary="Bare numbers in millimetres, to the half millimetre and never short",
         request={
-            "lengths": ["876", "1203.3"],
+            "lengths": ["778", "1203.3"],
             "unit": "mm",
             "rounding": {"to": "0.5 mm", "mode": "up"},
         },

@@ -19,13 +19,13 @@ STOOL = {
     "one_reading": Example(
         summary="One depth for both ends",
         request={
-            "jamb_width": "34 1/2 in",
-            "jamb_depth": "2 3/4 in",
-            "reveal": "1/4 in",
-            "casing_width": "3 1/4 in",
-            "horn": "1 in",
-            "nosing": "1 in",
-            "apron_thickness": "3/4 in",
+            "jamb_width": "30 5/8 in",
+            "jamb_depth": "3 1/8 in",
+            "reveal": "3/16 in",
+            "casing_width": "2 1/2 in",
+            "horn": "3/4 in",
+            "nosing": "7/8 in",
+            "apron_thickness": "5/8 in",
         },
     ),
 }
@@ -34,10 +34,10 @@ APRON = {
     "returned": Example(
         summary="Ends returned to the wall",
         request={
-            "jamb_width": "34 1/2 in",
-            "reveal": "1/4 in",
-            "casing_width": "3 1/4 in",
-            "thickness": "3/4 in",
+            "jamb_width": "30 5/8 in",
+            "reveal": "3/16 in",
+            "casing_width": "2 1/2 in",
+            "thickness": "5/8 in",
         },
     ),
 }
@@ -46,10 +46,10 @@ CASING = {
     "on_a_stool": Example(
         summary="Mitered head, legs on the stool",
         request={
-            "jamb_width": "34 1/2 in",
-            "jamb_height": "57 3/4 in",
-            "reveal": "1/4 in",
-            "casing_width": "3 1/4 in",
+            "jamb_width": "30 5/8 in",
+            "jamb_height": "46 1/4 in",
+            "reveal": "3/16 in",
+            "casing_width": "2 1/2 in",
         },
     ),
     "door": Example(

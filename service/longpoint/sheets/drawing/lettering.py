@@ -16,7 +16,7 @@ _TAKE_OUT = str.maketrans("", "", _TURNING)
 
 
 def unturned(text: str) -> str:
-    """The text without the characters that turn what follows around: 43 1/2 must not read 2/1 34."""
+    """The text without the characters that turn what follows around: 37 1/2 must not read 2/1 73."""
     # Hardly any text has one, and to look for nine characters is far quicker than to go through a whole page.
     if text.isascii() or not any(one in text for one in _TURNING):
         return text
