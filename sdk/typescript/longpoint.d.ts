@@ -11,27 +11,27 @@ export interface Page<T> {
 
 /** Conditions that wood has come to rest in: the air's, or what a meter showed in the wood. */
 export interface Air {
-  /** Of the wood as a meter showed it, percent. */
+  /** The moisture content of the wood as a meter showed it, in percent. */
   moisture_content?: number | null;
-  /** What to call them. A name on one line, not starting with a space. */
+  /** The name to call these conditions by. A name on one line, not starting with a space. */
   name?: string;
-  /** Of the air, percent. */
+  /** The relative humidity of the air, in percent. */
   relative_humidity?: number | null;
-  /** Of the air, in degrees of the scale. */
+  /** The temperature of the air, in degrees of the scale. */
   temperature?: number | null;
 }
 
 /** The apron under a stool. */
 export interface Apron {
-  /** Down the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the apron, measured down the wall from its upper to its lower edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the apron, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** Of angled ends, cut back below the stool. Degrees off a square cut. */
+  /** The angle of angled ends, cut back below the stool; it is measured off a square cut. Degrees off a square cut. */
   end_angle?: number;
-  /** Mitered returns, square cuts, or cut back at an angle. */
+  /** It says how the ends are made: mitered returns, square cuts, or cut back at an angle. */
   ends?: ApronEnds;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
 }
 
@@ -40,37 +40,37 @@ export type ApronEnds = "angled" | "mitered_return" | "square";
 
 /** An apron's readings and choices: it ends flush with the casing's outside edges. */
 export interface ApronRequest {
-  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the apron, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** Jamb to jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The clear width, measured from the left jamb's inside face to the right jamb's. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_width: LengthText;
-  /** Jamb left showing beside the casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal: LengthText;
-  /** Across the face of the side casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the side casing, measured across its face from inner to outer edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_width: LengthText;
-  /** Of angled ends, cut back below the stool. Degrees off a square cut. */
+  /** The angle of angled ends, cut back below the stool; it is measured off a square cut. Degrees off a square cut. */
   end_angle?: number;
-  /** Mitered returns, square cuts, or cut back at an angle. */
+  /** It says how the ends are made: mitered returns, square cuts, or cut back at an angle. */
   ends?: ApronEnds;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
-  /** How lengths of the answer are rounded. */
+  /** It says how lengths of the answer are rounded. */
   rounding?: Rounding;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
-  /** Down the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the apron, measured down the wall from its upper to its lower edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width?: LengthText;
 }
 
 /** A band round mitered casing. */
 export interface BackBand {
-  /** Across its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the band, measured across its face from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the band, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** How far it lies over the casing's face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The band lies this far over the casing's face, measured in from the casing's outer edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   lap?: LengthText;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
 }
 
@@ -82,15 +82,15 @@ export type Bottom = "casing" | "floor" | "plinth" | "stool";
 
 /** Packages of one size. */
 export interface Bought {
-  /** Its name. */
+  /** The name of the package. */
   package: string;
   /** How much one holds, in the material's unit. */
   size: number;
-  /** How many to buy. */
+  /** The number of packages to buy. */
   count: number;
-  /** Of one; null where none was given. */
+  /** The price of one; null where none was given. An amount of money as decimal text with two places. */
   price: string | null;
-  /** Of them all; null where no price was given. */
+  /** The cost of them all; null where no price was given. An amount of money as decimal text with two places. */
   cost: string | null;
 }
 
@@ -99,57 +99,57 @@ export type BoxCorners = "butted" | "mitered";
 
 /** A line for the yard. */
 export interface BuyLine {
-  /** What to ask for. */
+  /** The name to ask the yard for. */
   profile: string;
-  /** Of each stick. */
+  /** The length of each stick, measured from end to end. */
   length: MarkedLength;
-  /** How many of them. */
+  /** The number of sticks. */
   quantity: number;
-  /** Of one. An amount of money as decimal text with two places. */
+  /** The price of one stick. An amount of money as decimal text with two places. */
   price: string;
-  /** Of them all. An amount of money as decimal text with two places. */
+  /** The price of all these sticks. An amount of money as decimal text with two places. */
   cost: string;
 }
 
 /** Casing stock. */
 export interface Casing {
-  /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the stock, measured across its face from inner to outer edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** At the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness, measured from the back to the face at the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
 }
 
 /** Casing's readings and choices, for plumb sides. Give `jamb_height`, or `left_jamb_height` and `right_jamb_height`. */
 export interface CasingRequest {
-  /** Jamb to jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The clear width, measured from the left jamb's inside face to the right jamb's. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_width: LengthText;
-  /** Jamb left showing beside the casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal: LengthText;
-  /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the casing, measured across its face from inner to outer edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_width: LengthText;
-  /** What the casing stands on. */
+  /** It says what the casing stands on. */
   bottom?: Bottom;
-  /** At the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The casing's thickness, measured from the wall to its face at the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_thickness?: LengthText;
-  /** Left under a door's legs. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap under a door's side casings, measured from the floor up to their ends. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   floor_clearance?: LengthText;
-  /** Mitered or butted. */
+  /** It says how the head casing meets the side casings: mitered, or butted on top of them. */
   head_style?: HeadStyle;
-  /** Stool top, sill jamb or floor to the underside of the head jamb. */
+  /** The height, measured from the stool's top, the sill jamb or the floor up to the underside of the head jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_height?: LengthText | null;
-  /** The same along the left jamb. */
+  /** The height along the left jamb, measured as `jamb_height` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left_jamb_height?: LengthText | null;
-  /** How far a butted head runs past the legs' outside edges. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** A butted head runs this far past the outside edge of each side casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   overhang?: LengthText;
-  /** Of plinth blocks under a door's legs, from the floor up. */
+  /** The height of plinth blocks under a door's side casings, measured from the floor up. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   plinth_height?: LengthText | null;
   /** The casing's name at the yard. A name on one line, not starting with a space. */
   profile?: string;
-  /** The same along the right jamb. */
+  /** The height along the right jamb, measured as `jamb_height` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right_jamb_height?: LengthText | null;
-  /** How lengths of the answer are rounded. */
+  /** It says how lengths of the answer are rounded. */
   rounding?: Rounding;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -157,13 +157,13 @@ export interface CasingRequest {
 
 /** What to know before starting: it informs and defers, and approves nothing. */
 export interface Caution {
-  /** A stable name for it. */
+  /** A stable name of the caution. */
   code: string;
-  /** The caution, in words. */
+  /** The caution in words. */
   text: string;
-  /** What it leans on. */
+  /** The source that the caution rests on. */
   source: string;
-  /** Marks of the openings it was raised for; empty for the whole house. */
+  /** The marks of the openings it was raised for; empty for the whole house. */
   applies_to: string[];
   /** The pieces it was raised for, where it bears on single cuts. */
   pieces: PieceName[];
@@ -174,9 +174,9 @@ export type Certainty = "confirmed" | "estimated" | "measured";
 
 /** What changed between two revisions. */
 export interface Changes {
-  /** The earlier one. */
+  /** The number of the earlier revision. */
   from_revision: number;
-  /** The later one. */
+  /** The number of the later revision. */
   to_revision: number;
   /** What was said of the house as a whole differently. */
   house: FieldChange[];
@@ -190,13 +190,13 @@ export interface Changes {
 
 /** A reading that the shape did not need, against what the others make of it. */
 export interface Check {
-  /** Its field. */
+  /** The field of `readings` that was checked. */
   reading: string;
-  /** As read. */
+  /** The value as the tape read it. */
   measured: string;
-  /** As the others have it. */
+  /** The value that the other readings give. */
   computed: string;
-  /** Measured less computed. */
+  /** The measured value less the computed one. */
   difference: string;
   /** Whether that is no more than a tape's, or an angle finder's, own error. */
   agrees: boolean;
@@ -204,35 +204,35 @@ export interface Check {
 
 /** Some of a schedule's openings. */
 export interface Chosen {
-  /** Every opening there is. */
+  /** True means every opening there is. */
   all?: boolean;
-  /** By their marks. */
+  /** The openings, by their marks. */
   openings?: string[];
-  /** Every opening of these rooms. */
+  /** The rooms of which every opening is meant. */
   rooms?: string[];
 }
 
 /** That somebody is about to cut a stick. */
 export interface Claim {
-  /** Who, or at which saw. A name on one line, not starting with a space. */
+  /** The name of who cuts it, or of the saw. A name on one line, not starting with a space. */
   by: string;
-  /** For how long; nobody else can cut the stick until then. */
+  /** The time that the claim lasts, in seconds; nobody else can cut the stick until then. */
   seconds?: number;
 }
 
 /** What is in the way, each to where the next thing begins; left out where nothing is. */
 export interface Clearances {
-  /** From the head jamb's underside up. */
+  /** The free space above, measured from the head jamb's underside up to the next thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   above?: LengthText | null;
-  /** From the stool's top, or the base, down. */
+  /** The free space below, measured from the stool's top, or the base, down to the next thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   below?: LengthText | null;
-  /** From the left jamb's inside face to a wall, a cabinet, another thing. */
+  /** The free space to the left, measured from the left jamb's inside face to a wall, a cabinet or another thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left?: LengthText | null;
-  /** From the left jamb's inside face to the next opening's jamb face. */
+  /** The distance from the left jamb's inside face to the jamb face of the next opening on the left. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left_neighbor?: LengthText | null;
-  /** From the right jamb's inside face. */
+  /** The free space to the right, measured from the right jamb's inside face to a wall, a cabinet or another thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right?: LengthText | null;
-  /** From the right jamb's inside face to the next opening's jamb face. */
+  /** The distance from the right jamb's inside face to the jamb face of the next opening on the right. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right_neighbor?: LengthText | null;
 }
 
@@ -240,31 +240,31 @@ export interface Clearances {
 export interface CompoundCut {
   /** The saw's table off a square cut. */
   miter_degrees: number;
-  /** The blade's tilt from upright. */
+  /** The saw is tilted this far from upright. */
   bevel_degrees: number;
 }
 
 /** The wood, the air its joints are made in, and what they will live through. */
 export interface Conditions {
-  /** The wood. */
+  /** The species of the wood. */
   species: Species;
-  /** Where the joint is made. */
+  /** The conditions in which the joint is made. */
   installed: Air;
   /** Each set of conditions it will live through. */
   seasons: Air[];
-  /** How the boards were sawn. */
+  /** It says how the boards were sawn from the log. */
   grain?: Grain;
-  /** The thermometer's. */
+  /** The scale of the thermometer: Celsius or Fahrenheit. */
   scale?: Scale;
 }
 
 /** A square block at each corner, at least as wide as the casing it ends. */
 export interface CornerBlock {
-  /** Of each face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of each face of the block, measured from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the block, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
 }
 
@@ -272,13 +272,13 @@ export interface CornerBlock {
 export interface CornerReading {
   /** The two sides that meet there, counterclockwise. */
   sides: [string];
-  /** The inside angle. */
+  /** The inside angle of the corner. */
   degrees: number;
   /** How far that is from 90; positive where it is wider. */
   off_square_degrees: number;
   /** The joint gap that cutting for a square corner would leave; null where the corner is far from square. */
   gap_if_square: string | null;
-  /** Where it lies. */
+  /** The place of the corner on the wall. */
   at: Point;
   /** The saw's setting for casing that leans, where its spring was given. */
   compound: CompoundCut | null;
@@ -302,25 +302,25 @@ export interface Corners {
 
 /** Readings of an opening that may be out of square, and the casing that is to go round it. */
 export interface CornersRequest {
-  /** What the tape read. */
+  /** The readings that the tape gave. */
   readings: Readings;
-  /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the casing, measured across its face from inner to outer edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_width: LengthText;
-  /** Jamb left showing beside the casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal: LengthText;
-  /** What the casing stands on. */
+  /** It says what the casing stands on. */
   bottom?: Bottom;
-  /** At the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The casing's thickness, measured from the wall to its face at the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_thickness?: LengthText;
-  /** The head's own, where it is not that of the legs. */
+  /** The head casing's own width, measured as `casing_width` is, where the two differ. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   head_casing_width?: LengthText | null;
   /** The casing's name at the yard. A name on one line, not starting with a space. */
   profile?: string;
-  /** How lengths of the answer are rounded. */
+  /** It says how lengths of the answer are rounded. */
   rounding?: Rounding;
   /** The angle between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and gives no bevel. */
   spring_degrees?: number | null;
-  /** The joint gap below which the opening is called square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The widest joint gap at which an opening is still called square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -328,27 +328,27 @@ export interface CornersRequest {
 
 /** A line of the whole-house view. */
 export interface CostLine {
-  /** Stock, waste, kept_offcut, consumable or labor. */
+  /** The category: stock, waste, kept_offcut, consumable or labor. */
   category: string;
   /** The profile, the material's code or the task. */
   name: string;
-  /** Of the whole house. An amount of money as decimal text with two places. */
+  /** The amount for the whole house. An amount of money as decimal text with two places. */
   amount: string;
-  /** Each opening's amount, in the order of `openings`; they add up to `amount`. */
+  /** The amount of each opening, in the order of `openings`; they add up to `amount`. */
   by_opening: string[];
 }
 
 /** The same money by line, by opening and by room: each view adds up to the same cent. */
 export interface CostSheet {
-  /** Of every amount. */
+  /** The currency of every amount. */
   currency: string;
   /** The whole house, by category; of what is in `unpriced` it holds nothing. */
   total: CostTotals;
-  /** By what it is spent on. */
+  /** The cost by what it is spent on. */
   lines: CostLine[];
-  /** By opening. */
+  /** The cost by opening. */
   openings: OpeningCost[];
-  /** By room. */
+  /** The cost by room. */
   rooms: RoomCost[];
   /** What had no price and so is not in the sum. */
   unpriced: Unpriced[];
@@ -356,17 +356,17 @@ export interface CostSheet {
 
 /** Amounts by category. */
 export interface CostTotals {
-  /** What is in pieces. An amount of money as decimal text with two places. */
+  /** The cost of the stock that is in pieces. An amount of money as decimal text with two places. */
   stock: string;
-  /** Kerfs, trims and short offcuts. An amount of money as decimal text with two places. */
+  /** The cost of kerfs, end trims and offcuts too short to keep. An amount of money as decimal text with two places. */
   waste: string;
-  /** Offcuts and lengths that are left. An amount of money as decimal text with two places. */
+  /** The cost of offcuts and lengths that are left. An amount of money as decimal text with two places. */
   kept_offcut: string;
-  /** Materials beside the sticks. An amount of money as decimal text with two places. */
+  /** The cost of the materials beside the sticks. An amount of money as decimal text with two places. */
   consumable: string;
-  /** Hands-on hours at the wages given. An amount of money as decimal text with two places. */
+  /** The cost of the hands-on hours at the wages given. An amount of money as decimal text with two places. */
   labor: string;
-  /** All of them. An amount of money as decimal text with two places. */
+  /** The sum of all categories. An amount of money as decimal text with two places. */
   total: string;
 }
 
@@ -375,7 +375,7 @@ export type CutKind = "bevel" | "compound" | "miter" | "square";
 
 /** A cut list: every opening's pieces, the sticks they come from, what to buy and what is left over. The sections that were not asked for are null. */
 export interface CutListAnswer {
-  /** Each opening's pieces. */
+  /** The openings, each with its pieces. */
   openings: OpeningAnswer[];
   /** The sticks of each profile and what is cut from each. */
   plans: ProfilePlan[];
@@ -389,7 +389,7 @@ export interface CutListAnswer {
   cost_later: string;
   /** Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of them. */
   later_unpriced: string[];
-  /** Of every amount. */
+  /** The currency of every amount. */
   currency: string;
   /** Whether no plan of any profile can be cheaper; false while a profile is unstocked. */
   proven: boolean;
@@ -397,17 +397,17 @@ export interface CutListAnswer {
   unstocked: string[];
   /** Profiles with stock from which nothing is cut. */
   unused_stock: string[];
-  /** What goes back on the rack. */
+  /** The offcuts that go back on the rack. */
   offcuts: LeftOver[];
-  /** What was assumed or left out. */
+  /** They say what was assumed or left out. */
   notes: string[];
-  /** What to know before starting. */
+  /** They say what to know before work starts. */
   cautions: Caution[];
   /** The cuts in the order to make them. */
   saw_order: SawOrder | null;
-  /** What to buy beside the sticks. */
+  /** The materials to buy beside the sticks. */
   materials: Materials | null;
-  /** Hands-on time, and drying waits. */
+  /** The hands-on time, and the drying waits. */
   hours: Hours | null;
   /** The money by line, by opening and by room. */
   cost_sheet: CostSheet | null;
@@ -415,29 +415,29 @@ export interface CutListAnswer {
 
 /** A house or a part of one: openings, the trim they name, and the stock to cut from. With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000 lengths on hand; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. A sheet as HTML, PDF or SVG shows at most 2,500 pieces. */
 export interface CutListRequest {
-  /** The trim its openings name. */
+  /** The trims that its openings name. */
   trim_specs: Record<string, Trim>;
-  /** Its openings. */
+  /** The openings of the house. */
   openings: HouseOpening[];
   /** Of every price; only repeated in the answer. ISO 4217 code. */
   currency?: string;
-  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
   /** Openings trimmed together, or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
   /** Sections of the answer that are only worked out when asked for. */
   include?: Section[];
-  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut of this length or longer is kept; it is measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
-  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the kerf: what one cut eats, measured from one side of the cut to the other. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
-  /** How lengths are rounded. */
+  /** It says how lengths are rounded. */
   rounding?: Rounding;
-  /** How the shop works. */
+  /** It says how the shop works. */
   shop?: Shop;
   /** What each profile can be cut from. */
   stock?: Stock[];
@@ -449,14 +449,15 @@ export interface CutListRequest {
 export interface CutStick {
   /** What sheets call it: a name stands for this one layout of one stick. */
   name: string;
-  /** From end to end. */
+  /** The length of the stick, measured from end to end. */
   length: MarkedLength;
+  /** True where it is a length on hand, false where it is one to buy. */
   on_hand: boolean;
-  /** What it costs. An amount of money as decimal text with two places. */
+  /** The price of the stick. An amount of money as decimal text with two places. */
   price: string;
-  /** From its left end to its right. */
+  /** The pieces that it gives, from its left end to its right. */
   pieces: PlacedPiece[];
-  /** What remains. */
+  /** The length that remains after the last cut, measured from there to the stick's end. */
   offcut: MarkedLength;
   /** Whether that goes back on the rack. */
   kept: boolean;
@@ -464,29 +465,29 @@ export interface CutStick {
 
 /** Sticks that were cut just as they were planned. */
 export interface CutSticks {
-  /** Their names, as sheets and plans have them. */
+  /** The names of the sticks, as sheets and plans have them. */
   sticks: string[];
-  /** Who cut them: needed for sticks that are claimed, by the name that claimed them. */
+  /** Who cut them: needed for sticks that are claimed, by the name that claimed them. A name on one line, not starting with a space. */
   by?: string | null;
 }
 
 /** What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall. */
 export interface Cutout {
-  /** From the piece's left end as it lies on the saw. */
+  /** The place of the cutout, measured from the piece's left end as it lies on the saw. */
   at: MarkedLength;
-  /** Along the piece. */
+  /** The length of the cutout, measured along the piece. */
   length: MarkedLength;
-  /** From the back edge at its left. */
+  /** The depth at the cutout's left end, measured from the back edge in. */
   depth: MarkedLength;
-  /** From the back edge at its right; None where it is the same. */
+  /** The depth at the cutout's right end, measured from the back edge in; null where it is the same. */
   end_depth: MarkedLength | null;
 }
 
 /** A stretch of a stick that no piece may touch. */
 export interface Defect {
-  /** From the stick's left end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The start of the defect, measured from the stick's left end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   start: LengthText;
-  /** From the stick's left end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The end of the defect, measured from the stick's left end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end: LengthText;
 }
 
@@ -495,75 +496,77 @@ export type Done = "cut" | "installed" | "spoiled";
 
 /** A door to be hung in a jamb made for it: the jamb's clear width and height follow from the door. The defaults are common practice. */
 export interface Door {
-  /** Of the door itself. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The door's own width, measured from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** Of the door itself. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The door's own height, measured from its bottom to its top. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   height: LengthText;
-  /** Bottom of the door to the bottom of its lowest hinge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The distance from the door's bottom up to the bottom of its lowest hinge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   bottom_hinge?: LengthText;
-  /** Left under the door. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap under the door, measured from the finished floor to the door's bottom. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   floor_gap?: LengthText;
-  /** Left between the door's top and the head jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap over the door, measured from its top to the underside of the head jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   head_gap?: LengthText;
-  /** Left between door and jamb at the hinges. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap at the hinges, measured from the door's edge to the jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   hinge_gap?: LengthText;
-  /** Of each. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length of each hinge, measured from top to bottom. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   hinge_length?: LengthText;
-  /** As seen from the room the trim is in. */
+  /** The side that the hinges are on, as seen from the room the trim is in. */
   hinge_side?: Hand;
-  /** How many. */
+  /** The number of hinges. */
   hinges?: number;
-  /** How deep the head jamb is let into the legs. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The head jamb is let this deep into each side jamb, measured from the side jamb's face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   housing?: LengthText;
-  /** Of the jamb stock, across the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the jamb stock, measured across the wall from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_depth?: LengthText;
-  /** Of the jamb stock. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the jamb stock, measured from face to face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_thickness?: LengthText;
   /** The jamb stock's name at the yard. A name on one line, not starting with a space. */
   profile?: string;
-  /** Of the framing, where it is to be checked. */
+  /** The height of the rough opening, measured from the floor to the underside of the header. Give it to have it checked. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   rough_height?: LengthText | null;
-  /** Of the framing, where it is to be checked. */
+  /** The width of the rough opening, measured from stud to stud. Give it to have it checked. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   rough_width?: LengthText | null;
-  /** Left between door and jamb at the strike. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap at the strike, measured from the door's edge to the jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   strike_gap?: LengthText;
-  /** Finished floor to the middle of the strike. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The height of the strike, measured from the finished floor to the strike's middle. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   strike_height?: LengthText;
-  /** Of the door itself. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The door's own thickness, measured from face to face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness?: LengthText;
-  /** Top of the door to the top of its top hinge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The distance from the door's top down to the top of its top hinge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   top_hinge?: LengthText;
 }
 
 /** The stop a door closes against. */
 export interface DoorStop {
-  /** Across its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the stop, measured across its face from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** Off the jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the stop, measured from the jamb out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** How its pieces meet. */
+  /** It says how the pieces of the stop meet at a corner. */
   corners?: BoxCorners;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
 }
 
 /** One end of a piece as the saw makes it. The piece lies face up with its outer edge (the long-point edge of a mitered piece) against the fence. */
 export interface End {
-  /** The end as installed: a leg's foot or head, else the side it meets (left, right, head 2). */
+  /** The end as installed: the foot or head of a side casing, else the side it meets (left, right, head 2). */
   at: string;
-  /** Which end of the piece that is as it lies on the saw. */
+  /** It says which end of the piece that is as it lies on the saw. */
   on_saw: Hand | (string & {});
-  /** Square, miter, bevel or compound. */
+  /** The kind of cut: square, miter, bevel or compound. */
   cut: CutKind | (string & {});
-  /** The saw's table off a square cut, never negative. */
+  /** The saw's table is turned this far off a square cut, never negative. */
   miter_degrees: number;
+  /** The side to which the front of the saw's table turns; null for a square table. */
   miter_direction: Hand | (string & {}) | null;
-  /** The blade's tilt from upright, never negative. */
+  /** The blade is tilted this far from upright, never negative. */
   bevel_degrees: number;
+  /** The side to which the top of the blade leans; null for an upright blade. */
   bevel_direction: Hand | (string & {}) | null;
-  /** "outer" where the long point is on the outer edge, "inner" where it is on the inner edge, "back" or "face" for a bevel, None for a square cut. */
+  /** "outer" where the long point is on the outer edge, "inner" where it is on the inner edge, "back" or "face" for a bevel, null for a square cut. */
   long_edge: string | null;
-  /** The notch at this end, None without one. */
+  /** The notch at this end; null without one. */
   notch: Notch | null;
 }
 
@@ -597,11 +600,11 @@ export interface FieldChange {
 
 /** A number that something was computed from. */
 export interface Figure {
-  /** What it is, in words. */
+  /** The name of the figure in words. */
   name: string;
-  /** How much, in `unit`. */
+  /** The amount, in `unit`. */
   value: number;
-  /** What it is counted in. */
+  /** The unit that it is counted in. */
   unit: string;
 }
 
@@ -611,9 +614,9 @@ export interface Finding {
   code: string;
   /** Where: left, right, head, sill, base, above or below; empty for a group's. */
   side: string;
-  /** What was found, in words. */
+  /** It says in words what was found. */
   detail: string;
-  /** How much it is. */
+  /** It says by how much. */
   amount: MarkedLength;
   /** What can be done about it, the least work first. */
   offers: Offer[];
@@ -623,7 +626,7 @@ export interface Finding {
 
 /** Which revision to go back to. */
 export interface GoBack {
-  /** Its number. */
+  /** The number of the revision to go back to. */
   revision: number;
 }
 
@@ -632,11 +635,11 @@ export type Grain = "flat_sawn" | "quarter_sawn";
 
 /** What became of the pieces that a group's openings share. */
 export interface GroupChange {
-  /** The group's. */
+  /** The mark of the group. */
   mark: string;
-  /** What became of it. */
+  /** It says what became of the group. */
   became: Became | (string & {});
-  /** Each of its pieces. */
+  /** The changes of its pieces, one for each. */
   pieces: PieceChange[];
 }
 
@@ -645,15 +648,15 @@ export type Hand = "left" | "right";
 
 /** A fillet under a butted head, or a cap over it. */
 export interface HeadStrip {
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile: string;
-  /** As seen from the room. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The height of the strip as seen from the room, measured from its bottom to its top. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   height: LengthText;
-  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The depth of the strip, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   depth: LengthText;
-  /** Square, or returned to the wall. */
+  /** It says how the ends are finished: square, or returned to the wall. */
   ends?: StripEnds;
-  /** How far it runs past the legs' outside edges. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The strip runs this far past the outside edge of each side casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   overhang?: LengthText;
 }
 
@@ -671,47 +674,47 @@ export type Holding = "piece" | "stick";
 
 /** A stool's own horns at this opening, where they are not the trim's: past the trim's outside edge. */
 export interface Horns {
-  /** The left one. */
+  /** The left horn's length, measured from the trim's outside edge to the stool's left end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left?: LengthText | null;
-  /** The right one. */
+  /** The right horn's length, measured from the trim's outside edge to the stool's right end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right?: LengthText | null;
 }
 
 /** Hands-on hours by task, and drying waits, which are nobody's work, apart from them. */
 export interface Hours {
-  /** All tasks together. */
+  /** The hours of all tasks together. */
   hands_on_hours: number;
-  /** Minutes by task. */
+  /** The minutes of each task. */
   tasks: Labor[];
-  /** All waits together. */
+  /** The hours of all waits together. */
   wait_hours: number;
-  /** Each wait, in order. */
+  /** The waits, in order. */
   waits: Wait[];
-  /** Every rate that was used. */
+  /** The rates that were used. */
   rates: Rate[];
 }
 
 /** A house or a part of one: openings, the trim they name, and what to cut from. With no stock, pieces are computed and no sticks. At most 50,000 pieces are worked out together, those of openings alike counted each, from at most 40,000 lengths on hand; their marks and profiles, each piece with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000. */
 export interface House {
-  /** The trim its openings name. */
+  /** The trims that its openings name. */
   trim_specs: Record<string, Trim>;
-  /** Its openings. */
+  /** The openings of the house. */
   openings: HouseOpening[];
   /** Of every price; only repeated in the answer. ISO 4217 code. */
   currency?: string;
-  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
   /** Openings trimmed together, or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
-  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut of this length or longer is kept; it is measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
-  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the kerf: what one cut eats, measured from one side of the cut to the other. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
-  /** How lengths are rounded. */
+  /** It says how lengths are rounded. */
   rounding?: Rounding;
-  /** How the shop works. */
+  /** It says how the shop works. */
   shop?: Shop;
   /** What each profile can be cut from. */
   stock?: Stock[];
@@ -721,17 +724,17 @@ export interface House {
 
 /** Some of a house's openings, trimmed together. */
 export interface HouseGroup {
-  /** The group's name. A name on one line, not starting with a space. */
+  /** The group's own name. A name on one line, not starting with a space. */
   mark: string;
-  /** Their marks, left to right. */
+  /** The marks of its openings, left to right. */
   openings: string[];
-  /** From each opening's right jamb face to the next one's left, left to right. */
+  /** Widths of wall between the openings, left to right, each measured from one opening's right jamb face to the next one's left. */
   gaps?: LengthText[] | null;
-  /** Each opening's head jamb underside over one level line, to be checked for being in line. */
+  /** Heights of the heads, one an opening, each measured from one level line up to the head jamb's underside; they are checked for being in line. */
   heads?: LengthText[] | null;
-  /** Places, from the first opening's left jamb face, over which a joint may fall (studs, mulls); where none is named, the middles of the gaps. */
+  /** Places over which a joint may fall (studs, mulls), each measured from the first opening's left jamb face; where none is named, the middles of the gaps. */
   solid?: LengthText[];
-  /** The longest stick for the shared stool; a longer one is scarfed. Left out where any length is to be had. */
+  /** The longest stick for the shared stool, measured from end to end; a longer stool is scarfed. Left out where any length is to be had. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   stock_length?: LengthText | null;
 }
 
@@ -739,35 +742,35 @@ export interface HouseGroup {
 export interface HouseOpening {
   /** What it is called in the house; part of each piece's name. A name on one line, not starting with a space. */
   mark: string;
-  /** What the tape read. */
+  /** The readings that the tape gave at this opening. */
   readings: Readings;
   /** The name of one of the house's trim specs. A name on one line, not starting with a space. */
   trim: string;
-  /** What the trim stands on. */
+  /** It says what the casing stands on. */
   bottom?: Bottom;
   /** How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it. */
   certainty?: Certainty;
-  /** How many are alike. */
+  /** The number of openings that are alike. */
   count?: number;
   /** Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released. */
   held?: boolean;
-  /** Its own, where they are not the trim's. */
+  /** The horns of this opening, where they are not the trim's. */
   horns?: Horns;
-  /** Its own, where they are not the trim's. */
+  /** The reveals of this opening, where they are not the trim's. */
   reveals?: Reveals;
   /** Where it is; money is told by room, too. */
   room?: string;
   /** What is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
-  /** The joint gap below which an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
   /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
   wall_answer?: WallAnswer;
   /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits?: Limits;
-  /** Its own, where pieces are ripped. */
+  /** The widths that pieces of this opening are ripped to. */
   widths?: Widths;
-  /** Leaves the trim's apron out. */
+  /** True leaves out the apron that the trim has. */
   without_apron?: boolean;
 }
 
@@ -777,9 +780,9 @@ export interface Imported {
   dry_run: boolean;
   /** The revision it made; the one that stands, when it made none. */
   revision: number;
-  /** Marks that are new. */
+  /** The marks that are new. */
   added: string[];
-  /** Marks whose opening changed. */
+  /** The marks whose opening changed. */
   updated: string[];
   /** How many were there already, just so. */
   unchanged: number;
@@ -791,51 +794,51 @@ export interface Imported {
 export interface ItemChanged {
   /** What kind of thing it is. */
   kind: "length" | "opening" | "piece" | "schedule" | (string & {});
-  /** Its id. */
+  /** The id of the thing. */
   id: string;
   /** The opening's mark, where it is an opening that stays. */
   mark: string | null;
-  /** Whether it went. */
+  /** True where the thing was removed. */
   gone: boolean;
 }
 
 /** Boards on the jamb's edge that bring it out to the wall. */
 export interface JambExtension {
-  /** Of the board. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the board, measured from face to face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** How the boards meet. */
+  /** It says how the boards meet at a corner. */
   corners?: BoxCorners;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
-  /** Jamb left showing inside the extension. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal?: LengthText;
 }
 
 /** What is said of a house as a whole. */
 export interface KeptHouse {
-  /** What the house is called. A name on one line, not starting with a space. */
+  /** The name of the house. A name on one line, not starting with a space. */
   name: string;
   /** Of every price; only repeated in the answer. ISO 4217 code. */
   currency?: string;
-  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
   /** Openings trimmed together, or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
-  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut of this length or longer is kept; it is measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
-  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the kerf: what one cut eats, measured from one side of the cut to the other. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
-  /** How lengths are rounded. */
+  /** It says how lengths are rounded. */
   rounding?: Rounding;
-  /** How the shop works. */
+  /** It says how the shop works. */
   shop?: Shop;
-  /** Anything about the site. Free text; may have several lines. */
+  /** A note about the site. Free text; may have several lines. */
   site_note?: string;
   /** What each profile can be cut from. */
   stock?: StockForSale[];
-  /** The trim its openings name. */
+  /** The trims that its openings name. */
   trim_specs?: Record<string, Trim>;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -843,33 +846,33 @@ export interface KeptHouse {
 
 /** Where labels lie on their sheet. */
 export interface LabelGrid {
-  /** Labels side by side. */
+  /** The number of labels side by side. */
   across: number;
-  /** Labels under one another. */
+  /** The number of labels under one another. */
   down: number;
-  /** Of one label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of one label, measured from its left to its right edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** Of one label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The height of one label, measured from its top to its bottom edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   height: LengthText;
-  /** From the sheet's left edge to the first label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The distance from the sheet's left edge to the first label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left: LengthText;
-  /** From the sheet's top edge to the first label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The distance from the sheet's top edge to the first label. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   top: LengthText;
-  /** Between labels side by side. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap between labels side by side, measured from one's right edge to the next one's left. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   gap_across?: LengthText;
-  /** Between labels under one another. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap between labels under one another, measured from one's bottom edge to the next one's top. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   gap_down?: LengthText;
 }
 
 /** A house, and the labels its pieces are to have. */
 export interface LabelsRequest {
-  /** The trim its openings name. */
+  /** The trims that its openings name. */
   trim_specs: Record<string, Trim>;
-  /** Its openings. */
+  /** The openings of the house. */
   openings: HouseOpening[];
   /** Of every price; only repeated in the answer. ISO 4217 code. */
   currency?: string;
-  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
   /** Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on A4. */
   grid?: LabelGrid | null;
@@ -877,17 +880,17 @@ export interface LabelsRequest {
   groups?: HouseGroup[];
   /** Sections of the answer that are only worked out when asked for. */
   include?: Section[];
-  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut of this length or longer is kept; it is measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
-  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the kerf: what one cut eats, measured from one side of the cut to the other. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
-  /** How lengths are rounded. */
+  /** It says how lengths are rounded. */
   rounding?: Rounding;
-  /** How the shop works. */
+  /** It says how the shop works. */
   shop?: Shop;
   /** Places on the first sheet that are used up. */
   skip?: number;
@@ -899,43 +902,43 @@ export interface LabelsRequest {
 
 /** Hands-on minutes of one task. */
 export interface Labor {
-  /** What is done. */
+  /** The task that is done. */
   task: Task | (string & {});
-  /** How much of it, in `unit`. */
+  /** The amount of work, in `unit`. */
   quantity: number;
   /** What it is counted in: openings, cuts, feet, square feet and so on. */
   unit: string;
-  /** How long it takes. */
+  /** The time that it takes, in minutes. */
   minutes: number;
   /** How the quantity was computed, in words. */
   rule: string;
-  /** Names of the rates it was computed at. */
+  /** The names of the rates it was computed at. */
   rates: string[];
-  /** Minutes of each opening. */
+  /** The minutes of each opening. */
   by_opening: Share[];
 }
 
 /** What goes back on the rack. */
 export interface LeftOver {
-  /** Its profile. */
+  /** The profile that the offcut is of. */
   profile: string;
-  /** Of each. */
+  /** The length of each offcut, measured from end to end. */
   length: MarkedLength;
-  /** How many. */
+  /** The number of such offcuts. */
   quantity: number;
 }
 
 /** A lot of lengths on hand, or on their way: of one profile, one length and one price. */
 export interface LengthOnHand {
-  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
   /** The profile's name, as trim specs and stock have it. A name on one line, not starting with a space. */
   profile: string;
-  /** Stretches no piece may touch. */
+  /** The stretches that no piece may touch. */
   defects?: Defect[];
   /** How many came or were found, all told. When left out, none of those that were ordered and, where nothing is said of an order, one. */
   delivered?: number | null;
-  /** What it is called, once in a schedule; the service names it where this is left out. */
+  /** What it is called, once in a schedule; the service names it where this is left out. A name on one line, not starting with a space. */
   lot?: string | null;
   /** Where it came from, or stands. Free text; may have several lines. */
   note?: string;
@@ -974,17 +977,17 @@ export type LengthState = "delivered" | "on_hand" | "ordered" | "used_up";
 
 /** The lengths that were read, in the order they came. */
 export interface LengthsAnswer {
-  /** One for each that was given. */
+  /** The answer has one for each length that was given. */
   lengths: LengthRead[];
 }
 
 /** A piece of stock on hand: used first where that is cheaper. */
 export interface LengthsOnHand {
-  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
   /** How many there are just so. */
   count?: number;
-  /** Stretches no piece may touch, on each of them. */
+  /** The stretches that no piece may touch, on each of them. */
   defects?: Defect[];
   /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
   price?: string;
@@ -992,9 +995,9 @@ export interface LengthsOnHand {
 
 /** Lengths to read. */
 export interface LengthsRequest {
-  /** Each as it was written down. */
+  /** The texts to read, each as it was written down. */
   lengths: LengthText[];
-  /** How to round them. */
+  /** It says how the answered lengths are rounded. */
   rounding?: Rounding;
   /** The unit of those that carry none; without it each must carry its own. */
   unit?: Unit | null;
@@ -1002,25 +1005,25 @@ export interface LengthsRequest {
 
 /** How far the wall may lie off the jamb's edge; beyond `plane` the jamb is extended. Common practice, no source. */
 export interface Limits {
-  /** Up to here the joint is caulked. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The joint is caulked where the wall lies no farther than this from the jamb's edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   caulk?: LengthText;
-  /** Up to here the wall is planed back or the casing back-beveled. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The wall is planed back, or the casing back-beveled, where the wall lies no farther than this from the jamb's edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   plane?: LengthText;
 }
 
 /** A change that was made. */
 export interface Made {
-  /** The schedule's revision it made. */
+  /** The number of the revision that the change made. */
   revision: number;
 }
 
 /** A layout mark on a piece. */
 export interface Mark {
-  /** What to mark, in the trade's words. */
+  /** It says what to mark, in the trade's words. */
   name: string;
-  /** Distance along the piece from its left end as it lies on the saw (from that end's farthest point). */
+  /** The distance along the piece, measured from the farthest point of its left end as it lies on the saw. */
   at: MarkedLength;
-  /** Distance from the outer edge, None for a mark right across. */
+  /** The distance across the piece, measured from its outer edge; null for a mark right across. */
   across: MarkedLength | null;
 }
 
@@ -1043,17 +1046,17 @@ export interface MarkedLength {
 
 /** What is used of a material, waste included, and the packages that cover it. */
 export interface Material {
-  /** A stable name, as in `packages`. */
+  /** A stable name of the material, as in `packages`. */
   code: string;
-  /** Its name in words. */
+  /** The name of the material in words. */
   name: string;
   /** How much is used, in `unit`. */
   quantity: number;
-  /** What it is counted in. */
+  /** The unit that it is counted in. */
   unit: string;
   /** The packages to buy. */
   bought: Bought[];
-  /** How it was computed, in words. */
+  /** It says in words how the amount was computed. */
   rule: string;
   /** The figures it was computed from. */
   from: Figure[];
@@ -1061,7 +1064,7 @@ export interface Material {
   rates: string[];
   /** How much of it is for each opening. */
   by_opening: Share[];
-  /** What to check. */
+  /** They say what to check. */
   notes: string[];
 }
 
@@ -1070,17 +1073,17 @@ export type MaterialCode = "abrasive" | "caulk" | "filler" | "glue" | "nails_10d
 
 /** What to buy beside the sticks. */
 export interface Materials {
-  /** Each material that is used. */
+  /** The materials that are used, one a line. */
   lines: Material[];
-  /** Every rate that was used. */
+  /** The rates that were used. */
   rates: Rate[];
 }
 
 /** Nails, glue, caulk, filler, primer, paint, shims, tape and abrasive, and what to beware of. */
 export interface MaterialsAnswer {
-  /** What to buy. */
+  /** These are the materials to buy. */
   materials: Materials;
-  /** What to know before starting. */
+  /** They say what to know before work starts. */
   cautions: Caution[];
 }
 
@@ -1093,11 +1096,11 @@ export interface Moved {
   name: string;
   /** What the wood comes to in them, percent. */
   moisture_content: number;
-  /** Of its width; negative where it shrank. */
+  /** The change of the piece's width; negative where it shrank. */
   change: string;
   /** The angle by which the miter stands open. */
   opens_degrees: number;
-  /** Width of that opening at its open end. */
+  /** The width of the gap that opens, measured at its open end. */
   gap: string;
   /** "short point" when the wood dried, "long point" when it took up moisture, empty when neither. */
   opens_at: string;
@@ -1107,35 +1110,35 @@ export interface Moved {
 
 /** How a mitered piece moves. Coefficients are averages of clear wood: one board may move half as much again. */
 export interface Movement {
-  /** When the joint was made, percent. */
+  /** The wood's moisture content when the joint was made, in percent. */
   installed_moisture_content: number;
-  /** Change per unit of width and per percent of moisture content. */
+  /** The change per unit of width and per percent of moisture content. */
   coefficient: number;
   /** The piece in each set of conditions. */
   seasons: Moved[];
-  /** The widest of all seasons. */
+  /** The widest gap that the joint opens to in any season. */
   widest_gap: string;
-  /** Where formulas and coefficients come from. */
+  /** The source of the formulas and coefficients. */
   source: string;
-  /** What to bear in mind. */
+  /** They say what to bear in mind. */
   notes: string[];
 }
 
 /** A mitered piece, the conditions its joint was made in, and those it will live through. */
 export interface MovementRequest {
-  /** The wood. */
+  /** The species of the wood. */
   species: Species;
-  /** Where the joint is made. */
+  /** The conditions in which the joint is made. */
   installed: Air;
   /** Each set of conditions it will live through. */
   seasons: Air[];
-  /** Of the piece, across its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the piece, measured from edge to edge across its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** How the boards were sawn. */
+  /** It says how the boards were sawn from the log. */
   grain?: Grain;
-  /** Its miter, off a square cut. */
+  /** The miter of the piece, measured off a square cut. */
   miter_degrees?: number;
-  /** The thermometer's. */
+  /** The scale of the thermometer: Celsius or Fahrenheit. */
   scale?: Scale;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -1143,33 +1146,33 @@ export interface MovementRequest {
 
 /** A house's schedule, with its openings and lengths on hand where they are known already; an export looks the same. */
 export interface NewSchedule {
-  /** What the house is called. A name on one line, not starting with a space. */
+  /** The name of the house. A name on one line, not starting with a space. */
   name: string;
   /** Of every price; only repeated in the answer. ISO 4217 code. */
   currency?: string;
-  /** Squared off each factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
   /** Openings trimmed together, or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
-  /** An offcut this long or longer is kept. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** An offcut of this length or longer is kept; it is measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
-  /** What one cut eats. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the kerf: what one cut eats, measured from one side of the cut to the other. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** What is on hand, or on its way. */
+  /** The lots that are on hand, or on their way. */
   lengths?: LengthOnHand[];
   /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
   /** In the order they are to be listed. */
   openings?: HouseOpening[];
-  /** How lengths are rounded. */
+  /** It says how lengths are rounded. */
   rounding?: Rounding;
-  /** How the shop works. */
+  /** It says how the shop works. */
   shop?: Shop;
-  /** Anything about the site. Free text; may have several lines. */
+  /** A note about the site. Free text; may have several lines. */
   site_note?: string;
   /** What each profile can be cut from. */
   stock?: StockForSale[];
-  /** The trim its openings name. */
+  /** The trims that its openings name. */
   trim_specs?: Record<string, Trim>;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -1177,31 +1180,31 @@ export interface NewSchedule {
 
 /** A horn's notch: what is sawn out of a stool's back corner so that the horn lies on the wall. */
 export interface Notch {
-  /** From the stool's back edge towards its nosing, at the jamb. */
+  /** The depth at the jamb, measured from the stool's back edge toward its nosing. */
   depth: MarkedLength;
-  /** From the stool's end towards its middle; the horn's own length. */
+  /** The length, measured from the stool's end toward its middle; it is the horn's own length. */
   length: MarkedLength;
-  /** The depth at the horn's end where the wall is out of plane; None where it is the same. */
+  /** The depth at the horn's end where the wall is out of plane, measured as `depth` is; null where it is the same. */
   end_depth: MarkedLength | null;
 }
 
 /** How the wall lies to the jamb's edge at one corner, where the casing's outside edge is to lie; neither where it is flush. */
 export interface OffPlane {
-  /** How far the wall stands past the jamb's edge. */
+  /** The wall stands this far past the jamb's edge, measured square to the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   proud?: LengthText | null;
-  /** How far the jamb's edge stands past the wall. */
+  /** The jamb's edge stands this far past the wall, measured square to the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   shy?: LengthText | null;
 }
 
 /** One of the trade's answers to a finding. */
 export interface Offer {
-  /** A stable name, "shorten_horn". */
+  /** A stable name of the offer, as "shorten_horn". */
   answer: string;
-  /** What it means, in words. */
+  /** It says in words what the offer means. */
   detail: string;
   /** The field that takes it up, a JSON pointer into the opening or, for what a group's openings have together, into the house; null where no one field does, as for caulk: `detail` then says what does. It was tried: with that value the answer comes without the finding, a group's once every opening of it that is offered one has its own. */
   field: string | null;
-  /** What to write there. */
+  /** The value to write in that field. */
   value: string | boolean | null;
   /** Lengths, and angles in degrees, that go with it, each by its name. */
   figures: Record<string, string>;
@@ -1213,9 +1216,9 @@ export interface OpenJoint {
   name: string;
   /** What the wood comes to in them, percent. */
   moisture_content: number;
-  /** Key of the piece on one side of it; null where no joint is mitered. */
+  /** The key of the piece on one side of it; null where no joint is mitered. */
   piece: string | null;
-  /** At the joint's open end. */
+  /** The width of the gap at the joint's open end. */
   gap: string;
   /** Which end that is, "short point" or "long point"; empty where nothing moved. */
   opens_at: string;
@@ -1227,9 +1230,9 @@ export interface OpenJoint {
 export interface OpeningAnswer {
   /** What it is called in the house. */
   mark: string;
-  /** Where it is. */
+  /** The room that the opening is in. */
   room: string;
-  /** How many are alike. */
+  /** The number of openings that are alike. */
   count: number;
   /** Every piece of its trim; left and right are a mirrored pair, each a piece of its own. */
   pieces: Piece[];
@@ -1237,7 +1240,7 @@ export interface OpeningAnswer {
   numbers: Record<string, number> | null;
   /** The joint gap left by taking its corners as square: zero where they are, or where their own angles were cut. */
   square_gap: string;
-  /** What was assumed. */
+  /** They say what was assumed. */
   notes: string[];
   /** What is in the way, out of plane or out of level; none has changed a size. */
   findings: Finding[];
@@ -1247,27 +1250,27 @@ export interface OpeningAnswer {
 
 /** What became of one opening. */
 export interface OpeningChange {
-  /** Its id. */
+  /** The id of the opening. */
   id: string;
-  /** Its mark, the later one. */
+  /** The mark of the opening; the later one where it changed. */
   mark: string;
   /** The mark it had before; null when it is new. */
   mark_before: string | null;
   /** With trim_changed only the trim spec it names was changed; with group_changed it began or ceased to share a stool. */
   became: Became | (string & {});
-  /** What was said of it differently. */
+  /** The readings that changed, each before and after. */
   readings: FieldChange[];
-  /** Each of its pieces. */
+  /** The changes of its pieces, one for each. */
   pieces: PieceChange[];
 }
 
 /** What an opening costs, all of its count together. */
 export interface OpeningCost {
-  /** The opening's mark. */
+  /** The mark of the opening. */
   opening: string;
-  /** Where it is. */
+  /** The room that the opening is in. */
   room: string;
-  /** What it costs, by category. */
+  /** The cost of the opening, by category. */
   amounts: CostTotals;
 }
 
@@ -1275,23 +1278,23 @@ export interface OpeningCost {
 export interface OpeningRequest {
   /** What it is called in the house; part of each piece's name. A name on one line, not starting with a space. */
   mark: string;
-  /** What the tape read. */
+  /** The readings that the tape gave at this opening. */
   readings: Readings;
-  /** What it is trimmed with. */
+  /** The trim that is put round the opening. */
   trim: Trim;
-  /** What the trim stands on. */
+  /** It says what the casing stands on. */
   bottom?: Bottom;
-  /** Its own, where they are not the trim's. */
+  /** The horns of this opening, where they are not the trim's. */
   horns?: Horns;
   /** The wood, and the air its joints will live through: the answer then says how far its miters open. */
   movement?: Conditions | null;
-  /** Its own, where they are not the trim's. */
+  /** The reveals of this opening, where they are not the trim's. */
   reveals?: Reveals;
-  /** How lengths of the answer are rounded. */
+  /** It says how lengths of the answer are rounded. */
   rounding?: Rounding;
   /** What is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
-  /** The joint gap below which an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -1299,9 +1302,9 @@ export interface OpeningRequest {
   wall_answer?: WallAnswer;
   /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits?: Limits;
-  /** Its own, where pieces are ripped. */
+  /** The widths that pieces of this opening are ripped to. */
   widths?: Widths;
-  /** Leaves the trim's apron out. */
+  /** True leaves out the apron that the trim has. */
   without_apron?: boolean;
 }
 
@@ -1313,13 +1316,13 @@ export interface Openings {
 
 /** One cut. */
 export interface Operation {
-  /** Its place in the sequence, counted from 1. */
+  /** The place of the cut in the sequence, counted from 1. */
   number: number;
-  /** Number of the setup it is made at. */
+  /** The number of the setup it is made at. */
   setup: number;
-  /** What is done. */
+  /** It says what is done. */
   kind: OperationKind | (string & {});
-  /** The stock that is cut. */
+  /** The profile of the stock that is cut. */
   profile: string;
   /** The stick's name; null for a piece without stock. */
   stick: string | null;
@@ -1361,13 +1364,13 @@ export type OrderKind = "opening_by_opening" | "setting_by_setting" | "stick_by_
 
 /** What one order comes to, by the shop's rates at the saw. */
 export interface OrderSum {
-  /** Which. */
+  /** It says which order this is. */
   order: OrderKind | (string & {});
-  /** At the saws, from the first stick picked up to the last piece labeled. */
+  /** The minutes at the saws, from the first stick picked up to the last piece labeled. */
   minutes: number;
   /** How much of that goes into setting them. */
   setting_minutes: number;
-  /** How many are made. */
+  /** The number of cuts made. */
   cuts: number;
   /** How often a stick is picked up. */
   pick_ups: number;
@@ -1379,53 +1382,53 @@ export interface OrderSum {
 
 /** Something sold. Without a price it is bought and costs nothing in the answer. */
 export interface Package {
-  /** What it holds. */
+  /** The material that it holds. */
   material: MaterialCode;
-  /** What it is called. A name on one line, not starting with a space. */
+  /** The name that it is sold under. A name on one line, not starting with a space. */
   name: string;
   /** How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, primer and paint in fluid ounces; tape in feet; abrasive in sheets. */
   size: number;
-  /** Of one. */
+  /** The price of one package. An amount of money as decimal text, at most two places. */
   price?: string | null;
 }
 
 /** One piece of trim. */
 export interface Piece {
-  /** What it is. */
+  /** It says which piece of the trim this is. */
   kind: PieceKind | (string & {});
-  /** Where it goes at the opening: left, right, head and so on; empty for a piece that has no side. */
+  /** The side of the opening that it goes to: left, right, head and so on; empty for a piece that has no side. */
   side: string;
-  /** The stock it is cut from. */
+  /** The name of the stock that it is cut from. */
   profile: string;
-  /** Length along the inner edge (short point to short point on a mitered head). */
+  /** The length along the inner edge, measured from short point to short point on a mitered head. */
   short_point: MarkedLength;
-  /** Length along the outer edge. */
+  /** The length of the piece along its outer edge, measured from tip to tip. */
   long_point: MarkedLength;
-  /** The length it takes from a stick: its farthest extent. */
+  /** The length that it takes from a stick, measured from its one farthest point to the other. */
   overall: MarkedLength;
-  /** Finished width across the face. */
+  /** The finished width, measured across the face from edge to edge. */
   width: MarkedLength;
-  /** Finished thickness. */
+  /** The finished thickness, measured from back to face. */
   thickness: MarkedLength;
-  /** Left and right end as it lies on the saw. */
+  /** The left and the right end as the piece lies on the saw. */
   ends: [End];
-  /** Width to rip it to, the wider end's where it tapers; null where the stock's own width is kept. */
+  /** The width to rip it to, measured from edge to edge at the wider end; null where the stock's own width is kept. */
   rip_width: MarkedLength | null;
-  /** What to mark along it before it is cut or installed. */
+  /** They say what to mark along it before it is cut or installed. */
   marks: Mark[];
-  /** How each of its figures was computed. */
+  /** They say how each of its figures was computed. */
   how: Step[];
   /** What the person should know of this piece. */
   notes: string[];
-  /** Its rip widths where they differ at its two ends; null where it is parallel. */
+  /** The rip widths where they differ at its two ends; null where it is parallel. */
   taper: Taper | null;
   /** What is sawn out of its back edge between its ends. */
   cutouts: Cutout[];
   /** How many there are, those of openings alike taken together. */
   quantity: number;
-  /** Its name in words. */
+  /** The name of the piece in words. */
   title: string;
-  /** Its name in its opening, by which it is named elsewhere. */
+  /** The name of the piece within its opening, by which it is named elsewhere. */
   key: string;
   /** The widest a miter of it can open or bind because `overall` was rounded, were all of the residual to fall on one joint. */
   joint_error: string;
@@ -1436,19 +1439,19 @@ export type PieceBecame = "altered" | "gone" | "longer" | "new" | "shorter" | "u
 
 /** What became of one piece of an opening. */
 export interface PieceChange {
-  /** The piece's key. */
+  /** The key of the piece. */
   piece: string;
   /** Longer and shorter go by what it takes of a stick, exactly. */
   became: PieceBecame | (string & {});
-  /** What it took of a stick. */
+  /** The length that the piece took of a stick; null where there was none. */
   before: MarkedLength | null;
-  /** What it takes. */
+  /** The piece as the later revision has it; null where it is gone. */
   after: MarkedLength | null;
-  /** The difference; negative when it became shorter. */
+  /** The length after less the length before; negative when the piece became shorter. */
   longer_by: MarkedLength | null;
-  /** How many there were. */
+  /** The number of such pieces before. */
   quantity_before: number;
-  /** How many there are. */
+  /** The number of such pieces afterwards. */
   quantity_after: number;
 }
 
@@ -1456,13 +1459,13 @@ export interface PieceChange {
 export interface PieceDone {
   /** Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it, `K1-4` or, of several alike, `L1-4.2`. */
   piece: string;
-  /** What was done. */
+  /** It says what was done. */
   state: Done;
   /** Which of several alike, counted from 1. */
   instance?: number;
-  /** Anything worth knowing. Free text; may have several lines. */
+  /** A note about the piece. Free text; may have several lines. */
   note?: string;
-  /** The opening's mark or id; may be left out where `piece` is the piece's number, which has it. */
+  /** The opening's mark or id; may be left out where `piece` is the piece's number, which has it. A name on one line, not starting with a space. */
   opening?: string | null;
   /** The id of the piece it was cut again from, where it was. */
   recut_from?: string | null;
@@ -1475,7 +1478,7 @@ export type PieceKind = "apron" | "apron_return" | "back_band" | "bottom_casing"
 export interface PieceName {
   /** The mark of the piece's opening. */
   opening: string;
-  /** The piece's key there. */
+  /** The key of the piece within its opening. */
   piece: string;
   /** Which of several alike, counted from 1. */
   instance: number;
@@ -1483,13 +1486,13 @@ export interface PieceName {
 
 /** Where a piece belongs. */
 export interface PieceNeeded {
-  /** The opening's mark. */
+  /** The mark of the opening. */
   opening: string;
-  /** Which part of it. */
+  /** The key of the piece within its opening. */
   piece: string;
-  /** Which of several alike. */
+  /** It says which of several alike, counted from 1. */
   instance: number;
-  /** What is needed there. */
+  /** The length that is needed there. */
   length: MarkedLength;
 }
 
@@ -1498,9 +1501,9 @@ export type PieceState = "cut" | "installed" | "spare" | "spoiled";
 
 /** The pieces asked for, and what was assumed. */
 export interface PiecesAnswer {
-  /** Each piece. */
+  /** The pieces, each with its length, its ends and how they were computed. */
   pieces: Piece[];
-  /** What was assumed. */
+  /** They say what was assumed. */
   notes: string[];
 }
 
@@ -1508,17 +1511,17 @@ export interface PiecesAnswer {
 export interface PlacedPiece {
   /** The mark of the piece's opening. */
   opening: string;
-  /** The piece's key there. */
+  /** The key of the piece within its opening. */
   piece: string;
   /** Which of several alike, counted from 1. */
   instance: number;
-  /** From the stick's left end to the piece's left-most point. */
+  /** The place of the piece, measured from the stick's left end to the piece's left-most point. */
   start: MarkedLength;
-  /** What it takes of the stick. */
+  /** The length that the piece takes of the stick, measured from tip to tip. */
   length: MarkedLength;
-  /** Whether it lies turned over. */
+  /** True where the piece lies turned over. */
   turned: boolean;
-  /** Whether it lies end for end. */
+  /** True where the piece lies end for end. */
   reversed: boolean;
   /** Whether it shares its left cut with the piece before. */
   shares_cut: boolean;
@@ -1532,41 +1535,41 @@ export interface PlanAsked {
 
 /** A plan in a list. */
 export interface PlanLine {
-  /** Its number; the schedule's plans are counted from 1. */
+  /** The number of the plan; the schedule's plans are counted from 1. */
   number: number;
   /** Whether it is the plan of what the schedule is now. */
   stands: boolean;
-  /** When it was made. RFC 3339, in UTC. */
+  /** The time at which the plan was made. RFC 3339, in UTC. */
   made_at: string;
-  /** When something was first printed or cut from it; null while nothing was. Such a plan is kept; of the others the oldest go. */
+  /** When something was first printed or cut from it; null while nothing was. Such a plan is kept; of the others the oldest go. RFC 3339, in UTC. */
   used_at: string | null;
   /** How long was allowed for the search; 0 took the first plan that was found. */
   planning_seconds: number;
-  /** Of the sticks that were left to cut when it was made. An amount of money as decimal text with two places. */
+  /** The cost of the sticks that were left to cut when it was made. An amount of money as decimal text with two places. */
   cost: string;
-  /** No plan of them costs less. An amount of money as decimal text with two places. */
+  /** A lower bound: no plan of them costs less. An amount of money as decimal text with two places. */
   bound: string;
   /** How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text with two places. */
   above: string;
-  /** Whether no plan can be cheaper. */
+  /** True where it is proven that no plan is cheaper. */
   proven: boolean;
 }
 
 /** How good the sticks of one profile are. */
 export interface PlannedSticks {
-  /** Whose sticks. */
+  /** The profile whose sticks these are. */
   profile: string;
-  /** Their names, in the order they come to the saw. */
+  /** The names of the sticks, in the order they come to the saw. */
   sticks: string[];
-  /** Of them all. An amount of money as decimal text with two places. */
+  /** The cost of all of them. An amount of money as decimal text with two places. */
   cost: string;
-  /** No plan costs less. An amount of money as decimal text with two places. */
+  /** A lower bound: no plan costs less than this. An amount of money as decimal text with two places. */
   bound: string;
   /** What found it: first_fit, columns or branching. */
   method: string;
   /** Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out first, or there was not the memory for it. */
   stopped: "clock" | "effort" | "memory" | "proven" | (string & {});
-  /** How long the search took. */
+  /** The time that the search took, in seconds. */
   seconds: number;
   /** Openings that were to come from one stick each and that no stick can hold. */
   split_openings: string[];
@@ -1574,21 +1577,21 @@ export interface PlannedSticks {
 
 /** Plinth blocks under a door's legs. */
 export interface Plinth {
-  /** Across the face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of each plinth block, measured across its face from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** From the floor up. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The height of each plinth block, measured from the floor up. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   height: LengthText;
-  /** Off the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of each plinth block, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
 }
 
 /** A place on the wall, from the base's left inside corner. */
 export interface Point {
-  /** Along the base. */
+  /** The distance from the base's left inside corner along the base. */
   x: string;
-  /** Square to it. */
+  /** The distance from the base, square to it. */
   y: string;
 }
 
@@ -1598,9 +1601,9 @@ export interface ProblemBody {
   type: string;
   /** The kind of problem, in a few words. */
   title: string;
-  /** The HTTP status, again. */
+  /** The HTTP status of the answer, repeated. */
   status: number;
-  /** What happened this time. */
+  /** It says what happened this time. */
   detail: string;
   /** The path that was asked for. */
   instance: string;
@@ -1612,13 +1615,13 @@ export interface ProblemBody {
 
 /** One profile's sticks. */
 export interface ProfilePlan {
-  /** Its name. */
+  /** The name of the profile. */
   profile: string;
-  /** Each stick by itself, as they come to the saw. */
+  /** The sticks, each by itself, as they come to the saw. */
   sticks: CutStick[];
-  /** Of them all. An amount of money as decimal text with two places. */
+  /** The cost of all its sticks. An amount of money as decimal text with two places. */
   cost: string;
-  /** No plan costs less than this. An amount of money as decimal text with two places. */
+  /** A lower bound: no plan costs less than this. An amount of money as decimal text with two places. */
   bound: string;
   /** How far `cost` may be from the cheapest, as a share of it; 0 is proven. */
   gap: number;
@@ -1628,7 +1631,7 @@ export interface ProfilePlan {
   method: string;
   /** Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out first, or there was not the memory for it. */
   stopped: "clock" | "effort" | "memory" | "proven" | (string & {});
-  /** How long the search took. */
+  /** The time that the search took, in seconds. */
   seconds: number;
   /** Openings that were to come from one stick each and that no stick can hold. */
   split_openings: string[];
@@ -1636,78 +1639,137 @@ export interface ProfilePlan {
 
 /** A rate that was reckoned with, and where it comes from. */
 export interface Rate {
-  /** Its field in the shop's `rates`. */
+  /** The name of its field in the shop's `rates`. */
   name: string;
-  /** How much, in `unit`. */
+  /** The amount, in `unit`. */
   value: number;
-  /** In, mil, percent, each, ft2, s, min, h or penny. */
+  /** The unit: in, mil, percent, each, ft2, s, min, h or penny. */
   unit: string;
   /** Where it comes from: a published source, common practice, or the caller. */
   source: string;
-  /** What it is, in words. */
+  /** It says in words what the rate is. */
   says: string;
 }
 
 /** The shop's own rates; the answer names the source of each rate it used. */
 export interface Rates {
+  /** The time to swing the saw to an angle off its detents; 12 s when left out (common practice, no source). */
   angle_seconds?: number | null;
+  /** The time to tilt the blade; 15 s when left out (common practice, no source). */
   bevel_seconds?: number | null;
+  /** The number of nails in a plinth or corner block; 4 when left out (common practice, no source). */
   block_nails?: number | null;
+  /** The time to carry a piece to another saw, or back to one; 15 s when left out (common practice, no source). */
   carry_seconds?: number | null;
+  /** The depth that the bead goes into that gap; 1/8 in when left out (common practice, no source). */
   caulk_depth?: LengthText | null;
+  /** The leg of the triangular bead in the corner of casing and wall; 3/16 in when left out (common practice, no source). */
   caulk_fillet?: LengthText | null;
+  /** The width of the gap behind it that the bead fills; 1/16 in when left out (common practice, no source). */
   caulk_gap?: LengthText | null;
+  /** The time to caulk 1 ft; 0.3 min when left out (common practice, no source). */
   caulk_minutes?: number | null;
+  /** The wait until caulk can be painted; 1 h when left out (common practice, no source; the label rules). */
   caulk_wait?: number | null;
+  /** The share of the caulk that is left in tube and nozzle; 10% when left out (common practice, no source). */
   caulk_waste?: number | null;
+  /** The number of nails across a mitered corner; 2 when left out (common practice, no source). */
   corner_nails?: number | null;
+  /** The time to make a cut; 5 s when left out (common practice, no source). */
   cut_seconds?: number | null;
+  /** The time to swing the saw to a detent; 4 s when left out (common practice, no source). */
   detent_seconds?: number | null;
+  /** The thickness of the wall's face, from the studs to the room; 1/2 in when left out (common practice, no source). */
   drywall?: LengthText | null;
+  /** The time to set a rip fence; 60 s when left out (common practice, no source). */
   fence_seconds?: number | null;
+  /** The time to fill and sand a hole; 0.15 min when left out (common practice, no source). */
   fill_minutes?: number | null;
+  /** The wait until filler can be sanded; 1 h when left out (common practice, no source; the label rules). */
   filler_wait?: number | null;
+  /** The share of the filler that is left proud, sanded off or dried up; 100% when left out (common practice, no source). */
   filler_waste?: number | null;
+  /** The time to put the last coat on 1 ft2, at the wall; 1.5 min when left out (common practice, no source). */
   final_coat_minutes?: number | null;
+  /** The thickness of the wet film on mitered joints and returns; 6 mil when left out (common practice, no source). */
   glue_film?: number | null;
+  /** The share of the glue that is squeezed out and wiped off; 50% when left out (common practice, no source). */
   glue_waste?: number | null;
+  /** The depth of the hole over a set nail; 1/8 in when left out (common practice, no source). */
   hole_depth?: LengthText | null;
+  /** The width across the hole over a set nail; 1/8 in when left out (common practice, no source). */
   hole_width?: LengthText | null;
+  /** The nail's size for what goes into the jamb; 0 takes the shortest that reaches; 0 penny when left out (common practice, no source). */
   inner_nail?: 0 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | null;
+  /** The time to fit a piece at the wall; 5 min when left out (common practice, no source). */
   install_minutes?: number | null;
+  /** The least depth that a nail goes into the jamb's edge; 3/4 in when left out (common practice, no source; gives casing of 5/8 to 3/4 in the 4d nails of NAVEDTRA 14044). */
   jamb_penetration?: LengthText | null;
+  /** The time to tick and label a piece; 5 s when left out (common practice, no source). */
   label_seconds?: number | null;
+  /** The time to measure and mark a length; 10 s when left out (common practice, no source). */
   mark_seconds?: number | null;
+  /** The time to measure an opening; 10 min when left out (common practice, no source). */
   measure_minutes?: number | null;
+  /** The distance from a piece's end to its first nail; 3 in when left out (common practice, no source). */
   nail_end_distance?: LengthText | null;
+  /** The time to drive and set a nail; 0.2 min when left out (common practice, no source). */
   nail_minutes?: number | null;
+  /** The distance from nail to nail along casing and apron; 16 in when left out (NAVEDTRA 14044: casing nailed in pairs about 16 in apart). */
   nail_spacing?: LengthText | null;
+  /** The share of the nails that is bent or dropped; 10% when left out (common practice, no source). */
   nail_waste?: number | null;
+  /** The time to saw out a notch at one end; 90 s when left out (common practice, no source). */
   notch_seconds?: number | null;
+  /** The nail's size for what goes into studs; 0 takes the shortest that reaches; 0 penny when left out (common practice, no source). */
   outer_nail?: 0 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | null;
+  /** The number of coats of paint on faces and edges; 2 when left out (common practice, no source). */
   paint_coats?: number | null;
+  /** The thickness of the dry film of one coat of paint; 1.4 mil when left out (common practice, no source; the label rules). */
   paint_film?: number | null;
+  /** The time to put one coat on 1 ft2, bundled on the bench; 1 min when left out (common practice, no source). */
   paint_minutes?: number | null;
+  /** The solids of the paint by volume; 35% when left out (common practice, no source; the label rules). */
   paint_solids?: number | null;
+  /** The wait between coats of paint, and after the last; 4 h when left out (common practice, no source; the label rules). */
   paint_wait?: number | null;
+  /** The share of the paint that is left in brush, roller and can; 15% when left out (common practice, no source). */
   paint_waste?: number | null;
+  /** The number of coats of primer on the backs; 0 when left out (common practice, no source). */
   painted_backs?: number | null;
+  /** The time to pick up a long stick and put it down; 20 s when left out (common practice, no source). */
   pick_up_seconds?: number | null;
+  /** The number of coats of primer on faces and edges; 1 when left out (common practice, no source). */
   primer_coats?: number | null;
+  /** The thickness of the dry film of one coat of primer; 1.5 mil when left out (common practice, no source; the label rules). */
   primer_film?: number | null;
+  /** The solids of the primer by volume; 35% when left out (common practice, no source; the label rules). */
   primer_solids?: number | null;
+  /** The wait until primer can be sanded; 2 h when left out (common practice, no source; the label rules). */
   primer_wait?: number | null;
+  /** The developed width of a molded face, as a share of its flat width; 110% when left out (common practice, no source). */
   profile_girth?: number | null;
+  /** The time to rip 1 ft; 0.5 min when left out (common practice, no source). */
   rip_minutes?: number | null;
+  /** The time to rout 1 ft of a stool's nosing; 1 min when left out (common practice, no source). */
   rout_minutes?: number | null;
+  /** The number of sandings before the first coat and between coats; 2 when left out (common practice, no source). */
   sandings?: number | null;
+  /** The area sanded with one sheet; 40 ft2 when left out (common practice, no source). */
   sheet_area?: number | null;
+  /** The space from a door's jamb to the stud, packed with shims; 1/2 in when left out (common practice, no source). */
   shim_space?: LengthText | null;
+  /** The number of tapered shims under stool and jamb; 4 when left out (common practice, no source). */
   shims_per_opening?: number | null;
+  /** The time to make a careful cut of a short piece; 20 s when left out (common practice, no source). */
   short_cut_seconds?: number | null;
+  /** The distance from nail to nail along the stool; 12 in when left out (common practice, no source). */
   stool_nail_spacing?: LengthText | null;
+  /** The time to set a stop block; 30 s when left out (common practice, no source). */
   stop_seconds?: number | null;
+  /** The least depth that a nail goes into stud or sill; 3/4 in when left out (common practice, no source; gives casing of 5/8 to 3/4 in the 6d nails of NAVEDTRA 14044). */
   stud_penetration?: LengthText | null;
+  /** The share of the tape that goes to overlaps and corners; 10% when left out (common practice, no source). */
   tape_waste?: number | null;
 }
 
@@ -1715,57 +1777,57 @@ export interface Rates {
 export interface Readings {
   /** The interior angles, the base's right-hand corner first; a triangle needs none. */
   angles?: number[] | null;
-  /** At the bottom left corner. */
+  /** The inside angle of the bottom left corner. Degrees, inside the opening. */
   bottom_left_angle?: number | null;
-  /** At the bottom right corner. */
+  /** The inside angle of the bottom right corner. Degrees, inside the opening. */
   bottom_right_angle?: number | null;
-  /** What is in the way. */
+  /** They say what is in the way, and how far off it is. */
   clearances?: Clearances;
-  /** The farthest that the middle of such a piece may lie from the true curve. */
+  /** The middle of such a piece may lie this far from the true curve, and no farther. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   departure?: LengthText | null;
-  /** Bottom left to top right, inside corner to inside corner. */
+  /** The diagonal, measured from the bottom left inside corner to the top right one. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   diagonal_from_bottom_left?: LengthText | null;
-  /** Bottom right to top left, inside corner to inside corner. */
+  /** The diagonal, measured from the bottom right inside corner to the top left one. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   diagonal_from_bottom_right?: LengthText | null;
-  /** A door to be hung here. */
+  /** The door that is to be hung here. */
   door?: Door | null;
   /** How many straight pieces a curved head is made of. */
   head_pieces?: number | null;
-  /** Jamb to jamb at the top. */
+  /** The clear width at the top, measured from the left jamb's inside face to the right jamb's. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   head_width?: LengthText | null;
-  /** Wall face back to the sash stop where the stool's back edge lands. */
+  /** The depth, measured from the wall's face back to the sash stop, where the stool's back edge lands. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_depth?: LengthText | null;
-  /** Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a curve, and left out where the curve stands on the base. */
+  /** The height, measured from the stool's top, the sill jamb or the floor up to the underside of the head jamb, or to the springing of a curve. Left out where the curve stands on the base. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_height?: LengthText | null;
-  /** Of the jamb's edge, on which reveal and casing must find room. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the jamb, measured across its edge, on which reveal and casing must find room. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_thickness?: LengthText;
-  /** Jamb to jamb, at the bottom. */
+  /** The clear width, measured at the bottom from the left jamb's inside face to the right jamb's. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_width?: LengthText | null;
-  /** Widths of the joined units, left to right, each between jamb faces. */
+  /** The widths of the joined units, left to right, each measured from one jamb's inside face to the other's. */
   joined_widths?: LengthText[] | null;
-  /** The same at the left jamb. */
+  /** The depth at the left jamb, measured as `jamb_depth` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left_depth?: LengthText | null;
-  /** The depth at the left horn's end. */
+  /** The depth at the left horn's end, measured as `jamb_depth` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left_horn_depth?: LengthText | null;
-  /** The same along the left jamb. */
+  /** The height along the left jamb, measured as `jamb_height` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left_jamb_height?: LengthText | null;
-  /** Of the mulls between them, left to right, each between jamb faces. */
+  /** The widths of the mulls between the units, left to right, each measured from one unit's jamb face to the next one's. */
   mull_widths?: LengthText[] | null;
-  /** The same at the right jamb. */
+  /** The depth at the right jamb, measured as `jamb_depth` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right_depth?: LengthText | null;
-  /** The depth at the right horn's end. */
+  /** The depth at the right horn's end, measured as `jamb_depth` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right_horn_depth?: LengthText | null;
-  /** The same along the right jamb. */
+  /** The height along the right jamb, measured as `jamb_height` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right_jamb_height?: LengthText | null;
-  /** From the springing line up to the top of a curved head. */
+  /** The rise of a curved head, measured from the springing line up to the top of the curve. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   rise?: LengthText | null;
-  /** Every side's length, counterclockwise from the base as seen from the room. */
+  /** The lengths of all sides, counterclockwise from the base as seen from the room, each measured from inside corner to inside corner. */
   sides?: LengthText[] | null;
-  /** Out of level; left out where it is level. */
+  /** It says how the sill is out of level; left out where it is level. */
   sill?: SillLevel | null;
-  /** At the top left corner. */
+  /** The inside angle of the top left corner. Degrees, inside the opening. */
   top_left_angle?: number | null;
-  /** At the top right corner. */
+  /** The inside angle of the top right corner. Degrees, inside the opening. */
   top_right_angle?: number | null;
   /** How the wall lies to the jamb's edge at every corner, in the order of `angles`. */
   wall?: OffPlane[] | null;
@@ -1783,29 +1845,29 @@ export interface Released {
 
 /** Each side's own reveal, where it is not the trim's: the jamb left showing from its inside face to the casing. */
 export interface Reveals {
-  /** Under the head casing. */
+  /** The reveal under the head casing, measured from the head jamb's underside up to the casing's lower edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   head?: LengthText | null;
-  /** On the left jamb. */
+  /** The reveal on the left jamb, measured from the jamb's inside face to the casing's inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left?: LengthText | null;
-  /** On the right jamb. */
+  /** The reveal on the right jamb, measured from the jamb's inside face to the casing's inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right?: LengthText | null;
-  /** Above a picture frame's bottom casing. */
+  /** The reveal above a picture frame's bottom casing, measured from the sill jamb's face down to the casing's upper edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   sill?: LengthText | null;
 }
 
 /** One write to a schedule. */
 export interface Revision {
-  /** Counts from 1; the latest is the schedule as it stands. */
+  /** The number of the revision, counted from 1; the latest is the schedule as it stands. */
   number: number;
-  /** When. RFC 3339, in UTC. */
+  /** The time of the write. RFC 3339, in UTC. */
   at: string;
   /** The name of the key that wrote. */
   who: string;
   /** The id of that key; null where no keys are made. */
   key_id: string | null;
-  /** What was done. */
+  /** It says what was done. */
   action: string;
-  /** The reason that was given. */
+  /** The reason that was given for it. */
   why: string;
   /** Covers everything that was ever written to the schedule, up to this revision. */
   digest: string;
@@ -1813,31 +1875,31 @@ export interface Revision {
 
 /** One write to a schedule, with all it wrote. */
 export interface RevisionDetail {
-  /** Counts from 1; the latest is the schedule as it stands. */
+  /** The number of the revision, counted from 1; the latest is the schedule as it stands. */
   number: number;
-  /** When. RFC 3339, in UTC. */
+  /** The time of the write. RFC 3339, in UTC. */
   at: string;
   /** The name of the key that wrote. */
   who: string;
   /** The id of that key; null where no keys are made. */
   key_id: string | null;
-  /** What was done. */
+  /** It says what was done. */
   action: string;
-  /** The reason that was given. */
+  /** The reason that was given for it. */
   why: string;
   /** Covers everything that was ever written to the schedule, up to this revision. */
   digest: string;
-  /** Each thing once. */
+  /** The things that were written, each once. */
   wrote: ItemChanged[];
 }
 
 /** What a room costs: the sum of its openings. */
 export interface RoomCost {
-  /** Its name; may be empty. */
+  /** The name of the room; it may be empty. */
   room: string;
   /** How many it has, those alike counted each. */
   openings: number;
-  /** What it costs, by category. */
+  /** The cost of the room, by category. */
   amounts: CostTotals;
 }
 
@@ -1860,9 +1922,9 @@ export interface Saw {
   detents?: number[] | null;
   /** The most that the saw's table turns off a square cut, degrees. */
   sharpest_miter?: number;
-  /** The shortest workpiece held by hand. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The shortest workpiece that is held by hand at the saw, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   smallest_held?: LengthText;
-  /** The shortest pushed through the table saw by hand. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The shortest workpiece that is pushed through the table saw by hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   smallest_ripped?: LengthText;
 }
 
@@ -1870,7 +1932,7 @@ export interface Saw {
 export interface SawOrder {
   /** Which order it is: the one asked for, or else the quickest of three. */
   order: OrderKind | (string & {});
-  /** Why it is that one, in words. */
+  /** It says in words why it is that order. */
   why: string;
   /** How many cuts there are: as many as operations, and as the hours reckon with. */
   cuts: number;
@@ -1878,11 +1940,11 @@ export interface SawOrder {
   orders: OrderSum[];
   /** Returns that are cut from another stick than their apron or stool: theirs has no room for them, or moving them would change what is kept of a stick. */
   apart: PieceName[];
-  /** Each tool setting, in order. */
+  /** The settings of the tools, in order. */
   setups: Setup[];
-  /** Each cut, in order. */
+  /** The cuts, in order. */
   operations: Operation[];
-  /** What the minutes were reckoned with. */
+  /** The rates that the minutes were computed with. */
   rates: Rate[];
 }
 
@@ -1891,19 +1953,19 @@ export type Scale = "celsius" | "fahrenheit";
 
 /** A schedule in a list. */
 export interface ScheduleLine {
-  /** Its id. */
+  /** The id of the schedule. */
   id: string;
-  /** What the house is called. */
+  /** The name of the house. */
   name: string;
   /** The number of its latest revision. */
   revision: number;
   /** How many openings it has; alike ones under one mark are one. */
   opening_count: number;
-  /** When it was made. RFC 3339, in UTC. */
+  /** The time at which it was made. RFC 3339, in UTC. */
   created_at: string;
-  /** When it was last changed. RFC 3339, in UTC. */
+  /** The time at which it was last changed. RFC 3339, in UTC. */
   updated_at: string;
-  /** When it was archived; null when it is not. */
+  /** When it was archived; null when it is not. RFC 3339, in UTC. */
   archived_at: string | null;
 }
 
@@ -1912,41 +1974,43 @@ export type Section = "cost" | "hours" | "materials" | "saw_order";
 
 /** How a tool is set. Two cuts at equal settings need one setup. */
 export interface Setting {
-  /** What is set. */
+  /** The tool that is set. */
   tool: Tool | (string & {});
+  /** The side to which the front of the saw's table turns; null for a square table. */
   miter_direction: Hand | (string & {}) | null;
-  /** How far the table is turned off a square cut, to the step of the saw's scale. */
+  /** The table is turned this far off a square cut, to the step of the saw's scale. */
   miter_degrees: number;
+  /** The side to which the top of the blade leans; null for an upright blade. */
   bevel_direction: Hand | (string & {}) | null;
-  /** How far the blade is tilted from upright, to the step of the saw's scale. */
+  /** The blade is tilted this far from upright, to the step of the saw's scale. */
   bevel_degrees: number;
-  /** From the blade to the stop block; null for a cut to a mark or to a corner. */
+  /** The distance from the blade to the stop block; null for a cut to a mark or to a corner. */
   stop: MarkedLength | null;
-  /** From the rip fence to the blade, at the wider end of a taper; null where nothing is ripped. */
+  /** The distance from the rip fence to the blade, at the wider end of a taper; null where nothing is ripped. */
   fence: MarkedLength | null;
   /** Widths at the left and at the right end as the piece lies, ripped on a taper jig; null where it is parallel. */
   taper: [MarkedLength] | null;
-  /** From the stool's back edge in; null where nothing is notched. */
+  /** The depth of the notch, measured from the stool's back edge in; null where nothing is notched. */
   notch_depth: MarkedLength | null;
-  /** From the stool's end in. */
+  /** The length of the notch, measured from the stick's end in. */
   notch_length: MarkedLength | null;
-  /** From the back edge in at the horn's end, where that is another depth. */
+  /** The depth at the horn's end, measured from the back edge in, where that is another depth. */
   notch_end_depth: MarkedLength | null;
 }
 
 /** A tool set once. */
 export interface Setup {
-  /** Counted from 1. */
+  /** The number of the setup, counted from 1. */
   number: number;
-  /** How it is set. */
+  /** It says how the tool is set. */
   setting: Setting;
-  /** How many are made so. */
+  /** The number of operations made so. */
   operations: number;
 }
 
 /** One opening's part of a quantity, all of its count together. */
 export interface Share {
-  /** The opening's mark. */
+  /** The mark of the opening. */
   opening: string;
   /** How much, in the unit of the whole. */
   quantity: number;
@@ -1954,17 +2018,17 @@ export interface Share {
 
 /** A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone. */
 export interface SheetContents {
-  /** What the sheet is. */
+  /** It says which sheet this is. */
   name: string;
-  /** At its head. */
+  /** The title at the sheet's head. */
   title: string;
-  /** Whose house it is. */
+  /** The name of the house. */
   house: string;
   /** Which plan its sticks are from and how good that is; empty where it shows none. */
   plan: string;
-  /** Every table, in order. */
+  /** The tables of the sheet, in order. */
   tables: TableContents[];
-  /** Cautions and notes, in order. */
+  /** The cautions and notes of the sheet, in order. */
   notes: string[];
   /** Each label's texts, on a sheet of labels. */
   labels: string[][];
@@ -1978,11 +2042,11 @@ export interface Shop {
   order?: OrderKind | null;
   /** What is sold and at which price; a material named here is bought in these alone, up to four of each. */
   packages?: Package[];
-  /** Its own, where they are not the usual ones. */
+  /** The rates of the shop, where they are not the usual ones. */
   rates?: Rates;
-  /** Its limits at the saw. */
+  /** The limits of the shop at the saw. */
   saw?: Saw;
-  /** What an hour of work costs. */
+  /** They say what an hour of work costs. */
   wages?: Wages;
 }
 
@@ -1991,9 +2055,9 @@ export type SillAnswer = "shim" | "tapered_shim";
 
 /** A sill out of level. */
 export interface SillLevel {
-  /** The end that lies low. */
+  /** The end of the sill that lies low. */
   low: Hand;
-  /** By how much, over the jamb's width. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** That end lies this much lower than the other, measured plumb over the jamb's width. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   by: LengthText;
 }
 
@@ -2002,19 +2066,19 @@ export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "
 
 /** How one figure was computed. */
 export interface Step {
-  /** The piece's field it gives. */
+  /** The field of the piece that this step gives. */
   figure: string;
-  /** The rule in words, naming its inputs. */
+  /** The rule in words, with the names of its inputs. */
   rule: string;
-  /** Each input's name and value. */
+  /** The inputs of the step, each by its name with its value. */
   inputs: Record<string, string>;
 }
 
 /** A length the yard sells. */
 export interface Stick {
-  /** Factory end to factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length of the stick, measured from factory end to factory end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
-  /** Of one. An amount of money as decimal text, at most two places. */
+  /** The price of one stick. An amount of money as decimal text, at most two places. */
   price: string;
   /** How many the yard has; as many as are needed when left out. */
   available?: number | null;
@@ -2026,18 +2090,19 @@ export interface Stick {
 export interface StickDetail {
   /** What sheets call it: a name stands for this one layout of one stick. */
   name: string;
-  /** From end to end. */
+  /** The length of the stick, measured from end to end. */
   length: MarkedLength;
+  /** True where it is a length on hand, false where it is one to buy. */
   on_hand: boolean;
-  /** What it costs. An amount of money as decimal text with two places. */
+  /** The price of the stick. An amount of money as decimal text with two places. */
   price: string;
-  /** From its left end to its right. */
+  /** The pieces that it gives, from its left end to its right. */
   pieces: PlacedPiece[];
-  /** What remains. */
+  /** The length that remains after the last cut, measured from there to the stick's end. */
   offcut: MarkedLength;
   /** Whether that goes back on the rack. */
   kept: boolean;
-  /** What it is. */
+  /** The profile that the stick is of. */
   profile: string;
   /** The lot of lengths on hand that it comes from; null for one to buy. */
   lot: string | null;
@@ -2045,9 +2110,9 @@ export interface StickDetail {
   state: "changed" | "cut" | "planned" | (string & {});
   /** The number of the plan that first had it. */
   plan: number;
-  /** Who claimed it last; null where nobody has it claimed. */
+  /** The name of who claimed it last; null where nobody has it claimed. */
   claimed_by: string | null;
-  /** When that claim is over; it may be by now. */
+  /** When that claim is over; it may be by now. RFC 3339, in UTC. */
   claimed_until: string | null;
   /** What else is to be known: a claim that was over when it was taken over. */
   notes: string[];
@@ -2075,10 +2140,11 @@ export interface StillToCut {
 
 /** One profile's stock: what the yard sells of it, and what is on hand. */
 export interface Stock {
-  /** Its name, as the trim's pieces name theirs. A name on one line, not starting with a space. */
+  /** The name of the profile, as the trim's pieces name theirs. A name on one line, not starting with a space. */
   profile: string;
-  /** The lengths the yard sells. */
+  /** The lengths that the yard sells. */
   sticks: Stick[];
+  /** The lengths that are on hand already. */
   lengths_on_hand?: LengthsOnHand[];
   /** Asks that each opening's pieces come side by side from one stick, so that their grain and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
   one_stick_each?: boolean;
@@ -2090,9 +2156,9 @@ export interface Stock {
 
 /** What the yard sells of one profile, and how its sticks may be laid out. */
 export interface StockForSale {
-  /** Its name, as the trim's pieces name theirs. A name on one line, not starting with a space. */
+  /** The name of the profile, as the trim's pieces name theirs. A name on one line, not starting with a space. */
   profile: string;
-  /** The lengths the yard sells. */
+  /** The lengths that the yard sells. */
   sticks: Stick[];
   /** Asks that each opening's pieces come side by side from one stick, so that their grain and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
   one_stick_each?: boolean;
@@ -2104,23 +2170,23 @@ export interface StockForSale {
 
 /** The stool: the inside sill that the side casing stands on. */
 export interface Stool {
-  /** Of the stock. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the stock, measured from its underside to its top. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** How far it runs past the trim's outside edge, each end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length of each horn, measured from the trim's outside edge to the stool's end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   horn: LengthText;
-  /** How far it stands past the apron's face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The stool stands this far past the apron's face, measured from that face to the stool's front edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   nosing: LengthText;
-  /** Radius of eased ends. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The radius that eased ends are rounded to, measured from the center of the round to its edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   ease?: LengthText;
-  /** How the horns end. */
+  /** It says how the ends of the horns are finished. */
   ends?: StoolEnds;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
-  /** Left open between its back edge and the sash. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap left open, measured from the stool's back edge to the sash. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   sash_clearance?: LengthText;
-  /** Left on each horn's wall edge, to be scribed to the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The wood left on each horn's wall edge, to be scribed to the wall; it is measured square to that edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   scribe?: LengthText;
-  /** Width of the stock before ripping, where it is known. */
+  /** The width of the stock before ripping, measured from edge to edge, where it is known. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   stock_width?: LengthText | null;
 }
 
@@ -2129,39 +2195,39 @@ export type StoolEnds = "eased" | "mitered_return" | "square";
 
 /** A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ. */
 export interface StoolRequest {
-  /** How far it runs past the trim's outside edge, each end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length of each horn, measured from the trim's outside edge to the stool's end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   horn: LengthText;
-  /** How far it stands past the apron's face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The stool stands this far past the apron's face, measured from that face to the stool's front edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   nosing: LengthText;
-  /** Jamb to jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The clear width, measured from the left jamb's inside face to the right jamb's. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_width: LengthText;
-  /** Jamb left showing beside the casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal: LengthText;
-  /** Across the face of the side casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the side casing, measured across its face from inner to outer edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_width: LengthText;
-  /** Off the wall: the nosing stands past its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The apron's thickness, measured from the wall to its face; the nosing stands past its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   apron_thickness: LengthText;
-  /** Radius of eased ends. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The radius that eased ends are rounded to, measured from the center of the round to its edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   ease?: LengthText;
-  /** How the horns end. */
+  /** It says how the ends of the horns are finished. */
   ends?: StoolEnds;
-  /** Wall face back to the sash stop where the stool's back edge lands. */
+  /** The depth, measured from the wall's face back to the sash stop, where the stool's back edge lands. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_depth?: LengthText | null;
-  /** The same at the left jamb. */
+  /** The depth at the left jamb, measured as `jamb_depth` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left_depth?: LengthText | null;
-  /** Its name at the yard. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
-  /** The same at the right jamb. */
+  /** The depth at the right jamb, measured as `jamb_depth` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right_depth?: LengthText | null;
-  /** How lengths of the answer are rounded. */
+  /** It says how lengths of the answer are rounded. */
   rounding?: Rounding;
-  /** Left open between its back edge and the sash. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap left open, measured from the stool's back edge to the sash. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   sash_clearance?: LengthText;
-  /** Left on each horn's wall edge, to be scribed to the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The wood left on each horn's wall edge, to be scribed to the wall; it is measured square to that edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   scribe?: LengthText;
-  /** Width of the stock before ripping, where it is known. */
+  /** The width of the stock before ripping, measured from edge to edge, where it is known. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   stock_width?: LengthText | null;
-  /** Of the stock. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The thickness of the stock, measured from its underside to its top. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness?: LengthText;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -2169,11 +2235,11 @@ export interface StoolRequest {
 
 /** A lot of lengths on hand, as it was sent. */
 export interface StoredLength {
-  /** From end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
   /** The profile's name, as trim specs and stock have it. A name on one line, not starting with a space. */
   profile: string;
-  /** Its id. */
+  /** The id of the lot. */
   id: string;
   /** The schedule's revision that last changed it. */
   revision: number;
@@ -2183,13 +2249,13 @@ export interface StoredLength {
   states: (LengthState | (string & {}))[];
   /** What is odd of it: more came than were ordered. */
   notes: string[];
-  /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
+  /** The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction of an inch. */
   exact: Record<string, string>;
-  /** Stretches no piece may touch. */
+  /** The stretches that no piece may touch. */
   defects: Defect[];
   /** How many came or were found, all told. When left out, none of those that were ordered and, where nothing is said of an order, one. */
   delivered: number | null;
-  /** What it is called, once in a schedule; the service names it where this is left out. */
+  /** What it is called, once in a schedule; the service names it where this is left out. A name on one line, not starting with a space. */
   lot: string | null;
   /** Where it came from, or stands. Free text; may have several lines. */
   note: string;
@@ -2209,43 +2275,43 @@ export interface StoredLength {
 export interface StoredOpening {
   /** What it is called in the house; part of each piece's name. A name on one line, not starting with a space. */
   mark: string;
-  /** What the tape read. */
+  /** The readings that the tape gave at this opening. */
   readings: Readings;
   /** The name of one of the house's trim specs. A name on one line, not starting with a space. */
   trim: string;
-  /** Its id. */
+  /** The id of the opening. */
   id: string;
   /** The schedule's revision that last changed it. */
   revision: number;
   /** Its place in the schedule's order; places may be skipped. */
   position: number;
-  /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
+  /** The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction of an inch. */
   exact: Record<string, string>;
-  /** What the trim stands on. */
+  /** It says what the casing stands on. */
   bottom: Bottom | (string & {});
   /** How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it. */
   certainty: Certainty | (string & {});
-  /** How many are alike. */
+  /** The number of openings that are alike. */
   count: number;
   /** Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released. */
   held: boolean;
-  /** Its own, where they are not the trim's. */
+  /** The horns of this opening, where they are not the trim's. */
   horns: Horns;
-  /** Its own, where they are not the trim's. */
+  /** The reveals of this opening, where they are not the trim's. */
   reveals: Reveals;
   /** Where it is; money is told by room, too. */
   room: string;
   /** What is done under a stool on a sill out of level. */
   sill_answer: SillAnswer | (string & {});
-  /** The joint gap below which an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap: LengthText;
   /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
   wall_answer: WallAnswer | (string & {});
   /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits: Limits;
-  /** Its own, where pieces are ripped. */
+  /** The widths that pieces of this opening are ripped to. */
   widths: Widths;
-  /** Leaves the trim's apron out. */
+  /** True leaves out the apron that the trim has. */
   without_apron: boolean;
 }
 
@@ -2255,49 +2321,49 @@ export interface StoredPiece {
   piece: string;
   /** Which of several alike, counted from 1. */
   instance: number;
-  /** Anything worth knowing. Free text; may have several lines. */
+  /** A note about the piece. Free text; may have several lines. */
   note: string;
   /** What it was cut for: an opening, or a group for what its openings share. */
   opening_id: string;
   /** The mark of that opening or group when it was cut. */
   opening: string;
-  /** What became of it. */
+  /** It says what became of the piece. */
   state: PieceState | (string & {});
   /** The name of the stick it was cut from as planned; null where it was cut otherwise. */
   stick: string | null;
-  /** Its id. */
+  /** The id of the piece. */
   id: string;
   /** The schedule's revision that last changed it. */
   revision: number;
   /** The stock it was cut from. */
   profile: string;
-  /** Its farthest extent, as it was marked. */
+  /** The length that was marked, measured from one farthest point of the piece to the other. */
   length: MarkedLength;
 }
 
 /** A plan of a schedule's sticks. */
 export interface StoredPlan {
-  /** Its number; the schedule's plans are counted from 1. */
+  /** The number of the plan; the schedule's plans are counted from 1. */
   number: number;
   /** Whether it is the plan of what the schedule is now. */
   stands: boolean;
-  /** When it was made. RFC 3339, in UTC. */
+  /** The time at which the plan was made. RFC 3339, in UTC. */
   made_at: string;
-  /** When something was first printed or cut from it; null while nothing was. Such a plan is kept; of the others the oldest go. */
+  /** When something was first printed or cut from it; null while nothing was. Such a plan is kept; of the others the oldest go. RFC 3339, in UTC. */
   used_at: string | null;
   /** How long was allowed for the search; 0 took the first plan that was found. */
   planning_seconds: number;
-  /** Of the sticks that were left to cut when it was made. An amount of money as decimal text with two places. */
+  /** The cost of the sticks that were left to cut when it was made. An amount of money as decimal text with two places. */
   cost: string;
-  /** No plan of them costs less. An amount of money as decimal text with two places. */
+  /** A lower bound: no plan of them costs less. An amount of money as decimal text with two places. */
   bound: string;
   /** How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text with two places. */
   above: string;
-  /** Whether no plan can be cheaper. */
+  /** True where it is proven that no plan is cheaper. */
   proven: boolean;
   /** How good it is, profile by profile. */
   profiles: PlannedSticks[];
-  /** Every stick of it. */
+  /** The sticks of the plan. */
   sticks: StoredStick[];
   /** Sticks of the plan before it that it has no more: their names are never used again. */
   changed: string[];
@@ -2307,21 +2373,21 @@ export interface StoredPlan {
 
 /** A schedule as it stands, its openings aside. */
 export interface StoredSchedule {
-  /** Its id. */
+  /** The id of the schedule. */
   id: string;
   /** The number of its latest revision. */
   revision: number;
   /** How many openings it has; alike ones under one mark are one. */
   opening_count: number;
-  /** When it was made. RFC 3339, in UTC. */
+  /** The time at which it was made. RFC 3339, in UTC. */
   created_at: string;
-  /** When it was last changed. RFC 3339, in UTC. */
+  /** The time at which it was last changed. RFC 3339, in UTC. */
   updated_at: string;
-  /** When it was archived; null when it is not. */
+  /** When it was archived; null when it is not. RFC 3339, in UTC. */
   archived_at: string | null;
   /** What is said of the house as a whole, as it was sent. */
   house: KeptHouse;
-  /** Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch. */
+  /** The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction of an inch. */
   exact: Record<string, string>;
 }
 
@@ -2329,18 +2395,19 @@ export interface StoredSchedule {
 export interface StoredStick {
   /** What sheets call it: a name stands for this one layout of one stick. */
   name: string;
-  /** From end to end. */
+  /** The length of the stick, measured from end to end. */
   length: MarkedLength;
+  /** True where it is a length on hand, false where it is one to buy. */
   on_hand: boolean;
-  /** What it costs. An amount of money as decimal text with two places. */
+  /** The price of the stick. An amount of money as decimal text with two places. */
   price: string;
-  /** From its left end to its right. */
+  /** The pieces that it gives, from its left end to its right. */
   pieces: PlacedPiece[];
-  /** What remains. */
+  /** The length that remains after the last cut, measured from there to the stick's end. */
   offcut: MarkedLength;
   /** Whether that goes back on the rack. */
   kept: boolean;
-  /** What it is. */
+  /** The profile that the stick is of. */
   profile: string;
   /** The lot of lengths on hand that it comes from; null for one to buy. */
   lot: string | null;
@@ -2353,15 +2420,15 @@ export type StripEnds = "mitered_return" | "square";
 
 /** A reading that alone could explain the disagreement. */
 export interface Suspect {
-  /** Its field. */
+  /** The field of `readings` that is suspected. */
   reading: string;
-  /** As read. */
+  /** The value as the tape read it. */
   measured: string;
   /** What it should read if every other reading is right. */
   would_be: string;
   /** What it would be less what was measured. */
   change: string;
-  /** What speaks for it. */
+  /** It says what speaks for this reading being wrong. */
   why: string;
 }
 
@@ -2369,9 +2436,9 @@ export interface Suspect {
 export interface TableContents {
   /** Its name, which `table` asks for in a CSV answer. */
   key: string;
-  /** Its title. */
+  /** The title of the table. */
   caption: string;
-  /** Headings from left to right. */
+  /** The headings of the columns, from left to right. */
   columns: string[];
   /** The cells, as they are printed. */
   rows: string[][];
@@ -2379,9 +2446,9 @@ export interface TableContents {
 
 /** Rip widths at a piece's two ends as it lies on the saw. */
 export interface Taper {
-  /** At its left end. */
+  /** The width that the piece is ripped to at its left end, measured across its face. */
   left: MarkedLength;
-  /** At its right end. */
+  /** The width that the piece is ripped to at its right end, measured across its face. */
   right: MarkedLength;
 }
 
@@ -2393,37 +2460,37 @@ export type Tool = "hand_saw" | "miter_saw" | "table_saw";
 
 /** The trim chosen for one opening or for many. */
 export interface Trim {
-  /** Legs, and head and sill unless these have their own; null leaves the opening uncased, the wall returning to the jamb. */
+  /** The side casing, and the head and bottom casing unless these have their own; null leaves the opening uncased, the wall returning to the jamb. */
   casing: Casing | null;
-  /** Jamb left showing, on every side unless the opening says otherwise. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner edge, on every side unless the opening says otherwise. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal: LengthText;
-  /** Null for none. */
+  /** The apron; null where there is none. */
   apron?: Apron | null;
-  /** Round mitered casing. */
+  /** The back band round mitered casing. */
   back_band?: BackBand | null;
   /** A picture frame's sill's own, where it is not that of the legs. */
   bottom_casing?: Casing | null;
-  /** Over a butted head. */
+  /** The cap over a butted head. */
   cap?: HeadStrip | null;
-  /** For a head style of corner blocks. */
+  /** The corner blocks, for a head style that has them. */
   corner_block?: CornerBlock | null;
-  /** Boards that bring the jamb out to the wall. */
+  /** The boards that bring the jamb out to the wall. */
   extension?: JambExtension | null;
-  /** Under a butted head. */
+  /** The fillet under a butted head. */
   fillet?: HeadStrip | null;
-  /** Left under a door's legs. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap under a door's side casings, measured from the floor up to their ends. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   floor_clearance?: LengthText;
   /** The head's own, where it is not that of the legs. */
   head_casing?: Casing | null;
-  /** Mitered, butted or with corner blocks. */
+  /** It says how the head casing meets the side casings: mitered, butted or with corner blocks. */
   head_style?: HeadStyle;
-  /** Over the joints between units. */
+  /** The casing that covers the joints between units. */
   mull_casing?: Casing | null;
-  /** How far a butted head runs past the legs' outside edges. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** A butted head runs this far past the outside edge of each side casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   overhang?: LengthText;
-  /** Blocks under a door's legs. */
+  /** The plinth blocks under a door's side casings. */
   plinth?: Plinth | null;
-  /** Null for none. */
+  /** The stool; null where there is none. */
   stool?: Stool | null;
   /** A door's stop, for a door to be hung. */
   stop?: DoorStop | null;
@@ -2442,19 +2509,19 @@ export interface Unpriced {
 
 /** What an hour of hands-on work costs. Without either, labor has its hours and no money. */
 export interface Wages {
-  /** An hour of any task that has no wage of its own. */
+  /** An hour of any task that has no wage of its own. An amount of money as decimal text, at most two places. */
   hour?: string | null;
-  /** Tasks that cost otherwise. */
+  /** The tasks that cost otherwise. */
   tasks?: Record<string, string>;
 }
 
 /** A drying wait, the whole house's together. */
 export interface Wait {
-  /** What has to dry. */
+  /** The material that has to dry. */
   after: string;
-  /** How long it takes. */
+  /** The time that it takes, in hours. */
   hours: number;
-  /** Name of the rate it is taken from. */
+  /** The name of the rate it is taken from. */
   rate: string;
 }
 
@@ -2463,23 +2530,23 @@ export type WallAnswer = "extend" | "flat" | "lean";
 
 /** Widths that pieces are ripped to at this opening; without one the stock's own is kept. */
 export interface Widths {
-  /** The apron's. */
+  /** The apron's width, measured down the wall from its upper to its lower edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   apron?: LengthText | null;
-  /** The head casing's. */
+  /** The head casing's width, measured across its face from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   head?: LengthText | null;
-  /** The left casing's. */
+  /** The left side casing's width, measured across its face from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left?: LengthText | null;
-  /** The right casing's. */
+  /** The right side casing's width, measured across its face from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right?: LengthText | null;
-  /** A picture frame's bottom casing's. */
+  /** The width of a picture frame's bottom casing, measured across its face from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   sill?: LengthText | null;
 }
 
 /** Work that was done: pieces cut, fitted or spoiled, lengths that are on hand from now on, and lengths used up. */
 export interface Work {
-  /** Lots that are new: what is left over from a cut, or was found. */
+  /** The lots that are new: what is left over from a cut, or was found. */
   lengths?: LengthOnHand[];
-  /** What was done with each piece. */
+  /** They say what was done with each piece. */
   pieces?: PieceDone[];
   /** The lot of each length that was used up; a lot as often as lengths of it were. */
   used_lengths?: string[];
@@ -2487,7 +2554,7 @@ export interface Work {
 
 /** Work that was recorded. */
 export interface WorkMade {
-  /** The schedule's revision it made. */
+  /** The number of the revision that the work made. */
   revision: number;
   /** Every piece it touched, as it now is; those cut again from are gone. */
   pieces: StoredPiece[];
@@ -2499,7 +2566,7 @@ export interface WorkMade {
 
 /** A piece that was cut and is not what its place needs any more. */
 export interface WrongPiece {
-  /** As it was cut. */
+  /** The piece as it was cut. */
   piece: StoredPiece;
   /** What its place needs now; null when the house has no such place any more. */
   needed: PieceNeeded | null;

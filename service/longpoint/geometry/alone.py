@@ -51,13 +51,16 @@ class StoolAlone(Stool, frozen=True, kw_only=True):
     """A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ.
 
     Attributes:
-        jamb_width: Jamb to jamb.
-        jamb_depth: Wall face back to the sash stop where the stool's back edge lands.
-        left_depth: The same at the left jamb.
-        right_depth: The same at the right jamb.
-        reveal: Jamb left showing beside the casing.
-        casing_width: Across the face of the side casing.
-        apron_thickness: Off the wall: the nosing stands past its face.
+        jamb_width: The clear width, measured from the left jamb's inside face to the right jamb's.
+        jamb_depth: The depth, measured from the wall's face back to the sash stop, where the stool's back edge
+            lands.
+        left_depth: The depth at the left jamb, measured as `jamb_depth` is.
+        right_depth: The depth at the right jamb, measured as `jamb_depth` is.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner
+            edge.
+        casing_width: The width of the side casing, measured across its face from inner to outer edge.
+        apron_thickness: The apron's thickness, measured from the wall to its face; the nosing stands past its
+            face.
     """
 
     thickness: PositiveLength = PositiveLength.of("3/4 in")
@@ -95,9 +98,10 @@ class ApronAlone(Apron, frozen=True, kw_only=True):
     """An apron's readings and choices: it ends flush with the casing's outside edges.
 
     Attributes:
-        jamb_width: Jamb to jamb.
-        reveal: Jamb left showing beside the casing.
-        casing_width: Across the face of the side casing.
+        jamb_width: The clear width, measured from the left jamb's inside face to the right jamb's.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner
+            edge.
+        casing_width: The width of the side casing, measured across its face from inner to outer edge.
     """
 
     width: PositiveLength = PositiveLength.of("2 1/2 in")
@@ -122,18 +126,20 @@ class CasingAlone(Given, frozen=True, kw_only=True):
     `right_jamb_height`.
 
     Attributes:
-        jamb_width: Jamb to jamb.
-        jamb_height: Stool top, sill jamb or floor to the underside of the head jamb.
-        left_jamb_height: The same along the left jamb.
-        right_jamb_height: The same along the right jamb.
-        reveal: Jamb left showing beside the casing.
-        casing_width: Across the face.
-        casing_thickness: At the thick (outer) edge.
-        bottom: What the casing stands on.
-        head_style: Mitered or butted.
-        overhang: How far a butted head runs past the legs' outside edges.
-        floor_clearance: Left under a door's legs.
-        plinth_height: Of plinth blocks under a door's legs, from the floor up.
+        jamb_width: The clear width, measured from the left jamb's inside face to the right jamb's.
+        jamb_height: The height, measured from the stool's top, the sill jamb or the floor up to the underside
+            of the head jamb.
+        left_jamb_height: The height along the left jamb, measured as `jamb_height` is.
+        right_jamb_height: The height along the right jamb, measured as `jamb_height` is.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner
+            edge.
+        casing_width: The width of the casing, measured across its face from inner to outer edge.
+        casing_thickness: The casing's thickness, measured from the wall to its face at the thick (outer) edge.
+        bottom: It says what the casing stands on.
+        head_style: It says how the head casing meets the side casings: mitered, or butted on top of them.
+        overhang: A butted head runs this far past the outside edge of each side casing.
+        floor_clearance: The gap under a door's side casings, measured from the floor up to their ends.
+        plinth_height: The height of plinth blocks under a door's side casings, measured from the floor up.
         profile: The casing's name at the yard.
     """
 
@@ -179,13 +185,14 @@ class CornersAlone(Given, frozen=True, kw_only=True):
     """Readings of an opening that may be out of square, and the casing that is to go round it.
 
     Attributes:
-        readings: What the tape read.
-        casing_width: Across the face.
-        head_casing_width: The head's own, where it is not that of the legs.
-        casing_thickness: At the thick (outer) edge.
-        reveal: Jamb left showing beside the casing.
-        bottom: What the casing stands on.
-        square_gap: The joint gap below which the opening is called square.
+        readings: The readings that the tape gave.
+        casing_width: The width of the casing, measured across its face from inner to outer edge.
+        head_casing_width: The head casing's own width, measured as `casing_width` is, where the two differ.
+        casing_thickness: The casing's thickness, measured from the wall to its face at the thick (outer) edge.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner
+            edge.
+        bottom: It says what the casing stands on.
+        square_gap: The widest joint gap at which an opening is still called square.
         spring_degrees: The angle between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and
             gives no bevel.
         profile: The casing's name at the yard.

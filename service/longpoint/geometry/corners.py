@@ -26,8 +26,8 @@ class Point(Value, frozen=True):
     """A place on the wall, from the base's left inside corner.
 
     Attributes:
-        x: Along the base.
-        y: Square to it.
+        x: The distance from the base's left inside corner along the base.
+        y: The distance from the base, square to it.
     """
 
     x: Gap
@@ -39,7 +39,7 @@ class CompoundCut(Value, frozen=True):
 
     Attributes:
         miter_degrees: The saw's table off a square cut.
-        bevel_degrees: The blade's tilt from upright.
+        bevel_degrees: The saw is tilted this far from upright.
     """
 
     miter_degrees: Angle
@@ -51,11 +51,11 @@ class CornerReading(Value, frozen=True):
 
     Attributes:
         sides: The two sides that meet there, counterclockwise.
-        degrees: The inside angle.
+        degrees: The inside angle of the corner.
         off_square_degrees: How far that is from 90; positive where it is wider.
         gap_if_square: The joint gap that cutting for a square corner would leave; null where the corner is far from
             square.
-        at: Where it lies.
+        at: The place of the corner on the wall.
         compound: The saw's setting for casing that leans, where its spring was given.
     """
 

@@ -33,13 +33,15 @@ class Group(Given, frozen=True, kw_only=True):
     With `gaps` they share one stool and apron.
 
     Attributes:
-        mark: The group's name.
-        heads: Each opening's head jamb underside over one level line, to be checked for being in line.
-        gaps: From each opening's right jamb face to the next one's left, left to right.
-        stock_length: The longest stick for the shared stool; a longer one is scarfed. Left out where any length is to
-            be had.
-        solid: Places, from the first opening's left jamb face, over which a joint may fall (studs, mulls); where none
-            is named, the middles of the gaps.
+        mark: The group's own name.
+        heads: Heights of the heads, one an opening, each measured from one level line up to the head jamb's
+            underside; they are checked for being in line.
+        gaps: Widths of wall between the openings, left to right, each measured from one opening's right jamb
+            face to the next one's left.
+        stock_length: The longest stick for the shared stool, measured from end to end; a longer stool is
+            scarfed. Left out where any length is to be had.
+        solid: Places over which a joint may fall (studs, mulls), each measured from the first opening's left
+            jamb face; where none is named, the middles of the gaps.
     """
 
     mark: Name

@@ -71,9 +71,10 @@ class Notch(Value, frozen=True):
     """A horn's notch: what is sawn out of a stool's back corner so that the horn lies on the wall.
 
     Attributes:
-        depth: from the stool's back edge towards its nosing, at the jamb.
-        length: from the stool's end towards its middle; the horn's own length.
-        end_depth: the depth at the horn's end where the wall is out of plane; None where it is the same.
+        depth: The depth at the jamb, measured from the stool's back edge toward its nosing.
+        length: The length, measured from the stool's end toward its middle; it is the horn's own length.
+        end_depth: The depth at the horn's end where the wall is out of plane, measured as `depth` is; null
+            where it is the same.
     """
 
     depth: Real
@@ -88,10 +89,11 @@ class Cutout(Value, frozen=True):
     """What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall.
 
     Attributes:
-        at: from the piece's left end as it lies on the saw.
-        length: along the piece.
-        depth: from the back edge at its left.
-        end_depth: from the back edge at its right; None where it is the same.
+        at: The place of the cutout, measured from the piece's left end as it lies on the saw.
+        length: The length of the cutout, measured along the piece.
+        depth: The depth at the cutout's left end, measured from the back edge in.
+        end_depth: The depth at the cutout's right end, measured from the back edge in; null where it is the
+            same.
     """
 
     at: Real
@@ -109,16 +111,17 @@ class End(Value, frozen=True):
     The piece lies face up with its outer edge (the long-point edge of a mitered piece) against the fence.
 
     Attributes:
-        at: the end as installed: a leg's foot or head, else the side it meets (left, right, head 2).
-        on_saw: which end of the piece that is as it lies on the saw.
-        cut: square, miter, bevel or compound.
-        miter: the saw's table off a square cut, never negative.
-        swing: the side to which the front of the saw's table turns; None for a square table.
-        bevel: the blade's tilt from upright, never negative.
-        tilt: the side to which the top of the blade leans; None for an upright blade.
+        at: The end as installed: the foot or head of a side casing, else the side it meets (left, right, head
+            2).
+        on_saw: It says which end of the piece that is as it lies on the saw.
+        cut: The kind of cut: square, miter, bevel or compound.
+        miter: The saw's table is turned this far off a square cut, never negative.
+        miter_direction: The side to which the front of the saw's table turns; null for a square table.
+        bevel: The blade is tilted this far from upright, never negative.
+        bevel_direction: The side to which the top of the blade leans; null for an upright blade.
         long_edge: "outer" where the long point is on the outer edge, "inner" where it is on the inner edge,
-            "back" or "face" for a bevel, None for a square cut.
-        notch: the notch at this end, None without one.
+            "back" or "face" for a bevel, null for a square cut.
+        notch: The notch at this end; null without one.
     """
 
     at: str
@@ -145,9 +148,10 @@ class Mark(Value, frozen=True):
     """A layout mark on a piece.
 
     Attributes:
-        name: what to mark, in the trade's words.
-        at: distance along the piece from its left end as it lies on the saw (from that end's farthest point).
-        across: distance from the outer edge, None for a mark right across.
+        name: It says what to mark, in the trade's words.
+        at: The distance along the piece, measured from the farthest point of its left end as it lies on the
+            saw.
+        across: The distance across the piece, measured from its outer edge; null for a mark right across.
     """
 
     name: str
@@ -167,9 +171,9 @@ class Step(Value, frozen=True):
     """How one figure was computed.
 
     Attributes:
-        figure: the piece's field it gives.
-        rule: the rule in words, naming its inputs.
-        inputs: each input's name and value.
+        figure: The field of the piece that this step gives.
+        rule: The rule in words, with the names of its inputs.
+        inputs: The inputs of the step, each by its name with its value.
     """
 
     figure: str
@@ -218,8 +222,8 @@ class Taper(Value, frozen=True):
     """Rip widths at a piece's two ends as it lies on the saw.
 
     Attributes:
-        left: At its left end.
-        right: At its right end.
+        left: The width that the piece is ripped to at its left end, measured across its face.
+        right: The width that the piece is ripped to at its right end, measured across its face.
     """
 
     left: Real
@@ -239,24 +243,27 @@ class Piece(Value, frozen=True):
     """One piece of trim.
 
     Attributes:
-        kind: What it is.
-        side: Where it goes at the opening: left, right, head and so on; empty for a piece that has no side.
-        profile: The stock it is cut from.
-        short_point: Length along the inner edge (short point to short point on a mitered head).
-        long_point: Length along the outer edge.
-        overall: The length it takes from a stick: its farthest extent.
-        width: Finished width across the face.
-        thickness: Finished thickness.
-        ends: Left and right end as it lies on the saw.
-        rip_width: Width to rip it to, the wider end's where it tapers; null where the stock's own width is kept.
-        marks: What to mark along it before it is cut or installed.
-        how: How each of its figures was computed.
+        kind: It says which piece of the trim this is.
+        side: The side of the opening that it goes to: left, right, head and so on; empty for a piece that has
+            no side.
+        profile: The name of the stock that it is cut from.
+        short_point: The length along the inner edge, measured from short point to short point on a mitered
+            head.
+        long_point: The length of the piece along its outer edge, measured from tip to tip.
+        overall: The length that it takes from a stick, measured from its one farthest point to the other.
+        width: The finished width, measured across the face from edge to edge.
+        thickness: The finished thickness, measured from back to face.
+        ends: The left and the right end as the piece lies on the saw.
+        rip_width: The width to rip it to, measured from edge to edge at the wider end; null where the stock's
+            own width is kept.
+        marks: They say what to mark along it before it is cut or installed.
+        how: They say how each of its figures was computed.
         notes: What the person should know of this piece.
-        taper: Its rip widths where they differ at its two ends; null where it is parallel.
+        taper: The rip widths where they differ at its two ends; null where it is parallel.
         cutouts: What is sawn out of its back edge between its ends.
         quantity: How many there are, those of openings alike taken together.
-        title: Its name in words.
-        key: Its name in its opening, by which it is named elsewhere.
+        title: The name of the piece in words.
+        key: The name of the piece within its opening, by which it is named elsewhere.
         joint_error: The widest a miter of it can open or bind because `overall` was rounded, were all of the residual
             to fall on one joint.
     """

@@ -44,12 +44,12 @@ class ScheduleLine(Value, frozen=True):
     """A schedule in a list.
 
     Attributes:
-        id: Its id.
-        name: What the house is called.
+        id: The id of the schedule.
+        name: The name of the house.
         revision: The number of its latest revision.
         opening_count: How many openings it has; alike ones under one mark are one.
-        created_at: When it was made.
-        updated_at: When it was last changed.
+        created_at: The time at which it was made.
+        updated_at: The time at which it was last changed.
         archived_at: When it was archived; null when it is not.
     """
 
@@ -71,14 +71,14 @@ class StoredSchedule(Value, frozen=True):
     """A schedule as it stands, its openings aside.
 
     Attributes:
-        id: Its id.
+        id: The id of the schedule.
         revision: The number of its latest revision.
         opening_count: How many openings it has; alike ones under one mark are one.
-        created_at: When it was made.
-        updated_at: When it was last changed.
+        created_at: The time at which it was made.
+        updated_at: The time at which it was last changed.
         archived_at: When it was archived; null when it is not.
         house: What is said of the house as a whole, as it was sent.
-        exact: Its lengths exactly.
+        exact: The exact value of every length in it.
     """
 
     id: str
@@ -109,10 +109,10 @@ class StoredOpening(HouseOpening, frozen=True, kw_only=True):
     """An opening as it was sent, and the exact value of every length in it.
 
     Attributes:
-        id: Its id.
+        id: The id of the opening.
         revision: The schedule's revision that last changed it.
         position: Its place in the schedule's order; places may be skipped.
-        exact: Its lengths exactly.
+        exact: The exact value of every length in it.
     """
 
     id: str
@@ -133,13 +133,13 @@ class StoredLength(LengthOnHand, frozen=True, kw_only=True):
     """A lot of lengths on hand, as it was sent.
 
     Attributes:
-        id: Its id.
+        id: The id of the lot.
         revision: The schedule's revision that last changed it.
         available: How many are left to plan with: what was ordered or, where more came, delivered, less those used up.
         states: Of what can be said of it: ordered while some are to come, delivered when some came, on_hand while some
             of those are left, used_up when none is left to plan with.
         notes: What is odd of it: more came than were ordered.
-        exact: Its lengths exactly.
+        exact: The exact value of every length in it.
     """
 
     id: str
@@ -168,10 +168,10 @@ class StoredPiece(MadePiece, frozen=True, kw_only=True):
     """A piece that was cut.
 
     Attributes:
-        id: Its id.
+        id: The id of the piece.
         revision: The schedule's revision that last changed it.
         profile: The stock it was cut from.
-        length: Its farthest extent, as it was marked.
+        length: The length that was marked, measured from one farthest point of the piece to the other.
     """
 
     id: str
@@ -201,12 +201,12 @@ class Revision(Value, frozen=True):
     """One write to a schedule.
 
     Attributes:
-        number: Counts from 1; the latest is the schedule as it stands.
-        at: When.
+        number: The number of the revision, counted from 1; the latest is the schedule as it stands.
+        at: The time of the write.
         who: The name of the key that wrote.
         key_id: The id of that key; null where no keys are made.
-        action: What was done.
-        why: The reason that was given.
+        action: It says what was done.
+        why: The reason that was given for it.
         digest: Covers everything that was ever written to the schedule, up to this revision.
     """
 
@@ -229,9 +229,9 @@ class ItemChanged(Value, frozen=True):
 
     Attributes:
         kind: What kind of thing it is.
-        id: Its id.
+        id: The id of the thing.
         mark: The opening's mark, where it is an opening that stays.
-        gone: Whether it went.
+        gone: True where the thing was removed.
     """
 
     kind: Literal["schedule", "opening", "piece", "length"]
@@ -244,7 +244,7 @@ class RevisionDetail(Revision, frozen=True, kw_only=True):
     """One write to a schedule, with all it wrote.
 
     Attributes:
-        wrote: Each thing once.
+        wrote: The things that were written, each once.
     """
 
     wrote: tuple[ItemChanged, ...]

@@ -21,8 +21,8 @@ class Claim(Given, frozen=True, kw_only=True):
     """That somebody is about to cut a stick.
 
     Attributes:
-        by: Who, or at which saw.
-        seconds: For how long; nobody else can cut the stick until then.
+        by: The name of who cuts it, or of the saw.
+        seconds: The time that the claim lasts, in seconds; nobody else can cut the stick until then.
     """
 
     by: Name

@@ -56,13 +56,13 @@ class PieceChange(Value, frozen=True):
     """What became of one piece of an opening.
 
     Attributes:
-        piece: The piece's key.
+        piece: The key of the piece.
         became: Longer and shorter go by what it takes of a stick, exactly.
-        before: What it took of a stick.
-        after: What it takes.
-        longer_by: The difference; negative when it became shorter.
-        quantity_before: How many there were.
-        quantity_after: How many there are.
+        before: The length that the piece took of a stick; null where there was none.
+        after: The piece as the later revision has it; null where it is gone.
+        longer_by: The length after less the length before; negative when the piece became shorter.
+        quantity_before: The number of such pieces before.
+        quantity_after: The number of such pieces afterwards.
     """
 
     piece: PieceKey
@@ -78,13 +78,13 @@ class OpeningChange(Value, frozen=True):
     """What became of one opening.
 
     Attributes:
-        id: Its id.
-        mark: Its mark, the later one.
+        id: The id of the opening.
+        mark: The mark of the opening; the later one where it changed.
         mark_before: The mark it had before; null when it is new.
         became: With trim_changed only the trim spec it names was changed; with group_changed it began or ceased to
             share a stool.
-        readings: What was said of it differently.
-        pieces: Each of its pieces.
+        readings: The readings that changed, each before and after.
+        pieces: The changes of its pieces, one for each.
     """
 
     id: str
@@ -99,9 +99,9 @@ class GroupChange(Value, frozen=True):
     """What became of the pieces that a group's openings share.
 
     Attributes:
-        mark: The group's.
-        became: What became of it.
-        pieces: Each of its pieces.
+        mark: The mark of the group.
+        became: It says what became of the group.
+        pieces: The changes of its pieces, one for each.
     """
 
     mark: str
@@ -113,8 +113,8 @@ class Changes(Value, frozen=True):
     """What changed between two revisions.
 
     Attributes:
-        from_revision: The earlier one.
-        to_revision: The later one.
+        from_revision: The number of the earlier revision.
+        to_revision: The number of the later revision.
         house: What was said of the house as a whole differently.
         openings: Each opening that changed, by its place in the schedule.
         groups: Each group of which a shared piece changed, by its mark.

@@ -34,8 +34,8 @@ class KeptHouse(AnyHouse, frozen=True, kw_only=True):
     """What is said of a house as a whole.
 
     Attributes:
-        name: What the house is called.
-        site_note: Anything about the site.
+        name: The name of the house.
+        site_note: A note about the site.
     """
 
     # Told with what is kept of the house already.
@@ -83,7 +83,7 @@ class NewSchedule(KeptHouse, frozen=True, kw_only=True):
 
     Attributes:
         openings: In the order they are to be listed.
-        lengths: What is on hand, or on its way.
+        lengths: The lots that are on hand, or on their way.
     """
 
     unit_is_stored: ClassVar[bool] = False
@@ -119,7 +119,7 @@ class RecordedPiece(Value, frozen=True, kw_only=True):
         piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it,
             `K1-4` or, of several alike, `L1-4.2`.
         instance: Which of several alike, counted from 1.
-        note: Anything worth knowing.
+        note: A note about the piece.
     """
 
     piece: PieceKey
@@ -133,7 +133,7 @@ class MadePiece(RecordedPiece, frozen=True, kw_only=True):
     Attributes:
         opening_id: What it was cut for: an opening, or a group for what its openings share.
         opening: The mark of that opening or group when it was cut.
-        state: What became of it.
+        state: It says what became of the piece.
         stick: The name of the stick it was cut from as planned; null where it was cut otherwise.
     """
 

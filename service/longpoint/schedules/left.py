@@ -14,10 +14,10 @@ class PieceNeeded(Value, frozen=True):
     """Where a piece belongs.
 
     Attributes:
-        opening: The opening's mark.
-        piece: Which part of it.
-        instance: Which of several alike.
-        length: What is needed there.
+        opening: The mark of the opening.
+        piece: The key of the piece within its opening.
+        instance: It says which of several alike, counted from 1.
+        length: The length that is needed there.
     """
 
     opening: str
@@ -30,7 +30,7 @@ class WrongPiece(Value, frozen=True):
     """A piece that was cut and is not what its place needs any more.
 
     Attributes:
-        piece: As it was cut.
+        piece: The piece as it was cut.
         needed: What its place needs now; null when the house has no such place any more.
         recut_into: What it can be cut again into; null when it does for nothing that is still needed.
     """

@@ -10,7 +10,7 @@ class Made(Value, frozen=True):
     """A change that was made.
 
     Attributes:
-        revision: The schedule's revision it made.
+        revision: The number of the revision that the change made.
     """
 
     revision: int
@@ -34,7 +34,7 @@ class WorkMade(Value, frozen=True):
     """Work that was recorded.
 
     Attributes:
-        revision: The schedule's revision it made.
+        revision: The number of the revision that the work made.
         pieces: Every piece it touched, as it now is; those cut again from are gone.
         lengths: The lots that are new.
         notes: What else is to be known: claims that were over, sticks that were recorded before.
@@ -52,8 +52,8 @@ class Imported(Value, frozen=True):
     Attributes:
         dry_run: Whether it was only tried: nothing was kept then.
         revision: The revision it made; the one that stands, when it made none.
-        added: Marks that are new.
-        updated: Marks whose opening changed.
+        added: The marks that are new.
+        updated: The marks whose opening changed.
         unchanged: How many were there already, just so.
         removed: Marks that went, since the import replaces the whole.
     """

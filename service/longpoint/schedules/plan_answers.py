@@ -19,16 +19,16 @@ class PlanLine(Value, frozen=True):
     """A plan in a list.
 
     Attributes:
-        number: Its number; the schedule's plans are counted from 1.
+        number: The number of the plan; the schedule's plans are counted from 1.
         stands: Whether it is the plan of what the schedule is now.
-        made_at: When it was made.
+        made_at: The time at which the plan was made.
         used_at: When something was first printed or cut from it; null while nothing was. Such a plan is kept; of the
             others the oldest go.
         planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
-        cost: Of the sticks that were left to cut when it was made.
-        bound: No plan of them costs less.
+        cost: The cost of the sticks that were left to cut when it was made.
+        bound: A lower bound: no plan of them costs less.
         above: How far the cost may be above the cheapest: zero is proven.
-        proven: Whether no plan can be cheaper.
+        proven: True where it is proven that no plan is cheaper.
     """
 
     number: int
@@ -62,14 +62,14 @@ class PlannedSticks(Value, frozen=True):
     """How good the sticks of one profile are.
 
     Attributes:
-        profile: Whose sticks.
-        sticks: Their names, in the order they come to the saw.
-        cost: Of them all.
-        bound: No plan costs less.
+        profile: The profile whose sticks these are.
+        sticks: The names of the sticks, in the order they come to the saw.
+        cost: The cost of all of them.
+        bound: A lower bound: no plan costs less than this.
         method: What found it: first_fit, columns or branching.
         stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out
             first, or there was not the memory for it.
-        seconds: How long the search took.
+        seconds: The time that the search took, in seconds.
         split_openings: Openings that were to come from one stick each and that no stick can hold.
     """
 
@@ -101,7 +101,7 @@ class StoredStick(CutStick, frozen=True, kw_only=True):
     """A stick of a plan that is kept.
 
     Attributes:
-        profile: What it is.
+        profile: The profile that the stick is of.
         lot: The lot of lengths on hand that it comes from; null for one to buy.
         state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
     """
@@ -137,7 +137,7 @@ class StickDetail(StoredStick, frozen=True, kw_only=True):
 
     Attributes:
         plan: The number of the plan that first had it.
-        claimed_by: Who claimed it last; null where nobody has it claimed.
+        claimed_by: The name of who claimed it last; null where nobody has it claimed.
         claimed_until: When that claim is over; it may be by now.
         notes: What else is to be known: a claim that was over when it was taken over.
     """
@@ -176,7 +176,7 @@ class StoredPlan(PlanLine, frozen=True, kw_only=True):
 
     Attributes:
         profiles: How good it is, profile by profile.
-        sticks: Every stick of it.
+        sticks: The sticks of the plan.
         changed: Sticks of the plan before it that it has no more: their names are never used again.
         buy: What is still to be bought for it, a line for each profile and length.
     """

@@ -24,7 +24,7 @@ class PieceDone(RecordedPiece, Given, frozen=True, kw_only=True):
 
     Attributes:
         opening: The opening's mark or id; may be left out where `piece` is the piece's number, which has it.
-        state: What was done.
+        state: It says what was done.
         recut_from: The id of the piece it was cut again from, where it was.
     """
 
@@ -37,8 +37,8 @@ class Work(Given, frozen=True, kw_only=True):
     """Work that was done: pieces cut, fitted or spoiled, lengths that are on hand from now on, and lengths used up.
 
     Attributes:
-        pieces: What was done with each piece.
-        lengths: Lots that are new: what is left over from a cut, or was found.
+        pieces: They say what was done with each piece.
+        lengths: The lots that are new: what is left over from a cut, or was found.
         used_lengths: The lot of each length that was used up; a lot as often as lengths of it were.
     """
 
@@ -53,7 +53,7 @@ class CutSticks(Given, frozen=True, kw_only=True):
     """Sticks that were cut just as they were planned.
 
     Attributes:
-        sticks: Their names, as sheets and plans have them.
+        sticks: The names of the sticks, as sheets and plans have them.
         by: Who cut them: needed for sticks that are claimed, by the name that claimed them.
     """
 
@@ -76,9 +76,9 @@ class Chosen(Given, frozen=True, kw_only=True):
     """Some of a schedule's openings.
 
     Attributes:
-        openings: By their marks.
-        rooms: Every opening of these rooms.
-        all: Every opening there is.
+        openings: The openings, by their marks.
+        rooms: The rooms of which every opening is meant.
+        all: True means every opening there is.
     """
 
     openings: Annotated[tuple[Name, ...], Meta(max_length=MOST_OPENINGS)] = ()
@@ -90,7 +90,7 @@ class GoBack(Given, frozen=True):
     """Which revision to go back to.
 
     Attributes:
-        revision: Its number.
+        revision: The number of the revision to go back to.
     """
 
     revision: Annotated[int, Meta(ge=1, le=2_000_000_000)]

@@ -15,8 +15,8 @@ class TableContents(Value, frozen=True):
 
     Attributes:
         key: Its name, which `table` asks for in a CSV answer.
-        caption: Its title.
-        columns: Headings from left to right.
+        caption: The title of the table.
+        columns: The headings of the columns, from left to right.
         rows: The cells, as they are printed.
     """
 
@@ -30,12 +30,12 @@ class SheetContents(Value, frozen=True):
     """A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone.
 
     Attributes:
-        name: What the sheet is.
-        title: At its head.
-        house: Whose house it is.
+        name: It says which sheet this is.
+        title: The title at the sheet's head.
+        house: The name of the house.
         plan: Which plan its sticks are from and how good that is; empty where it shows none.
-        tables: Every table, in order.
-        notes: Cautions and notes, in order.
+        tables: The tables of the sheet, in order.
+        notes: The cautions and notes of the sheet, in order.
         labels: Each label's texts, on a sheet of labels.
     """
 

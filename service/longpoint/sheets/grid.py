@@ -14,14 +14,15 @@ class LabelGrid(Given, frozen=True):
     """Where labels lie on their sheet.
 
     Attributes:
-        across: Labels side by side.
-        down: Labels under one another.
-        width: Of one label.
-        height: Of one label.
-        left: From the sheet's left edge to the first label.
-        top: From the sheet's top edge to the first label.
-        gap_across: Between labels side by side.
-        gap_down: Between labels under one another.
+        across: The number of labels side by side.
+        down: The number of labels under one another.
+        width: The width of one label, measured from its left to its right edge.
+        height: The height of one label, measured from its top to its bottom edge.
+        left: The distance from the sheet's left edge to the first label.
+        top: The distance from the sheet's top edge to the first label.
+        gap_across: The gap between labels side by side, measured from one's right edge to the next one's left.
+        gap_down: The gap between labels under one another, measured from one's bottom edge to the next one's
+            top.
     """
 
     across: Annotated[int, Meta(ge=1, le=20)]

@@ -33,14 +33,14 @@ class OpeningAnswer(Value, frozen=True):
 
     Attributes:
         mark: What it is called in the house.
-        room: Where it is.
-        count: How many are alike.
+        room: The room that the opening is in.
+        count: The number of openings that are alike.
         pieces: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
         numbers: The number of each piece, by its key, as sheets print it: `K1-4` is number 4 of K1. Null for an opening
             by itself, whose pieces are numbered as they come.
         square_gap: The joint gap left by taking its corners as square: zero where they are, or where their own angles
             were cut.
-        notes: What was assumed.
+        notes: They say what was assumed.
         findings: What is in the way, out of plane or out of level; none has changed a size.
         movement: The widest miter season by season; null where no conditions were given.
     """
@@ -61,23 +61,23 @@ class CutListAnswer(Value, frozen=True):
     that were not asked for are null.
 
     Attributes:
-        openings: Each opening's pieces.
+        openings: The openings, each with its pieces.
         plans: The sticks of each profile and what is cut from each.
         buy: What to buy, a line for each profile and length.
         cost: What the sticks cost; of profiles in `unstocked` it holds nothing.
         held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet.
         cost_later: What their sticks are taken to cost, planned first-fit after the others and from what those leave.
         later_unpriced: Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of them.
-        currency: Of every amount.
+        currency: The currency of every amount.
         proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.
         unstocked: Profiles that pieces need and no stock was given for.
         unused_stock: Profiles with stock from which nothing is cut.
-        offcuts: What goes back on the rack.
-        notes: What was assumed or left out.
-        cautions: What to know before starting.
+        offcuts: The offcuts that go back on the rack.
+        notes: They say what was assumed or left out.
+        cautions: They say what to know before work starts.
         saw_order: The cuts in the order to make them.
-        materials: What to buy beside the sticks.
-        hours: Hands-on time, and drying waits.
+        materials: The materials to buy beside the sticks.
+        hours: The hands-on time, and the drying waits.
         cost_sheet: The money by line, by opening and by room.
     """
 

@@ -20,10 +20,10 @@ class Caution(Value, frozen=True):
     """What to know before starting: it informs and defers, and approves nothing.
 
     Attributes:
-        code: A stable name for it.
-        text: The caution, in words.
-        source: What it leans on.
-        applies_to: Marks of the openings it was raised for; empty for the whole house.
+        code: A stable name of the caution.
+        text: The caution in words.
+        source: The source that the caution rests on.
+        applies_to: The marks of the openings it was raised for; empty for the whole house.
         pieces: The pieces it was raised for, where it bears on single cuts.
     """
 

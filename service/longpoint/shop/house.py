@@ -35,7 +35,7 @@ class HouseOpening(AnyOpening, frozen=True, kw_only=True):
     Attributes:
         trim: The name of one of the house's trim specs.
         room: Where it is; money is told by room, too.
-        count: How many are alike.
+        count: The number of openings that are alike.
         certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by
             measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it.
         held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released.
@@ -64,7 +64,7 @@ class HouseGroup(Group, frozen=True, kw_only=True):
     """Some of a house's openings, trimmed together.
 
     Attributes:
-        openings: Their marks, left to right.
+        openings: The marks of its openings, left to right.
     """
 
     openings: Annotated[tuple[Name, ...], Meta(min_length=1, max_length=20)]
@@ -74,17 +74,17 @@ class AnyHouse(Given, frozen=True, kw_only=True):
     """What is said of a house as a whole.
 
     Attributes:
-        trim_specs: The trim its openings name.
+        trim_specs: The trims that its openings name.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
         movement: The wood, and the air its joints will live through: the answer then tells how far miters open.
         unit: The unit of lengths that are written without one; without it each must carry its own.
-        rounding: How lengths are rounded.
+        rounding: It says how lengths are rounded.
         stock: What each profile can be cut from.
-        kerf: What one cut eats.
-        end_trim: Squared off each factory end.
-        keep_length: An offcut this long or longer is kept.
+        kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other.
+        end_trim: The length that is squared off each factory end, measured from that end in.
+        keep_length: An offcut of this length or longer is kept; it is measured from end to end.
         currency: Of every price; only repeated in the answer.
-        shop: How the shop works.
+        shop: It says how the shop works.
     """
 
     trim_specs: Annotated[dict[Name, Trim], Meta(max_length=MOST_TRIMS)] = {}
@@ -108,7 +108,7 @@ class House(AnyHouse, frozen=True, kw_only=True):
     at most 4,000,000 bytes, and the seasons of all openings to 20,000.
 
     Attributes:
-        openings: Its openings.
+        openings: The openings of the house.
         stock: What each profile can be cut from.
     """
 

@@ -47,11 +47,11 @@ class Package(Given, frozen=True):
     """Something sold. Without a price it is bought and costs nothing in the answer.
 
     Attributes:
-        material: What it holds.
-        name: What it is called.
+        material: The material that it holds.
+        name: The name that it is sold under.
         size: How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, primer and paint in
             fluid ounces; tape in feet; abrasive in sheets.
-        price: Of one.
+        price: The price of one package.
     """
 
     material: MaterialCode

@@ -24,11 +24,11 @@ class Rate(Value, frozen=True):
     """A rate that was reckoned with, and where it comes from.
 
     Attributes:
-        name: Its field in the shop's `rates`.
-        value: How much, in `unit`.
-        unit: in, mil, percent, each, ft2, s, min, h or penny.
+        name: The name of its field in the shop's `rates`.
+        value: The amount, in `unit`.
+        unit: The unit: in, mil, percent, each, ft2, s, min, h or penny.
         source: Where it comes from: a published source, common practice, or the caller.
-        says: What it is, in words.
+        says: It says in words what the rate is.
     """
 
     name: str
@@ -101,60 +101,67 @@ DIVISORS = frozenset(
 
 DEFAULTS: Mapping[str, Rate] = dict(
     (
-        _rate("drywall", "1/2", "in", "thickness of the wall's face over the studs"),
+        _rate("drywall", "1/2", "in", "thickness of the wall's face, from the studs to the room"),
         _rate(
             "stud_penetration",
             "3/4",
             "in",
-            "least that a nail goes into stud or sill",
+            "least depth that a nail goes into stud or sill",
             "common practice, no source; gives casing of 5/8 to 3/4 in the 6d nails of NAVEDTRA 14044",
         ),
         _rate(
             "jamb_penetration",
             "3/4",
             "in",
-            "least that a nail goes into the jamb's edge",
+            "least depth that a nail goes into the jamb's edge",
             "common practice, no source; gives casing of 5/8 to 3/4 in the 4d nails of NAVEDTRA 14044",
         ),
         _rate(
             "nail_spacing",
             "16",
             "in",
-            "from nail to nail along casing and apron",
+            "distance from nail to nail along casing and apron",
             "NAVEDTRA 14044: casing nailed in pairs about 16 in apart",
         ),
-        _rate("nail_end_distance", "3", "in", "from a piece's end to its first nail"),
-        _rate("shim_space", "1/2", "in", "between a door's jamb and the stud, packed with shims"),
-        _rate("stool_nail_spacing", "12", "in", "from nail to nail along the stool"),
+        _rate("nail_end_distance", "3", "in", "distance from a piece's end to its first nail"),
+        _rate("shim_space", "1/2", "in", "space from a door's jamb to the stud, packed with shims"),
+        _rate("stool_nail_spacing", "12", "in", "distance from nail to nail along the stool"),
         _rate("corner_nails", "2", "each", "nails across a mitered corner"),
         _rate("block_nails", "4", "each", "nails in a plinth or corner block"),
         _rate("outer_nail", "0", "penny", "size for what goes into studs; 0 takes the shortest that reaches"),
         _rate(
             "inner_nail", "0", "penny", "size for what goes into the jamb; 0 takes the shortest that reaches"
         ),
-        _rate("nail_waste", "10", "percent", "bent and dropped"),
-        _rate("glue_film", "6", "mil", "wet film on mitered joints and returns"),
-        _rate("glue_waste", "50", "percent", "squeezed out and wiped off"),
+        _rate("nail_waste", "10", "percent", "share of the nails that is bent or dropped"),
+        _rate("glue_film", "6", "mil", "thickness of the wet film on mitered joints and returns"),
+        _rate("glue_waste", "50", "percent", "share of the glue that is squeezed out and wiped off"),
         _rate("caulk_fillet", "3/16", "in", "leg of the triangular bead in the corner of casing and wall"),
         _rate("caulk_gap", "1/16", "in", "width of the gap behind it that the bead fills"),
-        _rate("caulk_depth", "1/8", "in", "how deep the bead goes into that gap"),
-        _rate("caulk_waste", "10", "percent", "left in tube and nozzle"),
-        _rate("hole_width", "1/8", "in", "across the hole over a set nail"),
+        _rate("caulk_depth", "1/8", "in", "depth that the bead goes into that gap"),
+        _rate("caulk_waste", "10", "percent", "share of the caulk that is left in tube and nozzle"),
+        _rate("hole_width", "1/8", "in", "width across the hole over a set nail"),
         _rate("hole_depth", "1/8", "in", "depth of the hole over a set nail"),
-        _rate("filler_waste", "100", "percent", "left proud, sanded off and dried up"),
-        _rate("profile_girth", "110", "percent", "a molded face's developed width, of its flat width"),
+        _rate(
+            "filler_waste", "100", "percent", "share of the filler that is left proud, sanded off or dried up"
+        ),
+        _rate(
+            "profile_girth",
+            "110",
+            "percent",
+            "developed width of a molded face, as a share of its flat width",
+        ),
         _rate("painted_backs", "0", "each", "coats of primer on the backs"),
         _rate("primer_coats", "1", "each", "coats of primer on faces and edges"),
         _rate("primer_solids", "35", "percent", "solids of the primer by volume", LABEL),
-        _rate("primer_film", "1.5", "mil", "dry film of one coat of primer", LABEL),
+        _rate("primer_film", "1.5", "mil", "thickness of the dry film of one coat of primer", LABEL),
         _rate("paint_coats", "2", "each", "coats of paint on faces and edges"),
         _rate("paint_solids", "35", "percent", "solids of the paint by volume", LABEL),
-        _rate("paint_film", "1.4", "mil", "dry film of one coat of paint", LABEL),
-        _rate("paint_waste", "15", "percent", "left in brush, roller and can"),
+        _rate("paint_film", "1.4", "mil", "thickness of the dry film of one coat of paint", LABEL),
+        _rate("paint_waste", "15", "percent", "share of the paint that is left in brush, roller and can"),
         _rate("shims_per_opening", "4", "each", "tapered shims under stool and jamb"),
-        _rate("tape_waste", "10", "percent", "overlap and corners"),
-        _rate("sheet_area", "40", "ft2", "sanded with one sheet"),
-        _rate("sandings", "2", "each", "before the first coat and between coats"),
+        _rate("tape_waste", "10", "percent", "share of the tape that goes to overlaps and corners"),
+        _rate("sheet_area", "40", "ft2", "area sanded with one sheet"),
+        _rate("sandings", "2", "each", "sandings before the first coat and between coats"),
         _rate("measure_minutes", "10", "min", "to measure an opening"),
         _rate("paint_minutes", "1", "min", "to put one coat on 1 ft2, bundled on the bench"),
         _rate("rip_minutes", "0.5", "min", "to rip 1 ft"),
@@ -186,6 +193,7 @@ DEFAULTS: Mapping[str, Rate] = dict(
 
 _Penny = Literal[0, 2, 3, 4, 5, 6, 7, 8, 9, 10]
 _MOST = {"percent": 1000, "mil": 100, "each": 100, "ft2": 10_000, "s": 3600, "min": 1440, "h": 720}
+_LEADS = {"each": "number of ", "s": "time ", "min": "time ", "h": "wait ", "penny": "nail's "}
 _UNITS = {
     "percent": "%",
     "mil": " mil",
@@ -201,8 +209,8 @@ _UNITS = {
 def _says(rate: Rate) -> str:
     """What a rate is, and how much it is in its unit when it is left out, by which source."""
     number = str(rate.value) if rate.unit == "in" else f"{float(rate.value):g}"
-    words = f"{rate.says[0].upper()}{rate.says[1:]}"
-    return f"{words}; {number}{_UNITS.get(rate.unit, '')} when left out ({rate.source})."
+    lead, unit = _LEADS.get(rate.unit, ""), _UNITS.get(rate.unit, "")
+    return f"The {lead}{rate.says}; {number}{unit} when left out ({rate.source})."
 
 
 def _type_of(rate: Rate) -> Any:

@@ -18,8 +18,9 @@ class Saw(Given, frozen=True):
     """The shop's own limits at the saw. Common practice, no source.
 
     Attributes:
-        smallest_held: The shortest workpiece held by hand.
-        smallest_ripped: The shortest pushed through the table saw by hand.
+        smallest_held: The shortest workpiece that is held by hand at the saw, measured from end to end.
+        smallest_ripped: The shortest workpiece that is pushed through the table saw by hand, measured from end
+            to end.
         sharpest_miter: The most that the saw's table turns off a square cut, degrees.
         angle_step: How finely the saw's scale can be set, degrees.
         detents: The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out.

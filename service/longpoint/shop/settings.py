@@ -18,10 +18,10 @@ class Shop(Given, frozen=True):
     """How the shop works.
 
     Attributes:
-        rates: Its own, where they are not the usual ones.
+        rates: The rates of the shop, where they are not the usual ones.
         packages: What is sold and at which price; a material named here is bought in these alone, up to four of each.
-        wages: What an hour of work costs.
-        saw: Its limits at the saw.
+        wages: They say what an hour of work costs.
+        saw: The limits of the shop at the saw.
         order: The order to cut in; when left out, the one of three that takes least by its rates.
         build_year: When the house was built: paint of before 1978, or of unknown age, may hold lead.
     """

@@ -16,9 +16,9 @@ class Figure(Value, frozen=True):
     """A number that something was computed from.
 
     Attributes:
-        name: What it is, in words.
-        value: How much, in `unit`.
-        unit: What it is counted in.
+        name: The name of the figure in words.
+        value: The amount, in `unit`.
+        unit: The unit that it is counted in.
     """
 
     name: str
@@ -30,7 +30,7 @@ class Share(Value, frozen=True):
     """One opening's part of a quantity, all of its count together.
 
     Attributes:
-        opening: The opening's mark.
+        opening: The mark of the opening.
         quantity: How much, in the unit of the whole.
     """
 
@@ -42,11 +42,11 @@ class Bought(Value, frozen=True):
     """Packages of one size.
 
     Attributes:
-        package: Its name.
+        package: The name of the package.
         size: How much one holds, in the material's unit.
-        count: How many to buy.
-        price: Of one; null where none was given.
-        cost: Of them all; null where no price was given.
+        count: The number of packages to buy.
+        price: The price of one; null where none was given.
+        cost: The cost of them all; null where no price was given.
     """
 
     package: str
@@ -60,16 +60,16 @@ class Material(Value, frozen=True):
     """What is used of a material, waste included, and the packages that cover it.
 
     Attributes:
-        code: A stable name, as in `packages`.
-        name: Its name in words.
+        code: A stable name of the material, as in `packages`.
+        name: The name of the material in words.
         quantity: How much is used, in `unit`.
-        unit: What it is counted in.
+        unit: The unit that it is counted in.
         bought: The packages to buy.
-        rule: How it was computed, in words.
+        rule: It says in words how the amount was computed.
         inputs: The figures it was computed from.
         rates: Names of the rates it was computed at.
         by_opening: How much of it is for each opening.
-        notes: What to check.
+        notes: They say what to check.
     """
 
     code: str
@@ -88,8 +88,8 @@ class Materials(Value, frozen=True):
     """What to buy beside the sticks.
 
     Attributes:
-        lines: Each material that is used.
-        rates: Every rate that was used.
+        lines: The materials that are used, one a line.
+        rates: The rates that were used.
     """
 
     lines: tuple[Material, ...]
@@ -116,13 +116,13 @@ class Labor(Value, frozen=True):
     """Hands-on minutes of one task.
 
     Attributes:
-        task: What is done.
-        quantity: How much of it, in `unit`.
+        task: The task that is done.
+        quantity: The amount of work, in `unit`.
         unit: What it is counted in: openings, cuts, feet, square feet and so on.
-        minutes: How long it takes.
+        minutes: The time that it takes, in minutes.
         rule: How the quantity was computed, in words.
-        rates: Names of the rates it was computed at.
-        by_opening: Minutes of each opening.
+        rates: The names of the rates it was computed at.
+        by_opening: The minutes of each opening.
     """
 
     task: Task
@@ -138,9 +138,9 @@ class Wait(Value, frozen=True):
     """A drying wait, the whole house's together.
 
     Attributes:
-        after: What has to dry.
-        hours: How long it takes.
-        rate: Name of the rate it is taken from.
+        after: The material that has to dry.
+        hours: The time that it takes, in hours.
+        rate: The name of the rate it is taken from.
     """
 
     after: str
@@ -152,11 +152,11 @@ class Hours(Value, frozen=True):
     """Hands-on hours by task, and drying waits, which are nobody's work, apart from them.
 
     Attributes:
-        hands_on_hours: All tasks together.
-        tasks: Minutes by task.
-        wait_hours: All waits together.
-        waits: Each wait, in order.
-        rates: Every rate that was used.
+        hands_on_hours: The hours of all tasks together.
+        tasks: The minutes of each task.
+        wait_hours: The hours of all waits together.
+        waits: The waits, in order.
+        rates: The rates that were used.
     """
 
     hands_on_hours: Quantity
@@ -175,10 +175,10 @@ class CostLine(Value, frozen=True):
     """A line of the whole-house view.
 
     Attributes:
-        category: stock, waste, kept_offcut, consumable or labor.
+        category: The category: stock, waste, kept_offcut, consumable or labor.
         name: The profile, the material's code or the task.
-        amount: Of the whole house.
-        by_opening: Each opening's amount, in the order of `openings`; they add up to `amount`.
+        amount: The amount for the whole house.
+        by_opening: The amount of each opening, in the order of `openings`; they add up to `amount`.
     """
 
     category: str
@@ -191,12 +191,12 @@ class CostTotals(Value, frozen=True):
     """Amounts by category.
 
     Attributes:
-        stock: What is in pieces.
-        waste: Kerfs, trims and short offcuts.
-        kept_offcut: Offcuts and lengths that are left.
-        consumable: Materials beside the sticks.
-        labor: Hands-on hours at the wages given.
-        total: All of them.
+        stock: The cost of the stock that is in pieces.
+        waste: The cost of kerfs, end trims and offcuts too short to keep.
+        kept_offcut: The cost of offcuts and lengths that are left.
+        consumable: The cost of the materials beside the sticks.
+        labor: The cost of the hands-on hours at the wages given.
+        total: The sum of all categories.
     """
 
     stock: Cents
@@ -211,9 +211,9 @@ class OpeningCost(Value, frozen=True):
     """What an opening costs, all of its count together.
 
     Attributes:
-        opening: The opening's mark.
-        room: Where it is.
-        amounts: What it costs, by category.
+        opening: The mark of the opening.
+        room: The room that the opening is in.
+        amounts: The cost of the opening, by category.
     """
 
     opening: str
@@ -225,9 +225,9 @@ class RoomCost(Value, frozen=True):
     """What a room costs: the sum of its openings.
 
     Attributes:
-        room: Its name; may be empty.
+        room: The name of the room; it may be empty.
         openings: How many it has, those alike counted each.
-        amounts: What it costs, by category.
+        amounts: The cost of the room, by category.
     """
 
     room: str
@@ -252,11 +252,11 @@ class CostSheet(Value, frozen=True):
     """The same money by line, by opening and by room: each view adds up to the same cent.
 
     Attributes:
-        currency: Of every amount.
+        currency: The currency of every amount.
         total: The whole house, by category; of what is in `unpriced` it holds nothing.
-        lines: By what it is spent on.
-        openings: By opening.
-        rooms: By room.
+        lines: The cost by what it is spent on.
+        openings: The cost by opening.
+        rooms: The cost by room.
         unpriced: What had no price and so is not in the sum.
     """
 

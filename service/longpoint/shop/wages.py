@@ -15,7 +15,7 @@ class Wages(Given, frozen=True):
 
     Attributes:
         hour: An hour of any task that has no wage of its own.
-        tasks: Tasks that cost otherwise.
+        tasks: The tasks that cost otherwise.
     """
 
     hour: Price | None = None

@@ -15,8 +15,8 @@ class Defect(Given, frozen=True):
     """A stretch of a stick that no piece may touch.
 
     Attributes:
-        start: From the stick's left end.
-        end: From the stick's left end.
+        start: The start of the defect, measured from the stick's left end.
+        end: The end of the defect, measured from the stick's left end.
     """
 
     start: Length
@@ -35,8 +35,8 @@ class Stick(Given, frozen=True):
     """A length the yard sells.
 
     Attributes:
-        length: Factory end to factory end.
-        price: Of one.
+        length: The length of the stick, measured from factory end to factory end.
+        price: The price of one stick.
         available: How many the yard has; as many as are needed when left out.
         defects: Stretches no piece may touch, on each of them.
     """
@@ -51,9 +51,9 @@ class OnHand(Given, frozen=True):
     """A length of stock on hand.
 
     Attributes:
-        length: From end to end.
+        length: The length on hand, measured from end to end.
         price: What using it is taken to cost.
-        defects: Stretches no piece may touch.
+        defects: The stretches that no piece may touch.
     """
 
     length: PositiveLength
@@ -66,7 +66,7 @@ class LengthsOnHand(OnHand, frozen=True, kw_only=True):
 
     Attributes:
         count: How many there are just so.
-        defects: Stretches no piece may touch, on each of them.
+        defects: The stretches that no piece may touch, on each of them.
     """
 
     count: Annotated[int, Meta(ge=1, le=200)] = 1
@@ -76,8 +76,8 @@ class StockForSale(Given, frozen=True, kw_only=True):
     """What the yard sells of one profile, and how its sticks may be laid out.
 
     Attributes:
-        profile: Its name, as the trim's pieces name theirs.
-        sticks: The lengths the yard sells.
+        profile: The name of the profile, as the trim's pieces name theirs.
+        sticks: The lengths that the yard sells.
         turnable: Flat and square-edged, so that mitered ends may share a cut.
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain and color
             agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count
@@ -97,7 +97,7 @@ class Stock(StockForSale, frozen=True, kw_only=True):
     """One profile's stock: what the yard sells of it, and what is on hand.
 
     Attributes:
-        lengths on hand: What is on hand already.
+        lengths_on_hand: The lengths that are on hand already.
     """
 
     lengths_on_hand: Annotated[tuple[LengthsOnHand, ...], Meta(max_length=200)] = ()

@@ -68,8 +68,8 @@ class Layout:
     """One way a stick is cut, and how many sticks are cut so.
 
     Attributes:
-        stick: key of the ``StickKind`` or ``Length on hand``.
-        length on hand: whether it is a length on hand.
+        stick: key of the ``StickKind`` or ``StickOnHand``.
+        on_hand: whether it is a length on hand.
         length: inches of the uncut stick.
         price_cents: of one stick.
         placed: the pieces from left to right.

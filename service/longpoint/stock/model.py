@@ -124,7 +124,7 @@ class Cutting:
         profile: the caller's name for the profile.
         pieces: what to cut.
         sticks: what can be bought.
-        lengths on hand: what is on hand.
+        lengths_on_hand: what is on hand.
         kerf: inches one cut eats.
         end_trim: inches squared off each factory end.
         keep_length: an offcut this long or longer goes back on the rack; None keeps none.

@@ -103,7 +103,7 @@ class StockGroup:
 
     Attributes:
         keys: names of them; one for a kind that is bought, one each for lengths on hand.
-        length on hand: whether they are lengths on hand.
+        on_hand: whether they are lengths on hand.
         length: units, end to end.
         start: where the first piece may start.
         end: where the last piece must have ended.

@@ -20,17 +20,23 @@ class House(Request, frozen=True, kw_only=True):
     with its own, come to at most 4,000,000 bytes, and the seasons of all openings to 20,000.
 
     Attributes:
-        trim_specs: The trim its openings name.
-        openings: Its openings.
+        trim_specs: The trims that its openings name.
+        openings: The openings of the house.
         currency: Of every price; only repeated in the answer. ISO 4217 code.
-        end_trim: Squared off each factory end.
+        end_trim: The length that is squared off each factory end, measured from that end in. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
-        keep_length: An offcut this long or longer is kept.
-        kerf: What one cut eats.
+        keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
-        rounding: How lengths are rounded.
-        shop: How the shop works.
+        rounding: It says how lengths are rounded.
+        shop: It says how the shop works.
         stock: What each profile can be cut from.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
@@ -53,8 +59,8 @@ class MaterialsAnswer(Result, frozen=True, kw_only=True):
     """Nails, glue, caulk, filler, primer, paint, shims, tape and abrasive, and what to beware of.
 
     Attributes:
-        materials: What to buy.
-        cautions: What to know before starting.
+        materials: These are the materials to buy.
+        cautions: They say what to know before work starts.
     """
 
     materials: Materials

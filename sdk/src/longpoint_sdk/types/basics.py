@@ -47,11 +47,11 @@ class Rate(Result, frozen=True, kw_only=True):
     """A rate that was reckoned with, and where it comes from.
 
     Attributes:
-        name: Its field in the shop's `rates`.
-        value: How much, in `unit`.
-        unit: In, mil, percent, each, ft2, s, min, h or penny.
+        name: The name of its field in the shop's `rates`.
+        value: The amount, in `unit`.
+        unit: The unit: in, mil, percent, each, ft2, s, min, h or penny.
         source: Where it comes from: a published source, common practice, or the caller.
-        says: What it is, in words.
+        says: It says in words what the rate is.
     """
 
     name: str
@@ -65,7 +65,7 @@ class Share(Result, frozen=True, kw_only=True):
     """One opening's part of a quantity, all of its count together.
 
     Attributes:
-        opening: The opening's mark.
+        opening: The mark of the opening.
         quantity: How much, in the unit of the whole.
     """
 

@@ -51,11 +51,11 @@ class BuyLine(Result, frozen=True, kw_only=True):
     """A line for the yard.
 
     Attributes:
-        profile: What to ask for.
-        length: Of each stick.
-        quantity: How many of them.
-        price: Of one. An amount of money as decimal text with two places.
-        cost: Of them all. An amount of money as decimal text with two places.
+        profile: The name to ask the yard for.
+        length: The length of each stick, measured from end to end.
+        quantity: The number of sticks.
+        price: The price of one stick. An amount of money as decimal text with two places.
+        cost: The price of all these sticks. An amount of money as decimal text with two places.
     """
 
     profile: str
@@ -69,10 +69,10 @@ class Caution(Result, frozen=True, kw_only=True):
     """What to know before starting: it informs and defers, and approves nothing.
 
     Attributes:
-        code: A stable name for it.
-        text: The caution, in words.
-        source: What it leans on.
-        applies_to: Marks of the openings it was raised for; empty for the whole house.
+        code: A stable name of the caution.
+        text: The caution in words.
+        source: The source that the caution rests on.
+        applies_to: The marks of the openings it was raised for; empty for the whole house.
         pieces: The pieces it was raised for, where it bears on single cuts.
     """
 
@@ -87,9 +87,9 @@ class LeftOver(Result, frozen=True, kw_only=True):
     """What goes back on the rack.
 
     Attributes:
-        profile: Its profile.
-        length: Of each.
-        quantity: How many.
+        profile: The profile that the offcut is of.
+        length: The length of each offcut, measured from end to end.
+        quantity: The number of such offcuts.
     """
 
     profile: str
@@ -101,13 +101,13 @@ class Offer(Result, frozen=True, kw_only=True):
     """One of the trade's answers to a finding.
 
     Attributes:
-        answer: A stable name, "shorten_horn".
-        detail: What it means, in words.
+        answer: A stable name of the offer, as "shorten_horn".
+        detail: It says in words what the offer means.
         field: The field that takes it up, a JSON pointer into the opening or, for what a group's openings
             have together, into the house; null where no one field does, as for caulk: `detail` then says what
             does. It was tried: with that value the answer comes without the finding, a group's once every
             opening of it that is offered one has its own.
-        value: What to write there.
+        value: The value to write in that field.
         figures: Lengths, and angles in degrees, that go with it, each by its name.
     """
 
@@ -125,8 +125,8 @@ class Finding(Result, frozen=True, kw_only=True):
     Attributes:
         code: A stable name for the kind of finding.
         side: Where: left, right, head, sill, base, above or below; empty for a group's.
-        detail: What was found, in words.
-        amount: How much it is.
+        detail: It says in words what was found.
+        amount: It says by how much.
         offers: What can be done about it, the least work first.
         by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
     """
@@ -145,8 +145,8 @@ class OpenJoint(Result, frozen=True, kw_only=True):
     Attributes:
         name: The conditions, as they were named.
         moisture_content: What the wood comes to in them, percent.
-        piece: Key of the piece on one side of it; null where no joint is mitered.
-        gap: At the joint's open end.
+        piece: The key of the piece on one side of it; null where no joint is mitered.
+        gap: The width of the gap at the joint's open end.
         opens_at: Which end that is, "short point" or "long point"; empty where nothing moved.
         within_table: Whether the moisture contents lie where the coefficients hold.
     """
@@ -164,14 +164,14 @@ class OpeningAnswer(Result, frozen=True, kw_only=True):
 
     Attributes:
         mark: What it is called in the house.
-        room: Where it is.
-        count: How many are alike.
+        room: The room that the opening is in.
+        count: The number of openings that are alike.
         pieces: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
         numbers: The number of each piece, by its key, as sheets print it: `K1-4` is number 4 of K1. Null for
             an opening by itself, whose pieces are numbered as they come.
         square_gap: The joint gap left by taking its corners as square: zero where they are, or where their
             own angles were cut.
-        notes: What was assumed.
+        notes: They say what was assumed.
         findings: What is in the way, out of plane or out of level; none has changed a size.
         movement: The widest miter season by season; null where no conditions were given.
     """
@@ -192,7 +192,7 @@ class CutListAnswer(Result, frozen=True, kw_only=True):
     sections that were not asked for are null.
 
     Attributes:
-        openings: Each opening's pieces.
+        openings: The openings, each with its pieces.
         plans: The sticks of each profile and what is cut from each.
         buy: What to buy, a line for each profile and length.
         cost: What the sticks cost; of profiles in `unstocked` it holds nothing. An amount of money as decimal
@@ -203,16 +203,16 @@ class CutListAnswer(Result, frozen=True, kw_only=True):
             those leave. An amount of money as decimal text with two places.
         later_unpriced: Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of
             them.
-        currency: Of every amount.
+        currency: The currency of every amount.
         proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.
         unstocked: Profiles that pieces need and no stock was given for.
         unused_stock: Profiles with stock from which nothing is cut.
-        offcuts: What goes back on the rack.
-        notes: What was assumed or left out.
-        cautions: What to know before starting.
+        offcuts: The offcuts that go back on the rack.
+        notes: They say what was assumed or left out.
+        cautions: They say what to know before work starts.
         saw_order: The cuts in the order to make them.
-        materials: What to buy beside the sticks.
-        hours: Hands-on time, and drying waits.
+        materials: The materials to buy beside the sticks.
+        hours: The hands-on time, and the drying waits.
         cost_sheet: The money by line, by opening and by room.
     """
 
@@ -240,14 +240,18 @@ class HouseGroup(Request, frozen=True, kw_only=True):
     """Some of a house's openings, trimmed together.
 
     Attributes:
-        mark: The group's name. A name on one line, not starting with a space.
-        openings: Their marks, left to right.
-        gaps: From each opening's right jamb face to the next one's left, left to right.
-        heads: Each opening's head jamb underside over one level line, to be checked for being in line.
-        solid: Places, from the first opening's left jamb face, over which a joint may fall (studs, mulls);
-            where none is named, the middles of the gaps.
-        stock_length: The longest stick for the shared stool; a longer one is scarfed. Left out where any
-            length is to be had.
+        mark: The group's own name. A name on one line, not starting with a space.
+        openings: The marks of its openings, left to right.
+        gaps: Widths of wall between the openings, left to right, each measured from one opening's right jamb
+            face to the next one's left.
+        heads: Heights of the heads, one an opening, each measured from one level line up to the head jamb's
+            underside; they are checked for being in line.
+        solid: Places over which a joint may fall (studs, mulls), each measured from the first opening's left
+            jamb face; where none is named, the middles of the gaps.
+        stock_length: The longest stick for the shared stool, measured from end to end; a longer stool is
+            scarfed. Left out where any length is to be had. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
     """
 
     mark: str
@@ -262,8 +266,12 @@ class Horns(Request, frozen=True, kw_only=True):
     """A stool's own horns at this opening, where they are not the trim's: past the trim's outside edge.
 
     Attributes:
-        left: The left one.
-        right: The right one.
+        left: The left horn's length, measured from the trim's outside edge to the stool's left end. A length
+            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
+            unit it is in the request's `unit`, when the request has one.
+        right: The right horn's length, measured from the trim's outside edge to the stool's right end. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
     """
 
     left: LengthText | None = None
@@ -275,8 +283,12 @@ class Limits(Request, frozen=True, kw_only=True):
     source.
 
     Attributes:
-        caulk: Up to here the joint is caulked.
-        plane: Up to here the wall is planed back or the casing back-beveled.
+        caulk: The joint is caulked where the wall lies no farther than this from the jamb's edge. A length as
+            a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit
+            it is in the request's `unit`, when the request has one.
+        plane: The wall is planed back, or the casing back-beveled, where the wall lies no farther than this
+            from the jamb's edge. A length as a tape reads it, with its unit: feet, inches and fractions,
+            decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one.
     """
 
     caulk: LengthText = "1/16 in"
@@ -288,10 +300,18 @@ class Reveals(Request, frozen=True, kw_only=True):
     casing.
 
     Attributes:
-        head: Under the head casing.
-        left: On the left jamb.
-        right: On the right jamb.
-        sill: Above a picture frame's bottom casing.
+        head: The reveal under the head casing, measured from the head jamb's underside up to the casing's
+            lower edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        left: The reveal on the left jamb, measured from the jamb's inside face to the casing's inner edge. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        right: The reveal on the right jamb, measured from the jamb's inside face to the casing's inner edge.
+            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        sill: The reveal above a picture frame's bottom casing, measured from the sill jamb's face down to the
+            casing's upper edge. A length as a tape reads it, with its unit: feet, inches and fractions,
+            decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one.
     """
 
     head: LengthText | None = None
@@ -304,11 +324,21 @@ class Widths(Request, frozen=True, kw_only=True):
     """Widths that pieces are ripped to at this opening; without one the stock's own is kept.
 
     Attributes:
-        apron: The apron's.
-        head: The head casing's.
-        left: The left casing's.
-        right: The right casing's.
-        sill: A picture frame's bottom casing's.
+        apron: The apron's width, measured down the wall from its upper to its lower edge. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        head: The head casing's width, measured across its face from edge to edge. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        left: The left side casing's width, measured across its face from edge to edge. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        right: The right side casing's width, measured across its face from edge to edge. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        sill: The width of a picture frame's bottom casing, measured across its face from edge to edge. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
     """
 
     apron: LengthText | None = None
@@ -324,26 +354,28 @@ class HouseOpening(Request, frozen=True, kw_only=True):
     Attributes:
         mark: What it is called in the house; part of each piece's name. A name on one line, not starting with
             a space.
-        readings: What the tape read.
+        readings: The readings that the tape gave at this opening.
         trim: The name of one of the house's trim specs. A name on one line, not starting with a space.
-        bottom: What the trim stands on.
+        bottom: It says what the casing stands on.
         certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or
             confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or
             cut for it.
-        count: How many are alike.
+        count: The number of openings that are alike.
         held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is
             released.
-        horns: Its own, where they are not the trim's.
-        reveals: Its own, where they are not the trim's.
+        horns: The horns of this opening, where they are not the trim's.
+        reveals: The reveals of this opening, where they are not the trim's.
         room: Where it is; money is told by room, too.
         sill_answer: What is done under a stool on a sill out of level.
-        square_gap: The joint gap below which an opening that is out of square is treated as square.
+        square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
+            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
             it.
         wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb
             extended.
-        widths: Its own, where pieces are ripped.
-        without_apron: Leaves the trim's apron out.
+        widths: The widths that pieces of this opening are ripped to.
+        without_apron: True leaves out the apron that the trim has.
     """
 
     mark: str
@@ -385,20 +417,26 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     PDF or SVG shows at most 2,500 pieces.
 
     Attributes:
-        trim_specs: The trim its openings name.
-        openings: Its openings.
+        trim_specs: The trims that its openings name.
+        openings: The openings of the house.
         currency: Of every price; only repeated in the answer. ISO 4217 code.
-        end_trim: Squared off each factory end.
+        end_trim: The length that is squared off each factory end, measured from that end in. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
         include: Sections of the answer that are only worked out when asked for.
-        keep_length: An offcut this long or longer is kept.
-        kerf: What one cut eats.
+        keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.
-        rounding: How lengths are rounded.
-        shop: How the shop works.
+        rounding: It says how lengths are rounded.
+        shop: It says how the shop works.
         stock: What each profile can be cut from.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
@@ -423,8 +461,9 @@ class StockForSale(Request, frozen=True, kw_only=True):
     """What the yard sells of one profile, and how its sticks may be laid out.
 
     Attributes:
-        profile: Its name, as the trim's pieces name theirs. A name on one line, not starting with a space.
-        sticks: The lengths the yard sells.
+        profile: The name of the profile, as the trim's pieces name theirs. A name on one line, not starting
+            with a space.
+        sticks: The lengths that the yard sells.
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain
             and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
             under one mark count as one: give each its own mark where each is to have its own stick.
@@ -445,19 +484,25 @@ class KeptHouse(Request, frozen=True, kw_only=True):
     """What is said of a house as a whole.
 
     Attributes:
-        name: What the house is called. A name on one line, not starting with a space.
+        name: The name of the house. A name on one line, not starting with a space.
         currency: Of every price; only repeated in the answer. ISO 4217 code.
-        end_trim: Squared off each factory end.
+        end_trim: The length that is squared off each factory end, measured from that end in. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
-        keep_length: An offcut this long or longer is kept.
-        kerf: What one cut eats.
+        keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
-        rounding: How lengths are rounded.
-        shop: How the shop works.
-        site_note: Anything about the site. Free text; may have several lines.
+        rounding: It says how lengths are rounded.
+        shop: It says how the shop works.
+        site_note: A note about the site. Free text; may have several lines.
         stock: What each profile can be cut from.
-        trim_specs: The trim its openings name.
+        trim_specs: The trims that its openings name.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
@@ -480,13 +525,16 @@ class LengthOnHand(Request, frozen=True, kw_only=True):
     """A lot of lengths on hand, or on their way: of one profile, one length and one price.
 
     Attributes:
-        length: From end to end.
+        length: The length on hand, measured from end to end. A length as a tape reads it, with its unit:
+            feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`,
+            when the request has one.
         profile: The profile's name, as trim specs and stock have it. A name on one line, not starting with a
             space.
-        defects: Stretches no piece may touch.
+        defects: The stretches that no piece may touch.
         delivered: How many came or were found, all told. When left out, none of those that were ordered and,
             where nothing is said of an order, one.
-        lot: What it is called, once in a schedule; the service names it where this is left out.
+        lot: What it is called, once in a schedule; the service names it where this is left out. A name on one
+            line, not starting with a space.
         note: Where it came from, or stands. Free text; may have several lines.
         ordered: How many were ordered, all told; none when left out.
         paid: What was paid for each; `price` is what using one is taken to cost when sticks are planned. An
@@ -513,7 +561,7 @@ class Made(Result, frozen=True, kw_only=True):
     """A change that was made.
 
     Attributes:
-        revision: The schedule's revision it made.
+        revision: The number of the revision that the change made.
     """
 
     revision: int
@@ -524,21 +572,27 @@ class NewSchedule(Request, frozen=True, kw_only=True):
     the same.
 
     Attributes:
-        name: What the house is called. A name on one line, not starting with a space.
+        name: The name of the house. A name on one line, not starting with a space.
         currency: Of every price; only repeated in the answer. ISO 4217 code.
-        end_trim: Squared off each factory end.
+        end_trim: The length that is squared off each factory end, measured from that end in. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
-        keep_length: An offcut this long or longer is kept.
-        kerf: What one cut eats.
-        lengths: What is on hand, or on its way.
+        keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        lengths: The lots that are on hand, or on their way.
         movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
         openings: In the order they are to be listed.
-        rounding: How lengths are rounded.
-        shop: How the shop works.
-        site_note: Anything about the site. Free text; may have several lines.
+        rounding: It says how lengths are rounded.
+        shop: It says how the shop works.
+        site_note: A note about the site. Free text; may have several lines.
         stock: What each profile can be cut from.
-        trim_specs: The trim its openings name.
+        trim_specs: The trims that its openings name.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
@@ -563,18 +617,18 @@ class PlanLine(Result, frozen=True, kw_only=True):
     """A plan in a list.
 
     Attributes:
-        number: Its number; the schedule's plans are counted from 1.
+        number: The number of the plan; the schedule's plans are counted from 1.
         stands: Whether it is the plan of what the schedule is now.
-        made_at: When it was made. RFC 3339, in UTC.
+        made_at: The time at which the plan was made. RFC 3339, in UTC.
         used_at: When something was first printed or cut from it; null while nothing was. Such a plan is kept;
-            of the others the oldest go.
+            of the others the oldest go. RFC 3339, in UTC.
         planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
-        cost: Of the sticks that were left to cut when it was made. An amount of money as decimal text with
-            two places.
-        bound: No plan of them costs less. An amount of money as decimal text with two places.
+        cost: The cost of the sticks that were left to cut when it was made. An amount of money as decimal
+            text with two places.
+        bound: A lower bound: no plan of them costs less. An amount of money as decimal text with two places.
         above: How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text
             with two places.
-        proven: Whether no plan can be cheaper.
+        proven: True where it is proven that no plan is cheaper.
     """
 
     number: int
@@ -593,8 +647,8 @@ class TableContents(Result, frozen=True, kw_only=True):
 
     Attributes:
         key: Its name, which `table` asks for in a CSV answer.
-        caption: Its title.
-        columns: Headings from left to right.
+        caption: The title of the table.
+        columns: The headings of the columns, from left to right.
         rows: The cells, as they are printed.
     """
 
@@ -608,12 +662,12 @@ class SheetContents(Result, frozen=True, kw_only=True):
     """A sheet's contents as data, for a page of one's own; drawings are in the HTML and the PDF alone.
 
     Attributes:
-        name: What the sheet is.
-        title: At its head.
-        house: Whose house it is.
+        name: It says which sheet this is.
+        title: The title at the sheet's head.
+        house: The name of the house.
         plan: Which plan its sticks are from and how good that is; empty where it shows none.
-        tables: Every table, in order.
-        notes: Cautions and notes, in order.
+        tables: The tables of the sheet, in order.
+        notes: The cautions and notes of the sheet, in order.
         labels: Each label's texts, on a sheet of labels.
     """
 
@@ -630,14 +684,15 @@ class StoredSchedule(Result, frozen=True, kw_only=True):
     """A schedule as it stands, its openings aside.
 
     Attributes:
-        id: Its id.
+        id: The id of the schedule.
         revision: The number of its latest revision.
         opening_count: How many openings it has; alike ones under one mark are one.
-        created_at: When it was made. RFC 3339, in UTC.
-        updated_at: When it was last changed. RFC 3339, in UTC.
-        archived_at: When it was archived; null when it is not.
+        created_at: The time at which it was made. RFC 3339, in UTC.
+        updated_at: The time at which it was last changed. RFC 3339, in UTC.
+        archived_at: When it was archived; null when it is not. RFC 3339, in UTC.
         house: What is said of the house as a whole, as it was sent.
-        exact: Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch.
+        exact: The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction
+            of an inch.
     """
 
     id: str

@@ -11,10 +11,10 @@ class CostLine(Result, frozen=True, kw_only=True):
     """A line of the whole-house view.
 
     Attributes:
-        category: Stock, waste, kept_offcut, consumable or labor.
+        category: The category: stock, waste, kept_offcut, consumable or labor.
         name: The profile, the material's code or the task.
-        amount: Of the whole house. An amount of money as decimal text with two places.
-        by_opening: Each opening's amount, in the order of `openings`; they add up to `amount`.
+        amount: The amount for the whole house. An amount of money as decimal text with two places.
+        by_opening: The amount of each opening, in the order of `openings`; they add up to `amount`.
     """
 
     category: str
@@ -27,12 +27,16 @@ class CostTotals(Result, frozen=True, kw_only=True):
     """Amounts by category.
 
     Attributes:
-        stock: What is in pieces. An amount of money as decimal text with two places.
-        waste: Kerfs, trims and short offcuts. An amount of money as decimal text with two places.
-        kept_offcut: Offcuts and lengths that are left. An amount of money as decimal text with two places.
-        consumable: Materials beside the sticks. An amount of money as decimal text with two places.
-        labor: Hands-on hours at the wages given. An amount of money as decimal text with two places.
-        total: All of them. An amount of money as decimal text with two places.
+        stock: The cost of the stock that is in pieces. An amount of money as decimal text with two places.
+        waste: The cost of kerfs, end trims and offcuts too short to keep. An amount of money as decimal text
+            with two places.
+        kept_offcut: The cost of offcuts and lengths that are left. An amount of money as decimal text with
+            two places.
+        consumable: The cost of the materials beside the sticks. An amount of money as decimal text with two
+            places.
+        labor: The cost of the hands-on hours at the wages given. An amount of money as decimal text with two
+            places.
+        total: The sum of all categories. An amount of money as decimal text with two places.
     """
 
     stock: Decimal
@@ -47,9 +51,9 @@ class OpeningCost(Result, frozen=True, kw_only=True):
     """What an opening costs, all of its count together.
 
     Attributes:
-        opening: The opening's mark.
-        room: Where it is.
-        amounts: What it costs, by category.
+        opening: The mark of the opening.
+        room: The room that the opening is in.
+        amounts: The cost of the opening, by category.
     """
 
     opening: str
@@ -61,9 +65,9 @@ class RoomCost(Result, frozen=True, kw_only=True):
     """What a room costs: the sum of its openings.
 
     Attributes:
-        room: Its name; may be empty.
+        room: The name of the room; it may be empty.
         openings: How many it has, those alike counted each.
-        amounts: What it costs, by category.
+        amounts: The cost of the room, by category.
     """
 
     room: str
@@ -88,11 +92,11 @@ class CostSheet(Result, frozen=True, kw_only=True):
     """The same money by line, by opening and by room: each view adds up to the same cent.
 
     Attributes:
-        currency: Of every amount.
+        currency: The currency of every amount.
         total: The whole house, by category; of what is in `unpriced` it holds nothing.
-        lines: By what it is spent on.
-        openings: By opening.
-        rooms: By room.
+        lines: The cost by what it is spent on.
+        openings: The cost by opening.
+        rooms: The cost by room.
         unpriced: What had no price and so is not in the sum.
     """
 

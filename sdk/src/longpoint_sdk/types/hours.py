@@ -20,13 +20,13 @@ class Labor(Result, frozen=True, kw_only=True):
     """Hands-on minutes of one task.
 
     Attributes:
-        task: What is done.
-        quantity: How much of it, in `unit`.
+        task: The task that is done.
+        quantity: The amount of work, in `unit`.
         unit: What it is counted in: openings, cuts, feet, square feet and so on.
-        minutes: How long it takes.
+        minutes: The time that it takes, in minutes.
         rule: How the quantity was computed, in words.
-        rates: Names of the rates it was computed at.
-        by_opening: Minutes of each opening.
+        rates: The names of the rates it was computed at.
+        by_opening: The minutes of each opening.
     """
 
     task: Task | str
@@ -42,9 +42,9 @@ class Wait(Result, frozen=True, kw_only=True):
     """A drying wait, the whole house's together.
 
     Attributes:
-        after: What has to dry.
-        hours: How long it takes.
-        rate: Name of the rate it is taken from.
+        after: The material that has to dry.
+        hours: The time that it takes, in hours.
+        rate: The name of the rate it is taken from.
     """
 
     after: str
@@ -56,11 +56,11 @@ class Hours(Result, frozen=True, kw_only=True):
     """Hands-on hours by task, and drying waits, which are nobody's work, apart from them.
 
     Attributes:
-        hands_on_hours: All tasks together.
-        tasks: Minutes by task.
-        wait_hours: All waits together.
-        waits: Each wait, in order.
-        rates: Every rate that was used.
+        hands_on_hours: The hours of all tasks together.
+        tasks: The minutes of each task.
+        wait_hours: The hours of all waits together.
+        waits: The waits, in order.
+        rates: The rates that were used.
     """
 
     hands_on_hours: float

@@ -12,8 +12,8 @@ class Imported(Result, frozen=True, kw_only=True):
     Attributes:
         dry_run: Whether it was only tried: nothing was kept then.
         revision: The revision it made; the one that stands, when it made none.
-        added: Marks that are new.
-        updated: Marks whose opening changed.
+        added: The marks that are new.
+        updated: The marks whose opening changed.
         unchanged: How many were there already, just so.
         removed: Marks that went, since the import replaces the whole.
     """

@@ -34,7 +34,7 @@ class LengthsAnswer(Result, frozen=True, kw_only=True):
     """The lengths that were read, in the order they came.
 
     Attributes:
-        lengths: One for each that was given.
+        lengths: The answer has one for each length that was given.
     """
 
     lengths: list[LengthRead]
@@ -44,8 +44,8 @@ class LengthsRequest(Request, frozen=True, kw_only=True):
     """Lengths to read.
 
     Attributes:
-        lengths: Each as it was written down.
-        rounding: How to round them.
+        lengths: The texts to read, each as it was written down.
+        rounding: It says how the answered lengths are rounded.
         unit: The unit of those that carry none; without it each must carry its own.
     """
 

@@ -14,11 +14,13 @@ class Bought(Result, frozen=True, kw_only=True):
     """Packages of one size.
 
     Attributes:
-        package: Its name.
+        package: The name of the package.
         size: How much one holds, in the material's unit.
-        count: How many to buy.
-        price: Of one; null where none was given.
-        cost: Of them all; null where no price was given.
+        count: The number of packages to buy.
+        price: The price of one; null where none was given. An amount of money as decimal text with two
+            places.
+        cost: The cost of them all; null where no price was given. An amount of money as decimal text with two
+            places.
     """
 
     package: str
@@ -32,9 +34,9 @@ class Figure(Result, frozen=True, kw_only=True):
     """A number that something was computed from.
 
     Attributes:
-        name: What it is, in words.
-        value: How much, in `unit`.
-        unit: What it is counted in.
+        name: The name of the figure in words.
+        value: The amount, in `unit`.
+        unit: The unit that it is counted in.
     """
 
     name: str
@@ -46,16 +48,16 @@ class Material(Result, frozen=True, kw_only=True):
     """What is used of a material, waste included, and the packages that cover it.
 
     Attributes:
-        code: A stable name, as in `packages`.
-        name: Its name in words.
+        code: A stable name of the material, as in `packages`.
+        name: The name of the material in words.
         quantity: How much is used, in `unit`.
-        unit: What it is counted in.
+        unit: The unit that it is counted in.
         bought: The packages to buy.
-        rule: How it was computed, in words.
+        rule: It says in words how the amount was computed.
         from: The figures it was computed from.
         rates: Names of the rates it was computed at.
         by_opening: How much of it is for each opening.
-        notes: What to check.
+        notes: They say what to check.
     """
 
     code: str
@@ -74,8 +76,8 @@ class Materials(Result, frozen=True, kw_only=True):
     """What to buy beside the sticks.
 
     Attributes:
-        lines: Each material that is used.
-        rates: Every rate that was used.
+        lines: The materials that are used, one a line.
+        rates: The rates that were used.
     """
 
     lines: list[Material]

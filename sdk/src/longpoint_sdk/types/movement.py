@@ -40,10 +40,10 @@ class Air(Request, frozen=True, kw_only=True):
     """Conditions that wood has come to rest in: the air's, or what a meter showed in the wood.
 
     Attributes:
-        moisture_content: Of the wood as a meter showed it, percent.
-        name: What to call them. A name on one line, not starting with a space.
-        relative_humidity: Of the air, percent.
-        temperature: Of the air, in degrees of the scale.
+        moisture_content: The moisture content of the wood as a meter showed it, in percent.
+        name: The name to call these conditions by. A name on one line, not starting with a space.
+        relative_humidity: The relative humidity of the air, in percent.
+        temperature: The temperature of the air, in degrees of the scale.
     """
 
     moisture_content: float | None = None
@@ -56,11 +56,11 @@ class Conditions(Request, frozen=True, kw_only=True):
     """The wood, the air its joints are made in, and what they will live through.
 
     Attributes:
-        species: The wood.
-        installed: Where the joint is made.
+        species: The species of the wood.
+        installed: The conditions in which the joint is made.
         seasons: Each set of conditions it will live through.
-        grain: How the boards were sawn.
-        scale: The thermometer's.
+        grain: It says how the boards were sawn from the log.
+        scale: The scale of the thermometer: Celsius or Fahrenheit.
     """
 
     species: Species

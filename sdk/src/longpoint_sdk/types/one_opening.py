@@ -24,16 +24,27 @@ class ApronRequest(Request, frozen=True, kw_only=True):
     """An apron's readings and choices: it ends flush with the casing's outside edges.
 
     Attributes:
-        thickness: Off the wall.
-        jamb_width: Jamb to jamb.
-        reveal: Jamb left showing beside the casing.
-        casing_width: Across the face of the side casing.
-        end_angle: Of angled ends, cut back below the stool. Degrees off a square cut.
-        ends: Mitered returns, square cuts, or cut back at an angle.
-        profile: Its name at the yard. A name on one line, not starting with a space.
-        rounding: How lengths of the answer are rounded.
+        thickness: The thickness of the apron, measured from the wall out to its face. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        jamb_width: The clear width, measured from the left jamb's inside face to the right jamb's. A length
+            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
+            unit it is in the request's `unit`, when the request has one.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's
+            inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        casing_width: The width of the side casing, measured across its face from inner to outer edge. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        end_angle: The angle of angled ends, cut back below the stool; it is measured off a square cut.
+            Degrees off a square cut.
+        ends: It says how the ends are made: mitered returns, square cuts, or cut back at an angle.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        rounding: It says how lengths of the answer are rounded.
         unit: The unit of lengths that are written without one; without it each must carry its own.
-        width: Down the wall.
+        width: The width of the apron, measured down the wall from its upper to its lower edge. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
     """
 
     thickness: LengthText
@@ -53,20 +64,40 @@ class CasingRequest(Request, frozen=True, kw_only=True):
     `right_jamb_height`.
 
     Attributes:
-        jamb_width: Jamb to jamb.
-        reveal: Jamb left showing beside the casing.
-        casing_width: Across the face.
-        bottom: What the casing stands on.
-        casing_thickness: At the thick (outer) edge.
-        floor_clearance: Left under a door's legs.
-        head_style: Mitered or butted.
-        jamb_height: Stool top, sill jamb or floor to the underside of the head jamb.
-        left_jamb_height: The same along the left jamb.
-        overhang: How far a butted head runs past the legs' outside edges.
-        plinth_height: Of plinth blocks under a door's legs, from the floor up.
+        jamb_width: The clear width, measured from the left jamb's inside face to the right jamb's. A length
+            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
+            unit it is in the request's `unit`, when the request has one.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's
+            inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        casing_width: The width of the casing, measured across its face from inner to outer edge. A length as
+            a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit
+            it is in the request's `unit`, when the request has one.
+        bottom: It says what the casing stands on.
+        casing_thickness: The casing's thickness, measured from the wall to its face at the thick (outer)
+            edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
+        floor_clearance: The gap under a door's side casings, measured from the floor up to their ends. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        head_style: It says how the head casing meets the side casings: mitered, or butted on top of them.
+        jamb_height: The height, measured from the stool's top, the sill jamb or the floor up to the underside
+            of the head jamb. A length as a tape reads it, with its unit: feet, inches and fractions,
+            decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        left_jamb_height: The height along the left jamb, measured as `jamb_height` is. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        overhang: A butted head runs this far past the outside edge of each side casing. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        plinth_height: The height of plinth blocks under a door's side casings, measured from the floor up. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         profile: The casing's name at the yard. A name on one line, not starting with a space.
-        right_jamb_height: The same along the right jamb.
-        rounding: How lengths of the answer are rounded.
+        right_jamb_height: The height along the right jamb, measured as `jamb_height` is. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        rounding: It says how lengths of the answer are rounded.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
@@ -91,10 +122,10 @@ class Check(Result, frozen=True, kw_only=True):
     """A reading that the shape did not need, against what the others make of it.
 
     Attributes:
-        reading: Its field.
-        measured: As read.
-        computed: As the others have it.
-        difference: Measured less computed.
+        reading: The field of `readings` that was checked.
+        measured: The value as the tape read it.
+        computed: The value that the other readings give.
+        difference: The measured value less the computed one.
         agrees: Whether that is no more than a tape's, or an angle finder's, own error.
     """
 
@@ -110,7 +141,7 @@ class CompoundCut(Result, frozen=True, kw_only=True):
 
     Attributes:
         miter_degrees: The saw's table off a square cut.
-        bevel_degrees: The blade's tilt from upright.
+        bevel_degrees: The saw is tilted this far from upright.
     """
 
     miter_degrees: float
@@ -121,8 +152,8 @@ class Point(Result, frozen=True, kw_only=True):
     """A place on the wall, from the base's left inside corner.
 
     Attributes:
-        x: Along the base.
-        y: Square to it.
+        x: The distance from the base's left inside corner along the base.
+        y: The distance from the base, square to it.
     """
 
     x: str
@@ -134,11 +165,11 @@ class CornerReading(Result, frozen=True, kw_only=True):
 
     Attributes:
         sides: The two sides that meet there, counterclockwise.
-        degrees: The inside angle.
+        degrees: The inside angle of the corner.
         off_square_degrees: How far that is from 90; positive where it is wider.
         gap_if_square: The joint gap that cutting for a square corner would leave; null where the corner is
             far from square.
-        at: Where it lies.
+        at: The place of the corner on the wall.
         compound: The saw's setting for casing that leans, where its spring was given.
     """
 
@@ -154,11 +185,11 @@ class Suspect(Result, frozen=True, kw_only=True):
     """A reading that alone could explain the disagreement.
 
     Attributes:
-        reading: Its field.
-        measured: As read.
+        reading: The field of `readings` that is suspected.
+        measured: The value as the tape read it.
         would_be: What it should read if every other reading is right.
         change: What it would be less what was measured.
-        why: What speaks for it.
+        why: It says what speaks for this reading being wrong.
     """
 
     reading: str
@@ -193,17 +224,27 @@ class CornersRequest(Request, frozen=True, kw_only=True):
     """Readings of an opening that may be out of square, and the casing that is to go round it.
 
     Attributes:
-        readings: What the tape read.
-        casing_width: Across the face.
-        reveal: Jamb left showing beside the casing.
-        bottom: What the casing stands on.
-        casing_thickness: At the thick (outer) edge.
-        head_casing_width: The head's own, where it is not that of the legs.
+        readings: The readings that the tape gave.
+        casing_width: The width of the casing, measured across its face from inner to outer edge. A length as
+            a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit
+            it is in the request's `unit`, when the request has one.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's
+            inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        bottom: It says what the casing stands on.
+        casing_thickness: The casing's thickness, measured from the wall to its face at the thick (outer)
+            edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
+        head_casing_width: The head casing's own width, measured as `casing_width` is, where the two differ. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         profile: The casing's name at the yard. A name on one line, not starting with a space.
-        rounding: How lengths of the answer are rounded.
+        rounding: It says how lengths of the answer are rounded.
         spring_degrees: The angle between a leaning casing's back and the upright of the wall's plane: 90 lies
             flat, and gives no bevel.
-        square_gap: The joint gap below which the opening is called square.
+        square_gap: The widest joint gap at which an opening is still called square. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
@@ -226,9 +267,9 @@ class Moved(Result, frozen=True, kw_only=True):
     Attributes:
         name: The conditions, as they were named.
         moisture_content: What the wood comes to in them, percent.
-        change: Of its width; negative where it shrank.
+        change: The change of the piece's width; negative where it shrank.
         opens_degrees: The angle by which the miter stands open.
-        gap: Width of that opening at its open end.
+        gap: The width of the gap that opens, measured at its open end.
         opens_at: "short point" when the wood dried, "long point" when it took up moisture, empty when
             neither.
         within_table: Whether both moisture contents lie where the coefficients hold.
@@ -247,12 +288,12 @@ class Movement(Result, frozen=True, kw_only=True):
     """How a mitered piece moves. Coefficients are averages of clear wood: one board may move half as much again.
 
     Attributes:
-        installed_moisture_content: When the joint was made, percent.
-        coefficient: Change per unit of width and per percent of moisture content.
+        installed_moisture_content: The wood's moisture content when the joint was made, in percent.
+        coefficient: The change per unit of width and per percent of moisture content.
         seasons: The piece in each set of conditions.
-        widest_gap: The widest of all seasons.
-        source: Where formulas and coefficients come from.
-        notes: What to bear in mind.
+        widest_gap: The widest gap that the joint opens to in any season.
+        source: The source of the formulas and coefficients.
+        notes: They say what to bear in mind.
     """
 
     installed_moisture_content: float
@@ -267,13 +308,15 @@ class MovementRequest(Request, frozen=True, kw_only=True):
     """A mitered piece, the conditions its joint was made in, and those it will live through.
 
     Attributes:
-        species: The wood.
-        installed: Where the joint is made.
+        species: The species of the wood.
+        installed: The conditions in which the joint is made.
         seasons: Each set of conditions it will live through.
-        width: Of the piece, across its face.
-        grain: How the boards were sawn.
-        miter_degrees: Its miter, off a square cut.
-        scale: The thermometer's.
+        width: The width of the piece, measured from edge to edge across its face. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        grain: It says how the boards were sawn from the log.
+        miter_degrees: The miter of the piece, measured off a square cut.
+        scale: The scale of the thermometer: Celsius or Fahrenheit.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
@@ -293,23 +336,25 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
     Attributes:
         mark: What it is called in the house; part of each piece's name. A name on one line, not starting with
             a space.
-        readings: What the tape read.
-        trim: What it is trimmed with.
-        bottom: What the trim stands on.
-        horns: Its own, where they are not the trim's.
+        readings: The readings that the tape gave at this opening.
+        trim: The trim that is put round the opening.
+        bottom: It says what the casing stands on.
+        horns: The horns of this opening, where they are not the trim's.
         movement: The wood, and the air its joints will live through: the answer then says how far its miters
             open.
-        reveals: Its own, where they are not the trim's.
-        rounding: How lengths of the answer are rounded.
+        reveals: The reveals of this opening, where they are not the trim's.
+        rounding: It says how lengths of the answer are rounded.
         sill_answer: What is done under a stool on a sill out of level.
-        square_gap: The joint gap below which an opening that is out of square is treated as square.
+        square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
+            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         unit: The unit of lengths that are written without one; without it each must carry its own.
         wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
             it.
         wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb
             extended.
-        widths: Its own, where pieces are ripped.
-        without_apron: Leaves the trim's apron out.
+        widths: The widths that pieces of this opening are ripped to.
+        without_apron: True leaves out the apron that the trim has.
     """
 
     mark: str
@@ -333,8 +378,8 @@ class PiecesAnswer(Result, frozen=True, kw_only=True):
     """The pieces asked for, and what was assumed.
 
     Attributes:
-        pieces: Each piece.
-        notes: What was assumed.
+        pieces: The pieces, each with its length, its ends and how they were computed.
+        notes: They say what was assumed.
     """
 
     pieces: list[Piece]
@@ -345,23 +390,51 @@ class StoolRequest(Request, frozen=True, kw_only=True):
     """A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ.
 
     Attributes:
-        horn: How far it runs past the trim's outside edge, each end.
-        nosing: How far it stands past the apron's face.
-        jamb_width: Jamb to jamb.
-        reveal: Jamb left showing beside the casing.
-        casing_width: Across the face of the side casing.
-        apron_thickness: Off the wall: the nosing stands past its face.
-        ease: Radius of eased ends.
-        ends: How the horns end.
-        jamb_depth: Wall face back to the sash stop where the stool's back edge lands.
-        left_depth: The same at the left jamb.
-        profile: Its name at the yard. A name on one line, not starting with a space.
-        right_depth: The same at the right jamb.
-        rounding: How lengths of the answer are rounded.
-        sash_clearance: Left open between its back edge and the sash.
-        scribe: Left on each horn's wall edge, to be scribed to the wall.
-        stock_width: Width of the stock before ripping, where it is known.
-        thickness: Of the stock.
+        horn: The length of each horn, measured from the trim's outside edge to the stool's end. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        nosing: The stool stands this far past the apron's face, measured from that face to the stool's front
+            edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
+        jamb_width: The clear width, measured from the left jamb's inside face to the right jamb's. A length
+            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
+            unit it is in the request's `unit`, when the request has one.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's
+            inner edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        casing_width: The width of the side casing, measured across its face from inner to outer edge. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        apron_thickness: The apron's thickness, measured from the wall to its face; the nosing stands past its
+            face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
+        ease: The radius that eased ends are rounded to, measured from the center of the round to its edge. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        ends: It says how the ends of the horns are finished.
+        jamb_depth: The depth, measured from the wall's face back to the sash stop, where the stool's back
+            edge lands. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        left_depth: The depth at the left jamb, measured as `jamb_depth` is. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        right_depth: The depth at the right jamb, measured as `jamb_depth` is. A length as a tape reads it,
+            with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        rounding: It says how lengths of the answer are rounded.
+        sash_clearance: The gap left open, measured from the stool's back edge to the sash. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        scribe: The wood left on each horn's wall edge, to be scribed to the wall; it is measured square to
+            that edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        stock_width: The width of the stock before ripping, measured from edge to edge, where it is known. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        thickness: The thickness of the stock, measured from its underside to its top. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 

@@ -23,9 +23,9 @@ class Chosen(Request, frozen=True, kw_only=True):
     """Some of a schedule's openings.
 
     Attributes:
-        all: Every opening there is.
-        openings: By their marks.
-        rooms: Every opening of these rooms.
+        all: True means every opening there is.
+        openings: The openings, by their marks.
+        rooms: The rooms of which every opening is meant.
     """
 
     all: bool = False
@@ -53,30 +53,33 @@ class StoredOpening(Result, frozen=True, kw_only=True):
     Attributes:
         mark: What it is called in the house; part of each piece's name. A name on one line, not starting with
             a space.
-        readings: What the tape read.
+        readings: The readings that the tape gave at this opening.
         trim: The name of one of the house's trim specs. A name on one line, not starting with a space.
-        id: Its id.
+        id: The id of the opening.
         revision: The schedule's revision that last changed it.
         position: Its place in the schedule's order; places may be skipped.
-        exact: Its lengths exactly. Every length exactly, by its JSON pointer, as a fraction of an inch.
-        bottom: What the trim stands on.
+        exact: The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction
+            of an inch.
+        bottom: It says what the casing stands on.
         certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or
             confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or
             cut for it.
-        count: How many are alike.
+        count: The number of openings that are alike.
         held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is
             released.
-        horns: Its own, where they are not the trim's.
-        reveals: Its own, where they are not the trim's.
+        horns: The horns of this opening, where they are not the trim's.
+        reveals: The reveals of this opening, where they are not the trim's.
         room: Where it is; money is told by room, too.
         sill_answer: What is done under a stool on a sill out of level.
-        square_gap: The joint gap below which an opening that is out of square is treated as square.
+        square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
+            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
             it.
         wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb
             extended.
-        widths: Its own, where pieces are ripped.
-        without_apron: Leaves the trim's apron out.
+        widths: The widths that pieces of this opening are ripped to.
+        without_apron: True leaves out the apron that the trim has.
     """
 
     mark: str

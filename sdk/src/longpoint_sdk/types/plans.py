@@ -14,8 +14,8 @@ class Claim(Request, frozen=True, kw_only=True):
     """That somebody is about to cut a stick.
 
     Attributes:
-        by: Who, or at which saw. A name on one line, not starting with a space.
-        seconds: For how long; nobody else can cut the stick until then.
+        by: The name of who cuts it, or of the saw. A name on one line, not starting with a space.
+        seconds: The time that the claim lasts, in seconds; nobody else can cut the stick until then.
     """
 
     by: str
@@ -38,14 +38,15 @@ class PlannedSticks(Result, frozen=True, kw_only=True):
     """How good the sticks of one profile are.
 
     Attributes:
-        profile: Whose sticks.
-        sticks: Their names, in the order they come to the saw.
-        cost: Of them all. An amount of money as decimal text with two places.
-        bound: No plan costs less. An amount of money as decimal text with two places.
+        profile: The profile whose sticks these are.
+        sticks: The names of the sticks, in the order they come to the saw.
+        cost: The cost of all of them. An amount of money as decimal text with two places.
+        bound: A lower bound: no plan costs less than this. An amount of money as decimal text with two
+            places.
         method: What found it: first_fit, columns or branching.
         stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock
             ran out first, or there was not the memory for it.
-        seconds: How long the search took.
+        seconds: The time that the search took, in seconds.
         split_openings: Openings that were to come from one stick each and that no stick can hold.
     """
 
@@ -64,17 +65,18 @@ class StickDetail(Result, frozen=True, kw_only=True):
 
     Attributes:
         name: What sheets call it: a name stands for this one layout of one stick.
-        length: From end to end.
-        price: What it costs. An amount of money as decimal text with two places.
-        pieces: From its left end to its right.
-        offcut: What remains.
+        length: The length of the stick, measured from end to end.
+        on_hand: True where it is a length on hand, false where it is one to buy.
+        price: The price of the stick. An amount of money as decimal text with two places.
+        pieces: The pieces that it gives, from its left end to its right.
+        offcut: The length that remains after the last cut, measured from there to the stick's end.
         kept: Whether that goes back on the rack.
-        profile: What it is.
+        profile: The profile that the stick is of.
         lot: The lot of lengths on hand that it comes from; null for one to buy.
         state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
         plan: The number of the plan that first had it.
-        claimed_by: Who claimed it last; null where nobody has it claimed.
-        claimed_until: When that claim is over; it may be by now.
+        claimed_by: The name of who claimed it last; null where nobody has it claimed.
+        claimed_until: When that claim is over; it may be by now. RFC 3339, in UTC.
         notes: What else is to be known: a claim that was over when it was taken over.
     """
 
@@ -99,12 +101,13 @@ class StoredStick(Result, frozen=True, kw_only=True):
 
     Attributes:
         name: What sheets call it: a name stands for this one layout of one stick.
-        length: From end to end.
-        price: What it costs. An amount of money as decimal text with two places.
-        pieces: From its left end to its right.
-        offcut: What remains.
+        length: The length of the stick, measured from end to end.
+        on_hand: True where it is a length on hand, false where it is one to buy.
+        price: The price of the stick. An amount of money as decimal text with two places.
+        pieces: The pieces that it gives, from its left end to its right.
+        offcut: The length that remains after the last cut, measured from there to the stick's end.
         kept: Whether that goes back on the rack.
-        profile: What it is.
+        profile: The profile that the stick is of.
         lot: The lot of lengths on hand that it comes from; null for one to buy.
         state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
     """
@@ -125,20 +128,20 @@ class StoredPlan(Result, frozen=True, kw_only=True):
     """A plan of a schedule's sticks.
 
     Attributes:
-        number: Its number; the schedule's plans are counted from 1.
+        number: The number of the plan; the schedule's plans are counted from 1.
         stands: Whether it is the plan of what the schedule is now.
-        made_at: When it was made. RFC 3339, in UTC.
+        made_at: The time at which the plan was made. RFC 3339, in UTC.
         used_at: When something was first printed or cut from it; null while nothing was. Such a plan is kept;
-            of the others the oldest go.
+            of the others the oldest go. RFC 3339, in UTC.
         planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
-        cost: Of the sticks that were left to cut when it was made. An amount of money as decimal text with
-            two places.
-        bound: No plan of them costs less. An amount of money as decimal text with two places.
+        cost: The cost of the sticks that were left to cut when it was made. An amount of money as decimal
+            text with two places.
+        bound: A lower bound: no plan of them costs less. An amount of money as decimal text with two places.
         above: How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text
             with two places.
-        proven: Whether no plan can be cheaper.
+        proven: True where it is proven that no plan is cheaper.
         profiles: How good it is, profile by profile.
-        sticks: Every stick of it.
+        sticks: The sticks of the plan.
         changed: Sticks of the plan before it that it has no more: their names are never used again.
         buy: What is still to be bought for it, a line for each profile and length.
     """

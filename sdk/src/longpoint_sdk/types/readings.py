@@ -10,12 +10,24 @@ class Clearances(Request, frozen=True, kw_only=True):
     """What is in the way, each to where the next thing begins; left out where nothing is.
 
     Attributes:
-        above: From the head jamb's underside up.
-        below: From the stool's top, or the base, down.
-        left: From the left jamb's inside face to a wall, a cabinet, another thing.
-        left_neighbor: From the left jamb's inside face to the next opening's jamb face.
-        right: From the right jamb's inside face.
-        right_neighbor: From the right jamb's inside face to the next opening's jamb face.
+        above: The free space above, measured from the head jamb's underside up to the next thing. A length as
+            a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit
+            it is in the request's `unit`, when the request has one.
+        below: The free space below, measured from the stool's top, or the base, down to the next thing. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        left: The free space to the left, measured from the left jamb's inside face to a wall, a cabinet or
+            another thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals,
+            mm, cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        left_neighbor: The distance from the left jamb's inside face to the jamb face of the next opening on
+            the left. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm
+            or m. Without a unit it is in the request's `unit`, when the request has one.
+        right: The free space to the right, measured from the right jamb's inside face to a wall, a cabinet or
+            another thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals,
+            mm, cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        right_neighbor: The distance from the right jamb's inside face to the jamb face of the next opening on
+            the right. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
     """
 
     above: LengthText | None = None
@@ -31,25 +43,58 @@ class Door(Request, frozen=True, kw_only=True):
     defaults are common practice.
 
     Attributes:
-        width: Of the door itself.
-        height: Of the door itself.
-        bottom_hinge: Bottom of the door to the bottom of its lowest hinge.
-        floor_gap: Left under the door.
-        head_gap: Left between the door's top and the head jamb.
-        hinge_gap: Left between door and jamb at the hinges.
-        hinge_length: Of each.
-        hinge_side: As seen from the room the trim is in.
-        hinges: How many.
-        housing: How deep the head jamb is let into the legs.
-        jamb_depth: Of the jamb stock, across the wall.
-        jamb_thickness: Of the jamb stock.
+        width: The door's own width, measured from edge to edge. A length as a tape reads it, with its unit:
+            feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`,
+            when the request has one.
+        height: The door's own height, measured from its bottom to its top. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        bottom_hinge: The distance from the door's bottom up to the bottom of its lowest hinge. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        floor_gap: The gap under the door, measured from the finished floor to the door's bottom. A length as
+            a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit
+            it is in the request's `unit`, when the request has one.
+        head_gap: The gap over the door, measured from its top to the underside of the head jamb. A length as
+            a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit
+            it is in the request's `unit`, when the request has one.
+        hinge_gap: The gap at the hinges, measured from the door's edge to the jamb. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        hinge_length: The length of each hinge, measured from top to bottom. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        hinge_side: The side that the hinges are on, as seen from the room the trim is in.
+        hinges: The number of hinges.
+        housing: The head jamb is let this deep into each side jamb, measured from the side jamb's face. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        jamb_depth: The width of the jamb stock, measured across the wall from edge to edge. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        jamb_thickness: The thickness of the jamb stock, measured from face to face. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
         profile: The jamb stock's name at the yard. A name on one line, not starting with a space.
-        rough_height: Of the framing, where it is to be checked.
-        rough_width: Of the framing, where it is to be checked.
-        strike_gap: Left between door and jamb at the strike.
-        strike_height: Finished floor to the middle of the strike.
-        thickness: Of the door itself.
-        top_hinge: Top of the door to the top of its top hinge.
+        rough_height: The height of the rough opening, measured from the floor to the underside of the header.
+            Give it to have it checked. A length as a tape reads it, with its unit: feet, inches and
+            fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request
+            has one.
+        rough_width: The width of the rough opening, measured from stud to stud. Give it to have it checked. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        strike_gap: The gap at the strike, measured from the door's edge to the jamb. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        strike_height: The height of the strike, measured from the finished floor to the strike's middle. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        thickness: The door's own thickness, measured from face to face. A length as a tape reads it, with its
+            unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        top_hinge: The distance from the door's top down to the top of its top hinge. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
     """
 
     width: LengthText
@@ -78,8 +123,12 @@ class OffPlane(Request, frozen=True, kw_only=True):
     where it is flush.
 
     Attributes:
-        proud: How far the wall stands past the jamb's edge.
-        shy: How far the jamb's edge stands past the wall.
+        proud: The wall stands this far past the jamb's edge, measured square to the wall. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        shy: The jamb's edge stands this far past the wall, measured square to the wall. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
     """
 
     proud: LengthText | None = None
@@ -90,8 +139,10 @@ class SillLevel(Request, frozen=True, kw_only=True):
     """A sill out of level.
 
     Attributes:
-        low: The end that lies low.
-        by: By how much, over the jamb's width.
+        low: The end of the sill that lies low.
+        by: That end lies this much lower than the other, measured plumb over the jamb's width. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
     """
 
     low: Hand
@@ -113,33 +164,66 @@ class Readings(Request, frozen=True, kw_only=True):
 
     Attributes:
         angles: The interior angles, the base's right-hand corner first; a triangle needs none.
-        bottom_left_angle: At the bottom left corner.
-        bottom_right_angle: At the bottom right corner.
-        clearances: What is in the way.
-        departure: The farthest that the middle of such a piece may lie from the true curve.
-        diagonal_from_bottom_left: Bottom left to top right, inside corner to inside corner.
-        diagonal_from_bottom_right: Bottom right to top left, inside corner to inside corner.
-        door: A door to be hung here.
+        bottom_left_angle: The inside angle of the bottom left corner. Degrees, inside the opening.
+        bottom_right_angle: The inside angle of the bottom right corner. Degrees, inside the opening.
+        clearances: They say what is in the way, and how far off it is.
+        departure: The middle of such a piece may lie this far from the true curve, and no farther. A length
+            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
+            unit it is in the request's `unit`, when the request has one.
+        diagonal_from_bottom_left: The diagonal, measured from the bottom left inside corner to the top right
+            one. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
+        diagonal_from_bottom_right: The diagonal, measured from the bottom right inside corner to the top left
+            one. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
+        door: The door that is to be hung here.
         head_pieces: How many straight pieces a curved head is made of.
-        head_width: Jamb to jamb at the top.
-        jamb_depth: Wall face back to the sash stop where the stool's back edge lands.
-        jamb_height: Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a
-            curve, and left out where the curve stands on the base.
-        jamb_thickness: Of the jamb's edge, on which reveal and casing must find room.
-        jamb_width: Jamb to jamb, at the bottom.
-        joined_widths: Widths of the joined units, left to right, each between jamb faces.
-        left_depth: The same at the left jamb.
-        left_horn_depth: The depth at the left horn's end.
-        left_jamb_height: The same along the left jamb.
-        mull_widths: Of the mulls between them, left to right, each between jamb faces.
-        right_depth: The same at the right jamb.
-        right_horn_depth: The depth at the right horn's end.
-        right_jamb_height: The same along the right jamb.
-        rise: From the springing line up to the top of a curved head.
-        sides: Every side's length, counterclockwise from the base as seen from the room.
-        sill: Out of level; left out where it is level.
-        top_left_angle: At the top left corner.
-        top_right_angle: At the top right corner.
+        head_width: The clear width at the top, measured from the left jamb's inside face to the right jamb's.
+            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        jamb_depth: The depth, measured from the wall's face back to the sash stop, where the stool's back
+            edge lands. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        jamb_height: The height, measured from the stool's top, the sill jamb or the floor up to the underside
+            of the head jamb, or to the springing of a curve. Left out where the curve stands on the base. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        jamb_thickness: The thickness of the jamb, measured across its edge, on which reveal and casing must
+            find room. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        jamb_width: The clear width, measured at the bottom from the left jamb's inside face to the right
+            jamb's. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm
+            or m. Without a unit it is in the request's `unit`, when the request has one.
+        joined_widths: The widths of the joined units, left to right, each measured from one jamb's inside
+            face to the other's.
+        left_depth: The depth at the left jamb, measured as `jamb_depth` is. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        left_horn_depth: The depth at the left horn's end, measured as `jamb_depth` is. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        left_jamb_height: The height along the left jamb, measured as `jamb_height` is. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        mull_widths: The widths of the mulls between the units, left to right, each measured from one unit's
+            jamb face to the next one's.
+        right_depth: The depth at the right jamb, measured as `jamb_depth` is. A length as a tape reads it,
+            with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        right_horn_depth: The depth at the right horn's end, measured as `jamb_depth` is. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        right_jamb_height: The height along the right jamb, measured as `jamb_height` is. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        rise: The rise of a curved head, measured from the springing line up to the top of the curve. A length
+            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
+            unit it is in the request's `unit`, when the request has one.
+        sides: The lengths of all sides, counterclockwise from the base as seen from the room, each measured
+            from inside corner to inside corner.
+        sill: It says how the sill is out of level; left out where it is level.
+        top_left_angle: The inside angle of the top left corner. Degrees, inside the opening.
+        top_right_angle: The inside angle of the top right corner. Degrees, inside the opening.
         wall: How the wall lies to the jamb's edge at every corner, in the order of `angles`.
     """
 

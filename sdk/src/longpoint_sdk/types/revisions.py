@@ -35,13 +35,13 @@ class PieceChange(Result, frozen=True, kw_only=True):
     """What became of one piece of an opening.
 
     Attributes:
-        piece: The piece's key.
+        piece: The key of the piece.
         became: Longer and shorter go by what it takes of a stick, exactly.
-        before: What it took of a stick.
-        after: What it takes.
-        longer_by: The difference; negative when it became shorter.
-        quantity_before: How many there were.
-        quantity_after: How many there are.
+        before: The length that the piece took of a stick; null where there was none.
+        after: The piece as the later revision has it; null where it is gone.
+        longer_by: The length after less the length before; negative when the piece became shorter.
+        quantity_before: The number of such pieces before.
+        quantity_after: The number of such pieces afterwards.
     """
 
     piece: str
@@ -57,9 +57,9 @@ class GroupChange(Result, frozen=True, kw_only=True):
     """What became of the pieces that a group's openings share.
 
     Attributes:
-        mark: The group's.
-        became: What became of it.
-        pieces: Each of its pieces.
+        mark: The mark of the group.
+        became: It says what became of the group.
+        pieces: The changes of its pieces, one for each.
     """
 
     mark: str
@@ -71,13 +71,13 @@ class OpeningChange(Result, frozen=True, kw_only=True):
     """What became of one opening.
 
     Attributes:
-        id: Its id.
-        mark: Its mark, the later one.
+        id: The id of the opening.
+        mark: The mark of the opening; the later one where it changed.
         mark_before: The mark it had before; null when it is new.
         became: With trim_changed only the trim spec it names was changed; with group_changed it began or
             ceased to share a stool.
-        readings: What was said of it differently.
-        pieces: Each of its pieces.
+        readings: The readings that changed, each before and after.
+        pieces: The changes of its pieces, one for each.
     """
 
     id: str
@@ -92,8 +92,8 @@ class Changes(Result, frozen=True, kw_only=True):
     """What changed between two revisions.
 
     Attributes:
-        from_revision: The earlier one.
-        to_revision: The later one.
+        from_revision: The number of the earlier revision.
+        to_revision: The number of the later revision.
         house: What was said of the house as a whole differently.
         openings: Each opening that changed, by its place in the schedule.
         groups: Each group of which a shared piece changed, by its mark.
@@ -112,7 +112,7 @@ class GoBack(Request, frozen=True, kw_only=True):
     """Which revision to go back to.
 
     Attributes:
-        revision: Its number.
+        revision: The number of the revision to go back to.
     """
 
     revision: int
@@ -123,9 +123,9 @@ class ItemChanged(Result, frozen=True, kw_only=True):
 
     Attributes:
         kind: What kind of thing it is.
-        id: Its id.
+        id: The id of the thing.
         mark: The opening's mark, where it is an opening that stays.
-        gone: Whether it went.
+        gone: True where the thing was removed.
     """
 
     kind: str
@@ -138,12 +138,12 @@ class Revision(Result, frozen=True, kw_only=True):
     """One write to a schedule.
 
     Attributes:
-        number: Counts from 1; the latest is the schedule as it stands.
-        at: When. RFC 3339, in UTC.
+        number: The number of the revision, counted from 1; the latest is the schedule as it stands.
+        at: The time of the write. RFC 3339, in UTC.
         who: The name of the key that wrote.
         key_id: The id of that key; null where no keys are made.
-        action: What was done.
-        why: The reason that was given.
+        action: It says what was done.
+        why: The reason that was given for it.
         digest: Covers everything that was ever written to the schedule, up to this revision.
     """
 
@@ -160,14 +160,14 @@ class RevisionDetail(Result, frozen=True, kw_only=True):
     """One write to a schedule, with all it wrote.
 
     Attributes:
-        number: Counts from 1; the latest is the schedule as it stands.
-        at: When. RFC 3339, in UTC.
+        number: The number of the revision, counted from 1; the latest is the schedule as it stands.
+        at: The time of the write. RFC 3339, in UTC.
         who: The name of the key that wrote.
         key_id: The id of that key; null where no keys are made.
-        action: What was done.
-        why: The reason that was given.
+        action: It says what was done.
+        why: The reason that was given for it.
         digest: Covers everything that was ever written to the schedule, up to this revision.
-        wrote: Each thing once.
+        wrote: The things that were written, each once.
     """
 
     number: int

@@ -48,7 +48,7 @@ class PieceName(Result, frozen=True, kw_only=True):
 
     Attributes:
         opening: The mark of the piece's opening.
-        piece: The piece's key there.
+        piece: The key of the piece within its opening.
         instance: Which of several alike, counted from 1.
     """
 
@@ -61,10 +61,10 @@ class Operation(Result, frozen=True, kw_only=True):
     """One cut.
 
     Attributes:
-        number: Its place in the sequence, counted from 1.
-        setup: Number of the setup it is made at.
-        kind: What is done.
-        profile: The stock that is cut.
+        number: The place of the cut in the sequence, counted from 1.
+        setup: The number of the setup it is made at.
+        kind: It says what is done.
+        profile: The profile of the stock that is cut.
         stick: The stick's name; null for a piece without stock.
         pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
         title: The piece in words; empty where a whole stick is worked on.
@@ -110,10 +110,10 @@ class OrderSum(Result, frozen=True, kw_only=True):
     """What one order comes to, by the shop's rates at the saw.
 
     Attributes:
-        order: Which.
-        minutes: At the saws, from the first stick picked up to the last piece labeled.
+        order: It says which order this is.
+        minutes: The minutes at the saws, from the first stick picked up to the last piece labeled.
         setting_minutes: How much of that goes into setting them.
-        cuts: How many are made.
+        cuts: The number of cuts made.
         pick_ups: How often a stick is picked up.
         settings: How often a saw is set.
         open_at_once: The most openings that are begun and not finished at any one time.
@@ -132,16 +132,21 @@ class Setting(Result, frozen=True, kw_only=True):
     """How a tool is set. Two cuts at equal settings need one setup.
 
     Attributes:
-        tool: What is set.
-        miter_degrees: How far the table is turned off a square cut, to the step of the saw's scale.
-        bevel_degrees: How far the blade is tilted from upright, to the step of the saw's scale.
-        stop: From the blade to the stop block; null for a cut to a mark or to a corner.
-        fence: From the rip fence to the blade, at the wider end of a taper; null where nothing is ripped.
+        tool: The tool that is set.
+        miter_direction: The side to which the front of the saw's table turns; null for a square table.
+        miter_degrees: The table is turned this far off a square cut, to the step of the saw's scale.
+        bevel_direction: The side to which the top of the blade leans; null for an upright blade.
+        bevel_degrees: The blade is tilted this far from upright, to the step of the saw's scale.
+        stop: The distance from the blade to the stop block; null for a cut to a mark or to a corner.
+        fence: The distance from the rip fence to the blade, at the wider end of a taper; null where nothing
+            is ripped.
         taper: Widths at the left and at the right end as the piece lies, ripped on a taper jig; null where it
             is parallel.
-        notch_depth: From the stool's back edge in; null where nothing is notched.
-        notch_length: From the stool's end in.
-        notch_end_depth: From the back edge in at the horn's end, where that is another depth.
+        notch_depth: The depth of the notch, measured from the stool's back edge in; null where nothing is
+            notched.
+        notch_length: The length of the notch, measured from the stick's end in.
+        notch_end_depth: The depth at the horn's end, measured from the back edge in, where that is another
+            depth.
     """
 
     tool: Tool | str
@@ -161,9 +166,9 @@ class Setup(Result, frozen=True, kw_only=True):
     """A tool set once.
 
     Attributes:
-        number: Counted from 1.
-        setting: How it is set.
-        operations: How many are made so.
+        number: The number of the setup, counted from 1.
+        setting: It says how the tool is set.
+        operations: The number of operations made so.
     """
 
     number: int
@@ -176,14 +181,14 @@ class SawOrder(Result, frozen=True, kw_only=True):
 
     Attributes:
         order: Which order it is: the one asked for, or else the quickest of three.
-        why: Why it is that one, in words.
+        why: It says in words why it is that order.
         cuts: How many cuts there are: as many as operations, and as the hours reckon with.
         orders: What each of the three orders comes to.
         apart: Returns that are cut from another stick than their apron or stool: theirs has no room for them,
             or moving them would change what is kept of a stick.
-        setups: Each tool setting, in order.
-        operations: Each cut, in order.
-        rates: What the minutes were reckoned with.
+        setups: The settings of the tools, in order.
+        operations: The cuts, in order.
+        rates: The rates that the minutes were computed with.
     """
 
     order: OrderKind | str

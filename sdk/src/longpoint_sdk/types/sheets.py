@@ -15,14 +15,26 @@ class LabelGrid(Request, frozen=True, kw_only=True):
     """Where labels lie on their sheet.
 
     Attributes:
-        across: Labels side by side.
-        down: Labels under one another.
-        width: Of one label.
-        height: Of one label.
-        left: From the sheet's left edge to the first label.
-        top: From the sheet's top edge to the first label.
-        gap_across: Between labels side by side.
-        gap_down: Between labels under one another.
+        across: The number of labels side by side.
+        down: The number of labels under one another.
+        width: The width of one label, measured from its left to its right edge. A length as a tape reads it,
+            with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        height: The height of one label, measured from its top to its bottom edge. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        left: The distance from the sheet's left edge to the first label. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        top: The distance from the sheet's top edge to the first label. A length as a tape reads it, with its
+            unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        gap_across: The gap between labels side by side, measured from one's right edge to the next one's
+            left. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
+        gap_down: The gap between labels under one another, measured from one's bottom edge to the next one's
+            top. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
     """
 
     across: int
@@ -39,22 +51,28 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
     """A house, and the labels its pieces are to have.
 
     Attributes:
-        trim_specs: The trim its openings name.
-        openings: Its openings.
+        trim_specs: The trims that its openings name.
+        openings: The openings of the house.
         currency: Of every price; only repeated in the answer. ISO 4217 code.
-        end_trim: Squared off each factory end.
+        end_trim: The length that is squared off each factory end, measured from that end in. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
         grid: Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on
             A4.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
         include: Sections of the answer that are only worked out when asked for.
-        keep_length: An offcut this long or longer is kept.
-        kerf: What one cut eats.
+        keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.
-        rounding: How lengths are rounded.
-        shop: How the shop works.
+        rounding: It says how lengths are rounded.
+        shop: It says how the shop works.
         skip: Places on the first sheet that are used up.
         stock: What each profile can be cut from.
         unit: The unit of lengths that are written without one; without it each must carry its own.

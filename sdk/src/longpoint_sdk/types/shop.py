@@ -38,11 +38,11 @@ class Package(Request, frozen=True, kw_only=True):
     """Something sold. Without a price it is bought and costs nothing in the answer.
 
     Attributes:
-        material: What it holds.
-        name: What it is called. A name on one line, not starting with a space.
+        material: The material that it holds.
+        name: The name that it is sold under. A name on one line, not starting with a space.
         size: How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, primer and
             paint in fluid ounces; tape in feet; abrasive in sheets.
-        price: Of one.
+        price: The price of one package. An amount of money as decimal text, at most two places.
     """
 
     material: MaterialCode
@@ -55,91 +55,110 @@ class Rates(Request, frozen=True, kw_only=True):
     """The shop's own rates; the answer names the source of each rate it used.
 
     Attributes:
-        angle_seconds: To swing the saw to an angle off its detents; 12 s when left out (common practice, no
+        angle_seconds: The time to swing the saw to an angle off its detents; 12 s when left out (common
+            practice, no source).
+        bevel_seconds: The time to tilt the blade; 15 s when left out (common practice, no source).
+        block_nails: The number of nails in a plinth or corner block; 4 when left out (common practice, no
             source).
-        bevel_seconds: To tilt the blade; 15 s when left out (common practice, no source).
-        block_nails: Nails in a plinth or corner block; 4 when left out (common practice, no source).
-        carry_seconds: To carry a piece to another saw, or back to one; 15 s when left out (common practice,
+        carry_seconds: The time to carry a piece to another saw, or back to one; 15 s when left out (common
+            practice, no source).
+        caulk_depth: The depth that the bead goes into that gap; 1/8 in when left out (common practice, no
+            source).
+        caulk_fillet: The leg of the triangular bead in the corner of casing and wall; 3/16 in when left out
+            (common practice, no source).
+        caulk_gap: The width of the gap behind it that the bead fills; 1/16 in when left out (common practice,
             no source).
-        caulk_depth: How deep the bead goes into that gap; 1/8 in when left out (common practice, no source).
-        caulk_fillet: Leg of the triangular bead in the corner of casing and wall; 3/16 in when left out
-            (common practice, no source).
-        caulk_gap: Width of the gap behind it that the bead fills; 1/16 in when left out (common practice, no
-            source).
-        caulk_minutes: To caulk 1 ft; 0.3 min when left out (common practice, no source).
-        caulk_wait: Until caulk can be painted; 1 h when left out (common practice, no source; the label
-            rules).
-        caulk_waste: Left in tube and nozzle; 10% when left out (common practice, no source).
-        corner_nails: Nails across a mitered corner; 2 when left out (common practice, no source).
-        cut_seconds: To make a cut; 5 s when left out (common practice, no source).
-        detent_seconds: To swing the saw to a detent; 4 s when left out (common practice, no source).
-        drywall: Thickness of the wall's face over the studs; 1/2 in when left out (common practice, no
-            source).
-        fence_seconds: To set a rip fence; 60 s when left out (common practice, no source).
-        fill_minutes: To fill and sand a hole; 0.15 min when left out (common practice, no source).
-        filler_wait: Until filler can be sanded; 1 h when left out (common practice, no source; the label
-            rules).
-        filler_waste: Left proud, sanded off and dried up; 100% when left out (common practice, no source).
-        final_coat_minutes: To put the last coat on 1 ft2, at the wall; 1.5 min when left out (common
-            practice, no source).
-        glue_film: Wet film on mitered joints and returns; 6 mil when left out (common practice, no source).
-        glue_waste: Squeezed out and wiped off; 50% when left out (common practice, no source).
-        hole_depth: Depth of the hole over a set nail; 1/8 in when left out (common practice, no source).
-        hole_width: Across the hole over a set nail; 1/8 in when left out (common practice, no source).
-        inner_nail: Size for what goes into the jamb; 0 takes the shortest that reaches; 0 penny when left out
-            (common practice, no source).
-        install_minutes: To fit a piece at the wall; 5 min when left out (common practice, no source).
-        jamb_penetration: Least that a nail goes into the jamb's edge; 3/4 in when left out (common practice,
-            no source; gives casing of 5/8 to 3/4 in the 4d nails of NAVEDTRA 14044).
-        label_seconds: To tick and label a piece; 5 s when left out (common practice, no source).
-        mark_seconds: To measure and mark a length; 10 s when left out (common practice, no source).
-        measure_minutes: To measure an opening; 10 min when left out (common practice, no source).
-        nail_end_distance: From a piece's end to its first nail; 3 in when left out (common practice, no
-            source).
-        nail_minutes: To drive and set a nail; 0.2 min when left out (common practice, no source).
-        nail_spacing: From nail to nail along casing and apron; 16 in when left out (NAVEDTRA 14044: casing
-            nailed in pairs about 16 in apart).
-        nail_waste: Bent and dropped; 10% when left out (common practice, no source).
-        notch_seconds: To saw out a notch at one end; 90 s when left out (common practice, no source).
-        outer_nail: Size for what goes into studs; 0 takes the shortest that reaches; 0 penny when left out
-            (common practice, no source).
-        paint_coats: Coats of paint on faces and edges; 2 when left out (common practice, no source).
-        paint_film: Dry film of one coat of paint; 1.4 mil when left out (common practice, no source; the
+        caulk_minutes: The time to caulk 1 ft; 0.3 min when left out (common practice, no source).
+        caulk_wait: The wait until caulk can be painted; 1 h when left out (common practice, no source; the
             label rules).
-        paint_minutes: To put one coat on 1 ft2, bundled on the bench; 1 min when left out (common practice,
+        caulk_waste: The share of the caulk that is left in tube and nozzle; 10% when left out (common
+            practice, no source).
+        corner_nails: The number of nails across a mitered corner; 2 when left out (common practice, no
+            source).
+        cut_seconds: The time to make a cut; 5 s when left out (common practice, no source).
+        detent_seconds: The time to swing the saw to a detent; 4 s when left out (common practice, no source).
+        drywall: The thickness of the wall's face, from the studs to the room; 1/2 in when left out (common
+            practice, no source).
+        fence_seconds: The time to set a rip fence; 60 s when left out (common practice, no source).
+        fill_minutes: The time to fill and sand a hole; 0.15 min when left out (common practice, no source).
+        filler_wait: The wait until filler can be sanded; 1 h when left out (common practice, no source; the
+            label rules).
+        filler_waste: The share of the filler that is left proud, sanded off or dried up; 100% when left out
+            (common practice, no source).
+        final_coat_minutes: The time to put the last coat on 1 ft2, at the wall; 1.5 min when left out (common
+            practice, no source).
+        glue_film: The thickness of the wet film on mitered joints and returns; 6 mil when left out (common
+            practice, no source).
+        glue_waste: The share of the glue that is squeezed out and wiped off; 50% when left out (common
+            practice, no source).
+        hole_depth: The depth of the hole over a set nail; 1/8 in when left out (common practice, no source).
+        hole_width: The width across the hole over a set nail; 1/8 in when left out (common practice, no
+            source).
+        inner_nail: The nail's size for what goes into the jamb; 0 takes the shortest that reaches; 0 penny
+            when left out (common practice, no source).
+        install_minutes: The time to fit a piece at the wall; 5 min when left out (common practice, no
+            source).
+        jamb_penetration: The least depth that a nail goes into the jamb's edge; 3/4 in when left out (common
+            practice, no source; gives casing of 5/8 to 3/4 in the 4d nails of NAVEDTRA 14044).
+        label_seconds: The time to tick and label a piece; 5 s when left out (common practice, no source).
+        mark_seconds: The time to measure and mark a length; 10 s when left out (common practice, no source).
+        measure_minutes: The time to measure an opening; 10 min when left out (common practice, no source).
+        nail_end_distance: The distance from a piece's end to its first nail; 3 in when left out (common
+            practice, no source).
+        nail_minutes: The time to drive and set a nail; 0.2 min when left out (common practice, no source).
+        nail_spacing: The distance from nail to nail along casing and apron; 16 in when left out (NAVEDTRA
+            14044: casing nailed in pairs about 16 in apart).
+        nail_waste: The share of the nails that is bent or dropped; 10% when left out (common practice, no
+            source).
+        notch_seconds: The time to saw out a notch at one end; 90 s when left out (common practice, no
+            source).
+        outer_nail: The nail's size for what goes into studs; 0 takes the shortest that reaches; 0 penny when
+            left out (common practice, no source).
+        paint_coats: The number of coats of paint on faces and edges; 2 when left out (common practice, no
+            source).
+        paint_film: The thickness of the dry film of one coat of paint; 1.4 mil when left out (common
+            practice, no source; the label rules).
+        paint_minutes: The time to put one coat on 1 ft2, bundled on the bench; 1 min when left out (common
+            practice, no source).
+        paint_solids: The solids of the paint by volume; 35% when left out (common practice, no source; the
+            label rules).
+        paint_wait: The wait between coats of paint, and after the last; 4 h when left out (common practice,
+            no source; the label rules).
+        paint_waste: The share of the paint that is left in brush, roller and can; 15% when left out (common
+            practice, no source).
+        painted_backs: The number of coats of primer on the backs; 0 when left out (common practice, no
+            source).
+        pick_up_seconds: The time to pick up a long stick and put it down; 20 s when left out (common
+            practice, no source).
+        primer_coats: The number of coats of primer on faces and edges; 1 when left out (common practice, no
+            source).
+        primer_film: The thickness of the dry film of one coat of primer; 1.5 mil when left out (common
+            practice, no source; the label rules).
+        primer_solids: The solids of the primer by volume; 35% when left out (common practice, no source; the
+            label rules).
+        primer_wait: The wait until primer can be sanded; 2 h when left out (common practice, no source; the
+            label rules).
+        profile_girth: The developed width of a molded face, as a share of its flat width; 110% when left out
+            (common practice, no source).
+        rip_minutes: The time to rip 1 ft; 0.5 min when left out (common practice, no source).
+        rout_minutes: The time to rout 1 ft of a stool's nosing; 1 min when left out (common practice, no
+            source).
+        sandings: The number of sandings before the first coat and between coats; 2 when left out (common
+            practice, no source).
+        sheet_area: The area sanded with one sheet; 40 ft2 when left out (common practice, no source).
+        shim_space: The space from a door's jamb to the stud, packed with shims; 1/2 in when left out (common
+            practice, no source).
+        shims_per_opening: The number of tapered shims under stool and jamb; 4 when left out (common practice,
             no source).
-        paint_solids: Solids of the paint by volume; 35% when left out (common practice, no source; the label
-            rules).
-        paint_wait: Between coats of paint, and after the last; 4 h when left out (common practice, no source;
-            the label rules).
-        paint_waste: Left in brush, roller and can; 15% when left out (common practice, no source).
-        painted_backs: Coats of primer on the backs; 0 when left out (common practice, no source).
-        pick_up_seconds: To pick up a long stick and put it down; 20 s when left out (common practice, no
-            source).
-        primer_coats: Coats of primer on faces and edges; 1 when left out (common practice, no source).
-        primer_film: Dry film of one coat of primer; 1.5 mil when left out (common practice, no source; the
-            label rules).
-        primer_solids: Solids of the primer by volume; 35% when left out (common practice, no source; the
-            label rules).
-        primer_wait: Until primer can be sanded; 2 h when left out (common practice, no source; the label
-            rules).
-        profile_girth: A molded face's developed width, of its flat width; 110% when left out (common
+        short_cut_seconds: The time to make a careful cut of a short piece; 20 s when left out (common
             practice, no source).
-        rip_minutes: To rip 1 ft; 0.5 min when left out (common practice, no source).
-        rout_minutes: To rout 1 ft of a stool's nosing; 1 min when left out (common practice, no source).
-        sandings: Before the first coat and between coats; 2 when left out (common practice, no source).
-        sheet_area: Sanded with one sheet; 40 ft2 when left out (common practice, no source).
-        shim_space: Between a door's jamb and the stud, packed with shims; 1/2 in when left out (common
+        stool_nail_spacing: The distance from nail to nail along the stool; 12 in when left out (common
             practice, no source).
-        shims_per_opening: Tapered shims under stool and jamb; 4 when left out (common practice, no source).
-        short_cut_seconds: To make a careful cut of a short piece; 20 s when left out (common practice, no
-            source).
-        stool_nail_spacing: From nail to nail along the stool; 12 in when left out (common practice, no
-            source).
-        stop_seconds: To set a stop block; 30 s when left out (common practice, no source).
-        stud_penetration: Least that a nail goes into stud or sill; 3/4 in when left out (common practice, no
-            source; gives casing of 5/8 to 3/4 in the 6d nails of NAVEDTRA 14044).
-        tape_waste: Overlap and corners; 10% when left out (common practice, no source).
+        stop_seconds: The time to set a stop block; 30 s when left out (common practice, no source).
+        stud_penetration: The least depth that a nail goes into stud or sill; 3/4 in when left out (common
+            practice, no source; gives casing of 5/8 to 3/4 in the 6d nails of NAVEDTRA 14044).
+        tape_waste: The share of the tape that goes to overlaps and corners; 10% when left out (common
+            practice, no source).
     """
 
     angle_seconds: float | None = None
@@ -210,8 +229,12 @@ class Saw(Request, frozen=True, kw_only=True):
         angle_step: How finely the saw's scale can be set, degrees.
         detents: The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out.
         sharpest_miter: The most that the saw's table turns off a square cut, degrees.
-        smallest_held: The shortest workpiece held by hand.
-        smallest_ripped: The shortest pushed through the table saw by hand.
+        smallest_held: The shortest workpiece that is held by hand at the saw, measured from end to end. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        smallest_ripped: The shortest workpiece that is pushed through the table saw by hand, measured from
+            end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
     """
 
     angle_step: float = 0.1
@@ -225,8 +248,9 @@ class Wages(Request, frozen=True, kw_only=True):
     """What an hour of hands-on work costs. Without either, labor has its hours and no money.
 
     Attributes:
-        hour: An hour of any task that has no wage of its own.
-        tasks: Tasks that cost otherwise.
+        hour: An hour of any task that has no wage of its own. An amount of money as decimal text, at most two
+            places.
+        tasks: The tasks that cost otherwise.
     """
 
     hour: MoneyText | None = None
@@ -241,9 +265,9 @@ class Shop(Request, frozen=True, kw_only=True):
         order: The order to cut in; when left out, the one of three that takes least by its rates.
         packages: What is sold and at which price; a material named here is bought in these alone, up to four
             of each.
-        rates: Its own, where they are not the usual ones.
-        saw: Its limits at the saw.
-        wages: What an hour of work costs.
+        rates: The rates of the shop, where they are not the usual ones.
+        saw: The limits of the shop at the saw.
+        wages: They say what an hour of work costs.
     """
 
     build_year: int | None = None

@@ -13,12 +13,12 @@ class PlacedPiece(Result, frozen=True, kw_only=True):
 
     Attributes:
         opening: The mark of the piece's opening.
-        piece: The piece's key there.
+        piece: The key of the piece within its opening.
         instance: Which of several alike, counted from 1.
-        start: From the stick's left end to the piece's left-most point.
-        length: What it takes of the stick.
-        turned: Whether it lies turned over.
-        reversed: Whether it lies end for end.
+        start: The place of the piece, measured from the stick's left end to the piece's left-most point.
+        length: The length that the piece takes of the stick, measured from tip to tip.
+        turned: True where the piece lies turned over.
+        reversed: True where the piece lies end for end.
         shares_cut: Whether it shares its left cut with the piece before.
     """
 
@@ -37,10 +37,11 @@ class CutStick(Result, frozen=True, kw_only=True):
 
     Attributes:
         name: What sheets call it: a name stands for this one layout of one stick.
-        length: From end to end.
-        price: What it costs. An amount of money as decimal text with two places.
-        pieces: From its left end to its right.
-        offcut: What remains.
+        length: The length of the stick, measured from end to end.
+        on_hand: True where it is a length on hand, false where it is one to buy.
+        price: The price of the stick. An amount of money as decimal text with two places.
+        pieces: The pieces that it gives, from its left end to its right.
+        offcut: The length that remains after the last cut, measured from there to the stick's end.
         kept: Whether that goes back on the rack.
     """
 
@@ -57,16 +58,17 @@ class ProfilePlan(Result, frozen=True, kw_only=True):
     """One profile's sticks.
 
     Attributes:
-        profile: Its name.
-        sticks: Each stick by itself, as they come to the saw.
-        cost: Of them all. An amount of money as decimal text with two places.
-        bound: No plan costs less than this. An amount of money as decimal text with two places.
+        profile: The name of the profile.
+        sticks: The sticks, each by itself, as they come to the saw.
+        cost: The cost of all its sticks. An amount of money as decimal text with two places.
+        bound: A lower bound: no plan costs less than this. An amount of money as decimal text with two
+            places.
         gap: How far `cost` may be from the cheapest, as a share of it; 0 is proven.
         proven: Whether none is cheaper than this one.
         method: What found it: first_fit, columns or branching.
         stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock
             ran out first, or there was not the memory for it.
-        seconds: How long the search took.
+        seconds: The time that the search took, in seconds.
         split_openings: Openings that were to come from one stick each and that no stick can hold.
     """
 

@@ -9,8 +9,12 @@ class Defect(Request, frozen=True, kw_only=True):
     """A stretch of a stick that no piece may touch.
 
     Attributes:
-        start: From the stick's left end.
-        end: From the stick's left end.
+        start: The start of the defect, measured from the stick's left end. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        end: The end of the defect, measured from the stick's left end. A length as a tape reads it, with its
+            unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
     """
 
     start: LengthText
@@ -21,9 +25,11 @@ class LengthsOnHand(Request, frozen=True, kw_only=True):
     """A piece of stock on hand: used first where that is cheaper.
 
     Attributes:
-        length: From end to end.
+        length: The length on hand, measured from end to end. A length as a tape reads it, with its unit:
+            feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`,
+            when the request has one.
         count: How many there are just so.
-        defects: Stretches no piece may touch, on each of them.
+        defects: The stretches that no piece may touch, on each of them.
         price: What using it is taken to cost. An amount of money as decimal text, at most two places.
     """
 
@@ -37,8 +43,10 @@ class Stick(Request, frozen=True, kw_only=True):
     """A length the yard sells.
 
     Attributes:
-        length: Factory end to factory end.
-        price: Of one. An amount of money as decimal text, at most two places.
+        length: The length of the stick, measured from factory end to factory end. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        price: The price of one stick. An amount of money as decimal text, at most two places.
         available: How many the yard has; as many as are needed when left out.
         defects: Stretches no piece may touch, on each of them.
     """
@@ -53,8 +61,10 @@ class Stock(Request, frozen=True, kw_only=True):
     """One profile's stock: what the yard sells of it, and what is on hand.
 
     Attributes:
-        profile: Its name, as the trim's pieces name theirs. A name on one line, not starting with a space.
-        sticks: The lengths the yard sells.
+        profile: The name of the profile, as the trim's pieces name theirs. A name on one line, not starting
+            with a space.
+        sticks: The lengths that the yard sells.
+        lengths_on_hand: The lengths that are on hand already.
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain
             and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
             under one mark count as one: give each its own mark where each is to have its own stick.

@@ -29,11 +29,16 @@ class Apron(Request, frozen=True, kw_only=True):
     """The apron under a stool.
 
     Attributes:
-        width: Down the wall.
-        thickness: Off the wall.
-        end_angle: Of angled ends, cut back below the stool. Degrees off a square cut.
-        ends: Mitered returns, square cuts, or cut back at an angle.
-        profile: Its name at the yard. A name on one line, not starting with a space.
+        width: The width of the apron, measured down the wall from its upper to its lower edge. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        thickness: The thickness of the apron, measured from the wall out to its face. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        end_angle: The angle of angled ends, cut back below the stool; it is measured off a square cut.
+            Degrees off a square cut.
+        ends: It says how the ends are made: mitered returns, square cuts, or cut back at an angle.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
     """
 
     width: LengthText
@@ -47,10 +52,16 @@ class BackBand(Request, frozen=True, kw_only=True):
     """A band round mitered casing.
 
     Attributes:
-        width: Across its face.
-        thickness: Off the wall.
-        lap: How far it lies over the casing's face.
-        profile: Its name at the yard. A name on one line, not starting with a space.
+        width: The width of the band, measured across its face from edge to edge. A length as a tape reads it,
+            with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        thickness: The thickness of the band, measured from the wall out to its face. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        lap: The band lies this far over the casing's face, measured in from the casing's outer edge. A length
+            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
+            unit it is in the request's `unit`, when the request has one.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
     """
 
     width: LengthText
@@ -63,9 +74,13 @@ class Casing(Request, frozen=True, kw_only=True):
     """Casing stock.
 
     Attributes:
-        width: Across the face.
-        thickness: At the thick (outer) edge.
-        profile: Its name at the yard. A name on one line, not starting with a space.
+        width: The width of the stock, measured across its face from inner to outer edge. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        thickness: The thickness, measured from the back to the face at the thick (outer) edge. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
     """
 
     width: LengthText
@@ -77,9 +92,13 @@ class CornerBlock(Request, frozen=True, kw_only=True):
     """A square block at each corner, at least as wide as the casing it ends.
 
     Attributes:
-        width: Of each face.
-        thickness: Off the wall.
-        profile: Its name at the yard. A name on one line, not starting with a space.
+        width: The width of each face of the block, measured from edge to edge. A length as a tape reads it,
+            with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        thickness: The thickness of the block, measured from the wall out to its face. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
     """
 
     width: LengthText
@@ -91,10 +110,14 @@ class DoorStop(Request, frozen=True, kw_only=True):
     """The stop a door closes against.
 
     Attributes:
-        width: Across its face.
-        thickness: Off the jamb.
-        corners: How its pieces meet.
-        profile: Its name at the yard. A name on one line, not starting with a space.
+        width: The width of the stop, measured across its face from edge to edge. A length as a tape reads it,
+            with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        thickness: The thickness of the stop, measured from the jamb out to its face. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        corners: It says how the pieces of the stop meet at a corner.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
     """
 
     width: LengthText
@@ -107,11 +130,17 @@ class HeadStrip(Request, frozen=True, kw_only=True):
     """A fillet under a butted head, or a cap over it.
 
     Attributes:
-        profile: Its name at the yard. A name on one line, not starting with a space.
-        height: As seen from the room.
-        depth: Off the wall.
-        ends: Square, or returned to the wall.
-        overhang: How far it runs past the legs' outside edges.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        height: The height of the strip as seen from the room, measured from its bottom to its top. A length
+            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
+            unit it is in the request's `unit`, when the request has one.
+        depth: The depth of the strip, measured from the wall out to its face. A length as a tape reads it,
+            with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
+        ends: It says how the ends are finished: square, or returned to the wall.
+        overhang: The strip runs this far past the outside edge of each side casing. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
     """
 
     profile: str
@@ -125,10 +154,14 @@ class JambExtension(Request, frozen=True, kw_only=True):
     """Boards on the jamb's edge that bring it out to the wall.
 
     Attributes:
-        thickness: Of the board.
-        corners: How the boards meet.
-        profile: Its name at the yard. A name on one line, not starting with a space.
-        reveal: Jamb left showing inside the extension.
+        thickness: The thickness of the board, measured from face to face. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        corners: It says how the boards meet at a corner.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's.
+            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
     """
 
     thickness: LengthText
@@ -141,10 +174,16 @@ class Plinth(Request, frozen=True, kw_only=True):
     """Plinth blocks under a door's legs.
 
     Attributes:
-        width: Across the face.
-        height: From the floor up.
-        thickness: Off the wall.
-        profile: Its name at the yard. A name on one line, not starting with a space.
+        width: The width of each plinth block, measured across its face from edge to edge. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        height: The height of each plinth block, measured from the floor up. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        thickness: The thickness of each plinth block, measured from the wall out to its face. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
     """
 
     width: LengthText
@@ -157,15 +196,29 @@ class Stool(Request, frozen=True, kw_only=True):
     """The stool: the inside sill that the side casing stands on.
 
     Attributes:
-        thickness: Of the stock.
-        horn: How far it runs past the trim's outside edge, each end.
-        nosing: How far it stands past the apron's face.
-        ease: Radius of eased ends.
-        ends: How the horns end.
-        profile: Its name at the yard. A name on one line, not starting with a space.
-        sash_clearance: Left open between its back edge and the sash.
-        scribe: Left on each horn's wall edge, to be scribed to the wall.
-        stock_width: Width of the stock before ripping, where it is known.
+        thickness: The thickness of the stock, measured from its underside to its top. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        horn: The length of each horn, measured from the trim's outside edge to the stool's end. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
+        nosing: The stool stands this far past the apron's face, measured from that face to the stool's front
+            edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
+        ease: The radius that eased ends are rounded to, measured from the center of the round to its edge. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        ends: It says how the ends of the horns are finished.
+        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        sash_clearance: The gap left open, measured from the stool's back edge to the sash. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        scribe: The wood left on each horn's wall edge, to be scribed to the wall; it is measured square to
+            that edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
+        stock_width: The width of the stock before ripping, measured from edge to edge, where it is known. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
     """
 
     thickness: LengthText
@@ -183,23 +236,30 @@ class Trim(Request, frozen=True, kw_only=True):
     """The trim chosen for one opening or for many.
 
     Attributes:
-        casing: Legs, and head and sill unless these have their own; null leaves the opening uncased, the wall
-            returning to the jamb.
-        reveal: Jamb left showing, on every side unless the opening says otherwise.
-        apron: Null for none.
-        back_band: Round mitered casing.
+        casing: The side casing, and the head and bottom casing unless these have their own; null leaves the
+            opening uncased, the wall returning to the jamb.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's
+            inner edge, on every side unless the opening says otherwise. A length as a tape reads it, with its
+            unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        apron: The apron; null where there is none.
+        back_band: The back band round mitered casing.
         bottom_casing: A picture frame's sill's own, where it is not that of the legs.
-        cap: Over a butted head.
-        corner_block: For a head style of corner blocks.
-        extension: Boards that bring the jamb out to the wall.
-        fillet: Under a butted head.
-        floor_clearance: Left under a door's legs.
+        cap: The cap over a butted head.
+        corner_block: The corner blocks, for a head style that has them.
+        extension: The boards that bring the jamb out to the wall.
+        fillet: The fillet under a butted head.
+        floor_clearance: The gap under a door's side casings, measured from the floor up to their ends. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
         head_casing: The head's own, where it is not that of the legs.
-        head_style: Mitered, butted or with corner blocks.
-        mull_casing: Over the joints between units.
-        overhang: How far a butted head runs past the legs' outside edges.
-        plinth: Blocks under a door's legs.
-        stool: Null for none.
+        head_style: It says how the head casing meets the side casings: mitered, butted or with corner blocks.
+        mull_casing: The casing that covers the joints between units.
+        overhang: A butted head runs this far past the outside edge of each side casing. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
+        plinth: The plinth blocks under a door's side casings.
+        stool: The stool; null where there is none.
         stop: A door's stop, for a door to be hung.
     """
 

@@ -22,8 +22,9 @@ class CutSticks(Request, frozen=True, kw_only=True):
     """Sticks that were cut just as they were planned.
 
     Attributes:
-        sticks: Their names, as sheets and plans have them.
-        by: Who cut them: needed for sticks that are claimed, by the name that claimed them.
+        sticks: The names of the sticks, as sheets and plans have them.
+        by: Who cut them: needed for sticks that are claimed, by the name that claimed them. A name on one
+            line, not starting with a space.
     """
 
     sticks: list[str]
@@ -36,10 +37,11 @@ class PieceDone(Request, frozen=True, kw_only=True):
     Attributes:
         piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
             have it, `K1-4` or, of several alike, `L1-4.2`.
-        state: What was done.
+        state: It says what was done.
         instance: Which of several alike, counted from 1.
-        note: Anything worth knowing. Free text; may have several lines.
+        note: A note about the piece. Free text; may have several lines.
         opening: The opening's mark or id; may be left out where `piece` is the piece's number, which has it.
+            A name on one line, not starting with a space.
         recut_from: The id of the piece it was cut again from, where it was.
     """
 
@@ -55,10 +57,10 @@ class PieceNeeded(Result, frozen=True, kw_only=True):
     """Where a piece belongs.
 
     Attributes:
-        opening: The opening's mark.
-        piece: Which part of it.
-        instance: Which of several alike.
-        length: What is needed there.
+        opening: The mark of the opening.
+        piece: The key of the piece within its opening.
+        instance: It says which of several alike, counted from 1.
+        length: The length that is needed there.
     """
 
     opening: str
@@ -74,15 +76,15 @@ class StoredPiece(Result, frozen=True, kw_only=True):
         piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
             have it, `K1-4` or, of several alike, `L1-4.2`.
         instance: Which of several alike, counted from 1.
-        note: Anything worth knowing. Free text; may have several lines.
+        note: A note about the piece. Free text; may have several lines.
         opening_id: What it was cut for: an opening, or a group for what its openings share.
         opening: The mark of that opening or group when it was cut.
-        state: What became of it.
+        state: It says what became of the piece.
         stick: The name of the stick it was cut from as planned; null where it was cut otherwise.
-        id: Its id.
+        id: The id of the piece.
         revision: The schedule's revision that last changed it.
         profile: The stock it was cut from.
-        length: Its farthest extent, as it was marked.
+        length: The length that was marked, measured from one farthest point of the piece to the other.
     """
 
     piece: str
@@ -102,7 +104,7 @@ class WrongPiece(Result, frozen=True, kw_only=True):
     """A piece that was cut and is not what its place needs any more.
 
     Attributes:
-        piece: As it was cut.
+        piece: The piece as it was cut.
         needed: What its place needs now; null when the house has no such place any more.
         recut_into: What it can be cut again into; null when it does for nothing that is still needed.
     """
@@ -142,8 +144,8 @@ class Work(Request, frozen=True, kw_only=True):
     up.
 
     Attributes:
-        lengths: Lots that are new: what is left over from a cut, or was found.
-        pieces: What was done with each piece.
+        lengths: The lots that are new: what is left over from a cut, or was found.
+        pieces: They say what was done with each piece.
         used_lengths: The lot of each length that was used up; a lot as often as lengths of it were.
     """
 
@@ -156,7 +158,7 @@ class WorkMade(Result, frozen=True, kw_only=True):
     """Work that was recorded.
 
     Attributes:
-        revision: The schedule's revision it made.
+        revision: The number of the revision that the work made.
         pieces: Every piece it touched, as it now is; those cut again from are gone.
         lengths: The lots that are new.
         notes: What else is to be known: claims that were over, sticks that were recorded before.

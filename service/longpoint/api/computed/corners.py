@@ -18,7 +18,7 @@ class CornersRequest(CornersAlone, frozen=True, kw_only=True):
 
     Attributes:
         unit: The unit of lengths that are written without one; without it each must carry its own.
-        rounding: How lengths of the answer are rounded.
+        rounding: It says how lengths of the answer are rounded.
     """
 
     unit: Unit | None = None

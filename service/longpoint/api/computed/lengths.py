@@ -25,9 +25,9 @@ class LengthsRequest(Given, frozen=True):
     """Lengths to read.
 
     Attributes:
-        lengths: Each as it was written down.
+        lengths: The texts to read, each as it was written down.
         unit: The unit of those that carry none; without it each must carry its own.
-        rounding: How to round them.
+        rounding: It says how the answered lengths are rounded.
     """
 
     lengths: Annotated[tuple[Length, ...], Meta(min_length=1, max_length=1000)]
@@ -51,7 +51,7 @@ class LengthsAnswer(Value, frozen=True):
     """The lengths that were read, in the order they came.
 
     Attributes:
-        lengths: One for each that was given.
+        lengths: The answer has one for each length that was given.
     """
 
     lengths: tuple[LengthRead, ...]

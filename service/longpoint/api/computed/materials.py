@@ -18,8 +18,8 @@ class MaterialsAnswer(Value, frozen=True):
     """Nails, glue, caulk, filler, primer, paint, shims, tape and abrasive, and what to beware of.
 
     Attributes:
-        materials: What to buy.
-        cautions: What to know before starting.
+        materials: These are the materials to buy.
+        cautions: They say what to know before work starts.
     """
 
     materials: Materials

@@ -19,8 +19,8 @@ class MovementRequest(Conditions, frozen=True, kw_only=True):
     """A mitered piece, the conditions its joint was made in, and those it will live through.
 
     Attributes:
-        width: Of the piece, across its face.
-        miter_degrees: Its miter, off a square cut.
+        width: The width of the piece, measured from edge to edge across its face.
+        miter_degrees: The miter of the piece, measured off a square cut.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 

@@ -32,7 +32,7 @@ class OpeningRequest(Opening, frozen=True, kw_only=True):
     Attributes:
         movement: The wood, and the air its joints will live through: the answer then says how far its miters open.
         unit: The unit of lengths that are written without one; without it each must carry its own.
-        rounding: How lengths of the answer are rounded.
+        rounding: It says how lengths of the answer are rounded.
     """
 
     movement: Conditions | None = None

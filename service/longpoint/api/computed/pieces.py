@@ -19,7 +19,7 @@ class StoolRequest(StoolAlone, frozen=True, kw_only=True):
 
     Attributes:
         unit: The unit of lengths that are written without one; without it each must carry its own.
-        rounding: How lengths of the answer are rounded.
+        rounding: It says how lengths of the answer are rounded.
     """
 
     unit: Unit | None = None
@@ -31,7 +31,7 @@ class ApronRequest(ApronAlone, frozen=True, kw_only=True):
 
     Attributes:
         unit: The unit of lengths that are written without one; without it each must carry its own.
-        rounding: How lengths of the answer are rounded.
+        rounding: It says how lengths of the answer are rounded.
     """
 
     unit: Unit | None = None
@@ -44,7 +44,7 @@ class CasingRequest(CasingAlone, frozen=True, kw_only=True):
 
     Attributes:
         unit: The unit of lengths that are written without one; without it each must carry its own.
-        rounding: How lengths of the answer are rounded.
+        rounding: It says how lengths of the answer are rounded.
     """
 
     unit: Unit | None = None
@@ -55,8 +55,8 @@ class PiecesAnswer(Value, frozen=True):
     """The pieces asked for, and what was assumed.
 
     Attributes:
-        pieces: Each piece.
-        notes: What was assumed.
+        pieces: The pieces, each with its length, its ends and how they were computed.
+        notes: They say what was assumed.
     """
 
     pieces: tuple[Piece, ...]

@@ -39,6 +39,9 @@ def _described(schema: dict[str, Any], records: dict[str, type]) -> dict[str, An
                 field
             ]
     for name, property_ in schema.get("properties", {}).items():
+        for option in property_.get("anyOf", ()):
+            if "description" in option:
+                property_["description"] = option.pop("description")
         if name in attributes:
             of_its_type = property_.get("description", "")
             property_["description"] = f"{attributes[name]} {of_its_type}".strip()

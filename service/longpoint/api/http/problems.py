@@ -17,8 +17,8 @@ class ProblemBody(msgspec.Struct, frozen=True, kw_only=True):
     Attributes:
         type: Where this kind of problem is explained, a path on this service; stable, so match on it.
         title: The kind of problem, in a few words.
-        status: The HTTP status, again.
-        detail: What happened this time.
+        status: The HTTP status of the answer, repeated.
+        detail: It says what happened this time.
         instance: The path that was asked for.
         errors: Everything that was wrong, each with where it was; may be empty.
         request_id: The id of this request, as in the X-Request-Id header; give it when asking for help.

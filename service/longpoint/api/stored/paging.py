@@ -21,7 +21,7 @@ class Page(msgspec.Struct, Generic[T], frozen=True):
     """One page of a list.
 
     Attributes:
-        items: What is on this page.
+        items: What stands on this page.
         next: Cursor of the next page, for the `cursor` parameter; null on the last page.
     """
 

@@ -23,13 +23,13 @@ class Offer(Value, frozen=True):
     """One of the trade's answers to a finding.
 
     Attributes:
-        answer: A stable name, "shorten_horn".
-        detail: What it means, in words.
+        answer: A stable name of the offer, as "shorten_horn".
+        detail: It says in words what the offer means.
         field: The field that takes it up, a JSON pointer into the opening or, for what a group's openings have
             together, into the house; null where no one field does, as for caulk: `detail` then says what does. It was
             tried: with that value the answer comes without the finding, a group's once every opening of it that is
             offered one has its own.
-        value: What to write there.
+        value: The value to write in that field.
         figures: Lengths, and angles in degrees, that go with it, each by its name.
     """
 
@@ -65,8 +65,8 @@ class Finding(Value, frozen=True):
     Attributes:
         code: A stable name for the kind of finding.
         side: Where: left, right, head, sill, base, above or below; empty for a group's.
-        detail: What was found, in words.
-        amount: How much it is.
+        detail: It says in words what was found.
+        amount: It says by how much.
         offers: What can be done about it, the least work first.
         by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
     """

@@ -56,10 +56,10 @@ class Check(Value, frozen=True):
     """A reading that the shape did not need, against what the others make of it.
 
     Attributes:
-        reading: Its field.
-        measured: As read.
-        computed: As the others have it.
-        difference: Measured less computed.
+        reading: The field of `readings` that was checked.
+        measured: The value as the tape read it.
+        computed: The value that the other readings give.
+        difference: The measured value less the computed one.
         agrees: Whether that is no more than a tape's, or an angle finder's, own error.
     """
 
@@ -87,11 +87,11 @@ class Suspect(Value, frozen=True):
     """A reading that alone could explain the disagreement.
 
     Attributes:
-        reading: Its field.
-        measured: As read.
+        reading: The field of `readings` that is suspected.
+        measured: The value as the tape read it.
         would_be: What it should read if every other reading is right.
         change: What it would be less what was measured.
-        why: What speaks for it.
+        why: It says what speaks for this reading being wrong.
     """
 
     reading: str

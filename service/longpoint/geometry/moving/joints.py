@@ -27,8 +27,8 @@ class OpenJoint(Value, frozen=True):
     Attributes:
         name: The conditions, as they were named.
         moisture_content: What the wood comes to in them, percent.
-        piece: Key of the piece on one side of it; null where no joint is mitered.
-        gap: At the joint's open end.
+        piece: The key of the piece on one side of it; null where no joint is mitered.
+        gap: The width of the gap at the joint's open end.
         opens_at: Which end that is, "short point" or "long point"; empty where nothing moved.
         within_table: Whether the moisture contents lie where the coefficients hold.
     """

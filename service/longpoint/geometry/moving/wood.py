@@ -90,10 +90,10 @@ class Air(Given, frozen=True):
     """Conditions that wood has come to rest in: the air's, or what a meter showed in the wood.
 
     Attributes:
-        name: What to call them.
-        temperature: Of the air, in degrees of the scale.
-        relative_humidity: Of the air, percent.
-        moisture_content: Of the wood as a meter showed it, percent.
+        name: The name to call these conditions by.
+        temperature: The temperature of the air, in degrees of the scale.
+        relative_humidity: The relative humidity of the air, in percent.
+        moisture_content: The moisture content of the wood as a meter showed it, in percent.
     """
 
     name: Name = "air"
@@ -106,11 +106,11 @@ class Conditions(Given, frozen=True, kw_only=True):
     """The wood, the air its joints are made in, and what they will live through.
 
     Attributes:
-        species: The wood.
-        grain: How the boards were sawn.
-        installed: Where the joint is made.
+        species: The species of the wood.
+        grain: It says how the boards were sawn from the log.
+        installed: The conditions in which the joint is made.
         seasons: Each set of conditions it will live through.
-        scale: The thermometer's.
+        scale: The scale of the thermometer: Celsius or Fahrenheit.
     """
 
     species: Species
@@ -139,9 +139,9 @@ class Moved(Value, frozen=True):
     Attributes:
         name: The conditions, as they were named.
         moisture_content: What the wood comes to in them, percent.
-        change: Of its width; negative where it shrank.
+        change: The change of the piece's width; negative where it shrank.
         opens_degrees: The angle by which the miter stands open.
-        gap: Width of that opening at its open end.
+        gap: The width of the gap that opens, measured at its open end.
         opens_at: "short point" when the wood dried, "long point" when it took up moisture, empty when neither.
         within_table: Whether both moisture contents lie where the coefficients hold.
     """
@@ -159,12 +159,12 @@ class Movement(Value, frozen=True):
     """How a mitered piece moves. Coefficients are averages of clear wood: one board may move half as much again.
 
     Attributes:
-        installed_moisture_content: When the joint was made, percent.
-        coefficient: Change per unit of width and per percent of moisture content.
+        installed_moisture_content: The wood's moisture content when the joint was made, in percent.
+        coefficient: The change per unit of width and per percent of moisture content.
         seasons: The piece in each set of conditions.
-        widest_gap: The widest of all seasons.
-        source: Where formulas and coefficients come from.
-        notes: What to bear in mind.
+        widest_gap: The widest gap that the joint opens to in any season.
+        source: The source of the formulas and coefficients.
+        notes: They say what to bear in mind.
     """
 
     installed_moisture_content: Amount

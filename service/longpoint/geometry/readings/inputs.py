@@ -27,10 +27,12 @@ class Reveals(Given, frozen=True):
     """Each side's own reveal, where it is not the trim's: the jamb left showing from its inside face to the casing.
 
     Attributes:
-        left: On the left jamb.
-        right: On the right jamb.
-        head: Under the head casing.
-        sill: Above a picture frame's bottom casing.
+        left: The reveal on the left jamb, measured from the jamb's inside face to the casing's inner edge.
+        right: The reveal on the right jamb, measured from the jamb's inside face to the casing's inner edge.
+        head: The reveal under the head casing, measured from the head jamb's underside up to the casing's lower
+            edge.
+        sill: The reveal above a picture frame's bottom casing, measured from the sill jamb's face down to the
+            casing's upper edge.
     """
 
     left: Length | None = None
@@ -62,8 +64,9 @@ class Limits(Given, frozen=True):
     """How far the wall may lie off the jamb's edge; beyond `plane` the jamb is extended. Common practice, no source.
 
     Attributes:
-        caulk: Up to here the joint is caulked.
-        plane: Up to here the wall is planed back or the casing back-beveled.
+        caulk: The joint is caulked where the wall lies no farther than this from the jamb's edge.
+        plane: The wall is planed back, or the casing back-beveled, where the wall lies no farther than this
+            from the jamb's edge.
     """
 
     caulk: Length = Length.of("1/16 in")
@@ -77,8 +80,8 @@ class Horns(Given, frozen=True):
     """A stool's own horns at this opening, where they are not the trim's: past the trim's outside edge.
 
     Attributes:
-        left: The left one.
-        right: The right one.
+        left: The left horn's length, measured from the trim's outside edge to the stool's left end.
+        right: The right horn's length, measured from the trim's outside edge to the stool's right end.
     """
 
     left: Length | None = None
@@ -92,11 +95,11 @@ class Widths(Given, frozen=True):
     """Widths that pieces are ripped to at this opening; without one the stock's own is kept.
 
     Attributes:
-        left: The left casing's.
-        right: The right casing's.
-        head: The head casing's.
-        sill: A picture frame's bottom casing's.
-        apron: The apron's.
+        left: The left side casing's width, measured across its face from edge to edge.
+        right: The right side casing's width, measured across its face from edge to edge.
+        head: The head casing's width, measured across its face from edge to edge.
+        sill: The width of a picture frame's bottom casing, measured across its face from edge to edge.
+        apron: The apron's width, measured down the wall from its upper to its lower edge.
     """
 
     left: PositiveLength | None = None
@@ -114,13 +117,13 @@ class AnyOpening(Given, frozen=True, dict=True):
 
     Attributes:
         mark: What it is called in the house; part of each piece's name.
-        readings: What the tape read.
-        bottom: What the trim stands on.
-        reveals: Its own, where they are not the trim's.
-        square_gap: The joint gap below which an opening that is out of square is treated as square.
-        horns: Its own, where they are not the trim's.
-        widths: Its own, where pieces are ripped.
-        without_apron: Leaves the trim's apron out.
+        readings: The readings that the tape gave at this opening.
+        bottom: It says what the casing stands on.
+        reveals: The reveals of this opening, where they are not the trim's.
+        square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
+        horns: The horns of this opening, where they are not the trim's.
+        widths: The widths that pieces of this opening are ripped to.
+        without_apron: True leaves out the apron that the trim has.
         wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for it.
         wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended.
         sill_answer: What is done under a stool on a sill out of level.
@@ -167,7 +170,7 @@ class Opening(AnyOpening, frozen=True, kw_only=True):
     """One opening with its trim.
 
     Attributes:
-        trim: What it is trimmed with.
+        trim: The trim that is put round the opening.
     """
 
     trim: Trim

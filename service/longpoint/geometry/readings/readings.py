@@ -19,8 +19,8 @@ class OffPlane(Given, frozen=True):
     is flush.
 
     Attributes:
-        proud: How far the wall stands past the jamb's edge.
-        shy: How far the jamb's edge stands past the wall.
+        proud: The wall stands this far past the jamb's edge, measured square to the wall.
+        shy: The jamb's edge stands this far past the wall, measured square to the wall.
     """
 
     proud: Length | None = None
@@ -36,12 +36,16 @@ class Clearances(Given, frozen=True):
     """What is in the way, each to where the next thing begins; left out where nothing is.
 
     Attributes:
-        left: From the left jamb's inside face to a wall, a cabinet, another thing.
-        right: From the right jamb's inside face.
-        above: From the head jamb's underside up.
-        below: From the stool's top, or the base, down.
-        left_neighbor: From the left jamb's inside face to the next opening's jamb face.
-        right_neighbor: From the right jamb's inside face to the next opening's jamb face.
+        left: The free space to the left, measured from the left jamb's inside face to a wall, a cabinet or
+            another thing.
+        right: The free space to the right, measured from the right jamb's inside face to a wall, a cabinet or
+            another thing.
+        above: The free space above, measured from the head jamb's underside up to the next thing.
+        below: The free space below, measured from the stool's top, or the base, down to the next thing.
+        left_neighbor: The distance from the left jamb's inside face to the jamb face of the next opening on the
+            left.
+        right_neighbor: The distance from the right jamb's inside face to the jamb face of the next opening on
+            the right.
     """
 
     left: Length | None = None
@@ -59,8 +63,8 @@ class SillLevel(Given, frozen=True):
     """A sill out of level.
 
     Attributes:
-        low: The end that lies low.
-        by: By how much, over the jamb's width.
+        low: The end of the sill that lies low.
+        by: That end lies this much lower than the other, measured plumb over the jamb's width.
     """
 
     low: Hand
@@ -72,24 +76,25 @@ class Door(Given, frozen=True, kw_only=True):
     common practice.
 
     Attributes:
-        width: Of the door itself.
-        height: Of the door itself.
-        thickness: Of the door itself.
-        hinge_side: As seen from the room the trim is in.
-        hinge_gap: Left between door and jamb at the hinges.
-        strike_gap: Left between door and jamb at the strike.
-        head_gap: Left between the door's top and the head jamb.
-        floor_gap: Left under the door.
-        jamb_thickness: Of the jamb stock.
-        jamb_depth: Of the jamb stock, across the wall.
-        housing: How deep the head jamb is let into the legs.
-        rough_width: Of the framing, where it is to be checked.
-        rough_height: Of the framing, where it is to be checked.
-        hinges: How many.
-        hinge_length: Of each.
-        top_hinge: Top of the door to the top of its top hinge.
-        bottom_hinge: Bottom of the door to the bottom of its lowest hinge.
-        strike_height: Finished floor to the middle of the strike.
+        width: The door's own width, measured from edge to edge.
+        height: The door's own height, measured from its bottom to its top.
+        thickness: The door's own thickness, measured from face to face.
+        hinge_side: The side that the hinges are on, as seen from the room the trim is in.
+        hinge_gap: The gap at the hinges, measured from the door's edge to the jamb.
+        strike_gap: The gap at the strike, measured from the door's edge to the jamb.
+        head_gap: The gap over the door, measured from its top to the underside of the head jamb.
+        floor_gap: The gap under the door, measured from the finished floor to the door's bottom.
+        jamb_thickness: The thickness of the jamb stock, measured from face to face.
+        jamb_depth: The width of the jamb stock, measured across the wall from edge to edge.
+        housing: The head jamb is let this deep into each side jamb, measured from the side jamb's face.
+        rough_width: The width of the rough opening, measured from stud to stud. Give it to have it checked.
+        rough_height: The height of the rough opening, measured from the floor to the underside of the header.
+            Give it to have it checked.
+        hinges: The number of hinges.
+        hinge_length: The length of each hinge, measured from top to bottom.
+        top_hinge: The distance from the door's top down to the top of its top hinge.
+        bottom_hinge: The distance from the door's bottom up to the bottom of its lowest hinge.
+        strike_height: The height of the strike, measured from the finished floor to the strike's middle.
         profile: The jamb stock's name at the yard.
     """
 
@@ -137,35 +142,43 @@ class Readings(Given, frozen=True, kw_only=True):
     each horn's end too.
 
     Attributes:
-        jamb_width: Jamb to jamb, at the bottom.
-        jamb_height: Stool top, sill jamb or floor to the underside of the head jamb; to the springing of a curve, and
-            left out where the curve stands on the base.
-        left_jamb_height: The same along the left jamb.
-        right_jamb_height: The same along the right jamb.
-        jamb_depth: Wall face back to the sash stop where the stool's back edge lands.
-        left_depth: The same at the left jamb.
-        right_depth: The same at the right jamb.
-        jamb_thickness: Of the jamb's edge, on which reveal and casing must find room.
-        head_width: Jamb to jamb at the top.
-        diagonal_from_bottom_left: Bottom left to top right, inside corner to inside corner.
-        diagonal_from_bottom_right: Bottom right to top left, inside corner to inside corner.
-        bottom_left_angle: At the bottom left corner.
-        bottom_right_angle: At the bottom right corner.
-        top_right_angle: At the top right corner.
-        top_left_angle: At the top left corner.
-        rise: From the springing line up to the top of a curved head.
+        jamb_width: The clear width, measured at the bottom from the left jamb's inside face to the right
+            jamb's.
+        jamb_height: The height, measured from the stool's top, the sill jamb or the floor up to the underside
+            of the head jamb, or to the springing of a curve. Left out where the curve stands on the base.
+        left_jamb_height: The height along the left jamb, measured as `jamb_height` is.
+        right_jamb_height: The height along the right jamb, measured as `jamb_height` is.
+        jamb_depth: The depth, measured from the wall's face back to the sash stop, where the stool's back edge
+            lands.
+        left_depth: The depth at the left jamb, measured as `jamb_depth` is.
+        right_depth: The depth at the right jamb, measured as `jamb_depth` is.
+        jamb_thickness: The thickness of the jamb, measured across its edge, on which reveal and casing must
+            find room.
+        head_width: The clear width at the top, measured from the left jamb's inside face to the right jamb's.
+        diagonal_from_bottom_left: The diagonal, measured from the bottom left inside corner to the top right
+            one.
+        diagonal_from_bottom_right: The diagonal, measured from the bottom right inside corner to the top left
+            one.
+        bottom_left_angle: The inside angle of the bottom left corner.
+        bottom_right_angle: The inside angle of the bottom right corner.
+        top_right_angle: The inside angle of the top right corner.
+        top_left_angle: The inside angle of the top left corner.
+        rise: The rise of a curved head, measured from the springing line up to the top of the curve.
         head_pieces: How many straight pieces a curved head is made of.
-        departure: The farthest that the middle of such a piece may lie from the true curve.
-        sides: Every side's length, counterclockwise from the base as seen from the room.
+        departure: The middle of such a piece may lie this far from the true curve, and no farther.
+        sides: The lengths of all sides, counterclockwise from the base as seen from the room, each measured
+            from inside corner to inside corner.
         angles: The interior angles, the base's right-hand corner first; a triangle needs none.
-        joined_widths: Widths of the joined units, left to right, each between jamb faces.
-        mull_widths: Of the mulls between them, left to right, each between jamb faces.
-        door: A door to be hung here.
-        left_horn_depth: The depth at the left horn's end.
-        right_horn_depth: The depth at the right horn's end.
+        joined_widths: The widths of the joined units, left to right, each measured from one jamb's inside face
+            to the other's.
+        mull_widths: The widths of the mulls between the units, left to right, each measured from one unit's
+            jamb face to the next one's.
+        door: The door that is to be hung here.
+        left_horn_depth: The depth at the left horn's end, measured as `jamb_depth` is.
+        right_horn_depth: The depth at the right horn's end, measured as `jamb_depth` is.
         wall: How the wall lies to the jamb's edge at every corner, in the order of `angles`.
-        clearances: What is in the way.
-        sill: Out of level; left out where it is level.
+        clearances: They say what is in the way, and how far off it is.
+        sill: It says how the sill is out of level; left out where it is level.
     """
 
     jamb_width: PositiveLength | None = None

@@ -56,9 +56,9 @@ class Casing(Given, frozen=True):
     """Casing stock.
 
     Attributes:
-        width: Across the face.
-        thickness: At the thick (outer) edge.
-        profile: Its name at the yard.
+        width: The width of the stock, measured across its face from inner to outer edge.
+        thickness: The thickness, measured from the back to the face at the thick (outer) edge.
+        profile: The name that the yard sells it under.
     """
 
     width: PositiveLength
@@ -70,10 +70,10 @@ class BackBand(Given, frozen=True):
     """A band round mitered casing.
 
     Attributes:
-        width: Across its face.
-        thickness: Off the wall.
-        lap: How far it lies over the casing's face.
-        profile: Its name at the yard.
+        width: The width of the band, measured across its face from edge to edge.
+        thickness: The thickness of the band, measured from the wall out to its face.
+        lap: The band lies this far over the casing's face, measured in from the casing's outer edge.
+        profile: The name that the yard sells it under.
     """
 
     width: PositiveLength
@@ -86,9 +86,9 @@ class CornerBlock(Given, frozen=True):
     """A square block at each corner, at least as wide as the casing it ends.
 
     Attributes:
-        width: Of each face.
-        thickness: Off the wall.
-        profile: Its name at the yard.
+        width: The width of each face of the block, measured from edge to edge.
+        thickness: The thickness of the block, measured from the wall out to its face.
+        profile: The name that the yard sells it under.
     """
 
     width: PositiveLength
@@ -100,11 +100,11 @@ class HeadStrip(Given, frozen=True):
     """A fillet under a butted head, or a cap over it.
 
     Attributes:
-        profile: Its name at the yard.
-        height: As seen from the room.
-        depth: Off the wall.
-        overhang: How far it runs past the legs' outside edges.
-        ends: Square, or returned to the wall.
+        profile: The name that the yard sells it under.
+        height: The height of the strip as seen from the room, measured from its bottom to its top.
+        depth: The depth of the strip, measured from the wall out to its face.
+        overhang: The strip runs this far past the outside edge of each side casing.
+        ends: It says how the ends are finished: square, or returned to the wall.
     """
 
     profile: Name
@@ -118,15 +118,17 @@ class Stool(Given, frozen=True):
     """The stool: the inside sill that the side casing stands on.
 
     Attributes:
-        thickness: Of the stock.
-        horn: How far it runs past the trim's outside edge, each end.
-        nosing: How far it stands past the apron's face.
-        sash_clearance: Left open between its back edge and the sash.
-        stock_width: Width of the stock before ripping, where it is known.
-        ends: How the horns end.
-        ease: Radius of eased ends.
-        scribe: Left on each horn's wall edge, to be scribed to the wall.
-        profile: Its name at the yard.
+        thickness: The thickness of the stock, measured from its underside to its top.
+        horn: The length of each horn, measured from the trim's outside edge to the stool's end.
+        nosing: The stool stands this far past the apron's face, measured from that face to the stool's front
+            edge.
+        sash_clearance: The gap left open, measured from the stool's back edge to the sash.
+        stock_width: The width of the stock before ripping, measured from edge to edge, where it is known.
+        ends: It says how the ends of the horns are finished.
+        ease: The radius that eased ends are rounded to, measured from the center of the round to its edge.
+        scribe: The wood left on each horn's wall edge, to be scribed to the wall; it is measured square to that
+            edge.
+        profile: The name that the yard sells it under.
     """
 
     thickness: PositiveLength
@@ -144,11 +146,11 @@ class Apron(Given, frozen=True):
     """The apron under a stool.
 
     Attributes:
-        width: Down the wall.
-        thickness: Off the wall.
-        ends: Mitered returns, square cuts, or cut back at an angle.
-        end_angle: Of angled ends, cut back below the stool.
-        profile: Its name at the yard.
+        width: The width of the apron, measured down the wall from its upper to its lower edge.
+        thickness: The thickness of the apron, measured from the wall out to its face.
+        ends: It says how the ends are made: mitered returns, square cuts, or cut back at an angle.
+        end_angle: The angle of angled ends, cut back below the stool; it is measured off a square cut.
+        profile: The name that the yard sells it under.
     """
 
     width: PositiveLength
@@ -162,10 +164,10 @@ class Plinth(Given, frozen=True):
     """Plinth blocks under a door's legs.
 
     Attributes:
-        width: Across the face.
-        height: From the floor up.
-        thickness: Off the wall.
-        profile: Its name at the yard.
+        width: The width of each plinth block, measured across its face from edge to edge.
+        height: The height of each plinth block, measured from the floor up.
+        thickness: The thickness of each plinth block, measured from the wall out to its face.
+        profile: The name that the yard sells it under.
     """
 
     width: PositiveLength
@@ -178,10 +180,10 @@ class JambExtension(Given, frozen=True):
     """Boards on the jamb's edge that bring it out to the wall.
 
     Attributes:
-        thickness: Of the board.
-        reveal: Jamb left showing inside the extension.
-        corners: How the boards meet.
-        profile: Its name at the yard.
+        thickness: The thickness of the board, measured from face to face.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's.
+        corners: It says how the boards meet at a corner.
+        profile: The name that the yard sells it under.
     """
 
     thickness: PositiveLength
@@ -194,10 +196,10 @@ class DoorStop(Given, frozen=True):
     """The stop a door closes against.
 
     Attributes:
-        width: Across its face.
-        thickness: Off the jamb.
-        corners: How its pieces meet.
-        profile: Its name at the yard.
+        width: The width of the stop, measured across its face from edge to edge.
+        thickness: The thickness of the stop, measured from the jamb out to its face.
+        corners: It says how the pieces of the stop meet at a corner.
+        profile: The name that the yard sells it under.
     """
 
     width: PositiveLength
@@ -210,23 +212,24 @@ class Trim(Given, frozen=True):
     """The trim chosen for one opening or for many.
 
     Attributes:
-        casing: Legs, and head and sill unless these have their own; null leaves the opening uncased, the wall returning
-            to the jamb.
-        reveal: Jamb left showing, on every side unless the opening says otherwise.
-        head_style: Mitered, butted or with corner blocks.
+        casing: The side casing, and the head and bottom casing unless these have their own; null leaves the
+            opening uncased, the wall returning to the jamb.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner
+            edge, on every side unless the opening says otherwise.
+        head_style: It says how the head casing meets the side casings: mitered, butted or with corner blocks.
         head_casing: The head's own, where it is not that of the legs.
         bottom_casing: A picture frame's sill's own, where it is not that of the legs.
-        overhang: How far a butted head runs past the legs' outside edges.
-        stool: Null for none.
-        apron: Null for none.
-        plinth: Blocks under a door's legs.
-        floor_clearance: Left under a door's legs.
-        back_band: Round mitered casing.
-        corner_block: For a head style of corner blocks.
-        fillet: Under a butted head.
-        cap: Over a butted head.
-        extension: Boards that bring the jamb out to the wall.
-        mull_casing: Over the joints between units.
+        overhang: A butted head runs this far past the outside edge of each side casing.
+        stool: The stool; null where there is none.
+        apron: The apron; null where there is none.
+        plinth: The plinth blocks under a door's side casings.
+        floor_clearance: The gap under a door's side casings, measured from the floor up to their ends.
+        back_band: The back band round mitered casing.
+        corner_block: The corner blocks, for a head style that has them.
+        fillet: The fillet under a butted head.
+        cap: The cap over a butted head.
+        extension: The boards that bring the jamb out to the wall.
+        mull_casing: The casing that covers the joints between units.
         stop: A door's stop, for a door to be hung.
     """
 
