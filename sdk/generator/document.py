@@ -18,6 +18,9 @@ EVENT_STREAM = "text/event-stream"
 _SAME_AS_JSON = ("application/msgpack", "application/vnd.msgpack")
 _KEPT_TO_THE_TYPE = 12
 """A description that this many texts share says what their type is, not what they are."""
+_LINK = re.compile(r"\[([A-Za-z -]*)\]\(/docs#[a-z-]+\)")
+_SEE_LINKS = re.compile(rf" See (?:{_LINK.pattern}(?:, )?)+\.")
+"""Links to the words' meanings, which the reference has and a client's docstrings have not."""
 _SUBJECTS = {
     "trim": "Trim",
     "readings": "Readings",
@@ -127,7 +130,8 @@ class Document:
 
 def load(path: Path) -> Document:
     """Read the document."""
-    raw = json.loads(path.read_text(encoding="utf-8"))
+    text = path.read_text(encoding="utf-8")
+    raw = json.loads(_LINK.sub(r"\1", _SEE_LINKS.sub("", text)))
     document = Document(
         version=raw["info"]["version"],
         operations=sorted(_operations(raw), key=lambda one: (one.tag, one.path, one.method)),

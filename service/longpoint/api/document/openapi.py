@@ -18,6 +18,7 @@ from litestar.plugins import OpenAPISchemaPlugin
 from litestar.routes import HTTPRoute
 
 from longpoint import __version__
+from longpoint.api.document.glossary import as_markdown, link_fields
 from longpoint.api.document.records import REF, body_schemas, given_by, is_record, read_doc, taken_by
 from longpoint.api.http.conditional import ENTITY_TAGS, MOST_TAGS
 from longpoint.api.http.negotiate import BOTH, CSV, PDF
@@ -58,6 +59,7 @@ From a tape's readings at windows and doors to every piece of trim. Lengths are 
 
 Bodies are JSON or MessagePack. Fields the service does not know are refused. Every refusal is a problem \
 document (RFC 9457) that lists all that was wrong, each with a JSON pointer. Every GET answers HEAD too.
+
 """
 
 
@@ -69,7 +71,7 @@ def document() -> dict[str, Any]:
         openapi_config=OpenAPIConfig(
             title="Longpoint",
             version=__version__,
-            description=_DESCRIPTION,
+            description=_DESCRIPTION + as_markdown(),
             create_examples=False,
             use_handler_docstrings=True,
             render_plugins=[JsonRenderPlugin()],
@@ -102,6 +104,7 @@ def document() -> dict[str, Any]:
     _open_answers(outline, components)
     outline["components"]["schemas"] = components
     outline["components"]["responses"] = _shared_responses()
+    link_fields(outline)
     return outline
 
 
