@@ -342,3 +342,60 @@ def test_a_refusal_shows_nothing_of_the_inside(service: Service) -> None:
     response: httpx.Response = service.post("/v1/opening", with_(WINDOW, "/readings/jamb_width", "x" * 60))
     assert "Traceback" not in response.text
     assert "longpoint/" not in response.text
+
+
+@pytest.mark.parametrize(
+    ("path", "body", "pointer", "said"),
+    [
+        (
+            "/v1/opening",
+            WINDOW | {"jamb_width": "34 in"},
+            "/jamb_width",
+            "`jamb_width` belongs under `readings`.",
+        ),
+        (
+            "/v1/cut-list",
+            with_(HOUSE, "/openings/0/jamb_width", "34 in"),
+            "/openings/0/jamb_width",
+            "`jamb_width` belongs under `readings`.",
+        ),
+        (
+            "/v1/opening",
+            with_(
+                with_(
+                    with_(WINDOW, "/readings/joined_widths", ["20 in", "20 in"]), "/readings/mull_widths", []
+                ),
+                "/readings/jamb_width",
+                None,
+            ),
+            "/readings/mull_widths",
+            "Between 2 joined units one mull stands: give 1 `mull_widths`",
+        ),
+        (
+            "/v1/opening",
+            FRAMED | {"bottom": "plinth", "readings": {"jamb_width": "30 in", "jamb_height": "2 in"}},
+            "/readings/jamb_height",
+            "has no length left at its shorter edge: it is 3 3/4 in too short.",
+        ),
+        (
+            "/v1/cut-list",
+            with_(HOUSE, "/stock/0/sticks/0/price", 9.2),
+            "/stock/0/sticks/0/price",
+            'An amount of money is text: write it as "9.20".',
+        ),
+        ("/v1/cut-list", HOUSE | {"openings": []}, "/openings", "At least 1 item is needed; there is none."),
+    ],
+)
+def test_a_text_says_what_to_do(service: Service, path: str, body: Any, pointer: str, said: str) -> None:
+    details = {error["pointer"]: error["detail"] for error in refused(service, body, path)["errors"]}
+    assert said in details[pointer]
+    assert " -" not in details[pointer], "no length is negative"
+
+
+@pytest.mark.parametrize("path", ["/v1/cut-list", "/v1/sheets/material-list"])
+def test_a_whole_number_may_have_a_point(service: Service, path: str) -> None:
+    whole, pointed = (with_(HOUSE, "/openings/0/count", count) for count in (2, 2.0))
+    answers = [service.post(path, body) for body in (whole, pointed)]
+    assert [answer.status_code for answer in answers] == [200, 200]
+    problem = refused(service, with_(HOUSE, "/openings/0/count", 2.5), path)
+    assert told(problem) == [("/openings/0/count", "wrong-type")]

@@ -42,6 +42,39 @@ class Piece(Given, frozen=True, kw_only=True):
     piece: "Piece | None" = None
 
 
+class Saw(Given, frozen=True, kw_only=True):
+    kerf: Length | None = None
+
+
+class OtherSaw(Given, frozen=True, kw_only=True):
+    kerf: Length | None = None
+
+
+class Rack(Given, frozen=True, kw_only=True):
+    pieces: dict[str, Annotated[list[Piece], Meta(max_length=9)]] | None = None
+    saw: Saw | None = None
+    other: OtherSaw | None = None
+
+
+class Long(Given, frozen=True, kw_only=True):
+    length: Length | None = None
+
+
+class Longer(Long, frozen=True, kw_only=True):
+    pass
+
+
+class Longest(Long, frozen=True, kw_only=True):
+    pass
+
+
+class Crowd(Given, frozen=True, kw_only=True):
+    one: Piece | None = None
+    two: Long | None = None
+    three: Longer | None = None
+    four: Longest | None = None
+
+
 def faults_of(type_: Any, value: Any) -> dict[str, str]:
     """Code by pointer."""
     faults = Faults()
@@ -64,6 +97,9 @@ GOOD = {"name": "Stool", "length": "30 5/8 in"}
         ({"length": "9" * 65}, {"/length": "too-long"}),
         ({"count": 0}, {"/count": "out-of-range"}),
         ({"count": 1.5}, {"/count": "wrong-type"}),
+        ({"count": 3.0}, {}),
+        ({"count": 100.0}, {"/count": "out-of-range"}),
+        ({"count": 1e300}, {"/count": "wrong-type"}),
         ({"count": True}, {"/count": "wrong-type"}),
         ({"shape": "squar"}, {"/shape": "not-an-option"}),
         ({"shape": 3}, {"/shape": "not-an-option"}),
@@ -114,6 +150,30 @@ def test_a_misspelt_field_is_told_what_was_meant():
     assert 'Was "length" meant?' in faults.found[0].detail
 
 
+@pytest.mark.parametrize(
+    ("type_", "value", "where"),
+    [
+        (Piece, {**GOOD, "angle": 45}, "`ends`"),
+        (Piece, {**GOOD, "depth": "1 in"}, "`ends`"),
+        (Rack, {"name": "Stool"}, "`pieces`"),
+        (Rack, {"angle": 45}, "`pieces.ends`"),
+        (Rack, {"kerf": "1/8 in"}, "`saw` or `other`"),
+    ],
+)
+def test_a_field_that_is_known_further_in_is_told_where_it_belongs(type_, value, where):
+    faults = Faults()
+    explain(type_, value, faults)
+    name = list(value)[-1]
+    assert faults.found[0].detail == f"This is not a field here: `{name}` belongs under {where}."
+
+
+@pytest.mark.parametrize("name", ["size", "pieces", "length"])
+def test_a_field_that_is_known_nowhere_or_everywhere_belongs_nowhere(name):
+    faults = Faults()
+    explain(Crowd, {name: 1}, faults)
+    assert "belongs" not in faults.found[0].detail
+
+
 class Whole(Given, frozen=True, kw_only=True):
     given: Length
     other: Length
@@ -136,7 +196,7 @@ def test_the_whole_is_looked_at_where_only_a_text_cannot_be_read():
 
 _texts = st.text("abc é\n\"'/~", max_size=6)
 _anything = st.recursive(
-    st.none() | st.booleans() | st.integers(-5, 5) | st.floats(-5, 5) | _texts,
+    st.none() | st.booleans() | st.integers(-5, 5) | st.floats(-5, 5).filter(lambda x: x % 1) | _texts,
     lambda inner: st.lists(inner, max_size=3) | st.dictionaries(_texts, inner, max_size=3),
     max_leaves=6,
 )

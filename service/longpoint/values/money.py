@@ -10,6 +10,7 @@ from longpoint.values.wired import Unreadable, Wired, Writes
 
 _FORM = re.compile(r"[0-9]{1,9}(\.[0-9]{1,2})?")
 _EXAMPLE = "14.80"
+_TOO_MUCH = 10**9
 
 
 class Cents(int, Wired):
@@ -41,9 +42,9 @@ class Price(Cents):
     @classmethod
     def read(cls, given: Any, unit: Any) -> Self:  # noqa: ARG003
         if not isinstance(given, str):
-            raise Unreadable(
-                "wrong-type", f'This must be text, for example "{_EXAMPLE}": an amount of money.'
-            )
+            told = isinstance(given, int | float) and not isinstance(given, bool) and 0 <= given < _TOO_MUCH
+            example = f"{given:.2f}" if told and round(given, 2) == given else _EXAMPLE
+            raise Unreadable("wrong-type", f'An amount of money is text: write it as "{example}".')
         if not _FORM.fullmatch(given):
             raise Unreadable(
                 "wrong-form",

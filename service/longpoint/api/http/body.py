@@ -80,7 +80,7 @@ class BodyReader(Generic[T]):
 
     def _read(self, unit: Unit | None, body: bytes, encoding: Encoding) -> T:
         try:
-            value: T = _TYPED[encoding](self.type, unit).decode(body)
+            value = self._decoded(_TYPED[encoding](self.type, unit), body, encoding, unit)
             refuse_keys_twice(body, encoding)
         except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError, KeyTwiceError) as refusal:
             self._refuse(body, encoding, unit, refusal)
@@ -92,6 +92,19 @@ class BodyReader(Generic[T]):
             tell(faults)
         refuse_any(faults)
         return value
+
+    def _decoded(self, typed: Any, body: bytes, encoding: Encoding, unit: Unit | None) -> T:
+        """The body as its type, whole numbers with a point among it, which the decoder refuses."""
+        try:
+            return typed.decode(body)  # type: ignore[no-any-return]
+        except msgspec.ValidationError as refusal:
+            if "got `float`" not in str(refusal):
+                raise
+            misread = Faults()
+            value = stand_ins(self.type, _UNTYPED[encoding](body), misread, unit)
+            if value is None or misread:
+                raise
+        return converted(value, self.type, unit)  # type: ignore[no-any-return]
 
     def _refuse(self, body: bytes, encoding: Encoding, unit: Unit | None, refusal: Exception) -> NoReturn:
         if not body:

@@ -15,6 +15,7 @@ from msgspec import inspect as mi
 from longpoint.api.http.fault_words import (
     bare_of,
     is_plain,
+    is_whole,
     kind_of,
     options_of,
     out_of_bounds,
@@ -45,8 +46,8 @@ def explain(type_: Any, value: Any, faults: Faults, unit: Unit | None = None) ->
 
 
 def stand_ins(type_: Any, value: Any, faults: Faults, unit: Unit | None) -> Any:
-    """The same value with others in place of the texts that cannot be read, which are noted; None where there are none,
-    or more is wrong than they: that is noted, too."""
+    """The same value with others in place of the texts that cannot be read, which are noted, and of whole numbers with
+    a point; None where there are none, or more is wrong than they: that is noted, too."""
     explainer = _Explainer(unit, faults)
     before = faults.count
     explainer.walk(_inspect(type_), value, ())
@@ -57,7 +58,7 @@ def stand_ins(type_: Any, value: Any, faults: Faults, unit: Unit | None) -> Any:
     return value
 
 
-def _put(value: Any, path: _Trail, stand_in: str) -> None:
+def _put(value: Any, path: _Trail, stand_in: str | int) -> None:
     *way, last = path
     for step in way:
         value = value[step]
@@ -89,10 +90,13 @@ class _Explainer:
     def __init__(self, unit: Unit | None, faults: Faults) -> None:
         self.unit = unit
         self.faults = faults
-        self.stood_in: list[tuple[_Trail, str]] = []
+        self.stood_in: list[tuple[_Trail, str | int]] = []
         self.misread = 0
 
     def walk(self, t: mi.Type, value: Any, path: _Trail, extra: dict[Any, Any] | None = None) -> None:
+        if path and is_whole(value) and (isinstance(t, mi.IntType) or options_of(t)):
+            value = int(value)
+            self.stood_in.append((path, value))
         if isinstance(t, mi.Metadata):
             self.walk(t.type, value, path, {**(extra or {}), **(t.extra or {})})
         elif isinstance(t, mi.CustomType):
@@ -135,14 +139,14 @@ class _Explainer:
             if not isinstance(key, str):
                 self.faults.add(path, "wrong-type", f"A field's name must be text, not {kind_of(key)}.")
             elif key not in names and t.forbid_unknown_fields:
-                self._unknown(key, names, path)
+                self._unknown(key, names, path, t.cls)
 
-    def _unknown(self, key: str, names: list[str], path: _Trail) -> None:
+    def _unknown(self, key: str, names: list[str], path: _Trail, cls: type) -> None:
         if self.faults.full:
             self.faults.omitted += 1
             return
         at = (*path, key) if len(key) <= LONGEST_NAME else path
-        self.faults.add(at, "unknown-field", unknown_field(key, names))
+        self.faults.add(at, "unknown-field", unknown_field(key, names, cls))
 
     def _custom(self, t: mi.CustomType, value: Any, path: _Trail) -> None:
         if isinstance(value, str) and "\0" in value:
@@ -159,17 +163,17 @@ class _Explainer:
                 self.stood_in.append((path, stand_in))
 
     def _list(self, t: mi.CollectionType, value: list[Any], path: _Trail) -> None:
-        self._size(t.min_length, t.max_length, len(value), "items", path)
+        self._size(t.min_length, t.max_length, len(value), "item", path)
         for index, item in enumerate(value[: t.max_length]):
             self.walk(t.item_type, item, (*path, index))
 
     def _tuple(self, t: mi.TupleType, value: list[Any], path: _Trail) -> None:
-        self._size(len(t.item_types), len(t.item_types), len(value), "items", path)
+        self._size(len(t.item_types), len(t.item_types), len(value), "item", path)
         for index, (inner, item) in enumerate(zip(t.item_types, value, strict=False)):
             self.walk(inner, item, (*path, index))
 
     def _dict(self, t: mi.DictType, value: dict[Any, Any], path: _Trail) -> None:
-        self._size(t.min_length, t.max_length, len(value), "entries", path)
+        self._size(t.min_length, t.max_length, len(value), "pair", path)
         for key, item in list(value.items())[: t.max_length]:
             name = key if isinstance(key, str) else str(key)
             if len(name) > LONGEST_NAME:
@@ -183,9 +187,11 @@ class _Explainer:
 
     def _size(self, least: int | None, most: int | None, size: int, noun: str, path: _Trail) -> None:
         if least is not None and size < least:
-            self.faults.add(path, "too-few", f"At least {least} {noun} are needed; there are {size}.")
+            words = f"{noun}s are" if least > 1 else f"{noun} is"
+            there = f"there are {size}" if size > 1 else "there is one" if size else "there is none"
+            self.faults.add(path, "too-few", f"At least {least} {words} needed; {there}.")
         if most is not None and size > most:
-            self.faults.add(path, "too-many", f"At most {most} {noun} are taken; there are {size}.")
+            self.faults.add(path, "too-many", f"At most {most} {noun}s are taken; there are {size}.")
 
     def _text(self, t: mi.StrType, value: str, path: _Trail, extra: dict[Any, Any]) -> None:
         if t.min_length is not None and len(value) < t.min_length:

@@ -128,10 +128,12 @@ def check_lengths(opening: Opening, pieces: list[Piece], faults: Faults) -> None
     for piece in pieces:
         if (piece.short_point > 0 and piece.long_point > 0) or piece.kind in RETURNS:
             continue
+        short = -min(piece.short_point, piece.long_point)
+        missing = f": it is {spoken(short)} too short" if short > 0 else ""
         faults.add(
             ("readings", *_reading(opening.outline.shape, piece.side)),
             "piece-vanishes",
-            f"The {piece.title} would be {spoken(min(piece.short_point, piece.long_point))} long at its shorter edge. "
+            f"The {piece.title} has no length left at its shorter edge{missing}. "
             "The opening is too small for this trim, or a reading is wrong.",
         )
 

@@ -202,7 +202,7 @@ class Readings(Given, frozen=True, kw_only=True):
     sides: Sides | None = None
     angles: Annotated[tuple[Degrees, ...], Meta(max_length=24)] | None = None
     joined_widths: Annotated[tuple[PositiveLength, ...], Meta(min_length=2, max_length=12)] | None = None
-    mull_widths: Annotated[tuple[PositiveLength, ...], Meta(min_length=1, max_length=11)] | None = None
+    mull_widths: Annotated[tuple[PositiveLength, ...], Meta(max_length=11)] | None = None
     door: Door | None = None
     left_horn_depth: PositiveLength | None = None
     right_horn_depth: PositiveLength | None = None

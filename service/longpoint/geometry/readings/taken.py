@@ -153,7 +153,12 @@ def _width(readings: Readings, faults: Faults, at: Path) -> Fraction:
             )
         return _needed(readings.jamb_width, "jamb_width", "Measure from jamb to jamb.", faults, at)
     if len(mulls) != len(joined_widths) - 1:
-        detail = f"{len(joined_widths)} units have {len(joined_widths) - 1} mulls between them, and {len(mulls)} came."
+        needed = len(joined_widths) - 1
+        stand = f"{needed} mulls stand" if needed > 1 else "one mull stands"
+        detail = (
+            f"Between {len(joined_widths)} joined units {stand}: "
+            f"give {needed} `mull_widths`, from one unit's jamb face to the next one's. {len(mulls) or 'None'} came."
+        )
         faults.add((*at, "mull_widths"), "mull-count", detail)
     return sum((*joined_widths, *mulls), ZERO)
 
