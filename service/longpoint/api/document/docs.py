@@ -9,7 +9,6 @@ from html import escape
 from pathlib import Path
 from typing import Any
 
-import litestar_offline_docs
 from litestar import Request, Response, get
 from litestar.datastructures import CacheControlHeader
 from litestar.exceptions import InternalServerException
@@ -18,12 +17,12 @@ from litestar.response import Redirect
 from litestar.static_files import create_static_files_router
 
 from longpoint.api.document.openapi import document_bytes
+from longpoint.api.document.reference import reference
 from longpoint.api.http.errors import on_failure, on_problem
 from longpoint.api.http.problems import NotFound, Problem
 
 ASSETS = "/docs/assets"
 _PAGES = Path(__file__).parent / "pages"
-_LIBRARY = Path(litestar_offline_docs.__file__).parent / "static"
 
 _FROM_HERE_ALONE = {
     "content-security-policy": (
@@ -54,10 +53,10 @@ def _document() -> bytes:
     return document_bytes()
 
 
-@get("/docs", include_in_schema=False)
-async def show_docs() -> Response[str]:
+@get("/docs", include_in_schema=False, sync_to_thread=True)
+def show_docs() -> Response[str]:
     """The reference, to read and to try."""
-    return _page(_file("docs.html"))
+    return _page(reference())
 
 
 @get("/problems", include_in_schema=False)
@@ -112,7 +111,7 @@ def _no_such_name(request: Request[Any, Any, Any], error: Exception) -> Response
 
 assets = create_static_files_router(
     ASSETS,
-    [_PAGES / "assets", _LIBRARY],
+    [_PAGES / "assets"],
     name="assets",
     cache_control=CacheControlHeader(public=True, max_age=3600),
     exception_handlers={ValueError: _no_such_name, InternalServerException: _no_such_name},

@@ -6,7 +6,7 @@ from typing import Any
 GLOSSARY: dict[str, str] = {
     "apron": "A flat piece under the stool, against the wall. It covers the joint of wall and window below the sill.",
     "back band": "A thin band round the outer edge of mitered casing. It makes the edge look thicker.",
-    "bevel": "A cut through which the blade is tilted, so that the end is not square to the piece's face.",
+    "bevel": "A cut made with the blade tilted, so that the end is not square to the piece's face.",
     "bottom casing": "The casing under a picture frame: a window cased on all four sides, without a stool.",
     "cap": "A strip on top of a butted head casing. It often runs past the casing at both ends.",
     "casing": "The trim on the wall round a window or door. It covers the gap between jamb and wall.",
@@ -59,6 +59,23 @@ INTRODUCTION = (
     "An opening is a window or a door. Its trim is the wood that is nailed round it: pieces, cut from sticks that "
     "the yard sells. The words below say which piece is which, and how it is measured."
 )
+TAGS: dict[str, str] = {
+    "Lengths": "A length is text, as a tape reads it: start here to see how the service reads and rounds yours.",
+    "One opening": "A window or a door by itself. Send its readings and its trim, and get every piece with its "
+    "ends; or one kind of piece alone, out-of-square corners, and what the seasons do to a joint.",
+    "A house": "All openings of a house at once: every piece, the sticks to buy, which piece comes from which stick, "
+    "the saw's order, and on request materials, hours and cost. Nothing is kept.",
+    "Sheets": "The same house on paper: what to measure, buy, cut, label and install.",
+    "Schedules": "A house that the service keeps. Make a schedule once, and change it as the work goes on.",
+    "Openings": "The openings of a schedule: add, measure again, remove, and say which are ready to be cut.",
+    "Lengths on hand": "What stock a schedule's house has already or has on order. It is used before any is bought.",
+    "Plans": "Which piece is cut from which stick. A plan keeps the names of its sticks until it is made anew.",
+    "Work": "From the plan to the wall: the cut list of what is left, its sheets, and what was cut or spoiled.",
+    "In and out": "Many openings at once, from a spreadsheet or another service, and a whole house taken along.",
+    "Revisions": "Every change of a schedule is kept: read it, compare two, go back.",
+    "Health": "Whether the service runs, for whoever operates it.",
+}
+"""The groups of operations in the order of the work, each with what it is for."""
 _FORMS = {form: term for term in GLOSSARY for form in (term, f"{term}s")} | {
     "beveled": "bevel",
     "jamb extension": "extension",
@@ -73,6 +90,8 @@ _FORMS = {form: term for term in GLOSSARY for form in (term, f"{term}s")} | {
 """Every form in which a term stands in descriptions and in fields' names."""
 _WORDS = "|".join(sorted(map(re.escape, _FORMS), key=len, reverse=True))
 _TERM = re.compile(rf"`[^`]*`|\[[^]]*\]\([^)]*\)|\b(?P<term>{_WORDS})\b", re.IGNORECASE)
+LINK = re.compile(r"\[([^]]*)\]\(/docs#([a-z-]+)\)")
+"""A link to where a term stands, as descriptions have it."""
 
 
 def anchor(term: str) -> str:
@@ -107,7 +126,8 @@ def link_fields(outline: dict[str, Any]) -> None:
     """Link the terms in the descriptions of every field and parameter of a document."""
     for schema in outline["components"]["schemas"].values():
         for name, field in schema.get("properties", {}).items():
-            field["description"] = linked(field["description"], name)
+            if "description" in field:
+                field["description"] = linked(field["description"], name)
     for methods in outline["paths"].values():
         for entry in methods.values():
             for field in entry["parameters"]:

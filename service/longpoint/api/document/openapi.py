@@ -18,7 +18,7 @@ from litestar.plugins import OpenAPISchemaPlugin
 from litestar.routes import HTTPRoute
 
 from longpoint import __version__
-from longpoint.api.document.glossary import as_markdown, link_fields
+from longpoint.api.document.glossary import TAGS, as_markdown, link_fields
 from longpoint.api.document.records import REF, body_schemas, given_by, is_record, read_doc, taken_by
 from longpoint.api.http.conditional import ENTITY_TAGS, MOST_TAGS
 from longpoint.api.http.negotiate import BOTH, CSV, PDF
@@ -104,6 +104,7 @@ def document() -> dict[str, Any]:
     _open_answers(outline, components)
     outline["components"]["schemas"] = components
     outline["components"]["responses"] = _shared_responses()
+    outline["tags"] = [{"name": name, "description": text} for name, text in TAGS.items()]
     link_fields(outline)
     return outline
 
