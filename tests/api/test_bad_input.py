@@ -375,7 +375,7 @@ def test_a_refusal_shows_nothing_of_the_inside(service: Service) -> None:
             "/v1/opening",
             FRAMED | {"bottom": "plinth", "readings": {"jamb_width": "30 in", "jamb_height": "2 in"}},
             "/readings/jamb_height",
-            "has no length left at its shorter edge: it is 3 3/4 in too short.",
+            "has no length left at its shorter edge: it is 3 13/16 in too short.",
         ),
         (
             "/v1/cut-list",
