@@ -3,13 +3,15 @@
 Knows no trade and does no I/O.
 """
 
-from longpoint.values.codec import converted, decoder, encoder, packed_decoder, packer, schemas
+from longpoint.values.belongs import belongs
+from longpoint.values.codec import converted, decoded, decoder, encoder, packed_decoder, packer, schemas
 from longpoint.values.fault import Fault, Faults, Path, Place, Refusal, nearest
 from longpoint.values.money import Cents, Price
 from longpoint.values.names import Name, Room, Text
 from longpoint.values.numbers import Amount, Angle
 from longpoint.values.renamed import moved
 from longpoint.values.value import Given, Value, fields_of
+from longpoint.values.whole import whole
 from longpoint.values.wired import Unreadable, Wired
 
 __all__ = [
@@ -29,7 +31,9 @@ __all__ = [
     "Unreadable",
     "Value",
     "Wired",
+    "belongs",
     "converted",
+    "decoded",
     "decoder",
     "encoder",
     "fields_of",
@@ -38,4 +42,5 @@ __all__ = [
     "packed_decoder",
     "packer",
     "schemas",
+    "whole",
 ]

@@ -13,6 +13,7 @@ from unittest.mock import patch
 
 import msgspec
 
+from longpoint.values.whole import whole
 from longpoint.values.wired import Wired, Writes
 
 Hook = Callable[[Any], Any]
@@ -40,6 +41,16 @@ def packed_decoder(type_: Any, unit: Any = None) -> msgspec.msgpack.Decoder[Any]
 def converted(value: Any, type_: Any, unit: Any = None) -> Any:
     """A value decoded without types, as a type."""
     return msgspec.convert(value, type_, dec_hook=_reads(unit))
+
+
+def decoded(typed: Any, untyped: Callable[[bytes], Any], body: bytes, type_: Any, unit: Any) -> Any:
+    """A body as a type, whole numbers that came with a point among it: those the decoder itself refuses."""
+    try:
+        return typed.decode(body)
+    except msgspec.ValidationError as refusal:
+        if "got `float`" not in str(refusal):
+            raise
+    return converted(whole(type_, untyped(body)), type_, unit)
 
 
 def _writes(write: Writes) -> Hook:

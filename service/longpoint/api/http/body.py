@@ -15,7 +15,7 @@ from longpoint.api.http.explain import explain, find_nul, stand_ins
 from longpoint.api.http.negotiate import Encoding
 from longpoint.api.http.problems import InvalidRequest, MalformedBody, refuse_any
 from longpoint.lengths import Unit
-from longpoint.values import Faults, converted, decoder, packed_decoder
+from longpoint.values import Faults, converted, decoded, decoder, packed_decoder, whole
 
 T = TypeVar("T")
 _encode = msgspec.json.Encoder().encode
@@ -72,7 +72,7 @@ class BodyReader(Generic[T]):
         try:
             return self._read(unit, body, encoding), misread
         except InvalidRequest:
-            value = _UNTYPED[encoding](body)
+            value = whole(self.type, _UNTYPED[encoding](body))
             stood_in = stand_ins(self.type, value, misread, unit)
             if stood_in is None:
                 raise
@@ -80,7 +80,7 @@ class BodyReader(Generic[T]):
 
     def _read(self, unit: Unit | None, body: bytes, encoding: Encoding) -> T:
         try:
-            value = self._decoded(_TYPED[encoding](self.type, unit), body, encoding, unit)
+            value: T = decoded(_TYPED[encoding](self.type, unit), _UNTYPED[encoding], body, self.type, unit)
             refuse_keys_twice(body, encoding)
         except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError, KeyTwiceError) as refusal:
             self._refuse(body, encoding, unit, refusal)
@@ -92,19 +92,6 @@ class BodyReader(Generic[T]):
             tell(faults)
         refuse_any(faults)
         return value
-
-    def _decoded(self, typed: Any, body: bytes, encoding: Encoding, unit: Unit | None) -> T:
-        """The body as its type, whole numbers with a point among it, which the decoder refuses."""
-        try:
-            return typed.decode(body)  # type: ignore[no-any-return]
-        except msgspec.ValidationError as refusal:
-            if "got `float`" not in str(refusal):
-                raise
-            misread = Faults()
-            value = stand_ins(self.type, _UNTYPED[encoding](body), misread, unit)
-            if value is None or misread:
-                raise
-        return converted(value, self.type, unit)  # type: ignore[no-any-return]
 
     def _refuse(self, body: bytes, encoding: Encoding, unit: Unit | None, refusal: Exception) -> NoReturn:
         if not body:

@@ -15,7 +15,6 @@ from msgspec import inspect as mi
 from longpoint.api.http.fault_words import (
     bare_of,
     is_plain,
-    is_whole,
     kind_of,
     options_of,
     out_of_bounds,
@@ -25,7 +24,7 @@ from longpoint.api.http.fault_words import (
     wanted,
 )
 from longpoint.lengths import Unit
-from longpoint.values import Faults, Unreadable, converted, nearest
+from longpoint.values import Faults, Unreadable, converted, nearest, whole
 from longpoint.values.names import EXPECT
 
 _Trail = tuple[str | int, ...]
@@ -40,14 +39,14 @@ def explain(type_: Any, value: Any, faults: Faults, unit: Unit | None = None) ->
     What can only be told of a whole of the right form is told as well where no more than texts cannot be read: those
     stand for nothing in particular then.
     """
-    stood_in = stand_ins(type_, value, faults, unit)
+    stood_in = stand_ins(type_, whole(type_, value), faults, unit)
     if stood_in is not None and hasattr(type_, "tell"):
         converted(stood_in, type_, unit).tell(faults)
 
 
 def stand_ins(type_: Any, value: Any, faults: Faults, unit: Unit | None) -> Any:
-    """The same value with others in place of the texts that cannot be read, which are noted, and of whole numbers with
-    a point; None where there are none, or more is wrong than they: that is noted, too."""
+    """The same value with others in place of the texts that cannot be read, which are noted; None where there are none,
+    or more is wrong than they: that is noted, too."""
     explainer = _Explainer(unit, faults)
     before = faults.count
     explainer.walk(_inspect(type_), value, ())
@@ -58,7 +57,7 @@ def stand_ins(type_: Any, value: Any, faults: Faults, unit: Unit | None) -> Any:
     return value
 
 
-def _put(value: Any, path: _Trail, stand_in: str | int) -> None:
+def _put(value: Any, path: _Trail, stand_in: str) -> None:
     *way, last = path
     for step in way:
         value = value[step]
@@ -90,13 +89,10 @@ class _Explainer:
     def __init__(self, unit: Unit | None, faults: Faults) -> None:
         self.unit = unit
         self.faults = faults
-        self.stood_in: list[tuple[_Trail, str | int]] = []
+        self.stood_in: list[tuple[_Trail, str]] = []
         self.misread = 0
 
     def walk(self, t: mi.Type, value: Any, path: _Trail, extra: dict[Any, Any] | None = None) -> None:
-        if path and is_whole(value) and (isinstance(t, mi.IntType) or options_of(t)):
-            value = int(value)
-            self.stood_in.append((path, value))
         if isinstance(t, mi.Metadata):
             self.walk(t.type, value, path, {**(extra or {}), **(t.extra or {})})
         elif isinstance(t, mi.CustomType):
@@ -187,9 +183,7 @@ class _Explainer:
 
     def _size(self, least: int | None, most: int | None, size: int, noun: str, path: _Trail) -> None:
         if least is not None and size < least:
-            words = f"{noun}s are" if least > 1 else f"{noun} is"
-            there = f"there are {size}" if size > 1 else "there is one" if size else "there is none"
-            self.faults.add(path, "too-few", f"At least {least} {words} needed; {there}.")
+            self.faults.add(path, "too-few", f"Too few {noun}s: send {least} or more; {size or 'none'} came.")
         if most is not None and size > most:
             self.faults.add(path, "too-many", f"At most {most} {noun}s are taken; there are {size}.")
 

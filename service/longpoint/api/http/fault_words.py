@@ -1,13 +1,11 @@
 """The words faults are told in, and which wire types take which kind of decoded value."""
 
 import json
-from collections.abc import Iterator
-from functools import lru_cache
 from typing import Any
 
 from msgspec import inspect as mi
 
-from longpoint.values import nearest
+from longpoint.values import belongs, nearest
 
 _TAKEN: dict[type[mi.Type], tuple[type | tuple[type, ...], str]] = {
     mi.StrType: (str, "text"),
@@ -59,11 +57,6 @@ def kind_of(value: Any) -> str:
     return _GIVEN.get(type(value), "binary data")
 
 
-def is_whole(value: Any) -> bool:
-    """Whether it is a whole number with a point, as 3477.0: to JSON Schema a whole number like any other."""
-    return isinstance(value, float) and value.is_integer() and abs(value) < 2**53
-
-
 def show(value: Any) -> str:
     """A value as JSON, cut short."""
     text = json.dumps(value, ensure_ascii=False, default=str)
@@ -99,51 +92,7 @@ def out_of_bounds(t: mi.IntType | mi.FloatType, value: float) -> str:
     return ""
 
 
-_MOST_PLACES = 3
-"""A field that is known in more places than that could be meant for any."""
-
-
-@lru_cache(maxsize=256)
-def fields_below(cls: type) -> dict[str, list[str]]:
-    """The fields of the records within a record, each with the paths to those that have it, the nearest alone."""
-    found: dict[str, list[str]] = {}
-    seen = {cls}
-    level = [("", record) for record in _records_in(mi.type_info(cls))]
-    while level:
-        below = [
-            (f"{path}.{field.encode_name}".lstrip("."), inner)
-            for path, record in level
-            for field in record.fields
-            for inner in _records_in(field.type)
-        ]
-        level = [(path, inner) for path, inner in below if inner.cls not in seen]
-        seen |= {inner.cls for _, inner in level}
-        here: dict[str, list[str]] = {}
-        for path, inner in level:
-            for field in inner.fields:
-                here.setdefault(field.encode_name, []).append(path)
-        found = here | found
-    return found
-
-
-def _records_in(t: mi.Type) -> Iterator[mi.StructType]:
-    """The records that a field's values may be, or that a list of them has."""
-    if isinstance(t, mi.StructType):
-        yield t
-    for inner in (
-        *(t.types if isinstance(t, mi.UnionType) else ()),
-        *((t.type,) if isinstance(t, mi.Metadata) else ()),
-        *((t.item_type,) if isinstance(t, mi.CollectionType) else ()),
-        *((t.value_type,) if isinstance(t, mi.DictType) else ()),
-    ):
-        yield from _records_in(inner)
-
-
 def unknown_field(key: str, names: list[str], cls: type) -> str:
     """The sentence about a field that is not known, with where it belongs or a guess at what was meant."""
-    places = fields_below(cls).get(key, ())
-    if 0 < len(places) <= _MOST_PLACES:
-        where = " or ".join(f"`{place}`" for place in places)
-        return f"This is not a field here: `{key}` belongs under {where}."
     hint = nearest(key, names) or f" The fields here are: {', '.join(names)}." if names else ""
-    return f"{show(key)} is not a field here; take it out.{hint}"
+    return belongs(key, cls) or f"{show(key)} is not a field here; take it out.{hint}"
