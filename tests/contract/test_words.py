@@ -20,10 +20,12 @@ BANNED = {
     r"\bparts?\b": "field",
     r"remnant|foot_style|leg_height|sill_casing|casing_(leg|head|sill)": "field prose",
     r"mitre|labour|colour|neighbour|moulded|levelling|favourite|behaviour": "field key prose",
+    r"(centi|milli)metre|catalogue": "field key prose",
     r"^(swing|tilt|lights)$": "field",
     r"saw-sheet|yard-list|fitting-sheet|piece-labels": "key prose",
     r"casing (leg|sill)\b|leg height|levelling strip|part off": "prose",
     r"\bfitted\b": "field",
+    r"^(Count|In all|Mind|Take care)$|, in all$": "prose",  # heads of columns and notes on sheets
 }
 EXCEPTIONS = {
     "schedules/words.py": "what 0.1.0 stored is renamed from its old names",

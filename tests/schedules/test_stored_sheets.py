@@ -119,14 +119,14 @@ async def test_sheets_hold_what_is_still_to_cut(service: httpx.AsyncClient) -> N
     where = await place(service)
     before = await sheet_of(service, where, "labels")
     pieces = rows(await sheet_of(service, where, "cut-list"), "pieces")
-    assert sum(int(row["Count"]) for row in pieces) == len(before["labels"]) == 21
+    assert sum(int(row["Qty"]) for row in pieces) == len(before["labels"]) == 21
     # The second of two legs alike is still to be cut, the stool of K2 is not.
     await record(
         service, where, {**LEG, "state": "cut"}, {"opening": "K2", "piece": "stool", "state": "installed"}
     )
     after = await sheet_of(service, where, "labels")
     left = rows(await sheet_of(service, where, "cut-list"), "pieces")
-    assert sum(int(row["Count"]) for row in left) == len(after["labels"]) == 19
+    assert sum(int(row["Qty"]) for row in left) == len(after["labels"]) == 19
     texts = [" ".join(label) for label in after["labels"]]
     assert not any("side casing, left, 1 of 2" in text for text in texts if text.startswith("K1"))
     assert {row["Piece"] for row in pieces} - {row["Piece"] for row in left} == {

@@ -1,6 +1,6 @@
 """Drawings and sheets of what the other rooms worked out, as SVG, HTML, PDF and CSV. Values in, text or bytes out."""
 
-from longpoint.sheets.catalogue import MOST_PRINTED, RECIPES, Recipe, Sheet, made
+from longpoint.sheets.catalog import MOST_PRINTED, RECIPES, Recipe, Sheet, made
 from longpoint.sheets.contents import SheetContents, contents
 from longpoint.sheets.document import Document, Paper
 from longpoint.sheets.drawing.elevation import elevation

@@ -16,7 +16,7 @@ MONEY = (
     TableColumn("Kept", "kept_offcut"),
     TableColumn("Materials", "consumable"),
     TableColumn("Labor", "labor"),
-    TableColumn("In all", "total"),
+    TableColumn("Total", "total"),
 )
 OPENINGS = (TableColumn("Opening", "opening", 3), TableColumn("Room", "room", 5), *MONEY)
 ROOMS = (TableColumn("Room", "room", 5), TableColumn("Openings", "openings", 1), *MONEY)
@@ -125,12 +125,12 @@ def _work(hours: Hours) -> Table:
         )
         for one in hours.tasks
     )
-    total: tuple[Cell, ...] = ("Hands-on, in all", "", "", time(hours.minutes), Number(hours.minutes))
+    total: tuple[Cell, ...] = ("Hands-on, total", "", "", time(hours.minutes), Number(hours.minutes))
     return Table("work", "Hands-on time", WORK, (Rows(rows),), total)
 
 
 def _waits(hours: Hours) -> Table:
     rows: tuple[tuple[Cell, ...], ...] = tuple((words(one.after), Number(one.hours)) for one in hours.waits)
     return Table(
-        "waits", "Drying, when nobody works", WAITS, (Rows(rows),), ("In all", Number(hours.wait_hours))
+        "waits", "Drying, when nobody works", WAITS, (Rows(rows),), ("Total", Number(hours.wait_hours))
     )

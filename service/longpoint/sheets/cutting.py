@@ -39,7 +39,7 @@ BUY = (
 )
 PIECES = (
     TableColumn("Piece", "piece"),
-    TableColumn("Count", "count", 1),
+    TableColumn("Qty", "count", 1),
     TableColumn("What", "title", 3),
     TableColumn("Room", "room", 3),
     TableColumn("Profile", "profile", 3),

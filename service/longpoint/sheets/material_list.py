@@ -43,7 +43,7 @@ RUNNING = (
     TableColumn("Profile", "profile", 9),
     TableColumn("Pieces", "quantity", 1),
     TableColumn("Longest", "longest"),
-    TableColumn("In all", "running_length"),
+    TableColumn("Total", "running_length"),
 )
 COUNTED = ("nail", "shim")
 

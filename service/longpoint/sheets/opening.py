@@ -90,13 +90,13 @@ def _opening(one: BuiltOpening, wording: Wording) -> Iterator[Block]:
         yield Table("marks", caption, MARKS, (Rows(marks),), about=opening.mark)
     notes = dict.fromkeys((*built.notes, *(note for piece in built.pieces for note in piece.notes)))
     if notes:
-        yield Notes("Mind", tuple(notes))
+        yield Notes("Caution", tuple(notes))
 
 
 def where(one: BuiltOpening) -> str:
-    """Room and number of openings alike, as far as there is something to say."""
-    alike = f"{one.count} alike" if one.count > 1 else ""
-    return ", ".join(text for text in (one.room, alike) if text)
+    """Room and how many openings there are, as far as there is something to say."""
+    several = f"Qty {one.count}" if one.count > 1 else ""
+    return ", ".join(text for text in (one.room, several) if text)
 
 
 def _facts(built: Built, wording: Wording) -> tuple[tuple[str, Cell], ...]:

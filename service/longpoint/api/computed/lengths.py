@@ -59,11 +59,11 @@ class LengthsAnswer(Value, frozen=True):
 
 _EXAMPLES = {
     "tape": Example(
-        summary="Inches, feet and inches, and millimetres in one request, to the sixteenth",
+        summary="Inches, feet and inches, and millimeters in one request, to the sixteenth",
         request={"lengths": ["30 5/8 in", "2' 6-5/8\"", "778 mm"]},
     ),
     "bare": Example(
-        summary="Bare numbers in millimetres, to the half millimetre and never short",
+        summary="Bare numbers in millimeters, to the half millimeter and never short",
         request={
             "lengths": ["778", "1203.3"],
             "unit": "mm",
