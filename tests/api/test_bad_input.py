@@ -383,7 +383,7 @@ def test_a_refusal_shows_nothing_of_the_inside(service: Service) -> None:
             "/stock/0/sticks/0/price",
             'An amount of money is text: write it as "9.20".',
         ),
-        ("/v1/cut-list", HOUSE | {"openings": []}, "/openings", "At least 1 item is needed; there is none."),
+        ("/v1/cut-list", HOUSE | {"openings": []}, "/openings", "Too few items: send 1 or more; none came."),
     ],
 )
 def test_a_text_says_what_to_do(service: Service, path: str, body: Any, pointer: str, said: str) -> None:
