@@ -6,6 +6,7 @@ import json
 from collections import Counter
 from collections.abc import Iterator
 
+import httpx
 import pytest
 import schemathesis
 from hypothesis import HealthCheck, Phase, seed, settings
@@ -89,4 +90,25 @@ def test_what_one_answer_leads_to_is_as_the_document_says(address):
     done = Counter({key: count for key, count in followed.items() if key[1] < 300})
     assert done.total() >= 20, followed
     assert len({name for name, _ in done}) >= 8, followed
-    assert {"get_schedule", "compute_schedule_cut_list"} <= {name for name, _ in done}
+
+
+def test_the_links_of_a_new_schedule_lead_where_they_say(address):
+    document = SCHEMA.raw_schema
+    of_id = {
+        entry["operationId"]: (path, method)
+        for path, methods in document["paths"].items()
+        for method, entry in methods.items()
+    }
+    said = document["paths"]["/v1/schedules"]["post"]
+    body = said["requestBody"]["content"]["application/json"]["examples"]["measured"]["value"]
+    made = httpx.post(f"{address}/v1/schedules", json=body)
+    assert made.status_code == 201, made.text
+    read = set()
+    for link in said["responses"]["201"]["links"].values():
+        path, method = of_id[link["operationId"]]
+        assert link["parameters"]["schedule_id"] == "$response.body#/id"
+        if method == "get":
+            answer = httpx.get(address + path.format(schedule_id=made.json()["id"]), timeout=30)
+            assert answer.status_code == 200, (path, answer.text)
+            read.add(link["operationId"])
+    assert {"get_schedule", "compute_schedule_cut_list"} <= read
