@@ -107,10 +107,8 @@ def test_the_links_of_a_new_schedule_lead_where_they_say(address):
     for link in said["responses"]["201"]["links"].values():
         path, method = of_id[link["operationId"]]
         assert link["parameters"]["schedule_id"] == "$response.body#/id"
-        if method == "get":
-            answer = httpx.get(
-                address + path.format(**{**link["parameters"], "schedule_id": made.json()["id"]}), timeout=30
-            )
+        if method == "get" and path.count("{") == 1:
+            answer = httpx.get(address + path.format(schedule_id=made.json()["id"]), timeout=30)
             assert answer.status_code == 200, (path, answer.text)
             read.add(link["operationId"])
     assert {"get_schedule", "compute_schedule_cut_list"} <= read
