@@ -104,7 +104,19 @@ async def test_whoever_sends_an_old_name_reads_the_new_one(
     assert said in answer.text.replace('\\"', '"')
 
 
-async def test_the_address_of_an_old_sheet_says_the_new_one(client: httpx.AsyncClient) -> None:
-    answer = await client.post("/v1/sheets/saw-sheet", json={})
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("saw-sheet", "stick-sheet"),
+        ("yard-list", "material-list"),
+        ("fitting-sheet", "opening-sheet"),
+        ("piece-labels", "labels"),
+    ],
+)
+async def test_the_address_of_an_old_sheet_says_the_new_one(
+    client: httpx.AsyncClient, old: str, new: str
+) -> None:
+    answer = await client.post(f"/v1/sheets/{old}", json={})
     assert answer.status_code == 404
-    assert 'called "stick-sheet" now' in answer.json()["detail"]
+    assert f'called "{new}" now' in answer.json()["detail"]
+    assert (await client.post(f"/v1/sheets/{new}", json={})).status_code == 422

@@ -162,3 +162,12 @@ def test_every_column_comes_back() -> None:
     assert sent.openings[0].without_apron
     again, _, _ = read_csv(write_csv(sent.openings).encode(), Unit.IN)
     assert again == sent
+
+
+async def test_an_old_column_is_told_what_it_is_called_now(service: httpx.AsyncClient) -> None:
+    where = (await made(service)).headers["location"]
+    rows = b"mark,trim,jamb width,leg height,jamb depth\r\nK1,painted,30 5/8,46 1/4,3 1/8\r\n"
+    answer = await service.post(f"{where}/import", content=rows, headers={"content-type": "text/csv"})
+    assert answer.status_code == 422
+    (fault,) = [one for one in answer.json()["errors"] if one.get("column") == "leg height"]
+    assert '"leg height" is called "jamb height" now' in fault["detail"]
