@@ -11,7 +11,7 @@ from longpoint.values.names import Name, Room, Text
 from longpoint.values.numbers import Amount, Angle
 from longpoint.values.renamed import moved
 from longpoint.values.value import Given, Value, fields_of
-from longpoint.values.whole import whole
+from longpoint.values.whole import inspected, whole
 from longpoint.values.wired import Unreadable, Wired
 
 __all__ = [
@@ -37,6 +37,7 @@ __all__ = [
     "decoder",
     "encoder",
     "fields_of",
+    "inspected",
     "moved",
     "nearest",
     "packed_decoder",

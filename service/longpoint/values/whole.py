@@ -10,13 +10,14 @@ _MOST = 2**53
 
 
 @lru_cache(maxsize=512)
-def _inspect(type_: Any) -> mi.Type:
+def inspected(type_: Any) -> mi.Type:
+    """A type as msgspec describes it, which takes a while to find."""
     return mi.type_info(type_)
 
 
 def whole(type_: Any, value: Any) -> Any:
     """A value decoded without types, with plain whole numbers where a type takes no others."""
-    return _whole(_inspect(type_), value)
+    return _whole(inspected(type_), value)
 
 
 def _whole(t: mi.Type, value: Any) -> Any:

@@ -7,7 +7,6 @@ faults here and one it refuses has at least one, as long as it is made of the ty
 import math
 import re
 from collections.abc import Iterable
-from functools import lru_cache
 from typing import Any
 
 from msgspec import inspect as mi
@@ -24,7 +23,7 @@ from longpoint.api.http.fault_words import (
     wanted,
 )
 from longpoint.lengths import Unit
-from longpoint.values import Faults, Unreadable, converted, nearest, whole
+from longpoint.values import Faults, Unreadable, converted, inspected, nearest, whole
 from longpoint.values.names import EXPECT
 
 _Trail = tuple[str | int, ...]
@@ -49,7 +48,7 @@ def stand_ins(type_: Any, value: Any, faults: Faults, unit: Unit | None) -> Any:
     or more is wrong than they: that is noted, too."""
     explainer = _Explainer(unit, faults)
     before = faults.count
-    explainer.walk(_inspect(type_), value, ())
+    explainer.walk(inspected(type_), value, ())
     if not explainer.stood_in or faults.count - before > explainer.misread:
         return None
     for path, stand_in in explainer.stood_in:
@@ -76,11 +75,6 @@ def find_nul(value: Any, faults: Faults, path: _Trail = ()) -> None:
     elif isinstance(value, list):
         for index, inner in enumerate(value):
             find_nul(inner, faults, (*path, index))
-
-
-@lru_cache(maxsize=512)
-def _inspect(type_: Any) -> mi.Type:
-    return mi.type_info(type_)
 
 
 class _Explainer:
