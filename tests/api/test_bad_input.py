@@ -399,3 +399,24 @@ def test_a_whole_number_may_have_a_point(service: Service, path: str) -> None:
     assert [answer.status_code for answer in answers] == [200, 200]
     problem = refused(service, with_(HOUSE, "/openings/0/count", 2.5), path)
     assert told(problem) == [("/openings/0/count", "wrong-type")]
+
+
+def test_an_opening_with_air_that_cannot_be(service: Service) -> None:
+    air = {"temperature": 68, "relative_humidity": 45}
+    conditions = {
+        "species": "red_oak",
+        "installed": air,
+        "seasons": [{**air, "name": "winter", "moisture_content": 6}],
+    }
+    problem = refused(service, with_(WINDOW, "/movement", conditions))
+    assert {error["pointer"] for error in problem["errors"]} == {"/movement/seasons/0/moisture_content"}
+
+
+def test_no_more_of_the_trims_than_fits_a_sentence(service: Service) -> None:
+    trims = {letter * 90: WINDOW["trim"] for letter in "abc"}
+    problem = refused(
+        service, with_(with_(HOUSE, "/openings/0/trim", "oak"), "/trim_specs", trims), "/v1/cut-list"
+    )
+    (error,) = problem["errors"]
+    named = ", ".join(map(repr, trims))[:200]
+    assert error["detail"].startswith(f"No trim spec is called 'oak'; trim_specs has {named}.")

@@ -24,8 +24,7 @@ from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 import databases
-from longpoint.api.stored.plan_making import latest_plan, plan_again
-from longpoint.api.stored.stored_house import left_of, load_house
+from longpoint.api.stored.plan_making import plan_job
 from longpoint.schedules import houses
 from longpoint.schedules.migrate import migrate
 from longpoint.schedules.models import Account
@@ -110,8 +109,8 @@ async def cuttings_of(store: Store, where: str) -> dict[str, tuple[Cutting, tupl
     async with store.reading() as connection:
         row = await houses.find(connection, await account_of(connection), where.rsplit("/", 1)[1])
         assert row is not None
-        stored, before = await load_house(connection, row), await latest_plan(connection, row)
-    planning = plan_again(stored, await left_of(stored), before, searched=True)
+        job = await plan_job(connection, row, None, searched=True)
+    planning = job.prepare().planning
     return {
         cutting.profile: (cutting, standing)
         for cutting, standing in zip(planning.cuttings, planning.standing, strict=True)

@@ -66,7 +66,7 @@ def walked(node: ast.AST) -> Iterator[ast.AST]:
             ast.JoinedStr() | ast.Assert() | ast.Import() | ast.ImportFrom() | ast.Expr(value=ast.Constant())
         ):
             return
-        case ast.Call(func=ast.Name(id="TypeVar")):
+        case ast.Call(func=ast.Name(id="TypeVar")) | ast.Assign(targets=[ast.Name(id="__all__")]):
             return
         case ast.keyword(arg="description" | "examples" | "detail" | "summary"):
             return

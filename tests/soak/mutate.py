@@ -56,7 +56,7 @@ DOCUMENT = "tests/contract/test_drift.py"
 ROOMS = (
     ("values", "*"),
     ("shop", "house build planning answer yard saw wages rates"),
-    ("schedules", "kept rows sent answers states"),
+    ("schedules", "kept rows sent answers states house_rows making"),
     ("api/answers", "*"),
     ("api/computed", "*"),
     ("api/stored", "changing house openings groups lengths held_lots schedules built"),
@@ -137,8 +137,8 @@ def outcome(tree: Path, tests: list[str], limit: float, reach: Reach | None = No
 
 
 def asked_of(tree: Path, mutant: Mutant, took: dict[str, float], lines: Lines) -> list[str]:
-    """The tests that reach the line, its room's own before the others and the quickest first; of a line that only an
-    import runs, those of its file."""
+    """The tests that reach the line: the quickest of every file, its room's own before the others, then the next of
+    every file; of a line that only an import runs, those that reach its file."""
     file = str(tree / mutant.file)
     places = {(file, number) for number in mutant.lines}
     found = [test for test, reached in lines.items() if reached & places]
@@ -146,7 +146,13 @@ def asked_of(tree: Path, mutant: Mutant, took: dict[str, float], lines: Lines) -
     room = str(Path(mutant.file).parent.relative_to("service/longpoint"))
     home = HOMES.get(room, f"tests/{room.partition('/')[0]}/")
     asked, total = list[str](), 0.0
-    for test in sorted(found, key=lambda one: (not one.startswith(home), took[one])):
+    in_file: Counter[str] = Counter()
+    ranks = {}
+    for test in sorted(found, key=lambda one: took[one]):
+        of = test.partition("::")[0]
+        ranks[test] = in_file[of]
+        in_file[of] += 1
+    for test in sorted(found, key=lambda one: (ranks[one], not one.startswith(home), took[one])):
         total += took[test]
         if total < LONGEST:
             asked.append(test)

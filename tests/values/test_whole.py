@@ -39,6 +39,7 @@ class Order(msgspec.Struct):
         ({"either": 4.0}, {"either": 4.0}),
         ({"unknown": 4.0}, {"unknown": 4.0}),
         ({"packs": [float(2**53)]}, {"packs": [float(2**53)]}),
+        ({"holds": 3.0}, {"holds": 3.0}),
         ({"packs": 7.0, "by_size": 7.0}, {"packs": 7.0, "by_size": 7.0}),
     ],
 )

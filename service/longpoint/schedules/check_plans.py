@@ -7,9 +7,8 @@ from collections.abc import Iterator
 from sqlalchemy import select
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.schedules.kept import read_piece, read_plan, read_stick
+from longpoint.schedules.kept import read_names, read_piece, read_plan, read_stick
 from longpoint.schedules.models import PieceRecord, PlanRecord, StickRecord
-from longpoint.schedules.plans import read_names
 from longpoint.schedules.rows import ScheduleRow, StickRow
 from longpoint.shop.named_sticks import NamedStick
 

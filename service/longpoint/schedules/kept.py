@@ -220,6 +220,10 @@ def read_stick(document: str) -> NamedStick:
     return stick
 
 
+read_names = msgspec.json.Decoder(dict[str, int]).decode
+"""Reads the highest number given to a stick, by letter."""
+
+
 def read_plan(document: str) -> tuple[PlannedProfile, ...]:
     """What a plan says of each profile, out of its document."""
     profiles: tuple[PlannedProfile, ...] = decoder(tuple[PlannedProfile, ...]).decode(document)

@@ -228,16 +228,14 @@ class StickRecord(Base):
     claimed_until: Mapped[str | None] = mapped_column(MOMENT)
 
 
-class PieceNumber(Base):
-    """The number by which sheets name a piece of an opening: it stays with its piece and is never used again."""
+class PieceNumbers(Base):
+    """The numbers by which sheets name the pieces of an opening: one stays with its piece and is never used again."""
 
-    __tablename__ = "piece_number"
-    __table_args__ = (UniqueConstraint("schedule_id", "opening_id", "piece"),)
+    __tablename__ = "piece_numbers"
 
     schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"), primary_key=True)
     opening_id: Mapped[str] = mapped_column(ID, primary_key=True)
-    number: Mapped[int] = mapped_column(Integer, primary_key=True, autoincrement=False)
-    piece: Mapped[str] = mapped_column(String(60))
+    numbers: Mapped[str] = mapped_column(Text)
 
 
 class Retry(Base):

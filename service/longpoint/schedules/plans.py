@@ -9,14 +9,15 @@ from sqlalchemy import delete, insert, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.basics import moment
-from longpoint.schedules.models import PieceNumber, PlanRecord, Schedule, StickRecord
+from longpoint.schedules.making import FurtherPlan, NewPlan
+from longpoint.schedules.models import PieceNumbers, PlanRecord, Schedule, StickRecord
 from longpoint.schedules.rows import PlanRow, ScheduleRow, StickRow
 
 MOST_KEPT = 50
 """Plans of a schedule from which nothing was printed or cut: the oldest go when there are more."""
 _AT_ONCE = 400
 _encode = msgspec.json.Encoder().encode
-read_names = msgspec.json.Decoder(dict[str, int]).decode
+_read_numbers = msgspec.json.Decoder(dict[str, int]).decode
 
 
 async def newest(connection: AsyncConnection, schedule: ScheduleRow, planner: int) -> PlanRow | None:
@@ -71,52 +72,49 @@ async def sticks(connection: AsyncConnection, schedule_id: str, names: Sequence[
     return found
 
 
-async def keep(
+async def keep_made(
     connection: AsyncConnection,
     schedule: ScheduleRow,
     planner: int,
     budget: int,
-    document: str,
-    layouts: Mapping[str, str],
-    names: Mapping[str, int],
+    made: NewPlan | FurtherPlan,
 ) -> PlanRow:
-    """Keep a plan of a schedule that is held, under the next number.
+    """Keep a plan of a schedule that is held: a new one under the next number.
 
     Args:
         connection: A writing transaction that holds the schedule.
         schedule: As it stands.
         planner: The version of what planned it.
         budget: Thousandths of a second that were allowed for the search.
-        document: What the plan comes to.
-        layouts: The document of each stick that no plan had before, or that comes from elsewhere by now, by its name.
-        names: By letter, the highest number given to a stick.
+        made: The plan in writing.
     """
+    if isinstance(made, FurtherPlan):
+        own = update(PlanRecord).where(
+            PlanRecord.schedule_id == schedule.id, PlanRecord.number == made.number
+        )
+        found = await connection.execute(
+            own.values(budget=budget, document=made.document).returning(PlanRecord)
+        )
+        return PlanRow.of(found.one())
     number = schedule.last_plan + 1
-    row = PlanRow(schedule.id, number, schedule.basis, planner, moment(), None, budget, document)
+    row = PlanRow(schedule.id, number, schedule.basis, planner, moment(), None, budget, made.document)
     await connection.execute(insert(PlanRecord), [row._asdict()])
-    had = await sticks(connection, schedule.id, list(layouts))
+    had = await sticks(connection, schedule.id, list(made.sticks))
     for name in had:
-        own = update(StickRecord).where(StickRecord.schedule_id == schedule.id, StickRecord.name == name)
-        await connection.execute(own.values(document=layouts[name]))
+        moved = update(StickRecord).where(StickRecord.schedule_id == schedule.id, StickRecord.name == name)
+        await connection.execute(moved.values(document=made.sticks[name]))
     new = [
         StickRow(schedule.id, name, number, layout, None, None)._asdict()
-        for name, layout in layouts.items()
+        for name, layout in made.sticks.items()
         if name not in had
     ]
     if new:
         await connection.execute(insert(StickRecord), new)
-    values = {"last_plan": number, "last_names": _encode(names).decode()}
+    values = {"last_plan": number, "last_names": _encode(made.names).decode()}
     await connection.execute(update(Schedule).where(Schedule.id == schedule.id).values(**values))
+    await _keep_piece_numbers(connection, schedule.id, made.numbers)
+    await let_go(connection, schedule.id)
     return row
-
-
-async def search_further(connection: AsyncConnection, plan: PlanRow, budget: int, document: str) -> PlanRow:
-    """A plan of which no more than the bound, and why it stopped, became another."""
-    own = update(PlanRecord).where(
-        PlanRecord.schedule_id == plan.schedule_id, PlanRecord.number == plan.number
-    )
-    await connection.execute(own.values(budget=budget, document=document))
-    return plan._replace(budget=budget, document=document)
 
 
 async def mark_used(connection: AsyncConnection, plan: PlanRow) -> None:
@@ -146,21 +144,23 @@ async def let_go(connection: AsyncConnection, schedule_id: str) -> None:
 
 async def piece_numbers(connection: AsyncConnection, schedule_id: str) -> dict[str, dict[str, int]]:
     """The numbers that were given to pieces: for each opening's id, by piece."""
-    query = select(PieceNumber.opening_id, PieceNumber.piece, PieceNumber.number)
-    numbers: dict[str, dict[str, int]] = {}
-    for row in await connection.execute(query.where(PieceNumber.schedule_id == schedule_id)):
-        numbers.setdefault(row.opening_id, {})[row.piece] = row.number
-    return numbers
+    query = select(PieceNumbers.opening_id, PieceNumbers.numbers).where(
+        PieceNumbers.schedule_id == schedule_id
+    )
+    return {row.opening_id: _read_numbers(row.numbers) for row in await connection.execute(query)}
 
 
-async def add_piece_numbers(
+async def _keep_piece_numbers(
     connection: AsyncConnection, schedule_id: str, numbers: Mapping[str, Mapping[str, int]]
 ) -> None:
-    """Keep numbers of pieces that had none."""
-    rows = [
-        {"schedule_id": schedule_id, "opening_id": id, "piece": piece, "number": number}
-        for id, given in numbers.items()
-        for piece, number in given.items()
-    ]
-    for start in range(0, len(rows), 2000):
-        await connection.execute(insert(PieceNumber), rows[start : start + 2000])
+    """Keep all numbers of openings where a piece had none."""
+    own = delete(PieceNumbers).where(PieceNumbers.schedule_id == schedule_id)
+    ids = list(numbers)
+    for start in range(0, len(ids), _AT_ONCE):
+        await connection.execute(own.where(PieceNumbers.opening_id.in_(ids[start : start + _AT_ONCE])))
+    if numbers:
+        rows = [
+            {"schedule_id": schedule_id, "opening_id": id, "numbers": _encode(given).decode()}
+            for id, given in numbers.items()
+        ]
+        await connection.execute(insert(PieceNumbers), rows)

@@ -58,12 +58,18 @@ def lacking(keys: Iterable[HouseKey], returns: Returns) -> Counter[HouseKey]:
 Row = tuple[HouseKey, Placed]
 
 
+def _taken(row: Row) -> Fraction:
+    _, placed = row
+    return placed.length + placed.eats
+
+
 class _Stick:
     """A stick whose returns may change.
 
     Attributes:
         rows: its pieces, each with its place.
         room: how much its pieces may take; None where it has a defect or shared cuts, and nothing may move.
+        taken: how much they take, the cut after each with it.
     """
 
     def __init__(
@@ -71,6 +77,7 @@ class _Stick:
     ) -> None:
         self.rows: list[Row] = list(zip(keys, layout.placed, strict=True))
         self.room = room
+        self.taken = sum((_taken(row) for row in self.rows), Fraction(0)) if room is not None else Fraction(0)
         self._planned = layout
         self._begin = layout.placed[0].start
         self._keep = keep
@@ -84,17 +91,15 @@ class _Stick:
         at = self.keys.index(key)
         self.rows[at] = other, self.rows[at][1]
 
-    def fits(self, rows: Sequence[Row]) -> bool:
-        """Whether it has room for these pieces, and what goes back on the rack of it does so still."""
-        if self.room is None or not rows:
+    def fits(self, taken: Fraction, last: Row) -> bool:
+        """Whether it has room for pieces that take so much, and what goes back on the rack of it does so still."""
+        if self.room is None or taken - last[1].eats > self.room:
             return False
-        taken = sum((one.length + one.eats for _, one in rows), Fraction(0))
-        _, last = rows[-1]
-        return taken - last.eats <= self.room and self._kept(self._offcut(taken)) == self._planned.kept
+        return self._kept(self._offcut(taken)) == self._planned.kept
 
-    def put(self, rows: Sequence[Row]) -> None:
-        """Lay these pieces on it, which fit."""
-        self.rows, self._moved = list(rows), True
+    def put(self, rows: list[Row], taken: Fraction) -> None:
+        """Lay these pieces on it, which fit and take so much."""
+        self.rows, self.taken, self._moved = rows, taken, True
 
     @property
     def layout(self) -> Layout:
@@ -109,7 +114,7 @@ class _Stick:
             self._planned,
             placed=tuple(placed),
             keys=(tuple(self.keys),),
-            offcut=self._offcut(free - self._begin),
+            offcut=self._offcut(self.taken),
         )
 
     def _offcut(self, taken: Fraction) -> Fraction:
@@ -159,11 +164,13 @@ class Beside:
                 astray[other].append(source)
                 return True
         at = source.keys.index(key)
-        less, more = [*source.rows[:at], *source.rows[at + 1 :]], [source.rows[at], *to.rows]
-        if not (source.fits(less) and to.fits(more)):
+        row = source.rows[at]
+        less = [*source.rows[:at], *source.rows[at + 1 :]]
+        left, more = source.taken - _taken(row), to.taken + _taken(row)
+        if not (less and source.fits(left, less[-1]) and to.fits(more, to.rows[-1])):
             return False
-        source.put(less)
-        to.put(more)
+        source.put(less, left)
+        to.put([row, *to.rows], more)
         return True
 
     def _shape(self, key: HouseKey) -> tuple[object, ...]:

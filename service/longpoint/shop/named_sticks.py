@@ -6,6 +6,7 @@ are not cut yet, so that what is printed today says the same as what was printed
 
 from __future__ import annotations
 
+import dataclasses
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -28,37 +29,18 @@ class StickPiece(Value, frozen=True):
         opening_id: What it is cut for: an opening, or a group for what its openings share.
         piece: Which part of it.
         instance: Which of several alike.
-        start: From the stick's left end to the piece's left-most point.
-        length: Along the stick.
-        left: How far the miter runs at the end that lies left.
-        right: How far the miter runs at the end that lies right.
-        reversed: Whether it lies end for end.
-        turned: Whether it lies turned over.
-        shares_cut: Whether it shares its left cut with the piece before.
-        eats: What the cut to its right takes.
+        placed: Where it lies on the stick, and how.
     """
 
     opening_id: str
     piece: PieceKey
     instance: int
-    start: Fraction
-    length: Fraction
-    left: Fraction
-    right: Fraction
-    reversed: bool
-    turned: bool
-    shares_cut: bool
-    eats: Fraction
+    placed: Placed
 
     @property
     def slot(self) -> Slot:
         """The piece's place in the house."""
         return self.opening_id, self.piece, self.instance
-
-    @property
-    def placed(self) -> Placed:
-        """Its place on the stick, as the stock room has it."""
-        return Placed(**{name: getattr(self, name) for name in Placed.__dataclass_fields__})
 
 
 class NamedStick(Value, frozen=True):
@@ -147,16 +129,20 @@ def name_sticks(
         waiting: Which of the pieces alike no stick has yet; what the new sticks take goes out of it.
         names: What gives the new ones theirs.
     """
-    rows = [(layout, keys) for layout in plan.layouts for keys in layout.keys]
-    new = {
-        names.next(plan.profile): _named(sited, plan.profile, layout, keys, waiting)
-        for layout, keys in rows[len(kept) :]
-    }
+    new: dict[str, NamedStick] = {}
     moved: dict[str, NamedStick] = {}
-    for (name, stick), (layout, _) in zip(kept.items(), rows, strict=False):
-        now = replace(stick, **_taken(sited, plan.profile, layout))
-        if now != stick:
-            moved[name] = now
+    staying = iter(kept.items())
+    for layout in plan.layouts:
+        taken = _taken(sited, plan.profile, layout)
+        length, placed = +layout.length, tuple(_plain(one) for one in layout.placed)
+        for keys in layout.keys:
+            stays = next(staying, None)
+            if stays is None:
+                name = names.next(plan.profile)
+                pieces = _pieces(sited.ids, placed, keys, waiting)
+                new[name] = NamedStick(profile=plan.profile, length=length, pieces=pieces, **taken)
+            elif stays[1] != (now := replace(stays[1], **taken)):
+                moved[stays[0]] = now
     of_profile = PlannedProfile(
         profile=plan.profile,
         sticks=(*kept, *new),
@@ -170,33 +156,19 @@ def name_sticks(
     return of_profile, moved | new
 
 
-def _named(
-    sited: Sited,
-    profile: str,
-    layout: Layout,
-    keys: Sequence[HouseKey],
-    waiting: dict[HouseKey, list[int]],
-) -> NamedStick:
-    return NamedStick(
-        profile=profile,
-        length=+layout.length,
-        **_taken(sited, profile, layout),
-        pieces=tuple(
-            StickPiece(
-                opening_id=sited.ids[key.opening],
-                piece=key.piece,
-                instance=waiting[key].pop(0),
-                start=+placed.start,
-                length=+placed.length,
-                left=+placed.left,
-                right=+placed.right,
-                reversed=placed.reversed,
-                turned=placed.turned,
-                shares_cut=placed.shares_cut,
-                eats=+placed.eats,
-            )
-            for placed, key in zip(layout.placed, keys, strict=True)
-        ),
+def _pieces(
+    ids: Sequence[str], placed: Sequence[Placed], keys: Sequence[HouseKey], waiting: dict[HouseKey, list[int]]
+) -> tuple[StickPiece, ...]:
+    return tuple(
+        StickPiece(ids[key.opening], key.piece, waiting[key].pop(0), one)
+        for one, key in zip(placed, keys, strict=True)
+    )
+
+
+def _plain(one: Placed) -> Placed:
+    """A place in plain fractions, without the texts that lengths were read from."""
+    return dataclasses.replace(
+        one, start=+one.start, length=+one.length, left=+one.left, right=+one.right, eats=+one.eats
     )
 
 

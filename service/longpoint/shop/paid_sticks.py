@@ -18,7 +18,9 @@ class _Sum:
     def share(self, stick: NamedStick, price: int) -> None:
         """Share out what was paid for a stick."""
         if price:
-            self.pieces += price * sum((piece.length for piece in stick.pieces), Fraction(0)) / stick.length
+            self.pieces += (
+                price * sum((piece.placed.length for piece in stick.pieces), Fraction(0)) / stick.length
+            )
             if stick.kept:
                 self.kept += price * stick.offcut / stick.length
 

@@ -53,13 +53,13 @@ def numbered(one: BuiltOpening, given: Mapping[str, int]) -> BuiltOpening:
 def not_given_yet(
     openings: Sequence[BuiltOpening], ids: Sequence[str], given: Numbers
 ) -> dict[str, dict[str, int]]:
-    """The numbers of pieces that were not given before."""
+    """All numbers of openings where those of some pieces were not given before."""
     new: dict[str, dict[str, int]] = {}
     for one, id in zip(openings, ids, strict=True):
         known = given.get(id, {})
         more = {str(piece.key): number for number, piece in one.built.numbered if str(piece.key) not in known}
         if more:
-            new[id] = more
+            new[id] = {**known, **more}
     return new
 
 

@@ -7,22 +7,26 @@ import os
 import subprocess
 import sys
 import weakref
-from collections.abc import Callable
+from collections.abc import AsyncIterator, Callable
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import asynccontextmanager
 from math import ceil
 from pathlib import Path
 from time import monotonic
-from typing import Any
+from typing import Any, TypeVar
 
 import longpoint
 from longpoint.api.http.problems import Problem
-from longpoint.api.running.planning_worker import Task, read, write
+from longpoint.api.running.planning_worker import Job, Outcome, Task, read, write
 from longpoint.processes import environment
-from longpoint.stock import KEEPING, Progress, Replanned, StockError, StockFault
+from longpoint.stock import KEEPING, Progress
+from longpoint.values import Refusal
 
 GRACE = 1.5  # seconds past its budget after which a process is taken to hang in the solver
-Outcome = Replanned | StockError | None
+PREPARING = 60.0  # seconds after which it is taken to hang before or after the search
 Tell = Callable[[int, Progress], None]
+TellOf = Callable[[tuple[str, Progress]], None]
+Made = TypeVar("Made")
 
 
 class PlanningBusy(Problem, status=503, title="Every planner is busy"):
@@ -59,12 +63,33 @@ class PlanningPool:
         Raises:
             PlanningBusy: when too many wait already.
         """
+        async with self._worker(seconds) as worker:
+            return await worker.plan(tasks, seconds, tell)
+
+    async def make(self, job: Job[Made], seconds: float, tell: TellOf) -> Made | None:
+        """What comes of a job and its search; None when its process hung or died. `tell` hears of each profile.
+
+        Cancelling this kills the process that works on it.
+
+        Raises:
+            Refusal: when it cannot be done.
+            PlanningBusy: when too many wait already.
+        """
+        async with self._worker(seconds) as worker:
+            made: Made | Refusal | None = await worker.make(job, seconds, tell)
+        if isinstance(made, Refusal):
+            raise made
+        return made
+
+    @asynccontextmanager
+    async def _worker(self, seconds: float) -> AsyncIterator[_Worker]:
+        """A process for one caller, once it is its turn; it is ended when the caller goes away."""
         await self._take_turn(seconds)
         try:
             worker = self._ready()
             self.working.append(worker)
             try:
-                outcomes = await worker.plan(tasks, seconds, tell, self._reading_threads())
+                yield worker
             except BaseException:
                 worker.kill()
                 raise
@@ -72,7 +97,6 @@ class PlanningPool:
                 self.working.remove(worker)
             if worker.alive:
                 self.idle.append(worker)
-            return outcomes
         finally:
             self._give_turn()
 
@@ -105,7 +129,7 @@ class PlanningPool:
             worker = self.idle.pop()
             if worker.alive:
                 return worker
-        return _Worker()
+        return _Worker(self._reading_threads())
 
     async def _take_turn(self, seconds: float) -> None:
         if self._free:
@@ -131,9 +155,10 @@ class PlanningPool:
 
 
 class _Worker:
-    """One process and the pipes to it."""
+    """One process and the pipes to it, which are read in threads."""
 
-    def __init__(self) -> None:
+    def __init__(self, threads: ThreadPoolExecutor) -> None:
+        self._threads = threads
         env = environment()
         paths = [str(Path(longpoint.__file__).parents[1]), env.get("PYTHONPATH", "")]
         env["PYTHONPATH"] = os.pathsep.join(filter(None, paths))
@@ -144,6 +169,9 @@ class _Worker:
             env=env,
             start_new_session=True,
         )
+        assert self._process.stdin is not None
+        assert self._process.stdout is not None
+        self._in, self._out = self._process.stdin, self._process.stdout
         self._ready = False  # it says so once all it needs is loaded
         # Whoever forgets the pool must not leave the process behind.
         self._end = weakref.finalize(self, _end, self._process)
@@ -155,41 +183,58 @@ class _Worker:
     def kill(self) -> None:
         self._end()
 
-    async def plan(
-        self, tasks: tuple[Task, ...], seconds: float, tell: Tell, threads: ThreadPoolExecutor
-    ) -> list[Outcome]:
-        loop = asyncio.get_running_loop()
+    async def plan(self, tasks: tuple[Task, ...], seconds: float, tell: Tell) -> list[Outcome]:
         outcomes: list[Outcome] = [None] * len(tasks)
-        source, sink = self._process.stdout, self._process.stdin
-        assert source is not None
-        assert sink is not None
-        if not self._ready:
-            await loop.run_in_executor(threads, read, source)
-            self._ready = True
-        keeping = KEEPING * seconds if any(standing for _, standing in tasks) else 0.0
-        deadline = monotonic() + seconds + keeping + GRACE
-        await loop.run_in_executor(threads, write, sink, (tasks, seconds))
-        while True:
-            coming = loop.run_in_executor(threads, read, source)
-            try:
-                kind, index, what = await asyncio.wait_for(coming, max(0.0, deadline - monotonic()))
-            except (TimeoutError, EOFError):
-                self.kill()
-                return outcomes
-            if kind == "done":
-                return outcomes
+        await self._send((list(tasks), seconds))
+        within = _bound(seconds, any(standing for _, standing in tasks))
+        async for kind, index, what in self._messages(within, until="done"):
             if kind == "progress":
                 tell(index, what)
-            else:
-                outcomes[index] = _outcome(kind, what)
+            elif kind == "found":
+                outcomes[index] = what
+        return outcomes
+
+    async def make(self, job: Job[Made], seconds: float, tell: TellOf) -> Made | Refusal | None:
+        await self._send((job, seconds))
+        async for kind, _, what in self._messages(PREPARING, until="prepared"):
+            if kind == "refusal":
+                refused: Refusal = what
+                return refused
+            search = _bound(seconds, keeps=what)
+            async for step, profile, progress in self._messages(search, until="searched"):
+                if step == "progress":
+                    tell((profile, progress))
+            async for _, _, made in self._messages(PREPARING, until="made"):
+                found: Made | Refusal = made
+                return found
+        return None
+
+    async def _send(self, message: Any) -> None:
+        loop = asyncio.get_running_loop()
+        if not self._ready:
+            await loop.run_in_executor(self._threads, read, self._out)
+            self._ready = True
+        await loop.run_in_executor(self._threads, write, self._in, message)
+
+    async def _messages(self, seconds: float, until: str) -> AsyncIterator[Any]:
+        """What it sends up to a message of that kind, with that; the process ends when it takes longer."""
+        loop = asyncio.get_running_loop()
+        deadline = monotonic() + seconds
+        kind = ""
+        while kind not in (until, "refusal"):
+            coming = loop.run_in_executor(self._threads, read, self._out)
+            try:
+                message = await asyncio.wait_for(coming, max(0.0, deadline - monotonic()))
+            except (TimeoutError, EOFError):
+                self.kill()
+                return
+            kind = message[0]
+            yield message
 
 
-def _outcome(kind: str, what: Any) -> Outcome:
-    if kind == "refused":
-        faults: tuple[StockFault, ...] = what
-        return StockError(faults)
-    found: Replanned = what
-    return found
+def _bound(seconds: float, keeps: bool) -> float:
+    """After how many seconds of a search a process is taken to hang."""
+    return seconds + (KEEPING * seconds if keeps else 0.0) + GRACE
 
 
 def _end(process: subprocess.Popen[bytes]) -> None:

@@ -9,18 +9,11 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.api.http.problems import NotFound
 from longpoint.api.stored.storage import clean
 from longpoint.schedules import items
-from longpoint.schedules.basics import digest_of
+from longpoint.schedules.house_rows import group_id
 from longpoint.schedules.kept import KeptHouse, read_house, read_opening
 from longpoint.schedules.rows import ScheduleRow
 from longpoint.shop.house import HouseGroup, HouseOpening, opening_and_group_called
 from longpoint.values import Faults
-
-_ID_LENGTH = 26
-
-
-def group_id(mark: str) -> str:
-    """What the pieces that a group shares are kept under, where others are kept under their opening's id."""
-    return "g" + digest_of("group", mark)[: _ID_LENGTH - 1]
 
 
 def naming(house: KeptHouse, marks: Iterable[str]) -> list[HouseGroup]:

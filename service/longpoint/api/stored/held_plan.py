@@ -2,16 +2,11 @@
 
 from __future__ import annotations
 
-from longpoint.api.running.threads import apart
 from longpoint.api.stored.changing import HeldSchedule
-from longpoint.api.stored.plan_making import (
-    KeptPlan,
-    Making,
-    latest_plan,
-    plan_again,
-    standing_plan,
-)
-from longpoint.api.stored.stored_house import left_of, load_house
+from longpoint.api.stored.plan_making import load_plan, make_at_once, plan_job
+from longpoint.schedules import plans
+from longpoint.schedules.making import KeptPlan
+from longpoint.stock import VERSION
 
 
 async def held_plan(held: HeldSchedule) -> KeptPlan:
@@ -20,13 +15,10 @@ async def held_plan(held: HeldSchedule) -> KeptPlan:
     Raises:
         Refusal: when the house cannot be built, or the stock cannot give its pieces.
     """
-    stands = await standing_plan(held.connection, held.schedule)
+    stands = await plans.newest(held.connection, held.schedule, VERSION)
     if stands is not None:
-        return stands
-    house = await load_house(held.connection, held.schedule)
-    left = await left_of(house)
-    before = await latest_plan(held.connection, held.schedule)
-    planning = await apart(lambda: plan_again(house, left, before, searched=False))
-    making = Making(house, left, planning, 0)
-    ready = await apart(lambda: making.ready(held.schedule, None, before))
-    return await ready.keep(held.connection, held.schedule, 0)
+        return await load_plan(held.connection, stands)
+    job = await plan_job(held.connection, held.schedule, None, searched=False)
+    _, made = await make_at_once(job)
+    row = await plans.keep_made(held.connection, held.schedule, VERSION, 0, made.change)
+    return KeptPlan(row, made.profiles, made.sticks)

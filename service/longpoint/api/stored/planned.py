@@ -16,19 +16,18 @@ from longpoint.api.running.searches import PlanSearch, Searches
 from longpoint.api.running.threads import apart
 from longpoint.api.stored.plan_making import (
     SECONDS,
-    KeptPlan,
     Maker,
     is_searched,
     load_plan,
-    planned,
     thousandths,
-    uncut,
 )
 from longpoint.api.stored.recent import Recent
 from longpoint.api.stored.storage import caller_of, find_schedule, store_of
-from longpoint.api.stored.stored_house import Left, StoredHouse, left_of, load_house
+from longpoint.api.stored.stored_house import left_of, load_house
 from longpoint.schedules import plans
+from longpoint.schedules.house_rows import Left, StoredHouse
 from longpoint.schedules.kept import read_length, read_stick
+from longpoint.schedules.making import KeptPlan, planned, uncut
 from longpoint.schedules.rows import PlanRow, ScheduleRow
 from longpoint.shop.build import CutList
 from longpoint.shop.paid_sticks import paid_for

@@ -18,13 +18,14 @@ from longpoint.api.http.negotiate import BOTH, EVENTS, JSON
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest, ApiRequest
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_number_cursor
-from longpoint.api.stored.plan_making import load_plan, uncut
+from longpoint.api.stored.plan_making import load_plan
 from longpoint.api.stored.planned import begin_search, marks_of, plan_tag
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
 from longpoint.api.stored.stored_house import left_of, load_house
 from longpoint.lengths import length_writer
 from longpoint.schedules import plans
 from longpoint.schedules.kept import read_plan
+from longpoint.schedules.making import uncut
 from longpoint.schedules.plan_answers import PlanLine, PlannedSticks, StoredPlan, StoredStick
 from longpoint.schedules.rows import PlanRow
 from longpoint.schedules.sent import PlanAsked

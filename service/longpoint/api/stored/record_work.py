@@ -6,10 +6,11 @@ import msgspec
 
 from longpoint.api.stored.built import built_with_group
 from longpoint.api.stored.changing import HeldSchedule
-from longpoint.api.stored.groups import group_id, group_of, members, sharing
+from longpoint.api.stored.groups import group_of, members, sharing
 from longpoint.geometry import Piece, PieceKey
 from longpoint.schedules import items, plans
 from longpoint.schedules.basics import new_id
+from longpoint.schedules.house_rows import group_id
 from longpoint.schedules.kept import KeptPiece, RecordedPiece, piece_change, read_opening, read_piece
 from longpoint.schedules.sent import PieceDone
 from longpoint.schedules.states import Done, PieceState

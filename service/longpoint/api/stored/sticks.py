@@ -17,16 +17,17 @@ from longpoint.api.http.problems_stored import StickChanged, StickClaimed, Stick
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.changing import changing
 from longpoint.api.stored.held_plan import held_plan
-from longpoint.api.stored.plan_making import KeptPlan
 from longpoint.api.stored.planned import marks_of, plan_first, plan_tag, read_planned
 from longpoint.api.stored.sticks_cut import never_had, otherwise_by_now
 from longpoint.api.stored.storage import ScheduleId, by_name, clean, store_of, stored
-from longpoint.api.stored.stored_house import StoredHouse, cut_sticks_of, load_house
+from longpoint.api.stored.stored_house import load_house
 from longpoint.lengths import length_writer
 from longpoint.schedules import claims, plans
 from longpoint.schedules.basics import digest_of
 from longpoint.schedules.claims import Claim, claim_of
+from longpoint.schedules.house_rows import StoredHouse, cut_sticks_of
 from longpoint.schedules.kept import read_stick
+from longpoint.schedules.making import KeptPlan
 from longpoint.schedules.plan_answers import StickDetail
 from longpoint.schedules.rows import StickRow
 from longpoint.values import Fault

@@ -8,11 +8,11 @@ import msgspec
 
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.problems_stored import StickChanged, StickClaimed
-from longpoint.api.stored.plan_making import KeptPlan
-from longpoint.api.stored.stored_house import Left
 from longpoint.lengths import Mode, PositiveLength, Rounding, round_to, spoken, tape
 from longpoint.schedules.claims import claim_of
+from longpoint.schedules.house_rows import Left
 from longpoint.schedules.lots import MOST_LENGTHS, LengthOnHand
+from longpoint.schedules.making import KeptPlan
 from longpoint.schedules.rows import StickRow
 from longpoint.schedules.sent import CutSticks, PieceDone
 from longpoint.schedules.states import Done
@@ -156,7 +156,7 @@ def otherwise_by_now(name: str, was: NamedStick, plan: KeptPlan, marks: Mapping[
 
 def _pieces(pieces: Sequence[StickPiece], marks: Mapping[str, str]) -> str:
     told = [
-        f"{marks.get(piece.opening_id, 'an opening that is gone')} {piece.piece} {spoken(piece.length)}"
+        f"{marks.get(piece.opening_id, 'an opening that is gone')} {piece.piece} {spoken(piece.placed.length)}"
         for piece in pieces[:_MOST_TOLD]
     ]
     more = len(pieces) - len(told)

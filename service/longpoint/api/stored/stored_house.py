@@ -1,89 +1,39 @@
-"""A schedule as it stands, read from storage: everything that a computed answer needs, and what is left to cut."""
+"""A schedule as it stands, read from storage, and what is left to cut of it."""
 
 from __future__ import annotations
 
-import msgspec
 from sqlalchemy.ext.asyncio import AsyncConnection
 
-from longpoint.api.running.threads import apart
-from longpoint.api.stored.groups import group_id
+from longpoint.api.running.threads import apart, apart_if_long
 from longpoint.api.stored.recent import Recent
 from longpoint.schedules import items, plans
-from longpoint.schedules.kept import KeptPiece, read_house, read_length, read_opening, read_piece
-from longpoint.schedules.rows import LengthRow, PieceRow, ScheduleRow
-from longpoint.schedules.states import PieceState
-from longpoint.shop.build import BuiltOpening, build_openings
-from longpoint.shop.named_sticks import Sited
-from longpoint.shop.piece_numbers import Numbers, numbered
-from longpoint.shop.remaining import CutPiece, Remaining, Slot, remaining
+from longpoint.schedules.house_rows import HouseRows, Left, StoredHouse, find_left
+from longpoint.schedules.rows import ScheduleRow
 from longpoint.shop.too_much import MOST_PIECES
-
-
-class StoredHouse(msgspec.Struct, frozen=True):
-    """A schedule as it was at one moment.
-
-    Attributes:
-        schedule: Its row; the row's digest stands for all that is here.
-        sited: The house, what is left on hand as lengths on hand, and what its openings and they are kept under.
-        pieces: The rows of the pieces that were cut, by id.
-        numbers: The numbers that were given to pieces.
-        lots: The rows of the lengths on hand, those used up too.
-    """
-
-    schedule: ScheduleRow
-    sited: Sited
-    pieces: dict[str, PieceRow]
-    numbers: Numbers
-    lots: tuple[LengthRow, ...]
-
-
-class Left(msgspec.Struct, frozen=True):
-    """What is left to do of a house.
-
-    Attributes:
-        openings: All of it, worked out.
-        remaining: What is right, what is wrong and what is left to cut.
-        cut: Names of the sticks that were cut as they were planned.
-        slots: The places of the pieces that are left to cut.
-    """
-
-    openings: tuple[BuiltOpening, ...]
-    remaining: Remaining
-    cut: frozenset[str]
-    slots: frozenset[Slot]
-
 
 _lately: Recent[str, Left] = Recent(most=4, heaviest=MOST_PIECES)
 
 
-async def load_house(connection: AsyncConnection, schedule: ScheduleRow) -> StoredHouse:
-    """Read all of a schedule that its computed answers need.
+async def house_rows(connection: AsyncConnection, schedule: ScheduleRow) -> HouseRows:
+    """All rows of a schedule that its computed answers need.
 
     Args:
         connection: A transaction.
         schedule: The schedule's row, read in that same transaction.
     """
-    openings = await items.list_openings(connection, schedule.id)
-    lots = await items.list_lengths(connection, schedule.id)
-    pieces = await items.list_pieces(connection, schedule.id)
-    named: dict[str, list[str]] = {}
-    left = [row for row in lots if row.available]
-    for row in left:
-        named.setdefault(row.profile, []).append(row.lot)
-    kept = read_house(schedule.document)
-    sited = Sited(
-        house=kept.whole(
-            [read_opening(row.document, kept.unit) for row in openings],
-            [read_length(row.document, kept.unit) for row in left],
-        ),
-        ids=(
-            *(row.id for row in openings),
-            *(group_id(group.mark) for group in kept.groups if group.shares),
-        ),
-        lots={profile: tuple(names) for profile, names in named.items()},
+    return HouseRows(
+        schedule,
+        await items.list_openings(connection, schedule.id),
+        await items.list_pieces(connection, schedule.id),
+        await items.list_lengths(connection, schedule.id),
+        await plans.piece_numbers(connection, schedule.id),
     )
-    numbers = await plans.piece_numbers(connection, schedule.id)
-    return StoredHouse(schedule, sited, {row.id: row for row in pieces}, numbers, tuple(lots))
+
+
+async def load_house(connection: AsyncConnection, schedule: ScheduleRow) -> StoredHouse:
+    """The same, as what they say."""
+    rows = await house_rows(connection, schedule)
+    return await apart_if_long(len(rows.openings), rows.house)
 
 
 async def left_of(stored: StoredHouse) -> Left:
@@ -95,47 +45,6 @@ async def left_of(stored: StoredHouse) -> Left:
     digest = stored.schedule.digest
     left = _lately.get(digest)
     if left is None:
-        left = await apart(lambda: _left(stored))
+        left = await apart(lambda: find_left(stored))
         _lately.put(digest, left, sum(one.count * len(one.built.pieces) for one in left.openings))
     return left
-
-
-def _left(stored: StoredHouse) -> Left:
-    house = stored.sited.house
-    ids = stored.sited.ids
-    openings = tuple(
-        numbered(one, stored.numbers.get(id, {})) for one, id in zip(build_openings(house), ids, strict=True)
-    )
-    there: list[CutPiece] = []
-    spoiled: list[Slot] = []
-    cut: set[str] = set()
-    for id, row in stored.pieces.items():
-        piece = read_piece(row.document)
-        if piece.stick is not None:
-            cut.add(piece.stick)
-        if piece.state is PieceState.SPOILED:
-            spoiled.append((piece.opening_id, piece.piece, piece.instance))
-        else:
-            there.append(cut_piece(id, piece))
-    rest = remaining(openings, ids, house.rounding, there, spoiled)
-    slots = ((ids[key.opening], key.piece, one) for key, instances in rest.left.items() for one in instances)
-    return Left(openings, rest, frozenset(cut), frozenset(slots))
-
-
-def cut_sticks_of(house: StoredHouse) -> frozenset[str]:
-    """The names of the sticks that were cut as they were planned."""
-    named = (_read_stick_of(row.document).stick for row in house.pieces.values())
-    return frozenset(name for name in named if name is not None)
-
-
-class _OfStick(msgspec.Struct):
-    stick: str | None = None
-
-
-_read_stick_of = msgspec.json.Decoder(_OfStick).decode
-
-
-def cut_piece(id: str, piece: KeptPiece) -> CutPiece:
-    """A kept piece, as the shop reckons with it. A spare has no place, so it stands at instance 0 of its piece."""
-    instance = 0 if piece.state is PieceState.SPARE else piece.instance
-    return CutPiece(id, (piece.opening_id, piece.piece, instance), piece.shape, piece.rounding)

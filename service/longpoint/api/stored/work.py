@@ -20,7 +20,6 @@ from longpoint.api.stored.groups import find_place
 from longpoint.api.stored.held_lots import HeldLots
 from longpoint.api.stored.held_plan import held_plan
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_cursor
-from longpoint.api.stored.plan_making import KeptPlan
 from longpoint.api.stored.planned import marks_of, plan_first
 from longpoint.api.stored.record_work import Recorder
 from longpoint.api.stored.sticks_cut import refuse_claimed, sticks_cut
@@ -41,6 +40,7 @@ from longpoint.schedules.answers import StoredPiece
 from longpoint.schedules.kept import read_house, read_stick
 from longpoint.schedules.lots import MOST_LOTS, named_lots
 from longpoint.schedules.made import Made, WorkMade
+from longpoint.schedules.making import KeptPlan
 from longpoint.schedules.rows import PieceRow
 from longpoint.schedules.sent import CutSticks, Work
 from longpoint.schedules.states import Done, PieceState

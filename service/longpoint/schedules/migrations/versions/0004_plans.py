@@ -65,21 +65,17 @@ def upgrade() -> None:
         _of_schedule("stick"),
     )
     op.create_table(
-        "piece_number",
+        "piece_numbers",
         sa.Column("schedule_id", ID, nullable=False),
         sa.Column("opening_id", ID, nullable=False),
-        sa.Column("number", sa.Integer, nullable=False, autoincrement=False),
-        sa.Column("piece", sa.String(60), nullable=False),
-        sa.PrimaryKeyConstraint("schedule_id", "opening_id", "number", name="pk_piece_number"),
-        sa.UniqueConstraint(
-            "schedule_id", "opening_id", "piece", name="uq_piece_number_schedule_id_opening_id_piece"
-        ),
-        _of_schedule("piece_number"),
+        sa.Column("numbers", sa.Text, nullable=False),
+        sa.PrimaryKeyConstraint("schedule_id", "opening_id", name="pk_piece_numbers"),
+        _of_schedule("piece_numbers"),
     )
 
 
 def downgrade() -> None:
-    for name in ("piece_number", "stick", "plan"):
+    for name in ("piece_numbers", "stick", "plan"):
         op.drop_table(name)
     for name in OWN:
         op.drop_column("schedule", name)

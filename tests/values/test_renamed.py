@@ -1,0 +1,39 @@
+"""What 0.1.0 called otherwise is answered with the name it has now."""
+
+import pytest
+
+from longpoint.values.fault import nearest
+from longpoint.values.renamed import RENAMED, moved, renamed
+
+OLD_AND_NEW = """
+part piece; parts pieces; foot_style bottom; picture_frame casing; leg_height jamb_height;
+left_height left_jamb_height; right_height right_jamb_height; lights joined_widths; left_neighbour left_neighbor;
+right_neighbour right_neighbor; sill_casing bottom_casing; remnants lengths_on_hand; fit_minutes install_minutes;
+fit install; fitted installed; mitre_degrees miter_degrees; sharpest_mitre sharpest_miter; mitred mitered;
+mitred_return mitered_return; tapered_strip tapered_shim; saw-sheet stick-sheet; yard-list material-list;
+fitting-sheet opening-sheet; piece-labels labels
+"""
+PAIRS = [tuple(pair.split()) for pair in OLD_AND_NEW.split(";")]
+
+
+@pytest.mark.parametrize(("old", "new"), PAIRS)
+def test_an_old_name_is_answered_with_the_new_one(old: str, new: str) -> None:
+    sentence = f' "{old}" is called "{new}" now.'
+    assert renamed(old) == renamed(old, {new}) == nearest(old, [new, "other"]) == sentence
+    assert renamed(old, {"other"}) == ""
+
+
+def test_no_other_name_is_old() -> None:
+    assert set(RENAMED) == {old for old, _ in PAIRS}
+    assert renamed("stool") == ""
+
+
+def test_a_column_has_spaces_and_an_address_its_last_name() -> None:
+    assert renamed("leg height") == ' "leg height" is called "jamb height" now.'
+    assert moved("/v1/sheets/saw-sheet") == ' "saw-sheet" is called "stick-sheet" now.'
+    assert moved("/v1/parts") == ""
+
+
+def test_of_names_that_are_near_the_nearest_is_meant() -> None:
+    assert nearest("casig", ["casings", "casing", "stool"]) == ' Was "casing" meant?'
+    assert nearest("zzz", ["casing"]) == ""
