@@ -8,16 +8,17 @@ from __future__ import annotations
 
 import dataclasses
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from itertools import groupby
 
-from longpoint.geometry import PieceKind
-from longpoint.lengths import Fraction
+from longpoint.geometry import Piece, PieceKind
+from longpoint.lengths import Fraction, round_to
 from longpoint.shop.build import HouseKey
 from longpoint.shop.house import House
-from longpoint.shop.sticks import Defects, PieceToMake
+from longpoint.shop.sticks import Defects
 from longpoint.stock import Layout, Placed, Plan
 
-OWNER = {
+OWNER: Mapping[str, PieceKind] = {
     PieceKind.APRON_RETURN: PieceKind.APRON,
     PieceKind.STOOL_RETURN: PieceKind.STOOL,
     PieceKind.FILLET_RETURN: PieceKind.FILLET,
@@ -25,13 +26,13 @@ OWNER = {
 }
 """What a return belongs to."""
 
-Owner = tuple[int, PieceKind]
+Owner = tuple[int, str]
 Returns = Mapping[Owner, Sequence[HouseKey]]
 
 
 def owner_of(key: HouseKey) -> Owner | None:
     """The opening and the kind of what a return belongs to; None for any other piece."""
-    kind = OWNER.get(PieceKind(key.piece.kind))
+    kind = OWNER.get(key.piece.kind)
     return None if kind is None else (key.opening, kind)
 
 
@@ -49,7 +50,7 @@ def lacking(keys: Iterable[HouseKey], returns: Returns) -> Counter[HouseKey]:
     """How many of which returns a stick lacks; below zero where it has more than there are owners for on it."""
     found: Counter[HouseKey] = Counter()
     for key in keys:
-        found.update(returns.get((key.opening, PieceKind(key.piece.kind)), ()))
+        found.update(returns.get((key.opening, key.piece.kind), ()))
         if owner_of(key) is not None:
             found[key] -= 1
     return found
@@ -102,10 +103,16 @@ class _Stick:
         self.rows, self.taken, self._moved = rows, taken, True
 
     @property
+    def pattern(self) -> tuple[object, ...]:
+        """What sticks that are cut alike have in common."""
+        layout = self.layout
+        return layout.stick, layout.on_hand, layout.placed, layout.kept
+
+    @property
     def layout(self) -> Layout:
-        """How it is cut, for one stick."""
+        """How it is cut; whose pieces they are is said of the whole row of sticks cut alike."""
         if not self._moved:
-            return dataclasses.replace(self._planned, keys=(tuple(self.keys),))
+            return self._planned
         free, placed = self._begin, []
         for _, one in self.rows:
             placed.append(one.at(free))
@@ -113,7 +120,6 @@ class _Stick:
         return dataclasses.replace(
             self._planned,
             placed=tuple(placed),
-            keys=(tuple(self.keys),),
             offcut=self._offcut(self.taken),
         )
 
@@ -127,7 +133,7 @@ class _Stick:
 class Beside:
     """Brings a house's returns to their owners."""
 
-    def __init__(self, house: House, pieces: Mapping[HouseKey, PieceToMake], defects: Defects) -> None:
+    def __init__(self, house: House, pieces: Mapping[HouseKey, Piece], defects: Defects) -> None:
         self._house = house
         self._pieces = pieces
         self._defects = defects
@@ -176,16 +182,12 @@ class Beside:
     def _shape(self, key: HouseKey) -> tuple[object, ...]:
         """What returns have in common that can change names."""
         piece = self._pieces[key]
-        return piece.length, piece.piece.kind, piece.piece.side, piece.piece.width, piece.piece.ends
+        length = round_to(piece.overall, self._house.rounding)
+        return length, piece.kind, piece.side, piece.width, piece.ends
 
 
-def _alike(sticks: Sequence[_Stick]) -> Iterable[Layout]:
+def _alike(sticks: Sequence[_Stick]) -> Iterator[Layout]:
     """Layouts in the order of the sticks; those next to each other that are cut alike are one."""
-    found: list[Layout] = []
-    for stick in sticks:
-        layout = stick.layout
-        if found and dataclasses.replace(layout, keys=found[-1].keys) == found[-1]:
-            found[-1] = dataclasses.replace(layout, keys=(*found[-1].keys, *layout.keys))
-        else:
-            found.append(layout)
-    return found
+    for _, alike in groupby(sticks, lambda stick: stick.pattern):
+        rows = list(alike)
+        yield dataclasses.replace(rows[0].layout, keys=tuple(tuple(stick.keys) for stick in rows))

@@ -8,10 +8,9 @@ defect after them, stay as they were planned.
 from __future__ import annotations
 
 import dataclasses
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from itertools import accumulate
 
-from longpoint.geometry import PieceKind
 from longpoint.lengths import Fraction
 from longpoint.shop.beside import OWNER, Beside
 from longpoint.shop.build import BuiltOpening, HouseKey
@@ -36,12 +35,13 @@ class Layer:
 
     def __init__(self, house: House, openings: Sequence[BuiltOpening]) -> None:
         self._house = house
+        self._openings = openings
         self._bench = Bench(house.rounding, house.shop.saw)
         self._clock = Clock(house.shop.rates, house.shop.saw)
         self._square_first = {stock.profile: stock.square_first for stock in house.stock}
         self._orders: dict[tuple[object, ...], list[int]] = {}
-        self._pieces: Mapping[HouseKey, PieceToMake] = {
-            HouseKey(index, piece.key): work_piece(one.built.opening.mark, piece, 1, house.rounding)
+        self._pieces = {
+            HouseKey(index, piece.key): piece
             for index, one in enumerate(openings)
             for piece in one.built.pieces
         }
@@ -80,15 +80,16 @@ class Layer:
             piece = self._pieces[key]
             ends = (
                 (end.cut, end.miter, end.miter_direction, end.bevel, end.bevel_direction)
-                for end in piece.piece.ends
+                for end in piece.ends
             )
-            kind = self._cut[key] = (piece.piece.kind, piece.rip, piece.taper, *ends)
+            kind = self._cut[key] = (piece.kind, piece.rip_width, piece.taper, *ends)
         return kind
 
     def _places(self, profile: str, layout: Layout, keys: tuple[HouseKey, ...]) -> tuple[int, Places]:
         """The pieces of a stick in the order to cut them, and from which on that may be another than was planned."""
         own = self._defects.get((profile, layout.stick), ())
-        found = sections(self._house, layout, tuple(self._pieces[key] for key in keys), own)
+        pieces = tuple(self._to_make(key) for key in keys)
+        found = sections(self._house, layout, pieces, own)
         last, as_planned = found[-1], tuple(range(len(keys)))
         if len(last.blanks) == 1:
             return len(keys), as_planned
@@ -102,6 +103,10 @@ class Layer:
         starts = list(accumulate((len(blank.pieces) for blank in last.blanks), initial=first))
         ordered = (place for at in order for place in as_planned[starts[at] : starts[at + 1]])
         return first, (*as_planned[:first], *ordered)
+
+    def _to_make(self, key: HouseKey) -> PieceToMake:
+        mark = self._openings[key.opening].built.opening.mark
+        return work_piece(mark, self._pieces[key], 1, self._house.rounding)
 
     def _order(self, stick: WorkStick, section: StickSection, keys: Sequence[HouseKey]) -> list[int]:
         """The blanks' places in the order to cut them."""
@@ -142,7 +147,7 @@ class Layer:
         for place, blank in enumerate(section.blanks):
             key = keys[at]
             at += len(blank.pieces)
-            owner = OWNER.get(PieceKind(key.piece.kind)) if len(blank.pieces) == 1 else None
+            owner = OWNER.get(key.piece.kind) if len(blank.pieces) == 1 else None
             if owner is not None:
                 returns.append((place, (key.opening, owner.value)))
                 continue

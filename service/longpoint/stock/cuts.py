@@ -1,5 +1,6 @@
 """What a cut eats along the stick: the blade's kerf, seen at the angle of the cut."""
 
+from functools import lru_cache
 from math import ceil, cos, radians
 
 from longpoint.lengths import Fraction
@@ -10,6 +11,7 @@ MARK = 1_000_000  # parts of an inch that what an angled cut eats is rounded up 
 NOISE = 1e-6  # of a mark: what floats may be off, so that a whole number of marks stays one
 
 
+@lru_cache(maxsize=4096)
 def eaten(kerf: Fraction, miter: float, bevel: float = 0.0) -> Fraction:
     """Inches along the stick that a cut at that setting of the saw eats, rounded up to a millionth.
 

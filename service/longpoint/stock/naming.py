@@ -18,6 +18,8 @@ def named(
     cutting: Cutting, problem: ScaledCutting, held: Sequence[StickHeld], cuts: Sequence[Cut]
 ) -> tuple[Layout, ...]:
     """Layouts of the cuts, from the pieces and lengths on hand that the sticks held do not take."""
+    if not held:
+        return lay_out(cutting, problem, cuts)
     taken = Counter(key for one in held for key in one.layout.keys[0])
     gone = {one.layout.stick for one in held if one.layout.on_hand}
     whole = {name for one in held for name in one.openings}

@@ -20,6 +20,15 @@ _MANY = 100
 T = TypeVar("T")
 
 
+class Encoded:
+    """An answer that was encoded before, in what is wanted: as it is, however long."""
+
+    __slots__ = ("body",)
+
+    def __init__(self, body: bytes) -> None:
+        self.body = body
+
+
 def encode(content: Any, media_type: str, write: LengthWriter = PLAIN) -> bytes:
     """Content as one of the two data formats."""
     return (encoder if media_type == JSON else packer)(write).encode(content)
@@ -62,7 +71,11 @@ class Answer(Response[Any]):
         plain = isinstance(self.content, (bytes, str)) or self.media_type not in _MEDIA_TYPES
         if not wanted or plain or self.cookies or self.background:
             return super().to_asgi_response(app, request, **given)
-        body = encode(self.content, wanted, self.write)
+        body = (
+            self.content.body
+            if isinstance(self.content, Encoded)
+            else encode(self.content, wanted, self.write)
+        )
         headers = {**(given.get("headers") or {}), **self.headers}
         return _Encoded(self.status_code or given.get("status_code") or 200, body, wanted, headers)
 

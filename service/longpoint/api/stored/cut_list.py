@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from typing import Annotated, Any
 
-import msgspec
 from litestar import get
 from litestar.params import QueryParameter
 from msgspec.structs import replace
 
 from longpoint.api.answers.sheet import wanted_by
-from longpoint.api.http.answer import Reply, encode
+from longpoint.api.http.answer import Encoded, Reply, encode, in_pieces
 from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
@@ -88,7 +87,7 @@ async def compute_schedule_cut_list(
     def reply(out: bytes, schedule: ScheduleRow, plan: PlanRow) -> Reply[Any]:
         search_on(request, schedule, plan)
         tag = etag(request, plan_tag(schedule, plan))
-        return Reply(msgspec.Raw(out), status_code=200, headers={"etag": tag})
+        return Reply(Encoded(out), status_code=200, headers={"etag": tag})
 
     def look(schedule: ScheduleRow, plan: PlanRow) -> None:
         check_news(request, plan_tag(schedule, plan))
@@ -105,7 +104,9 @@ async def compute_schedule_cut_list(
         done = await with_paid(request, done)
     marks = chosen_of(done.cut_list, room, opening)
     write = length_writer(done.cut_list.house.rounding)
-    out = await apart(lambda: encode(still_to_cut(done, sections, marks), wanted, write))
+    out = await apart(
+        lambda: encode(in_pieces(still_to_cut(done, sections, marks), wanted, write), wanted, write)
+    )
     _recent.put(asked(house.schedule, plan.row), out, done.cut_list.pieces)
     return reply(out, house.schedule, plan.row)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.http.problems import NotFound, Overloaded
@@ -146,9 +148,12 @@ async def load_plan(connection: AsyncConnection, row: PlanRow) -> KeptPlan:
 def is_searched(plan: PlanRow, seconds: float) -> bool:
     """Whether a search of so many seconds would find nothing that is not known: the plan is proven, or was searched for
     as long."""
-    return plan.budget >= thousandths(seconds) or all(
-        one.cost == one.bound for one in read_plan(plan.document)
-    )
+    return plan.budget >= thousandths(seconds) or _is_proven(plan.document)
+
+
+@lru_cache(maxsize=256)
+def _is_proven(document: str) -> bool:
+    return all(one.cost == one.bound for one in read_plan(document))
 
 
 def thousandths(seconds: float) -> int:
