@@ -74,7 +74,7 @@ async def test_the_first_plan_is_there_at_once_and_the_search_goes_on(
     assert first["searching"] is not first["plan"]["proven"]
     cost, bound, above = (round(float(first["plan"][name]) * 100) for name in ("cost", "bound", "above"))
     assert above == cost - bound
-    for _ in range(400):
+    for _ in range(3000):
         after = await cut_list(sqlite_service, where)
         if not after["searching"]:
             break

@@ -56,16 +56,26 @@ class FurtherPlan(NamedTuple):
 
 
 class NewPlan(NamedTuple):
-    """A plan to be kept, in writing: what it comes to, the sticks that are new, the last of their names, and the
-    numbers of all pieces of openings where some had none."""
+    """A plan to be kept, in writing.
+
+    Attributes:
+        document: What it comes to.
+        sticks: Those that no plan had before, by name.
+        moved: Those that come from elsewhere than before, by name.
+        names: By letter, the highest number given to a stick.
+        numbers: Those of all pieces of openings where some had none.
+        numbered_before: Which of these openings had some.
+    """
 
     document: str
     sticks: dict[str, str]
+    moved: dict[str, str]
     names: Mapping[str, int]
     numbers: Numbers
+    numbered_before: tuple[str, ...]
 
 
-class Made(NamedTuple):
+class MadePlan(NamedTuple):
     """A plan that was worked out: what it says of each profile, all its sticks, and how it is to be kept."""
 
     profiles: tuple[PlannedProfile, ...]
@@ -129,25 +139,28 @@ class Making(NamedTuple):
         self.planning.take(dict(zip(self.planning.open, outcomes, strict=True)))
         return self.made().change
 
-    def made(self) -> Made:
+    def made(self) -> MadePlan:
         """What is better than what stands; where nothing is, what is known of that."""
         if self.stands is not None:
             further = self._searched_further(self.stands)
             if further is not None:
                 change = FurtherPlan(self.stands.row.number, written(further))
-                return Made(further, self.stands.sticks, change)
+                return MadePlan(further, self.stands.sticks, change)
         names = StickNames(read_names(self.house.schedule.last_names))
         before = self.stands or self.before
         had = before.sticks if before else {}
         profiles, new = self._named(names, had)
-        return Made(
+        numbers = not_given_yet(self.left.openings, self.house.sited.ids, self.house.numbers)
+        return MadePlan(
             profiles,
             {name: new.get(name) or had[name] for one in profiles for name in one.sticks},
             NewPlan(
-                written(profiles),
-                {name: written(stick) for name, stick in new.items()},
-                names.last,
-                not_given_yet(self.left.openings, self.house.sited.ids, self.house.numbers),
+                document=written(profiles),
+                sticks={name: written(stick) for name, stick in new.items() if name not in had},
+                moved={name: written(stick) for name, stick in new.items() if name in had},
+                names=names.last,
+                numbers=numbers,
+                numbered_before=tuple(id for id in numbers if id in self.house.numbers),
             ),
         )
 

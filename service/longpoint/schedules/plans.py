@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
 import msgspec
 from sqlalchemy import delete, insert, select, update
@@ -99,21 +99,20 @@ async def keep_made(
     number = schedule.last_plan + 1
     row = PlanRow(schedule.id, number, schedule.basis, planner, moment(), None, budget, made.document)
     await connection.execute(insert(PlanRecord), [row._asdict()])
-    had = await sticks(connection, schedule.id, list(made.sticks))
-    for name in had:
+    for name, layout in made.moved.items():
         moved = update(StickRecord).where(StickRecord.schedule_id == schedule.id, StickRecord.name == name)
-        await connection.execute(moved.values(document=made.sticks[name]))
+        await connection.execute(moved.values(document=layout))
     new = [
         StickRow(schedule.id, name, number, layout, None, None)._asdict()
         for name, layout in made.sticks.items()
-        if name not in had
     ]
     if new:
         await connection.execute(insert(StickRecord), new)
     values = {"last_plan": number, "last_names": _encode(made.names).decode()}
     await connection.execute(update(Schedule).where(Schedule.id == schedule.id).values(**values))
-    await _keep_piece_numbers(connection, schedule.id, made.numbers)
-    await let_go(connection, schedule.id)
+    await _keep_piece_numbers(connection, schedule.id, made)
+    if number > MOST_KEPT:
+        await let_go(connection, schedule.id)
     return row
 
 
@@ -150,17 +149,15 @@ async def piece_numbers(connection: AsyncConnection, schedule_id: str) -> dict[s
     return {row.opening_id: _read_numbers(row.numbers) for row in await connection.execute(query)}
 
 
-async def _keep_piece_numbers(
-    connection: AsyncConnection, schedule_id: str, numbers: Mapping[str, Mapping[str, int]]
-) -> None:
+async def _keep_piece_numbers(connection: AsyncConnection, schedule_id: str, made: NewPlan) -> None:
     """Keep all numbers of openings where a piece had none."""
     own = delete(PieceNumbers).where(PieceNumbers.schedule_id == schedule_id)
-    ids = list(numbers)
+    ids = made.numbered_before
     for start in range(0, len(ids), _AT_ONCE):
         await connection.execute(own.where(PieceNumbers.opening_id.in_(ids[start : start + _AT_ONCE])))
-    if numbers:
+    if made.numbers:
         rows = [
             {"schedule_id": schedule_id, "opening_id": id, "numbers": _encode(given).decode()}
-            for id, given in numbers.items()
+            for id, given in made.numbers.items()
         ]
         await connection.execute(insert(PieceNumbers), rows)

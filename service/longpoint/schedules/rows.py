@@ -13,7 +13,11 @@ class _Row:
     @classmethod
     def of(cls, row: object) -> Self:
         """From a row of the database that has at least these columns."""
-        return cls(**{name: getattr(row, name) for name in cls._fields})  # type: ignore[attr-defined]
+        names = cls._fields  # type: ignore[attr-defined]
+        if row._fields == names:  # type: ignore[attr-defined]
+            made: Self = cls._make(row)  # type: ignore[attr-defined]
+            return made
+        return cls(**{name: getattr(row, name) for name in names})
 
 
 class _ScheduleLine(NamedTuple):

@@ -163,7 +163,7 @@ class Beside:
     def _bring(self, key: HouseKey, source: _Stick, to: _Stick, astray: dict[HouseKey, list[_Stick]]) -> bool:
         """Whether a return could be brought from one stick to another."""
         for other in to.keys:
-            if to in astray[other] and self._shape(other) == self._shape(key):
+            if to in astray[other] and self._alike(other, key):
                 source.rename(key, other)
                 to.rename(other, key)
                 astray[other].remove(to)
@@ -179,9 +179,12 @@ class Beside:
         to.put([row, *to.rows], more)
         return True
 
-    def _shape(self, key: HouseKey) -> tuple[object, ...]:
-        """What returns have in common that can change names."""
-        piece = self._pieces[key]
+    def _alike(self, one: HouseKey, other: HouseKey) -> bool:
+        """Whether two returns can change names."""
+        piece, same = self._pieces[one], self._pieces[other]
+        return piece is same or self._shape(piece) == self._shape(same)
+
+    def _shape(self, piece: Piece) -> tuple[object, ...]:
         length = round_to(piece.overall, self._house.rounding)
         return length, piece.kind, piece.side, piece.width, piece.ends
 

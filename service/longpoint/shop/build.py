@@ -220,6 +220,9 @@ def _of_group(house: House, fault: Fault, number: int, one: HouseGroup) -> Fault
     return fault.moved("groups", number, *rest)
 
 
+Lying = tuple[Fraction, Fraction, Fraction, Fraction | None, Fraction | None]
+
+
 def cuttings(
     house: House,
     openings: tuple[BuiltOpening, ...],
@@ -231,12 +234,19 @@ def cuttings(
     its `HouseKey`; `left` says by it which of those alike are still to be cut, None for all.
     """
     pieces: dict[str, list[Wanted]] = {}
+    lying: dict[int, Lying] = {}  # by the identity of pieces, of which many are one
     for index, one in enumerate(openings):
         mark = one.built.opening.mark
         for piece in one.built.pieces:
             quantity = one.count if left is None else len(left[HouseKey(index, piece.key)])
             if quantity:
-                pieces.setdefault(piece.profile, []).append(_wanted(index, mark, quantity, piece, house))
+                how = lying.get(id(piece))
+                if how is None:
+                    how = lying[id(piece)] = _lying(piece, house)
+                length, left_run, right_run, *eats = how
+                key = HouseKey(index, piece.key)
+                wanted = Wanted(key, length, quantity, mark, left_run, right_run, *eats)
+                pieces.setdefault(piece.profile, []).append(wanted)
     return tuple(
         Cutting(
             profile=stock.profile,
@@ -255,17 +265,15 @@ def cuttings(
     )
 
 
-def _wanted(index: int, mark: str, quantity: int, piece: Piece, house: House) -> Wanted:
+def _lying(piece: Piece, house: House) -> Lying:
+    """What a piece takes of a stick: its length, the runs of its miters, and what the cuts at its ends eat."""
     left, right = piece.ends
-    return Wanted(
-        key=HouseKey(index, piece.key),
-        length=round_to(piece.overall, house.rounding),
-        quantity=quantity,
-        opening=mark,
-        left=_run(left, piece),
-        right=_run(right, piece),
-        left_eats=_eaten(left, house.kerf),
-        right_eats=_eaten(right, house.kerf),
+    return (
+        round_to(piece.overall, house.rounding),
+        _run(left, piece),
+        _run(right, piece),
+        _eaten(left, house.kerf),
+        _eaten(right, house.kerf),
     )
 
 

@@ -45,7 +45,7 @@ class Layer:
             for index, one in enumerate(openings)
             for piece in one.built.pieces
         }
-        self._cut: dict[HouseKey, Kind] = {}
+        self._cut: dict[int, Kind] = {}  # by the identity of pieces, which the openings hold
         self._defects = defects_of(house)
         self._beside = Beside(house, self._pieces, self._defects)
 
@@ -75,14 +75,14 @@ class Layer:
 
     def _cut_as(self, key: HouseKey) -> Kind:
         """What of a piece is not known from its place on a stick."""
-        kind = self._cut.get(key)
+        piece = self._pieces[key]
+        kind = self._cut.get(id(piece))
         if kind is None:
-            piece = self._pieces[key]
             ends = (
                 (end.cut, end.miter, end.miter_direction, end.bevel, end.bevel_direction)
                 for end in piece.ends
             )
-            kind = self._cut[key] = (piece.kind, piece.rip_width, piece.taper, *ends)
+            kind = self._cut[id(piece)] = (piece.kind, piece.rip_width, piece.taper, *ends)
         return kind
 
     def _places(self, profile: str, layout: Layout, keys: tuple[HouseKey, ...]) -> tuple[int, Places]:

@@ -38,6 +38,8 @@ from longpoint.shop.remaining import Need
 from longpoint.shop.too_much import MOST_PIECES
 
 _Asked = tuple[str, bool, tuple[str, ...], tuple[str, ...], tuple[str, ...], str]
+_MANY = 10_000
+"""Pieces of an answer that takes long to encode."""
 _recent: Recent[_Asked, bytes] = Recent(most=16, heaviest=MOST_PIECES)
 
 
@@ -104,9 +106,14 @@ async def compute_schedule_cut_list(
         done = await with_paid(request, done)
     marks = chosen_of(done.cut_list, room, opening)
     write = length_writer(done.cut_list.house.rounding)
-    out = await apart(
-        lambda: encode(in_pieces(still_to_cut(done, sections, marks), wanted, write), wanted, write)
-    )
+
+    def encoded() -> bytes:
+        answer = still_to_cut(done, sections, marks)
+        if done.cut_list.pieces > _MANY:
+            answer = in_pieces(answer, wanted, write)
+        return encode(answer, wanted, write)
+
+    out = await apart(encoded)
     _recent.put(asked(house.schedule, plan.row), out, done.cut_list.pieces)
     return reply(out, house.schedule, plan.row)
 

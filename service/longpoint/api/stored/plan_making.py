@@ -10,11 +10,11 @@ from longpoint.api.http.problems import NotFound, Overloaded
 from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.searches import TellStep
 from longpoint.api.running.threads import apart, apart_if_long
-from longpoint.api.stored.stored_house import house_rows, left_of
+from longpoint.api.stored.stored_house import house_rows, left_here
 from longpoint.schedules import houses, plans
 from longpoint.schedules.house_rows import StoredHouse
 from longpoint.schedules.kept import read_plan
-from longpoint.schedules.making import KeptPlan, Made, PlanJob, PlanRows
+from longpoint.schedules.making import KeptPlan, MadePlan, PlanJob, PlanRows
 from longpoint.schedules.rows import PlanRow, ScheduleRow
 from longpoint.schedules.store import Store
 from longpoint.stock import VERSION
@@ -108,16 +108,18 @@ def _changed() -> Overloaded:
     )
 
 
-async def make_at_once(job: PlanJob) -> tuple[StoredHouse, Made]:
+async def make_at_once(job: PlanJob) -> tuple[StoredHouse, MadePlan]:
     """The first plan that is found, made in a thread, and the house it is of.
 
     Raises:
         Refusal: when the house cannot be built, or no plan gives every piece.
     """
-    job = job._replace(searched=False)
-    house = await apart_if_long(len(job.rows.openings), job.rows.house)
-    left = await left_of(house)
-    return house, await apart(lambda: job.of(house, left).made())
+
+    def work() -> tuple[StoredHouse, MadePlan]:
+        house = job.rows.house()
+        return house, job._replace(searched=False).of(house, left_here(house)).made()
+
+    return await apart(work)
 
 
 async def plan_job(

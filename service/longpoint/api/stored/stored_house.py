@@ -42,9 +42,19 @@ async def left_of(stored: StoredHouse) -> Left:
     Raises:
         Refusal: when an opening cannot be built; paths are into the house.
     """
+    left = _lately.get(stored.schedule.digest)
+    return await apart(lambda: left_here(stored)) if left is None else left
+
+
+def left_here(stored: StoredHouse) -> Left:
+    """The same, found in the thread that asks.
+
+    Raises:
+        Refusal: when an opening cannot be built; paths are into the house.
+    """
     digest = stored.schedule.digest
     left = _lately.get(digest)
     if left is None:
-        left = await apart(lambda: find_left(stored))
+        left = find_left(stored)
         _lately.put(digest, left, sum(one.count * len(one.built.pieces) for one in left.openings))
     return left
