@@ -13,7 +13,7 @@ from longpoint.api.http.access import Access, check_access
 from longpoint.api.http.access_log import AccessLog
 from longpoint.api.http.answer import Answer
 from longpoint.api.http.conditional import NotModified, on_not_modified
-from longpoint.api.http.errors import HANDLERS
+from longpoint.api.http.errors import on_failure
 from longpoint.api.http.frame import RequestFrame
 from longpoint.api.http.gate import Gate
 from longpoint.api.http.limits import RateLimit
@@ -51,7 +51,11 @@ def create_app(settings: Settings | None = None) -> Litestar:
         closers.append(store.close)
     if log:
         closers.append(log.flush)
-    handlers: dict[Any, Any] = {**HANDLERS, StorageError: on_storage_error, NotModified: on_not_modified}
+    handlers: dict[Any, Any] = {
+        Exception: on_failure,
+        StorageError: on_storage_error,
+        NotModified: on_not_modified,
+    }
     app = Litestar(
         route_handlers=[tell_methods, *OPERATIONS, *PAGES],
         before_request=cast(Any, _before_each),

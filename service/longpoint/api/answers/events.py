@@ -5,16 +5,15 @@ from __future__ import annotations
 from collections.abc import AsyncIterator, Awaitable, Callable
 from typing import Any
 
-from litestar import Request
 from litestar.response import Stream
 from litestar.response.base import ASGIResponse
 
 from longpoint.api.http.answer import encode
-from longpoint.api.http.errors import logged, problem_bytes
+from longpoint.api.http.errors import problem_bytes, problem_of
 from longpoint.api.http.negotiate import EVENTS, JSON
-from longpoint.api.http.problems import InvalidRequest, Problem
+from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.searches import Told
-from longpoint.values import Cents, Refusal, Value
+from longpoint.values import Cents, Value
 
 
 class PlanProgress(Value, frozen=True):
@@ -36,7 +35,7 @@ class PlanProgress(Value, frozen=True):
 
 
 def search_events(
-    request: Request[Any, Any, Any], steps: AsyncIterator[Told], answer: Callable[[], Awaitable[bytes]]
+    request: AnyRequest, steps: AsyncIterator[Told], answer: Callable[[], Awaitable[bytes]]
 ) -> Stream:
     """A stream of `progress` events and one `answer` or `problem`.
 
@@ -56,7 +55,7 @@ class _Events(Stream):
 
 
 async def _events(
-    request: Request[Any, Any, Any], steps: AsyncIterator[Told], answer: Callable[[], Awaitable[bytes]]
+    request: AnyRequest, steps: AsyncIterator[Told], answer: Callable[[], Awaitable[bytes]]
 ) -> AsyncIterator[bytes]:
     try:
         async for profile, step in steps:
@@ -65,13 +64,8 @@ async def _events(
             )
             yield _event("progress", encode(progress, JSON))
         yield _event("answer", await answer())
-    except Refusal as refusal:
-        problem = InvalidRequest.of(refusal.faults, refusal.omitted)
-        yield _event("problem", problem_bytes(request.scope, problem))
-    except Problem as problem:
-        yield _event("problem", problem_bytes(request.scope, problem))
     except Exception as failure:
-        yield _event("problem", problem_bytes(request.scope, logged(request, failure)))
+        yield _event("problem", problem_bytes(request.scope, problem_of(request, failure)))
 
 
 def _event(name: str, data: bytes) -> bytes:

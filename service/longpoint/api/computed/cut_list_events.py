@@ -4,9 +4,7 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import AsyncIterator
-from typing import Any
 
-from litestar import Request
 from litestar.response import Stream
 
 from longpoint.api.answers.events import search_events
@@ -14,6 +12,7 @@ from longpoint.api.computed.cut_list_work import CutListWork
 from longpoint.api.computed.request import CutListRequest
 from longpoint.api.http.answer import encode, in_pieces
 from longpoint.api.http.negotiate import JSON
+from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.searches import PlanSearch, Told
 from longpoint.api.running.threads import apart_if_long, openings_of_work
@@ -21,7 +20,7 @@ from longpoint.lengths import length_writer
 
 
 def cut_list_events(
-    found: CutListWork, pool: PlanningPool, data: CutListRequest, request: Request[Any, Any, Any]
+    found: CutListWork, pool: PlanningPool, data: CutListRequest, request: AnyRequest
 ) -> Stream:
     """A stream of `progress` events and one `answer` or `problem`; work ends when nobody reads it any more.
 

@@ -18,7 +18,7 @@ from litestar.static_files import create_static_files_router
 
 from longpoint.api.document.openapi import document_bytes
 from longpoint.api.document.reference import reference
-from longpoint.api.http.errors import on_failure, on_problem
+from longpoint.api.http.errors import on_failure
 from longpoint.api.http.problems import NotFound, Problem
 
 ASSETS = "/docs/assets"
@@ -105,7 +105,7 @@ def _fill(name: str, **values: str) -> str:
 def _no_such_name(request: Request[Any, Any, Any], error: Exception) -> Response[bytes]:
     """A name that no file can have, too long or with a NUL in it, is looked for all the same."""
     if isinstance(error, ValueError) or getattr(error.__cause__, "errno", None) == ENAMETOOLONG:
-        return on_problem(request, NotFound("There is no file of this name."))
+        return on_failure(request, NotFound("There is no file of this name."))
     return on_failure(request, error)
 
 

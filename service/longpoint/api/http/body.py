@@ -11,9 +11,9 @@ from typing import Any, Generic, NoReturn, TypeVar
 import msgpack
 import msgspec
 
-from longpoint.api.http.explain import explain, find_nul, stand_ins
+from longpoint.api.http.explain import find_nul, stand_ins
 from longpoint.api.http.negotiate import Encoding
-from longpoint.api.http.problems import InvalidRequest, MalformedBody, refuse_any
+from longpoint.api.http.problems import MalformedBody
 from longpoint.lengths import Unit
 from longpoint.values import Faults, converted, decoded, decoder, packed_decoder, whole
 
@@ -29,16 +29,8 @@ _UNTYPED: dict[Encoding, Callable[[bytes], Any]] = {
 }
 
 
-class _Says(msgspec.Struct):
-    unit: Unit | None = None
-
-
 class BodyReader(Generic[T]):
-    """Reads bodies into one type.
-
-    Attributes:
-        type: The type.
-    """
+    """Reads bodies into one type."""
 
     def __init__(self, type_: type[T]) -> None:
         self.type: Any = type_
@@ -46,74 +38,70 @@ class BodyReader(Generic[T]):
         self._unit_is_stored = getattr(type_, "unit_is_stored", False)
 
     def read(self, body: bytes, encoding: Encoding) -> T:
-        """Decode a body.
-
-        Args:
-            body: As it came.
-            encoding: What it is in.
+        """Decode a body as it came.
 
         Raises:
             MalformedBody: when it cannot be read at all.
-            InvalidRequest: when it can, but is not what is wanted; carries every fault.
+            Refusal: when it can, but is not what is wanted; carries every fault.
         """
-        if self._unit_is_stored:
+        if self._unit_is_stored:  # what is wrong is told of with its house
             return self.read_under(Unit.IN, body, encoding)[0]
-        return self._read(_unit_said(body, encoding), body, encoding)
+        value, faults = self.read_under(_unit_said(body, encoding), body, encoding)
+        if tell := getattr(value, "tell", None):
+            tell(faults)
+        faults.raise_any()
+        return value
 
     def read_under(self, unit: Unit | None, body: bytes, encoding: Encoding) -> tuple[T, Faults]:
-        """A body that is to be stored under a house's unit, and the texts of it that cannot be read: others stand for
-        them, so that all that is wrong can be told at once.
+        """A body whose bare lengths are in a unit, and the texts of it that cannot be read: others stand for them, so
+        that all that is wrong can be told at once.
 
         Raises:
             MalformedBody: when it cannot be read at all.
-            InvalidRequest: when it is not of the right form.
+            Refusal: when it is not of the right form.
         """
-        misread = Faults()
-        try:
-            return self._read(unit, body, encoding), misread
-        except InvalidRequest:
-            value = whole(self.type, _UNTYPED[encoding](body))
-            stood_in = stand_ins(self.type, value, misread, unit)
-            if stood_in is None:
-                raise
-            return converted(stood_in, self.type, unit), misread
-
-    def _read(self, unit: Unit | None, body: bytes, encoding: Encoding) -> T:
+        faults = Faults()
         try:
             value: T = decoded(_TYPED[encoding](self.type, unit), _UNTYPED[encoding], body, self.type, unit)
             refuse_keys_twice(body, encoding)
-        except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError, KeyTwiceError) as refusal:
-            self._refuse(body, encoding, unit, refusal)
-        faults = Faults()
+        except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError) as refusal:
+            return self._stood_in(body, encoding, unit, refusal, faults), faults
         if _NUL[encoding] in body:
             find_nul(_UNTYPED[encoding](body), faults)
-        tell = getattr(value, "tell", None)
-        if tell is not None and not self._unit_is_stored:  # those are told of with their house
-            tell(faults)
-        refuse_any(faults)
-        return value
+            if self._unit_is_stored:
+                faults.raise_any()
+        return value, faults
 
-    def _refuse(self, body: bytes, encoding: Encoding, unit: Unit | None, refusal: Exception) -> NoReturn:
-        if not body:
-            raise MalformedBody(f"The body is empty; send {_NAMES[encoding]}.")
-        if isinstance(refusal, KeyTwiceError):
-            raise MalformedBody(f"The body gives {refusal} twice in one object; send each key once.")
+    def _stood_in(
+        self, body: bytes, encoding: Encoding, unit: Unit | None, refusal: Exception, faults: Faults
+    ) -> T:
         try:
-            value = _read_untyped(body, encoding)
-            faults = Faults()
-            explain(self.type, value, faults, unit)
-            if not faults:
-                # The types know something the explanation does not: pass their own words on.
-                reason, _, path = str(refusal).partition(" - at ")
-                faults.add((), "invalid", f"{reason} at {path.strip('`')}." if path else f"{reason}.")
+            value = whole(self.type, _read_untyped(body, encoding))
+            stood_in = stand_ins(self.type, value, faults, unit)
         except UnicodeDecodeError as error:
             raise MalformedBody(f"The body is not valid UTF-8: {error.reason}.") from refusal
         except RecursionError:
             raise MalformedBody("The body is nested too deeply to be a request of this service.") from refusal
         except (msgspec.DecodeError, ValueError) as error:
             raise MalformedBody(f"The body is not valid {_NAMES[encoding]}: {error}.") from refusal
-        refuse_any(faults)
-        raise AssertionError("unreachable") from refusal
+        if not faults:
+            # The types know something the explanation does not: pass their own words on.
+            reason, _, path = str(refusal).partition(" - at ")
+            faults.add((), "invalid", f"{reason} at {path.strip('`')}." if path else f"{reason}.")
+        if stood_in is None:
+            faults.raise_any()
+        found: T = converted(stood_in, self.type, unit)
+        return found
+
+
+class _Says(msgspec.Struct):
+    unit: Unit | None = None
+
+
+_SAYS: dict[Encoding, Callable[[bytes], _Says]] = {
+    "json": msgspec.json.Decoder(_Says).decode,
+    "msgpack": msgspec.msgpack.Decoder(_Says).decode,
+}
 
 
 def _unit_said(body: bytes, encoding: Encoding) -> Unit | None:
@@ -126,19 +114,6 @@ def _unit_said(body: bytes, encoding: Encoding) -> Unit | None:
         return None
 
 
-_SAYS: dict[Encoding, Callable[[bytes], _Says]] = {
-    "json": msgspec.json.Decoder(_Says).decode,
-    "msgpack": msgspec.msgpack.Decoder(_Says).decode,
-}
-
-
-class KeyTwiceError(ValueError):
-    """A key given twice in one object. Its text is the key as JSON writes it."""
-
-    def __init__(self, key: object) -> None:
-        super().__init__(json.dumps(key, default=str))
-
-
 def refuse_keys_twice(body: bytes, encoding: Encoding) -> None:
     """Refuse an object with one key twice, of which the decoder would keep the last.
 
@@ -149,7 +124,7 @@ def refuse_keys_twice(body: bytes, encoding: Encoding) -> None:
         encoding: What it is in.
 
     Raises:
-        KeyTwiceError: for the first such key.
+        MalformedBody: for the first such key.
     """
     if encoding == "json":
         again = _encode(_UNTYPED["json"](body))
@@ -163,7 +138,8 @@ def _refuse_pairs(pairs: list[tuple[str, Any]]) -> None:
     seen: set[object] = set()
     for key, _ in pairs:
         if key in seen:
-            raise KeyTwiceError(key)
+            twice = json.dumps(key, default=str)
+            raise MalformedBody(f"The body gives {twice} twice in one object; send each key once.")
         seen.add(key)
 
 

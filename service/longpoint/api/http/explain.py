@@ -23,7 +23,7 @@ from longpoint.api.http.fault_words import (
     wanted,
 )
 from longpoint.lengths import Unit
-from longpoint.values import Faults, Unreadable, converted, inspected, nearest, whole
+from longpoint.values import Faults, Unreadable, inspected, nearest
 from longpoint.values.names import EXPECT
 
 _Trail = tuple[str | int, ...]
@@ -32,24 +32,17 @@ LONGEST_NAME = 200
 """Characters of a field's name that stands in pointers; what a longer one is wrong about is told where it stands."""
 
 
-def explain(type_: Any, value: Any, faults: Faults, unit: Unit | None = None) -> None:
+def stand_ins(type_: Any, value: Any, faults: Faults, unit: Unit | None) -> Any:
     """Note every way in which a value, decoded without types, is not of a type.
 
-    What can only be told of a whole of the right form is told as well where no more than texts cannot be read: those
-    stand for nothing in particular then.
+    Returns:
+        The value with others in place of the texts that cannot be read, so that what can only be told of a whole of the
+        right form can be told as well; None where there are none, or more is wrong than they.
     """
-    stood_in = stand_ins(type_, whole(type_, value), faults, unit)
-    if stood_in is not None and hasattr(type_, "tell"):
-        converted(stood_in, type_, unit).tell(faults)
-
-
-def stand_ins(type_: Any, value: Any, faults: Faults, unit: Unit | None) -> Any:
-    """The same value with others in place of the texts that cannot be read, which are noted; None where there are none,
-    or more is wrong than they: that is noted, too."""
     explainer = _Explainer(unit, faults)
     before = faults.count
     explainer.walk(inspected(type_), value, ())
-    if not explainer.stood_in or faults.count - before > explainer.misread:
+    if not explainer.stood_in or faults.count - before > len(explainer.stood_in):
         return None
     for path, stand_in in explainer.stood_in:
         _put(value, path, stand_in)
@@ -84,7 +77,6 @@ class _Explainer:
         self.unit = unit
         self.faults = faults
         self.stood_in: list[tuple[_Trail, str]] = []
-        self.misread = 0
 
     def walk(self, t: mi.Type, value: Any, path: _Trail, extra: dict[Any, Any] | None = None) -> None:
         if isinstance(t, mi.Metadata):
@@ -103,8 +95,6 @@ class _Explainer:
             self._dict(t, value, path)
         elif isinstance(t, mi.CollectionType):
             self._list(t, value, path)
-        elif isinstance(t, mi.TupleType):
-            self._tuple(t, value, path)
         elif isinstance(t, mi.StrType):
             self._text(t, value, path, extra or {})
         elif isinstance(t, (mi.IntType, mi.FloatType)):
@@ -129,14 +119,9 @@ class _Explainer:
             if not isinstance(key, str):
                 self.faults.add(path, "wrong-type", f"A field's name must be text, not {kind_of(key)}.")
             elif key not in names and t.forbid_unknown_fields:
-                self._unknown(key, names, path, t.cls)
-
-    def _unknown(self, key: str, names: list[str], path: _Trail, cls: type) -> None:
-        if self.faults.full:
-            self.faults.omitted += 1
-            return
-        at = (*path, key) if len(key) <= LONGEST_NAME else path
-        self.faults.add(at, "unknown-field", unknown_field(key, names, cls))
+                at = (*path, key) if len(key) <= LONGEST_NAME else path
+                said = "" if self.faults.full else unknown_field(key, names, t.cls)
+                self.faults.add(at, "unknown-field", said)
 
     def _custom(self, t: mi.CustomType, value: Any, path: _Trail) -> None:
         if isinstance(value, str) and "\0" in value:
@@ -149,7 +134,6 @@ class _Explainer:
             self.faults.add(path, refusal.code, refusal.detail)
             stand_in = getattr(t.cls, "STAND_IN", None)
             if stand_in is not None and isinstance(value, str):
-                self.misread += 1
                 self.stood_in.append((path, stand_in))
 
     def _list(self, t: mi.CollectionType, value: list[Any], path: _Trail) -> None:
@@ -157,15 +141,10 @@ class _Explainer:
         for index, item in enumerate(value[: t.max_length]):
             self.walk(t.item_type, item, (*path, index))
 
-    def _tuple(self, t: mi.TupleType, value: list[Any], path: _Trail) -> None:
-        self._size(len(t.item_types), len(t.item_types), len(value), "item", path)
-        for index, (inner, item) in enumerate(zip(t.item_types, value, strict=False)):
-            self.walk(inner, item, (*path, index))
-
     def _dict(self, t: mi.DictType, value: dict[Any, Any], path: _Trail) -> None:
         self._size(t.min_length, t.max_length, len(value), "pair", path)
         for key, item in list(value.items())[: t.max_length]:
-            name = key if isinstance(key, str) else str(key)
+            name = str(key)
             if len(name) > LONGEST_NAME:
                 self.faults.add(
                     path, "too-long", f"{show(name)} is too long a name; there are {len(name)} characters."

@@ -17,7 +17,6 @@ _TAKEN: dict[type[mi.Type], tuple[type | tuple[type, ...], str]] = {
     mi.DictType: (dict, "an object"),
     mi.ListType: (list, "a list"),
     mi.VarTupleType: (list, "a list"),
-    mi.TupleType: (list, "a list"),
 }
 """What each wire type is made of, decoded and in a caller's words."""
 _GIVEN: dict[type, str] = {

@@ -6,7 +6,7 @@ from typing import ClassVar, Self
 
 import msgspec
 
-from longpoint.values import Fault, Faults
+from longpoint.values import Fault
 
 PROBLEM_JSON = "application/problem+json"
 
@@ -147,13 +147,3 @@ class InvalidRequest(Problem, status=422, title="The request was read, but canno
         if omitted:
             detail += f" The first {len(found)} are listed."
         return cls(detail, found)
-
-
-def refuse_any(faults: Faults) -> None:
-    """Refuse the request if anything was noted.
-
-    Raises:
-        InvalidRequest: carrying every fault.
-    """
-    if faults:
-        raise InvalidRequest.of(faults, faults.omitted)

@@ -2,7 +2,7 @@
 
 import asyncio
 import contextlib
-from typing import TYPE_CHECKING, Any, NamedTuple, TypeVar, cast, get_origin
+from typing import TYPE_CHECKING, Any, TypeVar, cast, get_origin
 from urllib.parse import parse_qsl
 
 from litestar import Request
@@ -20,7 +20,6 @@ from longpoint.api.http.problems import (
     MalformedBody,
     NotAcceptable,
     UnsupportedMediaType,
-    refuse_any,
 )
 from longpoint.lengths import Unit
 from longpoint.values import Fault, Faults, nearest
@@ -45,10 +44,8 @@ class HandlerPlan:
         reader: Reads its body; None when it has none.
         reads_csv: Reads its body when that is CSV; None when it takes none.
         most_bytes: The largest body it takes.
-        parameters: The query parameters it knows.
+        parameters: The query parameters it knows, each with the types of its values.
     """
-
-    __slots__ = ("most_bytes", "offers", "parameters", "reader", "reads_csv")
 
     def __init__(self, handler: HTTPRouteHandler) -> None:
         said = operation_of(handler)
@@ -57,23 +54,11 @@ class HandlerPlan:
         self.reader: BodyReader[Any] | None = BodyReader(data.annotation) if data else None
         self.reads_csv = said.reads_csv if said else None
         self.most_bytes = handler.resolve_request_max_body_size() or 0
-        self.parameters = query_parameters(handler)
+        self.parameters = _query_parameters(handler)
 
 
-class QueryParameter(NamedTuple):
-    """How a query parameter may be given.
-
-    Attributes:
-        many: Whether it may be given more than once.
-        text: Whether it is any text; else "null" is no value of it, though the framework would take it for none.
-    """
-
-    many: bool
-    text: bool
-
-
-def query_parameters(handler: HTTPRouteHandler) -> dict[str, QueryParameter]:
-    """The query parameters a handler and what it depends on know, as they are written in an address."""
+def _query_parameters(handler: HTTPRouteHandler) -> dict[str, list[Any]]:
+    """Those that a handler and what it depends on know, as they are written in an address, with their types."""
     signatures = [handler.parsed_fn_signature]
     signatures += [provided.parsed_fn_signature for provided in handler.resolve_dependencies().values()]
     found = {}
@@ -82,8 +67,7 @@ def query_parameters(handler: HTTPRouteHandler) -> dict[str, QueryParameter]:
             kwarg = field.kwarg_definition
             if getattr(kwarg, "param_type", None) == "query":
                 kinds = [one.annotation for one in (field.inner_types if field.is_union else [field])]
-                many = any(get_origin(kind) is list for kind in kinds)
-                found[getattr(kwarg, "name", None) or name] = QueryParameter(many, str in kinds)
+                found[getattr(kwarg, "name", None) or name] = kinds
     return found
 
 
@@ -112,7 +96,7 @@ class ApiRequest(Request[Any, Any, Any]):
         Raises:
             NotAcceptable: when every format of the answer is ruled out.
             UnsupportedMediaType: when the body is in a format that is not read.
-            InvalidRequest: when there are query parameters this address does not know.
+            Refusal: when there are query parameters this address does not know.
         """
         headers: dict[bytes, bytes] = self.scope["state"][RAW_HEADERS]
         plan = self.plan
@@ -140,14 +124,12 @@ class ApiRequest(Request[Any, Any, Any]):
             BodyTooSlow: when it takes longer than the service waits.
             MalformedBody: when it is empty and the handler needs one.
         """
-        if self._body is Empty:
-            state = self._connection_state
-            if state.body is Empty:
-                state.body = await self._receive_body()
-            self._body = state.body
-        if not self._body and self.plan.reader:
+        state = self._connection_state
+        if state.body is Empty:
+            state.body = await self._receive_body()
+        if not state.body and self.plan.reader:
             raise MalformedBody("The body is empty.")
-        return self._body
+        return state.body
 
     async def _receive_body(self) -> bytes:
         most = self.plan.most_bytes
@@ -195,7 +177,7 @@ class ApiRequest(Request[Any, Any, Any]):
 
         Raises:
             MalformedBody: when it cannot be read at all.
-            InvalidRequest: when it can, but is not what is wanted.
+            Refusal: when it can, but is not what is wanted.
         """
         if self._json is Empty:
             body, plan = await self.body(), self.plan
@@ -262,22 +244,22 @@ def _too_large(most: int) -> ContentTooLarge:
     return ContentTooLarge(f"A body may be at most {most} bytes long.", headers={"connection": "close"})
 
 
-def _check_query(query: bytes, known: dict[str, QueryParameter]) -> None:
+def _check_query(query: bytes, known: dict[str, list[Any]]) -> None:
     """Refuse what the framework would pass over: unknown parameters, those given twice, and "null"."""
     faults = Faults()
     given: dict[str, list[str]] = {}
     for name, value in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
         given.setdefault(name, []).append(value)
     for name, values in given.items():
-        one = known.get(name)
-        if one is None:
+        kinds = known.get(name)
+        if kinds is None:
             hint = nearest(name, frozenset(known)) or ("" if known else " This address takes none.")
             detail = f'"{name[:60]}" is not a query parameter here; take it out.{hint}'
             faults.note(Fault(code="unknown-parameter", detail=detail, parameter=name[:60]))
-        elif len(values) > 1 and not one.many:
+        elif len(values) > 1 and not any(get_origin(kind) is list for kind in kinds):
             detail = f'"{name}" was given {len(values)} times; give it once.'
             faults.note(Fault(code="wrong-parameter", detail=detail, parameter=name))
-        elif not one.text and any(value.lower() == "null" for value in values):
+        elif str not in kinds and any(value.lower() == "null" for value in values):
             detail = f'"{name}" cannot be null; leave it out.'
             faults.note(Fault(code="wrong-parameter", detail=detail, parameter=name))
-    refuse_any(faults)
+    faults.raise_any()

@@ -9,7 +9,7 @@ from litestar.params import PathParameter, QueryParameter
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.http.access import CALLER
-from longpoint.api.http.errors import on_problem
+from longpoint.api.http.errors import on_failure
 from longpoint.api.http.operation import Endpoint, told_to_route
 from longpoint.api.http.problems import NotFound, Overloaded
 from longpoint.api.http.problems_stored import NoStorage, StorageUnavailable
@@ -104,9 +104,9 @@ def on_storage_error(request: AnyRequest, failure: StorageError) -> Response[byt
     """Answer that storage cannot be used: why goes to the log, not to the caller."""
     if isinstance(failure, DatabaseBusy):
         busy = "What came before at the database took too long; nothing was done."
-        return on_problem(request, Overloaded(busy, headers={"retry-after": "1"}))
+        return on_failure(request, Overloaded(busy, headers={"retry-after": "1"}))
     _log.error("storage: %s", failure)
-    return on_problem(
+    return on_failure(
         request,
         StorageUnavailable(
             "The database cannot be used at the moment; nothing of this request was saved.",
