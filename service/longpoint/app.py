@@ -110,14 +110,16 @@ def _metered(app: Litestar, gate: Gate, settings: Settings) -> Any:
     meter = Meter(gate, app.state.store, settings.metrics_host, settings.metrics_port)
     app.on_startup.append(meter.start)
     app.on_shutdown.append(meter.stop)
-    return meter
+    return meter.note
 
 
 def _traced(app: Litestar, frame: ASGIApp, settings: Settings) -> ASGIApp:
     if not settings.traces_endpoint:
         return frame
-    from longpoint.api.http.traces import Traced, exporter_to
+    from opentelemetry.exporter.otlp.proto.http.trace_exporter import OTLPSpanExporter
 
-    traced = Traced(frame, exporter_to(settings.traces_endpoint))
+    from longpoint.api.http.traces import Traced
+
+    traced = Traced(frame, OTLPSpanExporter(endpoint=settings.traces_endpoint))
     app.on_shutdown.append(traced.close)
     return traced

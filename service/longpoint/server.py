@@ -105,7 +105,11 @@ class Protocol(HttpToolsProtocol):
         hosts = names.count(b"host")
         if hosts != 1 and (hosts or self.parser.get_http_version() > "1.0"):
             raise ValueError("RFC 9112, section 3.2: a request of HTTP/1.1 says once which host it is for")
-        if self._size > _MOST_HEAD and _length_of(self.url, self.headers) > _MOST_HEAD:
+        # What came may have held a part of the body as well.
+        if (
+            self._size > _MOST_HEAD
+            and len(self.url) + sum(len(n) + len(v) + 4 for n, v in self.headers) > _MOST_HEAD
+        ):
             raise _LongHeadError
         self._size = 0
         if asks_for_another and b"upgrade" in names:
@@ -153,10 +157,6 @@ class Protocol(HttpToolsProtocol):
         if self._late is not None:
             self._late.cancel()
             self._late = None
-
-
-def _length_of(url: bytes, fields: list[tuple[bytes, bytes]]) -> int:
-    return len(url) + sum(len(name) + len(value) + 4 for name, value in fields)
 
 
 class Notice:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from hashlib import sha256
+from typing import Any
 
 from litestar import get, post
 from litestar.di import NamedDependency
@@ -16,7 +17,7 @@ from longpoint.api.computed.sheet_work import house_of
 from longpoint.api.document.examples import CUT_LIST, LABELS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_news, etag
-from longpoint.api.http.operation import RouteOptions, operation
+from longpoint.api.http.operation import operation
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
 from longpoint.sheets import (
@@ -36,7 +37,7 @@ _TAG = "Sheets"
 _KEPT = "public, max-age=86400"
 
 
-def _said(id: str, summary: str) -> RouteOptions:
+def _said(id: str, summary: str) -> dict[str, Any]:
     return operation(
         id,
         summary=summary,

@@ -67,7 +67,7 @@ class Access:
             return await self._admit(request, scope, fresh=fresh)
         address = request.client.host if request.client else ""
         try:
-            if not self._remembers(request):
+            if _shown(request)[1] not in self._holders:
                 # Whoever tries keys that are none is stopped before the database is asked about each.
                 self._rate.refuse_spent(address)
             caller = await self._admit(request, scope, fresh=fresh)
@@ -78,14 +78,16 @@ class Access:
         return caller
 
     async def _admit(self, request: AnyRequest, scope: str, *, fresh: bool) -> Author:
-        header = _shown(request)
-        if not header:
+        kind, key = _shown(request)
+        if not (kind or key):
             if await self._keyless(fresh=fresh):
-                _refuse_afar(request)
+                # Even where a server was bound elsewhere by other means.
+                if request.client is not None and not _is_here(request.client.host):
+                    only_here = "No keys are made, so only callers on this machine are served."
+                    raise KeyNeeded(only_here, headers=_challenge())
                 return self._local
             raise KeyNeeded("There is no key in the Authorization header.", headers=_challenge())
-        kind, _, text = header.decode("latin-1").partition(" ")
-        holder = await self._holder(text.strip(), fresh=fresh) if kind.lower() == "bearer" else None
+        holder = await self._holder(key, fresh=fresh) if kind.lower() == "bearer" else None
         if holder is None:
             raise KeyRefused("The key is unknown or was revoked.", headers=_challenge("invalid_token"))
         if holder.expired:
@@ -101,10 +103,6 @@ class Access:
     async def close(self) -> None:
         """Finish what is under way."""
         await asyncio.gather(*self._noting, return_exceptions=True)
-
-    def _remembers(self, request: AnyRequest) -> bool:
-        """Whether a request shows a key that was taken lately."""
-        return _shown(request).partition(b" ")[2].decode("latin-1").strip() in self._holders
 
     async def _keyless(self, *, fresh: bool) -> bool:
         if self._store is None or (not fresh and time.monotonic() - self._keyless_at < TRUSTED_SECONDS):
@@ -159,19 +157,15 @@ async def check_access(request: AnyRequest) -> None:
     request.scope["state"][CALLER] = await access.admit(request, said.access, fresh=said.stored)
 
 
-def _shown(request: AnyRequest) -> bytes:
+def _shown(request: AnyRequest) -> tuple[str, str]:
+    """The kind of key that a request shows, and the key; "" for each where it shows none."""
     header: bytes = request.scope["state"][RAW_HEADERS].get(b"authorization", b"")
-    return header
+    kind, _, key = header.decode("latin-1").partition(" ")
+    return kind, key.strip()
 
 
 def _challenge(error: str = "") -> dict[str, str]:
     return {"www-authenticate": f'Bearer error="{error}"' if error else "Bearer"}
-
-
-def _refuse_afar(request: AnyRequest) -> None:
-    """Without keys only this machine is served, even where a server was bound elsewhere by other means."""
-    if request.client is not None and not _is_here(request.client.host):
-        raise KeyNeeded("No keys are made, so only callers on this machine are served.", headers=_challenge())
 
 
 @lru_cache(maxsize=1024)

@@ -1,7 +1,7 @@
 """Answers: encoded in what was negotiated, and sent without detours."""
 
 from collections.abc import Callable
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, TypeVar, cast
 
 import msgspec
 from litestar import Response
@@ -20,15 +20,6 @@ _MANY = 100
 T = TypeVar("T")
 
 
-class Encoded:
-    """An answer that was encoded before, in what is wanted: as it is, however long."""
-
-    __slots__ = ("body",)
-
-    def __init__(self, body: bytes) -> None:
-        self.body = body
-
-
 def encode(content: Any, media_type: str, write: LengthWriter = PLAIN) -> bytes:
     """Content as one of the two data formats."""
     return (encoder if media_type == JSON else packer)(write).encode(content)
@@ -40,8 +31,7 @@ def in_pieces(content: T, media_type: str, write: LengthWriter = PLAIN) -> T:
     While one thing is encoded no other thread runs: in a thread the items let others in between, where the answer of a
     hundred megabytes at once held everybody up for half a second and more.
     """
-    pieces: T = _in_pieces(content, (encoder if media_type == JSON else packer)(write).encode)
-    return pieces
+    return cast("T", _in_pieces(content, (encoder if media_type == JSON else packer)(write).encode))
 
 
 def _in_pieces(value: Any, encode: Callable[[Any], bytes]) -> Any:
@@ -71,13 +61,11 @@ class Answer(Response[Any]):
         plain = isinstance(self.content, (bytes, str)) or self.media_type not in _MEDIA_TYPES
         if not wanted or plain or self.cookies or self.background:
             return super().to_asgi_response(app, request, **given)
-        body = (
-            self.content.body
-            if isinstance(self.content, Encoded)
-            else encode(self.content, wanted, self.write)
-        )
-        headers = {**(given.get("headers") or {}), **self.headers}
-        return _Encoded(self.status_code or given.get("status_code") or 200, body, wanted, headers)
+        body = encode(self.content, wanted, self.write)
+        fields = [(b"vary", b"accept")]
+        for name, value in {**(given.get("headers") or {}), **self.headers}.items():
+            fields.append((name.lower().encode("latin-1"), value.encode("latin-1")))
+        return Encoded(self.status_code or given.get("status_code") or 200, body, wanted, fields)
 
 
 class Reply(Answer, Generic[T]):
@@ -102,21 +90,16 @@ class File(Reply[Any]):
         Response.__init__(self, content, media_type=media_type, headers={"vary": "accept", **headers})
 
 
-class _Encoded(ASGIResponse):
+class Encoded(ASGIResponse):
     """An encoded answer on its way out, without the framework's header objects: they cost more than it all."""
 
     __slots__ = ("raw_headers",)
 
-    def __init__(self, status: int, body: bytes, media_type: str, headers: dict[str, str]) -> None:
+    def __init__(self, status: int, body: bytes, media_type: str, fields: list[tuple[bytes, bytes]]) -> None:
         self.status_code = status
         self.body = body
-        self.raw_headers = [
-            (b"content-type", media_type.encode()),
-            (b"content-length", b"%d" % len(body)),
-            (b"vary", b"accept"),
-        ]
-        for name, value in headers.items():
-            self.raw_headers.append((name.lower().encode("latin-1"), value.encode("latin-1")))
+        own = (b"content-type", media_type.encode()), (b"content-length", b"%d" % len(body))
+        self.raw_headers = [*own, *fields]
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:  # noqa: ARG002
         await send({"type": "http.response.start", "status": self.status_code, "headers": self.raw_headers})

@@ -111,12 +111,9 @@ def check_news(request: AnyRequest, tag: str, keep: str = "") -> None:
     Raises:
         NotModified: when an If-None-Match header names it.
     """
-    given = _given(request, "If-None-Match")
-    if given is None:
-        return
-    own = etag(request, tag).strip('"')
-    if given == "*" or any(one == own for _, one in _tags(given)):
-        raise NotModified(etag(request, tag), keep)
+    given, own = _given(request, "If-None-Match") or "", etag(request, tag)
+    if given == "*" or any(f'"{one}"' == own for _, one in _tags(given)):
+        raise NotModified(own, keep)
 
 
 def on_not_modified(request: AnyRequest, answer: NotModified) -> Response[Any]:  # noqa: ARG001

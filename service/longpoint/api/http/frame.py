@@ -3,16 +3,13 @@
 import itertools
 import re
 import secrets
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from time import perf_counter
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from litestar.types import ASGIApp, Receive, Send
 
 from longpoint.api.http.access_log import AccessLog
-
-if TYPE_CHECKING:
-    from longpoint.api.http.metrics import Meter
 
 RAW_HEADERS = "raw_headers"
 """Key in the scope's state of the request's header fields, as a dict of bytes."""
@@ -36,15 +33,17 @@ class RequestFrame:
     Args:
         app: What answers.
         log: Where each request is noted; None notes nothing.
-        meter: Where each request is counted; None counts nothing.
+        count: Told of each answer's handler, status and seconds; None counts nothing.
     """
 
-    def __init__(self, app: ASGIApp, log: AccessLog | None, meter: "Meter | None" = None) -> None:
+    def __init__(
+        self, app: ASGIApp, log: AccessLog | None, count: Callable[[Any, int, float], None] | None = None
+    ) -> None:
         self.app = app
         self.log = log
-        self.meter = meter
+        self.count = count
         self._prefix = secrets.token_hex(6).encode()
-        self._count = itertools.count(1)
+        self._numbers = itertools.count(1)
 
     async def __call__(self, scope: Any, receive: Receive, send: Send) -> None:
         if scope["type"] != "http":
@@ -55,7 +54,7 @@ class RequestFrame:
         if len(headers) != len(scope["headers"]):
             headers = _joined(scope["headers"])
         given = headers.get(b"x-request-id", b"")
-        request_id = given if _SANE_ID.fullmatch(given) else b"%s%08x" % (self._prefix, next(self._count))
+        request_id = given if _SANE_ID.fullmatch(given) else b"%s%08x" % (self._prefix, next(self._numbers))
         state = scope.setdefault("state", {})
         state[RAW_HEADERS] = headers
         state[REQUEST_ID] = request_id.decode()
@@ -88,8 +87,8 @@ class RequestFrame:
             seconds = perf_counter() - started
             if self.log:
                 self.log.note(request_id, method, scope["path"], status, seconds)
-            if self.meter:
-                self.meter.note(scope.get("route_handler"), status, seconds)
+            if self.count:
+                self.count(scope.get("route_handler"), status, seconds)
 
 
 def _joined(fields: Iterable[tuple[bytes, bytes]]) -> dict[bytes, bytes]:

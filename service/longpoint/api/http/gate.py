@@ -15,6 +15,7 @@ from typing import Any
 
 from litestar.types import ASGIApp, Receive, Send
 
+from longpoint.api.http.answer import Encoded
 from longpoint.api.http.errors import problem_bytes
 from longpoint.api.http.frame import RAW_HEADERS
 from longpoint.api.http.problems import PROBLEM_JSON, Overloaded
@@ -69,9 +70,12 @@ class Gate:
             return
         in_time = _waited(scope["state"]) <= self.wait
         if in_time and (self._line or (self.under_way and self._turn_is_long())):
-            in_time = await self._stand_in_line(scope["state"])
+            turn: asyncio.Future[bool] = asyncio.get_running_loop().create_future()
+            self._line.append((turn, scope["state"]))
+            in_time = await turn
         if self.under_way >= self.most or not in_time:
-            await self._turn_away("waiting" if self.under_way < self.most else "under way", scope, send)
+            reason = "waiting" if self.under_way < self.most else "under way"
+            await self._turn_away(reason, scope, receive, send)
             return
         self.under_way += 1
         try:
@@ -90,12 +94,6 @@ class Gate:
         self._turn_began = perf_counter()
         asyncio.get_running_loop().call_soon(self._next_turn)
 
-    async def _stand_in_line(self, state: dict[str, Any]) -> bool:
-        """Wait for a request's turn; False where it came too late."""
-        turn: asyncio.Future[bool] = asyncio.get_running_loop().create_future()
-        self._line.append((turn, state))
-        return await turn
-
     def _next_turn(self) -> None:
         """Let the next in line go in, a few where nobody waits for them, and away whoever has waited too long."""
         self._turn_began = None
@@ -110,14 +108,10 @@ class Gate:
         if self._line or not places:
             self._begin_turn()
 
-    async def _turn_away(self, reason: str, scope: Any, send: Any) -> None:
+    async def _turn_away(self, reason: str, scope: Any, receive: Receive, send: Send) -> None:
         self.turned_away[reason] += 1
         problem = Overloaded("Too much was asked of this service at once; nothing was done.")
-        body = problem_bytes(scope, problem)
-        headers = [
-            (b"content-type", PROBLEM_JSON.encode()),
-            (b"content-length", b"%d" % len(body)),
-            (b"retry-after", b"1"),
-        ]
-        await send({"type": "http.response.start", "status": problem.status, "headers": headers})
-        await send({"type": "http.response.body", "body": body, "more_body": False})
+        answer = Encoded(
+            problem.status, problem_bytes(scope, problem), PROBLEM_JSON, [(b"retry-after", b"1")]
+        )
+        await answer(scope, receive, send)

@@ -34,38 +34,36 @@ class RateLimit:
         Raises:
             RateExceeded: when the caller has none left; carries the fields, too.
         """
-        now = monotonic()
-        ends, made = self._windows.get(caller, (0.0, 0))
-        if now >= ends:
-            ends, made = now + self.seconds, 0
-            if len(self._windows) >= _MOST_REMEMBERED:
-                self._forget(now)
+        ends, made, rest = self.refuse_spent(caller)
         self._windows[caller] = ends, made + 1
-        left, rest = self.requests - made - 1, max(1, ceil(ends - now))
-        if left < 0:
-            raise self._exceeded(rest)
-        return [self._policy, (b"ratelimit", b'"caller";r=%d;t=%d' % (left, rest))]
+        return [self._policy, (b"ratelimit", b'"caller";r=%d;t=%d' % (self.requests - made - 1, rest))]
 
-    def refuse_spent(self, caller: str) -> None:
+    def refuse_spent(self, caller: str) -> tuple[float, int, int]:
         """Refuse a caller that has no request left, without counting one.
+
+        Returns:
+            When the caller's window ends, how many requests were made in it, and the seconds that are left of it.
 
         Raises:
             RateExceeded: when it has none.
         """
         now = monotonic()
         ends, made = self._windows.get(caller, (0.0, 0))
-        if made >= self.requests and now < ends:
-            raise self._exceeded(max(1, ceil(ends - now)))
-
-    def _exceeded(self, rest: int) -> RateExceeded:
-        return RateExceeded(
-            f"At most {self.requests} requests may be made in {self.seconds} s; try again in {rest} s.",
-            headers={
-                "retry-after": str(rest),
-                "ratelimit-policy": self._policy[1].decode(),
-                "ratelimit": f'"caller";r=0;t={rest}',
-            },
-        )
+        if now >= ends:
+            ends, made = now + self.seconds, 0
+            if len(self._windows) >= _MOST_REMEMBERED:
+                self._forget(now)
+        rest = max(1, ceil(ends - now))
+        if made >= self.requests:
+            raise RateExceeded(
+                f"At most {self.requests} requests may be made in {self.seconds} s; try again in {rest} s.",
+                headers={
+                    "retry-after": str(rest),
+                    "ratelimit-policy": self._policy[1].decode(),
+                    "ratelimit": f'"caller";r=0;t={rest}',
+                },
+            )
+        return ends, made, rest
 
     def _forget(self, now: float) -> None:
         """Drop the windows that are over; all of them when none is."""

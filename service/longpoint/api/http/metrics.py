@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from functools import cache
 from typing import Any
 
-from prometheus_client import CollectorRegistry, Counter, Gauge, Histogram, start_http_server
-from prometheus_client.core import CounterMetricFamily
+from prometheus_client import CollectorRegistry, Counter, Histogram, start_http_server
+from prometheus_client.core import CounterMetricFamily, GaugeMetricFamily
 from prometheus_client.gc_collector import GCCollector
 from prometheus_client.metrics_core import Metric
 from prometheus_client.platform_collector import PlatformCollector
@@ -22,7 +22,7 @@ _NONE = "none"
 """What requests of no operation are counted under: pages, files and addresses where nothing is."""
 
 
-class Meter:
+class Meter(Collector):
     """Counts answers by operation and status, and how long they took.
 
     Args:
@@ -33,7 +33,9 @@ class Meter:
     """
 
     def __init__(self, gate: Gate, store: Store | None, host: str, port: int) -> None:
+        self._gate = gate
         self._address = host, port
+        self._pool: Any = store.engine.pool if store else None
         self._server: Any = None
         self._registry = registry = CollectorRegistry()
         answers = Counter(
@@ -45,17 +47,7 @@ class Meter:
         # Looked up once each: that costs more than counting.
         self._answers = cache(answers.labels)
         self._times = cache(times.labels)
-        registry.register(_TurnedAway(gate))
-        under_way = Gauge("longpoint_under_way", "Requests being answered.", registry=registry)
-        under_way.set_function(lambda: gate.under_way)
-        if store:
-            pool: Any = store.engine.pool
-            in_use = Gauge(
-                "longpoint_database_connections", "Database connections in use.", registry=registry
-            )
-            in_use.set_function(pool.checkedout)
-        build = Gauge("longpoint_build", "The version, as a label.", ["version"], registry=registry)
-        build.labels(__version__).set(1)
+        registry.register(self)
         for further in (ProcessCollector, PlatformCollector, GCCollector):
             further(registry=registry)
 
@@ -84,17 +76,18 @@ class Meter:
             self._server.server_close()
             self._thread.join()
 
-
-class _TurnedAway(Collector):
-    """What a gate counted of its own accord."""
-
-    def __init__(self, gate: Gate) -> None:
-        self._gate = gate
-
     def collect(self) -> Iterable[Metric]:
+        """What the gate and the store know of their own accord."""
         away = CounterMetricFamily(
             "longpoint_turned_away", "Requests turned away for too much.", labels=["too_much"]
         )
         for reason, count in self._gate.turned_away.items():
             away.add_metric([reason], count)
         yield away
+        yield GaugeMetricFamily("longpoint_under_way", "Requests being answered.", self._gate.under_way)
+        if self._pool:
+            in_use = self._pool.checkedout()
+            yield GaugeMetricFamily("longpoint_database_connections", "Database connections in use.", in_use)
+        build = GaugeMetricFamily("longpoint_build", "The version, as a label.", labels=["version"])
+        build.add_metric([__version__], 1)
+        yield build

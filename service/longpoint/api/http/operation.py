@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import KW_ONLY, dataclass, field
-from typing import Any, Literal, ParamSpec, TypedDict
+from typing import Any, Literal, ParamSpec
 
 import msgspec
 from litestar.handlers.base import BaseRouteHandler
@@ -70,20 +70,10 @@ class Endpoint:
     creates: bool = False
 
 
-class RouteOptions(TypedDict):
-    """What Litestar's route decorators are told of an operation; `opt` is where they keep what is not theirs."""
-
-    operation_id: str
-    summary: str
-    tags: list[str]
-    status_code: int
-    opt: dict[str, Endpoint]
-
-
-def told_to_route(kind: Callable[P, Endpoint]) -> Callable[P, RouteOptions]:
+def told_to_route(kind: Callable[P, Endpoint]) -> Callable[P, dict[str, Any]]:
     """What gives the keyword arguments of a route decorator, called as a kind of operation is."""
 
-    def tell(*args: P.args, **kwargs: P.kwargs) -> RouteOptions:
+    def tell(*args: P.args, **kwargs: P.kwargs) -> dict[str, Any]:
         said = kind(*args, **kwargs)
         return {
             "operation_id": said.id,

@@ -13,13 +13,7 @@ from opentelemetry.sdk.trace.export import BatchSpanProcessor, SpanExporter
 from opentelemetry.trace import SpanKind, Status, StatusCode
 
 from longpoint import __version__
-
-
-def exporter_to(endpoint: str) -> SpanExporter:
-    """What sends spans, by OTLP over HTTP."""
-    from opentelemetry.exporter.otlp.proto.http.trace_exporter import OTLPSpanExporter
-
-    return OTLPSpanExporter(endpoint=endpoint)
+from longpoint.api.http.frame import REQUEST_ID
 
 
 class Traced:
@@ -60,13 +54,11 @@ class Traced:
                 await send(message)
 
             await self.app(scope, receive, send_noted)
-            state = scope.get("state", {})
-            if handler := state.get("route_handler") or scope.get("route_handler"):
+            if handler := scope.get("route_handler"):
                 route = min(handler.paths)
                 span.update_name(f"{method} {route}")
                 span.set_attribute("http.route", route)
-            if "request_id" in state:
-                span.set_attribute("longpoint.request_id", state["request_id"])
+            span.set_attribute("longpoint.request_id", scope["state"][REQUEST_ID])
 
     def close(self) -> None:
         """Send what is waiting."""

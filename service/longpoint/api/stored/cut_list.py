@@ -9,7 +9,7 @@ from litestar.params import QueryParameter
 from msgspec.structs import replace
 
 from longpoint.api.answers.sheet import wanted_by
-from longpoint.api.http.answer import Encoded, Reply, encode, in_pieces
+from longpoint.api.http.answer import File, Reply, encode, in_pieces
 from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
@@ -89,7 +89,7 @@ async def compute_schedule_cut_list(
     def reply(out: bytes, schedule: ScheduleRow, plan: PlanRow) -> Reply[Any]:
         search_on(request, schedule, plan)
         tag = etag(request, plan_tag(schedule, plan))
-        return Reply(Encoded(out), status_code=200, headers={"etag": tag})
+        return File(out, wanted, {"etag": tag})
 
     def look(schedule: ScheduleRow, plan: PlanRow) -> None:
         check_news(request, plan_tag(schedule, plan))
