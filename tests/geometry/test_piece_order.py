@@ -117,6 +117,34 @@ def test_a_window_is_numbered_from_its_stool_round_to_its_right_side(service: Se
     ]
 
 
+@pytest.mark.parametrize(
+    ("readings", "lengths"),
+    [
+        ({"sides": ["20 in", "15 in", "13 in"]}, ["13 in", "15 in", "20 in"]),
+        (
+            {"sides": ["20 in", "12 in", "16 in", "20 in", "12 in", "16 in"], "angles": [120] * 6},
+            ["16 in", "12 in", "20 in", "16 in", "12 in", "20 in"],
+        ),
+    ],
+)
+def test_the_sides_of_a_picture_frame_are_numbered_from_the_left_over_the_top(
+    service: Service, readings: dict[str, Any], lengths: list[str]
+) -> None:
+    """They are read the other way round, from the bottom, and the bottom is the last piece."""
+    trim = {
+        "casing": {"width": "2 in", "thickness": "5/8 in"},
+        "back_band": {"width": "1 in", "thickness": "1 in", "lap": "3/8 in"},
+        "reveal": "1/4 in",
+    }
+    request = {"mark": "K1", "bottom": "casing", "readings": readings, "trim": trim}
+    pieces = service.post("/v1/opening", request).json()["pieces"]
+    numbers = range(1, len(lengths) + 1)
+    titles = [f"{what} side {number}" for what in ("casing", "back band") for number in numbers]
+    assert [piece["title"] for piece in pieces] == titles
+    # Of what goes into a piece's length the side it lies on comes first.
+    assert [next(iter(piece["how"][0]["inputs"].values())) for piece in pieces] == [*lengths, *lengths]
+
+
 def test_every_kind_of_piece_has_its_place() -> None:
     named = [kind for row in KINDS for kind in row]
     assert sorted(named) == sorted(PieceKind)

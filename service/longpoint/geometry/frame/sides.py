@@ -109,8 +109,7 @@ def _cased(
 
 
 def called_by_number(opening: Opening, sides: int, what: str, index: int) -> str:
-    """A side's piece by its number from the base, counterclockwise as sides are read; "" where legs and heads are
-    named.
+    """A side's piece by its number from the left, over the top, the bottom last; "" where legs and heads are named.
 
     Round a picture frame of any other shape than four sides there are neither.
     """
@@ -118,7 +117,8 @@ def called_by_number(opening: Opening, sides: int, what: str, index: int) -> str
     curve_on_base = isinstance(shape, Arch) and shape.spring_height == 0
     if opening.bottom is not Bottom.CASING or sides == 4 or not (isinstance(shape, Polygon) or curve_on_base):
         return ""
-    return f"{what} side {index + 1}"
+    # Sides go counterclockwise from the bottom, pieces from the left.
+    return f"{what} side {sides - index}"
 
 
 def spread(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Real, Real]:
