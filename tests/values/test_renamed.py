@@ -2,6 +2,7 @@
 
 import pytest
 
+from longpoint.schedules import words
 from longpoint.values.fault import nearest
 from longpoint.values.renamed import RENAMED, moved, renamed
 
@@ -14,6 +15,8 @@ mitred_return mitered_return; tapered_strip tapered_shim; saw-sheet stick-sheet;
 fitting-sheet opening-sheet; piece-labels labels
 """
 PAIRS = [tuple(pair.split()) for pair in OLD_AND_NEW.split(";")]
+STORED = {"fields": words.FIELDS, "kinds": words.KINDS, "tasks": words._TASKS, **words.VALUES}
+"""What stored documents are renamed by."""
 
 
 @pytest.mark.parametrize(("old", "new"), PAIRS)
@@ -37,3 +40,15 @@ def test_a_column_has_spaces_and_an_address_its_last_name() -> None:
 def test_of_names_that_are_near_the_nearest_is_meant() -> None:
     assert nearest("casig", ["casings", "casing", "stool"]) == ' Was "casing" meant?'
     assert nearest("zzz", ["casing"]) == ""
+
+
+@pytest.mark.parametrize("table", STORED)
+def test_a_caller_is_told_the_name_that_stored_documents_have_now(table: str) -> None:
+    shared = {old: new for old, new in STORED[table].items() if old in RENAMED}
+    assert shared == {old: RENAMED[old] for old in shared}
+
+
+def test_names_are_shared_to_be_compared() -> None:
+    common = {table for table, names in STORED.items() if names.keys() & RENAMED.keys()}
+    assert common == STORED.keys() - {"kinds", "cut"}
+    assert len(words.FIELDS.keys() & RENAMED.keys()) > 10
