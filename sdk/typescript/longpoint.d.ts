@@ -74,17 +74,17 @@ export interface BackBand {
   profile?: string;
 }
 
-/** What became of an opening. */
+/** It says whether an opening is new, gone or changed: itself, its trim or its group. */
 export type Became = "changed" | "gone" | "group_changed" | "new" | "trim_changed";
 
-/** What the trim stands on. */
+/** The trim stands on one of these. */
 export type Bottom = "casing" | "floor" | "plinth" | "stool";
 
 /** Packages of one size. */
 export interface Bought {
   /** The name of the package. */
   package: string;
-  /** How much one holds, in the material's unit. */
+  /** One package holds this much, in the material's unit. */
   size: number;
   /** The number of packages to buy. */
   count: number;
@@ -169,10 +169,10 @@ export interface Caution {
   pieces: PieceName[];
 }
 
-/** How sure an opening's readings are. */
+/** It says how sure an opening's readings are. */
 export type Certainty = "confirmed" | "estimated" | "measured";
 
-/** What changed between two revisions. */
+/** A comparison of two revisions: it says what changed between them. */
 export interface Changes {
   /** The number of the earlier revision. */
   from_revision: number;
@@ -419,7 +419,7 @@ export interface CutListRequest {
   trim_specs: Record<string, Trim>;
   /** The openings of the house. */
   openings: HouseOpening[];
-  /** Of every price; only repeated in the answer. ISO 4217 code. */
+  /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
@@ -439,7 +439,7 @@ export interface CutListRequest {
   rounding?: Rounding;
   /** It says how the shop works. */
   shop?: Shop;
-  /** What each profile can be cut from. */
+  /** The sticks and lengths on hand that each profile can be cut from. */
   stock?: Stock[];
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -491,7 +491,7 @@ export interface Defect {
   end: LengthText;
 }
 
-/** What was done with a piece. */
+/** A piece is cut, installed or spoiled. */
 export type Done = "cut" | "installed" | "spoiled";
 
 /** A door to be hung in a jamb made for it: the jamb's clear width and height follow from the door. The defaults are common practice. */
@@ -624,7 +624,7 @@ export interface Finding {
   by: string;
 }
 
-/** Which revision to go back to. */
+/** A request to go back to an earlier revision. */
 export interface GoBack {
   /** The number of the revision to go back to. */
   revision: number;
@@ -663,7 +663,7 @@ export interface HeadStrip {
 /** How casing meets at the head: mitered, head over the legs, or both against a block. */
 export type HeadStyle = "butted" | "corner_blocks" | "mitered";
 
-/** How the service is. */
+/** It says whether the service can answer. */
 export interface Health {
   /** "ok"; a service that is not answers with a problem instead. */
   status: "ok" | (string & {});
@@ -700,7 +700,7 @@ export interface House {
   trim_specs: Record<string, Trim>;
   /** The openings of the house. */
   openings: HouseOpening[];
-  /** Of every price; only repeated in the answer. ISO 4217 code. */
+  /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
@@ -716,7 +716,7 @@ export interface House {
   rounding?: Rounding;
   /** It says how the shop works. */
   shop?: Shop;
-  /** What each profile can be cut from. */
+  /** The sticks and lengths on hand that each profile can be cut from. */
   stock?: Stock[];
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -774,7 +774,7 @@ export interface HouseOpening {
   without_apron?: boolean;
 }
 
-/** What was brought in, or would be. */
+/** It lists what was brought in, or would be. */
 export interface Imported {
   /** Whether it was only tried: nothing was kept then. */
   dry_run: boolean;
@@ -784,7 +784,7 @@ export interface Imported {
   added: string[];
   /** The marks whose opening changed. */
   updated: string[];
-  /** How many were there already, just so. */
+  /** The number of openings that were there already, just so. */
   unchanged: number;
   /** Marks that went, since the import replaces the whole. */
   removed: string[];
@@ -792,7 +792,7 @@ export interface Imported {
 
 /** One thing that a revision wrote. */
 export interface ItemChanged {
-  /** What kind of thing it is. */
+  /** The kind of thing that was changed. */
   kind: "length" | "opening" | "piece" | "schedule" | (string & {});
   /** The id of the thing. */
   id: string;
@@ -818,7 +818,7 @@ export interface JambExtension {
 export interface KeptHouse {
   /** The name of the house. A name on one line, not starting with a space. */
   name: string;
-  /** Of every price; only repeated in the answer. ISO 4217 code. */
+  /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
@@ -836,7 +836,7 @@ export interface KeptHouse {
   shop?: Shop;
   /** A note about the site. Free text; may have several lines. */
   site_note?: string;
-  /** What each profile can be cut from. */
+  /** The sticks and lengths on hand that each profile can be cut from. */
   stock?: StockForSale[];
   /** The trims that its openings name. */
   trim_specs?: Record<string, Trim>;
@@ -844,7 +844,7 @@ export interface KeptHouse {
   unit?: Unit | null;
 }
 
-/** Where labels lie on their sheet. */
+/** A grid by which labels lie on their sheet. */
 export interface LabelGrid {
   /** The number of labels side by side. */
   across: number;
@@ -870,7 +870,7 @@ export interface LabelsRequest {
   trim_specs: Record<string, Trim>;
   /** The openings of the house. */
   openings: HouseOpening[];
-  /** Of every price; only repeated in the answer. ISO 4217 code. */
+  /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
@@ -894,7 +894,7 @@ export interface LabelsRequest {
   shop?: Shop;
   /** Places on the first sheet that are used up. */
   skip?: number;
-  /** What each profile can be cut from. */
+  /** The sticks and lengths on hand that each profile can be cut from. */
   stock?: Stock[];
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -910,7 +910,7 @@ export interface Labor {
   unit: string;
   /** The time that it takes, in minutes. */
   minutes: number;
-  /** How the quantity was computed, in words. */
+  /** It says in words how the quantity was computed. */
   rule: string;
   /** The names of the rates it was computed at. */
   rates: string[];
@@ -918,7 +918,7 @@ export interface Labor {
   by_opening: Share[];
 }
 
-/** What goes back on the rack. */
+/** A length that goes back on the rack. */
 export interface LeftOver {
   /** The profile that the offcut is of. */
   profile: string;
@@ -936,21 +936,21 @@ export interface LengthOnHand {
   profile: string;
   /** The stretches that no piece may touch. */
   defects?: Defect[];
-  /** How many came or were found, all told. When left out, none of those that were ordered and, where nothing is said of an order, one. */
+  /** The number that came or were found, all told. When left out, it is none of those that were ordered and, where nothing is said of an order, one. */
   delivered?: number | null;
   /** What it is called, once in a schedule; the service names it where this is left out. A name on one line, not starting with a space. */
   lot?: string | null;
-  /** Where it came from, or stands. Free text; may have several lines. */
+  /** It says where the lot came from, or where it stands. Free text; may have several lines. */
   note?: string;
   /** How many were ordered, all told; none when left out. */
   ordered?: number | null;
-  /** What was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
+  /** The price that was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
   paid?: string;
-  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
+  /** The amount that using it is taken to cost. An amount of money as decimal text, at most two places. */
   price?: string;
   /** The stick that it is left over from, where it is an offcut of one. */
   stick?: string | null;
-  /** How many of them are gone, all told: cut, spoiled or given away. */
+  /** The number of them that are gone, all told: cut, spoiled or given away. */
   used_up?: number;
 }
 
@@ -985,11 +985,11 @@ export interface LengthsAnswer {
 export interface LengthsOnHand {
   /** The length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
-  /** How many there are just so. */
+  /** The number of lengths that are just so. */
   count?: number;
   /** The stretches that no piece may touch, on each of them. */
   defects?: Defect[];
-  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
+  /** The amount that using it is taken to cost. An amount of money as decimal text, at most two places. */
   price?: string;
 }
 
@@ -1050,7 +1050,7 @@ export interface Material {
   code: string;
   /** The name of the material in words. */
   name: string;
-  /** How much is used, in `unit`. */
+  /** The amount that is used, in `unit`. */
   quantity: number;
   /** The unit that it is counted in. */
   unit: string;
@@ -1062,7 +1062,7 @@ export interface Material {
   from: Figure[];
   /** Names of the rates it was computed at. */
   rates: string[];
-  /** How much of it is for each opening. */
+  /** It says how much of the material is for each opening. */
   by_opening: Share[];
   /** They say what to check. */
   notes: string[];
@@ -1071,7 +1071,7 @@ export interface Material {
 /** What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint in fluid ounces; shims; tape in feet; abrasive in sheets. */
 export type MaterialCode = "abrasive" | "caulk" | "filler" | "glue" | "nails_10d" | "nails_2d" | "nails_3d" | "nails_4d" | "nails_5d" | "nails_6d" | "nails_7d" | "nails_8d" | "nails_9d" | "paint" | "primer" | "shims" | "tape";
 
-/** What to buy beside the sticks. */
+/** A list of what to buy beside the sticks. */
 export interface Materials {
   /** The materials that are used, one a line. */
   lines: Material[];
@@ -1094,7 +1094,7 @@ export type Mode = "down" | "nearest" | "up";
 export interface Moved {
   /** The conditions, as they were named. */
   name: string;
-  /** What the wood comes to in them, percent. */
+  /** The moisture content that the wood comes to in them, in percent. */
   moisture_content: number;
   /** The change of the piece's width; negative where it shrank. */
   change: string;
@@ -1108,7 +1108,7 @@ export interface Moved {
   within_table: boolean;
 }
 
-/** How a mitered piece moves. Coefficients are averages of clear wood: one board may move half as much again. */
+/** It says how a mitered piece moves. Coefficients are averages of clear wood: a board may move half as much again. */
 export interface Movement {
   /** The wood's moisture content when the joint was made, in percent. */
   installed_moisture_content: number;
@@ -1148,7 +1148,7 @@ export interface MovementRequest {
 export interface NewSchedule {
   /** The name of the house. A name on one line, not starting with a space. */
   name: string;
-  /** Of every price; only repeated in the answer. ISO 4217 code. */
+  /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
@@ -1162,7 +1162,7 @@ export interface NewSchedule {
   lengths?: LengthOnHand[];
   /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
   movement?: Conditions | null;
-  /** In the order they are to be listed. */
+  /** The openings, in the order in which they are to be listed. */
   openings?: HouseOpening[];
   /** It says how lengths are rounded. */
   rounding?: Rounding;
@@ -1170,7 +1170,7 @@ export interface NewSchedule {
   shop?: Shop;
   /** A note about the site. Free text; may have several lines. */
   site_note?: string;
-  /** What each profile can be cut from. */
+  /** The sticks and lengths on hand that each profile can be cut from. */
   stock?: StockForSale[];
   /** The trims that its openings name. */
   trim_specs?: Record<string, Trim>;
@@ -1214,7 +1214,7 @@ export interface Offer {
 export interface OpenJoint {
   /** The conditions, as they were named. */
   name: string;
-  /** What the wood comes to in them, percent. */
+  /** The moisture content that the wood comes to in them, in percent. */
   moisture_content: number;
   /** The key of the piece on one side of it; null where no joint is mitered. */
   piece: string | null;
@@ -1228,7 +1228,7 @@ export interface OpenJoint {
 
 /** One opening worked out: its pieces and what was assumed. */
 export interface OpeningAnswer {
-  /** What it is called in the house. */
+  /** The name of the opening in the house. */
   mark: string;
   /** The room that the opening is in. */
   room: string;
@@ -1248,7 +1248,7 @@ export interface OpeningAnswer {
   movement: OpenJoint[] | null;
 }
 
-/** What became of one opening. */
+/** It says what became of one opening. */
 export interface OpeningChange {
   /** The id of the opening. */
   id: string;
@@ -1310,11 +1310,11 @@ export interface OpeningRequest {
 
 /** Openings to bring in. */
 export interface Openings {
-  /** In the order they are to be listed. */
+  /** The openings, in the order in which they are to be listed. */
   openings: HouseOpening[];
 }
 
-/** One cut. */
+/** An operation of the saw order is one cut. */
 export interface Operation {
   /** The place of the cut in the sequence, counted from 1. */
   number: number;
@@ -1340,11 +1340,11 @@ export interface Operation {
   fence_edge: string;
   /** The length to mark; null where a stop block, or the corner of what is there, says where to cut. */
   mark: MarkedLength | null;
-  /** What the mark is measured from. */
+  /** The mark is measured from here. */
   mark_from: MarkFrom | (string & {}) | null;
   /** The edge that the cut has its long point on, where the mark is: outer, inner, top, front, face, back, or outer_back and inner_back, of the piece's back; empty for a cut square across a square piece. */
   mark_edge: string;
-  /** What is held when the cut is made. */
+  /** It says what is held when the cut is made. */
   holds: Holding | (string & {});
   /** How long that is; null where no stick was planned. */
   held: MarkedLength | null;
@@ -1368,13 +1368,13 @@ export interface OrderSum {
   order: OrderKind | (string & {});
   /** The minutes at the saws, from the first stick picked up to the last piece labeled. */
   minutes: number;
-  /** How much of that goes into setting them. */
+  /** The part of those minutes that goes into setting the saws. */
   setting_minutes: number;
   /** The number of cuts made. */
   cuts: number;
-  /** How often a stick is picked up. */
+  /** It counts how often a stick is picked up. */
   pick_ups: number;
-  /** How often a saw is set. */
+  /** It counts how often a saw is set. */
   settings: number;
   /** The most openings that are begun and not finished at any one time. */
   open_at_once: number;
@@ -1418,7 +1418,7 @@ export interface Piece {
   marks: Mark[];
   /** They say how each of its figures was computed. */
   how: Step[];
-  /** What the person should know of this piece. */
+  /** The person who cuts and installs this piece should know these things. */
   notes: string[];
   /** The rip widths where they differ at its two ends; null where it is parallel. */
   taper: Taper | null;
@@ -1437,7 +1437,7 @@ export interface Piece {
 /** What became of a piece; altered is the same length with other ends, width or stock. */
 export type PieceBecame = "altered" | "gone" | "longer" | "new" | "shorter" | "unchanged";
 
-/** What became of one piece of an opening. */
+/** It says what became of one piece of an opening. */
 export interface PieceChange {
   /** The key of the piece. */
   piece: string;
@@ -1461,7 +1461,7 @@ export interface PieceDone {
   piece: string;
   /** It says what was done. */
   state: Done;
-  /** Which of several alike, counted from 1. */
+  /** It says which of several alike this is, counted from 1. */
   instance?: number;
   /** A note about the piece. Free text; may have several lines. */
   note?: string;
@@ -1471,7 +1471,7 @@ export interface PieceDone {
   recut_from?: string | null;
 }
 
-/** What a piece is. Legs stand at the sides; a return takes an end back to the wall. */
+/** The kind that a piece is of. Legs stand at the sides; a return takes an end back to the wall. */
 export type PieceKind = "apron" | "apron_return" | "back_band" | "bottom_casing" | "cap" | "cap_return" | "corner_block" | "door_stop" | "fillet" | "fillet_return" | "head_casing" | "head_jamb" | "jamb_extension" | "jamb_leg" | "mull_casing" | "plinth_block" | "side_casing" | "stool" | "stool_return" | "tapered_shim";
 
 /** A piece among all the house's. */
@@ -1480,11 +1480,11 @@ export interface PieceName {
   opening: string;
   /** The key of the piece within its opening. */
   piece: string;
-  /** Which of several alike, counted from 1. */
+  /** It says which of several alike this is, counted from 1. */
   instance: number;
 }
 
-/** Where a piece belongs. */
+/** The place in the house where a piece belongs. */
 export interface PieceNeeded {
   /** The mark of the opening. */
   opening: string;
@@ -1513,7 +1513,7 @@ export interface PlacedPiece {
   opening: string;
   /** The key of the piece within its opening. */
   piece: string;
-  /** Which of several alike, counted from 1. */
+  /** It says which of several alike this is, counted from 1. */
   instance: number;
   /** The place of the piece, measured from the stick's left end to the piece's left-most point. */
   start: MarkedLength;
@@ -1527,7 +1527,7 @@ export interface PlacedPiece {
   shares_cut: boolean;
 }
 
-/** How hard to look for the cheapest sticks. */
+/** A request that says how hard to look for the cheapest sticks. */
 export interface PlanAsked {
   /** How long to search, all profiles together, where the first plan is not proven cheapest; 0. How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
@@ -1555,7 +1555,7 @@ export interface PlanLine {
   proven: boolean;
 }
 
-/** How good the sticks of one profile are. */
+/** It says how good the sticks of one profile are. */
 export interface PlannedSticks {
   /** The profile whose sticks these are. */
   profile: string;
@@ -1565,7 +1565,7 @@ export interface PlannedSticks {
   cost: string;
   /** A lower bound: no plan costs less than this. An amount of money as decimal text with two places. */
   bound: string;
-  /** What found it: first_fit, columns or branching. */
+  /** The method that found the plan: first_fit, columns or branching. */
   method: string;
   /** Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out first, or there was not the memory for it. */
   stopped: "clock" | "effort" | "memory" | "proven" | (string & {});
@@ -1627,7 +1627,7 @@ export interface ProfilePlan {
   gap: number;
   /** Whether none is cheaper than this one. */
   proven: boolean;
-  /** What found it: first_fit, columns or branching. */
+  /** The method that found the plan: first_fit, columns or branching. */
   method: string;
   /** Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out first, or there was not the memory for it. */
   stopped: "clock" | "effort" | "memory" | "proven" | (string & {});
@@ -1897,7 +1897,7 @@ export interface RevisionDetail {
 export interface RoomCost {
   /** The name of the room; it may be empty. */
   room: string;
-  /** How many it has, those alike counted each. */
+  /** The number of openings in the room, those alike counted each. */
   openings: number;
   /** The cost of the room, by category. */
   amounts: CostTotals;
@@ -1906,7 +1906,7 @@ export interface RoomCost {
 /** The fineness of the marks a length is rounded to. */
 export type RoundTo = "0.5 mm" | "1 mm" | "1/16 in" | "1/32 in" | "1/64 in" | "1/8 in";
 
-/** How lengths of the answer are rounded. */
+/** A rule by which lengths of the answer are rounded. */
 export interface Rounding {
   /** Which mark is taken: the nearest (the longer of two equally near), the next up or the next down. */
   mode?: Mode;
@@ -1936,7 +1936,7 @@ export interface SawOrder {
   why: string;
   /** How many cuts there are: as many as operations, and as the hours reckon with. */
   cuts: number;
-  /** What each of the three orders comes to. */
+  /** It says what each of the three orders comes to. */
   orders: OrderSum[];
   /** Returns that are cut from another stick than their apron or stool: theirs has no room for them, or moving them would change what is kept of a stick. */
   apart: PieceName[];
@@ -1972,7 +1972,7 @@ export interface ScheduleLine {
 /** A part of the shop's answer. */
 export type Section = "cost" | "hours" | "materials" | "saw_order";
 
-/** How a tool is set. Two cuts at equal settings need one setup. */
+/** It says how a tool is set. Two cuts at equal settings need one setup. */
 export interface Setting {
   /** The tool that is set. */
   tool: Tool | (string & {});
@@ -2012,7 +2012,7 @@ export interface Setup {
 export interface Share {
   /** The mark of the opening. */
   opening: string;
-  /** How much, in the unit of the whole. */
+  /** This share of the whole, in its unit. */
   quantity: number;
 }
 
@@ -2034,7 +2034,7 @@ export interface SheetContents {
   labels: string[][];
 }
 
-/** How the shop works. */
+/** The settings of the shop: its rates, packages, wages and saw, and the order it cuts in. */
 export interface Shop {
   /** When the house was built: paint of before 1978, or of unknown age, may hold lead. */
   build_year?: number | null;
@@ -2064,7 +2064,7 @@ export interface SillLevel {
 /** The wood, by its common name. */
 export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "douglas_fir" | "eastern_white_pine" | "mdf" | "ponderosa_pine" | "red_alder" | "red_maple" | "red_oak" | "sugar_maple" | "white_ash" | "white_oak" | "yellow_birch" | "yellow_poplar";
 
-/** How one figure was computed. */
+/** It says how one figure was computed. */
 export interface Step {
   /** The field of the piece that this step gives. */
   figure: string;
@@ -2126,7 +2126,7 @@ export interface StillToCut {
   plan: PlanLine;
   /** Whether a search for a cheaper plan is under way: ask again in a moment. */
   searching: boolean;
-  /** How many pieces the whole house needs. */
+  /** The number of pieces that the whole house needs. */
   needed: number;
   /** How many of them are cut and as they should be. */
   right: number;
@@ -2253,21 +2253,21 @@ export interface StoredLength {
   exact: Record<string, string>;
   /** The stretches that no piece may touch. */
   defects: Defect[];
-  /** How many came or were found, all told. When left out, none of those that were ordered and, where nothing is said of an order, one. */
+  /** The number that came or were found, all told. When left out, it is none of those that were ordered and, where nothing is said of an order, one. */
   delivered: number | null;
   /** What it is called, once in a schedule; the service names it where this is left out. A name on one line, not starting with a space. */
   lot: string | null;
-  /** Where it came from, or stands. Free text; may have several lines. */
+  /** It says where the lot came from, or where it stands. Free text; may have several lines. */
   note: string;
   /** How many were ordered, all told; none when left out. */
   ordered: number | null;
-  /** What was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
+  /** The price that was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
   paid: string;
-  /** What using it is taken to cost. An amount of money as decimal text, at most two places. */
+  /** The amount that using it is taken to cost. An amount of money as decimal text, at most two places. */
   price: string;
   /** The stick that it is left over from, where it is an offcut of one. */
   stick: string | null;
-  /** How many of them are gone, all told: cut, spoiled or given away. */
+  /** The number of them that are gone, all told: cut, spoiled or given away. */
   used_up: number;
 }
 
@@ -2319,7 +2319,7 @@ export interface StoredOpening {
 export interface StoredPiece {
   /** Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it, `K1-4` or, of several alike, `L1-4.2`. */
   piece: string;
-  /** Which of several alike, counted from 1. */
+  /** It says which of several alike this is, counted from 1. */
   instance: number;
   /** A note about the piece. Free text; may have several lines. */
   note: string;
@@ -2361,7 +2361,7 @@ export interface StoredPlan {
   above: string;
   /** True where it is proven that no plan is cheaper. */
   proven: boolean;
-  /** How good it is, profile by profile. */
+  /** It says how good the plan is, profile by profile. */
   profiles: PlannedSticks[];
   /** The sticks of the plan. */
   sticks: StoredStick[];
@@ -2426,7 +2426,7 @@ export interface Suspect {
   measured: string;
   /** What it should read if every other reading is right. */
   would_be: string;
-  /** What it would be less what was measured. */
+  /** The difference: what it should read, less what was measured. */
   change: string;
   /** It says what speaks for this reading being wrong. */
   why: string;
@@ -2452,10 +2452,10 @@ export interface Taper {
   right: MarkedLength;
 }
 
-/** What hands-on time goes to. */
+/** Hands-on time goes to one of these. */
 export type Task = "caulk" | "cut" | "fill" | "final_coat" | "install" | "measure" | "nail" | "paint" | "rip" | "rout" | "set_up";
 
-/** What a cut is made with. */
+/** A cut is made with one of these. */
 export type Tool = "hand_saw" | "miter_saw" | "table_saw";
 
 /** The trim chosen for one opening or for many. */
@@ -2507,7 +2507,7 @@ export interface Unpriced {
   name: string;
 }
 
-/** What an hour of hands-on work costs. Without either, labor has its hours and no money. */
+/** It says what an hour of hands-on work costs. Without either, labor has its hours and no money. */
 export interface Wages {
   /** An hour of any task that has no wage of its own. An amount of money as decimal text, at most two places. */
   hour?: string | null;

@@ -168,7 +168,7 @@ class Mark(Value, frozen=True):
 
 
 class Step(Value, frozen=True):
-    """How one figure was computed.
+    """It says how one figure was computed.
 
     Attributes:
         figure: The field of the piece that this step gives.
@@ -258,7 +258,7 @@ class Piece(Value, frozen=True):
             own width is kept.
         marks: They say what to mark along it before it is cut or installed.
         how: They say how each of its figures was computed.
-        notes: What the person should know of this piece.
+        notes: The person who cuts and installs this piece should know these things.
         taper: The rip widths where they differ at its two ends; null where it is parallel.
         cutouts: What is sawn out of its back edge between its ends.
         quantity: How many there are, those of openings alike taken together.

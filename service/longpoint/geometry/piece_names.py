@@ -12,7 +12,7 @@ LONGEST_KEY = 60
 
 
 class PieceKind(StrEnum):
-    """What a piece is. Legs stand at the sides; a return takes an end back to the wall."""
+    """The kind that a piece is of. Legs stand at the sides; a return takes an end back to the wall."""
 
     STOOL = "stool"
     APRON = "apron"

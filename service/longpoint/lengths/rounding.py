@@ -62,7 +62,7 @@ _NEAREST, _UP, _DOWN = Mode.NEAREST, Mode.UP, Mode.DOWN
 
 
 class Rounding(Given, frozen=True):
-    """How lengths of the answer are rounded.
+    """A rule by which lengths of the answer are rounded.
 
     Attributes:
         to: The fineness of the tape they will be marked with. It decides the unit of the answer, too.

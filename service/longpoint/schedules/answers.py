@@ -228,7 +228,7 @@ class ItemChanged(Value, frozen=True):
     """One thing that a revision wrote.
 
     Attributes:
-        kind: What kind of thing it is.
+        kind: The kind of thing that was changed.
         id: The id of the thing.
         mark: The opening's mark, where it is an opening that stays.
         gone: True where the thing was removed.

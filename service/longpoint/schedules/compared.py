@@ -18,7 +18,7 @@ _Path = tuple[str | int, ...]
 
 
 class Became(StrEnum):
-    """What became of an opening."""
+    """It says whether an opening is new, gone or changed: itself, its trim or its group."""
 
     NEW = "new"
     GONE = "gone"
@@ -53,7 +53,7 @@ class FieldChange(Value, frozen=True):
 
 
 class PieceChange(Value, frozen=True):
-    """What became of one piece of an opening.
+    """It says what became of one piece of an opening.
 
     Attributes:
         piece: The key of the piece.
@@ -75,7 +75,7 @@ class PieceChange(Value, frozen=True):
 
 
 class OpeningChange(Value, frozen=True):
-    """What became of one opening.
+    """It says what became of one opening.
 
     Attributes:
         id: The id of the opening.
@@ -110,7 +110,7 @@ class GroupChange(Value, frozen=True):
 
 
 class Changes(Value, frozen=True):
-    """What changed between two revisions.
+    """A comparison of two revisions: it says what changed between them.
 
     Attributes:
         from_revision: The number of the earlier revision.

@@ -82,7 +82,7 @@ class NewSchedule(KeptHouse, frozen=True, kw_only=True):
     """A house's schedule, with its openings and lengths on hand where they are known already; an export looks the same.
 
     Attributes:
-        openings: In the order they are to be listed.
+        openings: The openings, in the order in which they are to be listed.
         lengths: The lots that are on hand, or on their way.
     """
 
@@ -118,7 +118,7 @@ class RecordedPiece(Value, frozen=True, kw_only=True):
     Attributes:
         piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it,
             `K1-4` or, of several alike, `L1-4.2`.
-        instance: Which of several alike, counted from 1.
+        instance: It says which of several alike this is, counted from 1.
         note: A note about the piece.
     """
 

@@ -11,7 +11,7 @@ from longpoint.values import Value
 
 
 class PieceNeeded(Value, frozen=True):
-    """Where a piece belongs.
+    """The place in the house where a piece belongs.
 
     Attributes:
         opening: The mark of the opening.
@@ -47,7 +47,7 @@ class StillToCut(Value, frozen=True):
         revision: The schedule's revision it is worked out from.
         plan: The plan that its sticks come from.
         searching: Whether a search for a cheaper plan is under way: ask again in a moment.
-        needed: How many pieces the whole house needs.
+        needed: The number of pieces that the whole house needs.
         right: How many of them are cut and as they should be.
         wrong: Pieces that are not as they should be any more.
         cut_again: Pieces to be cut from stock once more, their place's piece having been spoiled or become wrong.

@@ -33,12 +33,12 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
         lot: What it is called, once in a schedule; the service names it where this is left out.
         profile: The profile's name, as trim specs and stock have it.
         ordered: How many were ordered, all told; none when left out.
-        delivered: How many came or were found, all told. When left out, none of those that were ordered and, where
-            nothing is said of an order, one.
-        used_up: How many of them are gone, all told: cut, spoiled or given away.
-        paid: What was paid for each; `price` is what using one is taken to cost when sticks are planned.
+        delivered: The number that came or were found, all told. When left out, it is none of those that were
+            ordered and, where nothing is said of an order, one.
+        used_up: The number of them that are gone, all told: cut, spoiled or given away.
+        paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are planned.
         stick: The stick that it is left over from, where it is an offcut of one.
-        note: Where it came from, or stands.
+        note: It says where the lot came from, or where it stands.
     """
 
     unit_is_stored: ClassVar[bool] = True

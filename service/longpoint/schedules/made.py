@@ -47,14 +47,14 @@ class WorkMade(Value, frozen=True):
 
 
 class Imported(Value, frozen=True):
-    """What was brought in, or would be.
+    """It lists what was brought in, or would be.
 
     Attributes:
         dry_run: Whether it was only tried: nothing was kept then.
         revision: The revision it made; the one that stands, when it made none.
         added: The marks that are new.
         updated: The marks whose opening changed.
-        unchanged: How many were there already, just so.
+        unchanged: The number of openings that were there already, just so.
         removed: Marks that went, since the import replaces the whole.
     """
 

@@ -59,14 +59,14 @@ class PlanLine(Value, frozen=True):
 
 
 class PlannedSticks(Value, frozen=True):
-    """How good the sticks of one profile are.
+    """It says how good the sticks of one profile are.
 
     Attributes:
         profile: The profile whose sticks these are.
         sticks: The names of the sticks, in the order they come to the saw.
         cost: The cost of all of them.
         bound: A lower bound: no plan costs less than this.
-        method: What found it: first_fit, columns or branching.
+        method: The method that found the plan: first_fit, columns or branching.
         stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out
             first, or there was not the memory for it.
         seconds: The time that the search took, in seconds.
@@ -175,7 +175,7 @@ class StoredPlan(PlanLine, frozen=True, kw_only=True):
     """A plan of a schedule's sticks.
 
     Attributes:
-        profiles: How good it is, profile by profile.
+        profiles: It says how good the plan is, profile by profile.
         sticks: The sticks of the plan.
         changed: Sticks of the plan before it that it has no more: their names are never used again.
         buy: What is still to be bought for it, a line for each profile and length.

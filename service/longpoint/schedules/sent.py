@@ -62,7 +62,7 @@ class CutSticks(Given, frozen=True, kw_only=True):
 
 
 class PlanAsked(Given, frozen=True, kw_only=True):
-    """How hard to look for the cheapest sticks.
+    """A request that says how hard to look for the cheapest sticks.
 
     Attributes:
         planning_seconds: How long to search, all profiles together, where the first plan is not proven cheapest; 0
@@ -87,7 +87,7 @@ class Chosen(Given, frozen=True, kw_only=True):
 
 
 class GoBack(Given, frozen=True):
-    """Which revision to go back to.
+    """A request to go back to an earlier revision.
 
     Attributes:
         revision: The number of the revision to go back to.
@@ -100,7 +100,7 @@ class Openings(Given, frozen=True):
     """Openings to bring in.
 
     Attributes:
-        openings: In the order they are to be listed.
+        openings: The openings, in the order in which they are to be listed.
     """
 
     unit_is_stored: ClassVar[bool] = True

@@ -24,7 +24,7 @@ class LengthState(StrEnum):
 
 
 class Done(StrEnum):
-    """What was done with a piece."""
+    """A piece is cut, installed or spoiled."""
 
     CUT = "cut"
     INSTALLED = "installed"

@@ -11,7 +11,7 @@ from longpoint.values import Given
 
 
 class LabelGrid(Given, frozen=True):
-    """Where labels lie on their sheet.
+    """A grid by which labels lie on their sheet.
 
     Attributes:
         across: The number of labels side by side.

@@ -32,7 +32,7 @@ class OpeningAnswer(Value, frozen=True):
     """One opening worked out: its pieces and what was assumed.
 
     Attributes:
-        mark: What it is called in the house.
+        mark: The name of the opening in the house.
         room: The room that the opening is in.
         count: The number of openings that are alike.
         pieces: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.

@@ -21,7 +21,7 @@ class PlacedPiece(Value, frozen=True):
     Attributes:
         opening: The mark of the piece's opening.
         piece: The key of the piece within its opening.
-        instance: Which of several alike, counted from 1.
+        instance: It says which of several alike this is, counted from 1.
         start: The place of the piece, measured from the stick's left end to the piece's left-most point.
         length: The length that the piece takes of the stick, measured from tip to tip.
         turned: True where the piece lies turned over.
@@ -71,7 +71,7 @@ class ProfilePlan(Value, frozen=True):
         bound: A lower bound: no plan costs less than this.
         gap: How far `cost` may be from the cheapest, as a share of it; 0 is proven.
         proven: Whether none is cheaper than this one.
-        method: What found it: first_fit, columns or branching.
+        method: The method that found the plan: first_fit, columns or branching.
         stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out
             first, or there was not the memory for it.
         seconds: The time that the search took, in seconds.
@@ -113,7 +113,7 @@ Bought = tuple[str, Fraction, int]
 
 
 class LeftOver(Value, frozen=True):
-    """What goes back on the rack.
+    """A length that goes back on the rack.
 
     Attributes:
         profile: The profile that the offcut is of.

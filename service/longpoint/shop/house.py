@@ -22,7 +22,7 @@ MOST_TRIMS = 100
 
 
 class Certainty(StrEnum):
-    """How sure an opening's readings are."""
+    """It says how sure an opening's readings are."""
 
     ESTIMATED = "estimated"
     MEASURED = "measured"
@@ -79,11 +79,11 @@ class AnyHouse(Given, frozen=True, kw_only=True):
         movement: The wood, and the air its joints will live through: the answer then tells how far miters open.
         unit: The unit of lengths that are written without one; without it each must carry its own.
         rounding: It says how lengths are rounded.
-        stock: What each profile can be cut from.
+        stock: The sticks and lengths on hand that each profile can be cut from.
         kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other.
         end_trim: The length that is squared off each factory end, measured from that end in.
         keep_length: An offcut of this length or longer is kept; it is measured from end to end.
-        currency: Of every price; only repeated in the answer.
+        currency: The currency of every price; it is only repeated in the answer.
         shop: It says how the shop works.
     """
 
@@ -109,7 +109,7 @@ class House(AnyHouse, frozen=True, kw_only=True):
 
     Attributes:
         openings: The openings of the house.
-        stock: What each profile can be cut from.
+        stock: The sticks and lengths on hand that each profile can be cut from.
     """
 
     openings: Annotated[tuple[HouseOpening, ...], Meta(min_length=1, max_length=5000)]

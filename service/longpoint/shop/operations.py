@@ -19,7 +19,7 @@ SQUARE = Angle(0)
 
 
 class Tool(StrEnum):
-    """What a cut is made with."""
+    """A cut is made with one of these."""
 
     MITER_SAW = "miter_saw"
     TABLE_SAW = "table_saw"
@@ -83,7 +83,7 @@ class OrderKind(StrEnum):
 
 
 class Setting(Value, frozen=True):
-    """How a tool is set. Two cuts at equal settings need one setup.
+    """It says how a tool is set. Two cuts at equal settings need one setup.
 
     Attributes:
         tool: The tool that is set.
@@ -136,7 +136,7 @@ class PieceName(Value, frozen=True):
     Attributes:
         opening: The mark of the piece's opening.
         piece: The key of the piece within its opening.
-        instance: Which of several alike, counted from 1.
+        instance: It says which of several alike this is, counted from 1.
     """
 
     opening: str
@@ -145,7 +145,7 @@ class PieceName(Value, frozen=True):
 
 
 class Operation(Value, frozen=True):
-    """One cut.
+    """An operation of the saw order is one cut.
 
     Attributes:
         number: The place of the cut in the sequence, counted from 1.
@@ -160,10 +160,10 @@ class Operation(Value, frozen=True):
         face_up: Whether its face lies up; it lies down where stock that may be turned over is.
         fence_edge: The edge that lies against the fence: outer, inner, top, back.
         mark: The length to mark; null where a stop block, or the corner of what is there, says where to cut.
-        mark_from: What the mark is measured from.
+        mark_from: The mark is measured from here.
         mark_edge: The edge that the cut has its long point on, where the mark is: outer, inner, top, front, face, back,
             or outer_back and inner_back, of the piece's back; empty for a cut square across a square piece.
-        holds: What is held when the cut is made.
+        holds: It says what is held when the cut is made.
         held: How long that is; null where no stick was planned.
         stops_after: How far from the front edge the cut goes, where it stops: at a stool's notch, or at the back of a
             return that is narrower than its stick; null for a cut right through.
@@ -198,10 +198,10 @@ class OrderSum(Value, frozen=True):
     Attributes:
         order: It says which order this is.
         minutes: The minutes at the saws, from the first stick picked up to the last piece labeled.
-        setting_minutes: How much of that goes into setting them.
+        setting_minutes: The part of those minutes that goes into setting the saws.
         cuts: The number of cuts made.
-        pick_ups: How often a stick is picked up.
-        settings: How often a saw is set.
+        pick_ups: It counts how often a stick is picked up.
+        settings: It counts how often a saw is set.
         open_at_once: The most openings that are begun and not finished at any one time.
     """
 
@@ -221,7 +221,7 @@ class SawOrder(Value, frozen=True):
         order: Which order it is: the one asked for, or else the quickest of three.
         why: It says in words why it is that order.
         cuts: How many cuts there are: as many as operations, and as the hours reckon with.
-        orders: What each of the three orders comes to.
+        orders: It says what each of the three orders comes to.
         apart: Returns that are cut from another stick than their apron or stool: theirs has no room for them, or moving
             them would change what is kept of a stick.
         setups: The settings of the tools, in order.

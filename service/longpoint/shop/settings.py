@@ -15,7 +15,7 @@ from longpoint.values import Faults, Given, Path
 
 
 class Shop(Given, frozen=True):
-    """How the shop works.
+    """The settings of the shop: its rates, packages, wages and saw, and the order it cuts in.
 
     Attributes:
         rates: The rates of the shop, where they are not the usual ones.

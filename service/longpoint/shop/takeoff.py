@@ -31,7 +31,7 @@ class Share(Value, frozen=True):
 
     Attributes:
         opening: The mark of the opening.
-        quantity: How much, in the unit of the whole.
+        quantity: This share of the whole, in its unit.
     """
 
     opening: str
@@ -43,7 +43,7 @@ class Bought(Value, frozen=True):
 
     Attributes:
         package: The name of the package.
-        size: How much one holds, in the material's unit.
+        size: One package holds this much, in the material's unit.
         count: The number of packages to buy.
         price: The price of one; null where none was given.
         cost: The cost of them all; null where no price was given.
@@ -62,13 +62,13 @@ class Material(Value, frozen=True):
     Attributes:
         code: A stable name of the material, as in `packages`.
         name: The name of the material in words.
-        quantity: How much is used, in `unit`.
+        quantity: The amount that is used, in `unit`.
         unit: The unit that it is counted in.
         bought: The packages to buy.
         rule: It says in words how the amount was computed.
         inputs: The figures it was computed from.
         rates: Names of the rates it was computed at.
-        by_opening: How much of it is for each opening.
+        by_opening: It says how much of the material is for each opening.
         notes: They say what to check.
     """
 
@@ -85,7 +85,7 @@ class Material(Value, frozen=True):
 
 
 class Materials(Value, frozen=True):
-    """What to buy beside the sticks.
+    """A list of what to buy beside the sticks.
 
     Attributes:
         lines: The materials that are used, one a line.
@@ -97,7 +97,7 @@ class Materials(Value, frozen=True):
 
 
 class Task(StrEnum):
-    """What hands-on time goes to."""
+    """Hands-on time goes to one of these."""
 
     MEASURE = "measure"
     PAINT = "paint"
@@ -120,7 +120,7 @@ class Labor(Value, frozen=True):
         quantity: The amount of work, in `unit`.
         unit: What it is counted in: openings, cuts, feet, square feet and so on.
         minutes: The time that it takes, in minutes.
-        rule: How the quantity was computed, in words.
+        rule: It says in words how the quantity was computed.
         rates: The names of the rates it was computed at.
         by_opening: The minutes of each opening.
     """
@@ -226,7 +226,7 @@ class RoomCost(Value, frozen=True):
 
     Attributes:
         room: The name of the room; it may be empty.
-        openings: How many it has, those alike counted each.
+        openings: The number of openings in the room, those alike counted each.
         amounts: The cost of the room, by category.
     """
 

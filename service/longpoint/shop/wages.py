@@ -11,7 +11,7 @@ from longpoint.values import Given, Price
 
 
 class Wages(Given, frozen=True):
-    """What an hour of hands-on work costs. Without either, labor has its hours and no money.
+    """It says what an hour of hands-on work costs. Without either, labor has its hours and no money.
 
     Attributes:
         hour: An hour of any task that has no wage of its own.

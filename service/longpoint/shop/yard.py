@@ -52,7 +52,7 @@ class OnHand(Given, frozen=True):
 
     Attributes:
         length: The length on hand, measured from end to end.
-        price: What using it is taken to cost.
+        price: The amount that using it is taken to cost.
         defects: The stretches that no piece may touch.
     """
 
@@ -65,7 +65,7 @@ class LengthsOnHand(OnHand, frozen=True, kw_only=True):
     """A piece of stock on hand: used first where that is cheaper.
 
     Attributes:
-        count: How many there are just so.
+        count: The number of lengths that are just so.
         defects: The stretches that no piece may touch, on each of them.
     """
 

@@ -22,7 +22,7 @@ class House(Request, frozen=True, kw_only=True):
     Attributes:
         trim_specs: The trims that its openings name.
         openings: The openings of the house.
-        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        currency: The currency of every price; it is only repeated in the answer. ISO 4217 code.
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
@@ -37,7 +37,7 @@ class House(Request, frozen=True, kw_only=True):
             open.
         rounding: It says how lengths are rounded.
         shop: It says how the shop works.
-        stock: What each profile can be cut from.
+        stock: The sticks and lengths on hand that each profile can be cut from.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 

@@ -66,7 +66,7 @@ class Share(Result, frozen=True, kw_only=True):
 
     Attributes:
         opening: The mark of the opening.
-        quantity: How much, in the unit of the whole.
+        quantity: This share of the whole, in its unit.
     """
 
     opening: str

@@ -21,9 +21,9 @@ from longpoint_sdk.types.trim import Trim
 
 if TYPE_CHECKING:
     Bottom = Literal["casing", "floor", "plinth", "stool"]
-    """What the trim stands on."""
+    """The trim stands on one of these."""
     Certainty = Literal["confirmed", "estimated", "measured"]
-    """How sure an opening's readings are."""
+    """It says how sure an opening's readings are."""
     Mode = Literal["down", "nearest", "up"]
     """Which mark is taken: nearest (the longer of two equally near), up (never short), down (never long).
     """
@@ -84,7 +84,7 @@ class Caution(Result, frozen=True, kw_only=True):
 
 
 class LeftOver(Result, frozen=True, kw_only=True):
-    """What goes back on the rack.
+    """A length that goes back on the rack.
 
     Attributes:
         profile: The profile that the offcut is of.
@@ -144,7 +144,7 @@ class OpenJoint(Result, frozen=True, kw_only=True):
 
     Attributes:
         name: The conditions, as they were named.
-        moisture_content: What the wood comes to in them, percent.
+        moisture_content: The moisture content that the wood comes to in them, in percent.
         piece: The key of the piece on one side of it; null where no joint is mitered.
         gap: The width of the gap at the joint's open end.
         opens_at: Which end that is, "short point" or "long point"; empty where nothing moved.
@@ -163,7 +163,7 @@ class OpeningAnswer(Result, frozen=True, kw_only=True):
     """One opening worked out: its pieces and what was assumed.
 
     Attributes:
-        mark: What it is called in the house.
+        mark: The name of the opening in the house.
         room: The room that the opening is in.
         count: The number of openings that are alike.
         pieces: Every piece of its trim; left and right are a mirrored pair, each a piece of its own.
@@ -397,7 +397,7 @@ class HouseOpening(Request, frozen=True, kw_only=True):
 
 
 class Rounding(Request, frozen=True, kw_only=True):
-    """How lengths of the answer are rounded.
+    """A rule by which lengths of the answer are rounded.
 
     Attributes:
         mode: Which mark is taken: the nearest (the longer of two equally near), the next up or the next down.
@@ -419,7 +419,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     Attributes:
         trim_specs: The trims that its openings name.
         openings: The openings of the house.
-        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        currency: The currency of every price; it is only repeated in the answer. ISO 4217 code.
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
@@ -437,7 +437,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
             proven cheapest; 0 takes first-fit.
         rounding: It says how lengths are rounded.
         shop: It says how the shop works.
-        stock: What each profile can be cut from.
+        stock: The sticks and lengths on hand that each profile can be cut from.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
@@ -485,7 +485,7 @@ class KeptHouse(Request, frozen=True, kw_only=True):
 
     Attributes:
         name: The name of the house. A name on one line, not starting with a space.
-        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        currency: The currency of every price; it is only repeated in the answer. ISO 4217 code.
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
@@ -501,7 +501,7 @@ class KeptHouse(Request, frozen=True, kw_only=True):
         rounding: It says how lengths are rounded.
         shop: It says how the shop works.
         site_note: A note about the site. Free text; may have several lines.
-        stock: What each profile can be cut from.
+        stock: The sticks and lengths on hand that each profile can be cut from.
         trim_specs: The trims that its openings name.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
@@ -531,17 +531,18 @@ class LengthOnHand(Request, frozen=True, kw_only=True):
         profile: The profile's name, as trim specs and stock have it. A name on one line, not starting with a
             space.
         defects: The stretches that no piece may touch.
-        delivered: How many came or were found, all told. When left out, none of those that were ordered and,
-            where nothing is said of an order, one.
+        delivered: The number that came or were found, all told. When left out, it is none of those that were
+            ordered and, where nothing is said of an order, one.
         lot: What it is called, once in a schedule; the service names it where this is left out. A name on one
             line, not starting with a space.
-        note: Where it came from, or stands. Free text; may have several lines.
+        note: It says where the lot came from, or where it stands. Free text; may have several lines.
         ordered: How many were ordered, all told; none when left out.
-        paid: What was paid for each; `price` is what using one is taken to cost when sticks are planned. An
-            amount of money as decimal text, at most two places.
-        price: What using it is taken to cost. An amount of money as decimal text, at most two places.
+        paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are
+            planned. An amount of money as decimal text, at most two places.
+        price: The amount that using it is taken to cost. An amount of money as decimal text, at most two
+            places.
         stick: The stick that it is left over from, where it is an offcut of one.
-        used_up: How many of them are gone, all told: cut, spoiled or given away.
+        used_up: The number of them that are gone, all told: cut, spoiled or given away.
     """
 
     length: LengthText
@@ -573,7 +574,7 @@ class NewSchedule(Request, frozen=True, kw_only=True):
 
     Attributes:
         name: The name of the house. A name on one line, not starting with a space.
-        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        currency: The currency of every price; it is only repeated in the answer. ISO 4217 code.
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
@@ -587,11 +588,11 @@ class NewSchedule(Request, frozen=True, kw_only=True):
         lengths: The lots that are on hand, or on their way.
         movement: The wood, and the air its joints will live through: the answer then tells how far miters
             open.
-        openings: In the order they are to be listed.
+        openings: The openings, in the order in which they are to be listed.
         rounding: It says how lengths are rounded.
         shop: It says how the shop works.
         site_note: A note about the site. Free text; may have several lines.
-        stock: What each profile can be cut from.
+        stock: The sticks and lengths on hand that each profile can be cut from.
         trim_specs: The trims that its openings name.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """

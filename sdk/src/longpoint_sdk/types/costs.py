@@ -66,7 +66,7 @@ class RoomCost(Result, frozen=True, kw_only=True):
 
     Attributes:
         room: The name of the room; it may be empty.
-        openings: How many it has, those alike counted each.
+        openings: The number of openings in the room, those alike counted each.
         amounts: The cost of the room, by category.
     """
 

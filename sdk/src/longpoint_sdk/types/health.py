@@ -6,7 +6,7 @@ from longpoint_sdk.types._base import Result
 
 
 class Health(Result, frozen=True, kw_only=True):
-    """How the service is.
+    """It says whether the service can answer.
 
     Attributes:
         status: "ok"; a service that is not answers with a problem instead.

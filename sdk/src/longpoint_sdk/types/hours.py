@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     Task = Literal[
         "caulk", "cut", "fill", "final_coat", "install", "measure", "nail", "paint", "rip", "rout", "set_up"
     ]
-    """What hands-on time goes to."""
+    """Hands-on time goes to one of these."""
 else:
     Task = str
 
@@ -24,7 +24,7 @@ class Labor(Result, frozen=True, kw_only=True):
         quantity: The amount of work, in `unit`.
         unit: What it is counted in: openings, cuts, feet, square feet and so on.
         minutes: The time that it takes, in minutes.
-        rule: How the quantity was computed, in words.
+        rule: It says in words how the quantity was computed.
         rates: The names of the rates it was computed at.
         by_opening: The minutes of each opening.
     """

@@ -7,14 +7,14 @@ from longpoint_sdk.types.common import HouseOpening
 
 
 class Imported(Result, frozen=True, kw_only=True):
-    """What was brought in, or would be.
+    """It lists what was brought in, or would be.
 
     Attributes:
         dry_run: Whether it was only tried: nothing was kept then.
         revision: The revision it made; the one that stands, when it made none.
         added: The marks that are new.
         updated: The marks whose opening changed.
-        unchanged: How many were there already, just so.
+        unchanged: The number of openings that were there already, just so.
         removed: Marks that went, since the import replaces the whole.
     """
 
@@ -30,7 +30,7 @@ class Openings(Request, frozen=True, kw_only=True):
     """Openings to bring in.
 
     Attributes:
-        openings: In the order they are to be listed.
+        openings: The openings, in the order in which they are to be listed.
     """
 
     openings: list[HouseOpening]

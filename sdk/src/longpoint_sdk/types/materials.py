@@ -15,7 +15,7 @@ class Bought(Result, frozen=True, kw_only=True):
 
     Attributes:
         package: The name of the package.
-        size: How much one holds, in the material's unit.
+        size: One package holds this much, in the material's unit.
         count: The number of packages to buy.
         price: The price of one; null where none was given. An amount of money as decimal text with two
             places.
@@ -50,13 +50,13 @@ class Material(Result, frozen=True, kw_only=True):
     Attributes:
         code: A stable name of the material, as in `packages`.
         name: The name of the material in words.
-        quantity: How much is used, in `unit`.
+        quantity: The amount that is used, in `unit`.
         unit: The unit that it is counted in.
         bought: The packages to buy.
         rule: It says in words how the amount was computed.
         from: The figures it was computed from.
         rates: Names of the rates it was computed at.
-        by_opening: How much of it is for each opening.
+        by_opening: It says how much of the material is for each opening.
         notes: They say what to check.
     """
 
@@ -73,7 +73,7 @@ class Material(Result, frozen=True, kw_only=True):
 
 
 class Materials(Result, frozen=True, kw_only=True):
-    """What to buy beside the sticks.
+    """A list of what to buy beside the sticks.
 
     Attributes:
         lines: The materials that are used, one a line.

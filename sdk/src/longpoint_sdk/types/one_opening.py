@@ -188,7 +188,7 @@ class Suspect(Result, frozen=True, kw_only=True):
         reading: The field of `readings` that is suspected.
         measured: The value as the tape read it.
         would_be: What it should read if every other reading is right.
-        change: What it would be less what was measured.
+        change: The difference: what it should read, less what was measured.
         why: It says what speaks for this reading being wrong.
     """
 
@@ -266,7 +266,7 @@ class Moved(Result, frozen=True, kw_only=True):
 
     Attributes:
         name: The conditions, as they were named.
-        moisture_content: What the wood comes to in them, percent.
+        moisture_content: The moisture content that the wood comes to in them, in percent.
         change: The change of the piece's width; negative where it shrank.
         opens_degrees: The angle by which the miter stands open.
         gap: The width of the gap that opens, measured at its open end.
@@ -285,7 +285,8 @@ class Moved(Result, frozen=True, kw_only=True):
 
 
 class Movement(Result, frozen=True, kw_only=True):
-    """How a mitered piece moves. Coefficients are averages of clear wood: one board may move half as much again.
+    """It says how a mitered piece moves. Coefficients are averages of clear wood: a board may move half as much
+    again.
 
     Attributes:
         installed_moisture_content: The wood's moisture content when the joint was made, in percent.

@@ -32,7 +32,7 @@ if TYPE_CHECKING:
         "stool_return",
         "tapered_shim",
     ]
-    """What a piece is. Legs stand at the sides; a return takes an end back to the wall."""
+    """The kind that a piece is of. Legs stand at the sides; a return takes an end back to the wall."""
 else:
     CutKind = str
     PieceKind = str
@@ -116,7 +116,7 @@ class Mark(Result, frozen=True, kw_only=True):
 
 
 class Step(Result, frozen=True, kw_only=True):
-    """How one figure was computed.
+    """It says how one figure was computed.
 
     Attributes:
         figure: The field of the piece that this step gives.
@@ -160,7 +160,7 @@ class Piece(Result, frozen=True, kw_only=True):
             own width is kept.
         marks: They say what to mark along it before it is cut or installed.
         how: They say how each of its figures was computed.
-        notes: What the person should know of this piece.
+        notes: The person who cuts and installs this piece should know these things.
         taper: The rip widths where they differ at its two ends; null where it is parallel.
         cutouts: What is sawn out of its back edge between its ends.
         quantity: How many there are, those of openings alike taken together.

@@ -23,7 +23,7 @@ class Claim(Request, frozen=True, kw_only=True):
 
 
 class PlanAsked(Request, frozen=True, kw_only=True):
-    """How hard to look for the cheapest sticks.
+    """A request that says how hard to look for the cheapest sticks.
 
     Attributes:
         planning_seconds: How long to search, all profiles together, where the first plan is not proven
@@ -35,7 +35,7 @@ class PlanAsked(Request, frozen=True, kw_only=True):
 
 
 class PlannedSticks(Result, frozen=True, kw_only=True):
-    """How good the sticks of one profile are.
+    """It says how good the sticks of one profile are.
 
     Attributes:
         profile: The profile whose sticks these are.
@@ -43,7 +43,7 @@ class PlannedSticks(Result, frozen=True, kw_only=True):
         cost: The cost of all of them. An amount of money as decimal text with two places.
         bound: A lower bound: no plan costs less than this. An amount of money as decimal text with two
             places.
-        method: What found it: first_fit, columns or branching.
+        method: The method that found the plan: first_fit, columns or branching.
         stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock
             ran out first, or there was not the memory for it.
         seconds: The time that the search took, in seconds.
@@ -140,7 +140,7 @@ class StoredPlan(Result, frozen=True, kw_only=True):
         above: How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text
             with two places.
         proven: True where it is proven that no plan is cheaper.
-        profiles: How good it is, profile by profile.
+        profiles: It says how good the plan is, profile by profile.
         sticks: The sticks of the plan.
         changed: Sticks of the plan before it that it has no more: their names are never used again.
         buy: What is still to be bought for it, a line for each profile and length.

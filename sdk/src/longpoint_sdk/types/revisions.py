@@ -9,7 +9,7 @@ from longpoint_sdk.types.basics import MarkedLength
 
 if TYPE_CHECKING:
     Became = Literal["changed", "gone", "group_changed", "new", "trim_changed"]
-    """What became of an opening."""
+    """It says whether an opening is new, gone or changed: itself, its trim or its group."""
     PieceBecame = Literal["altered", "gone", "longer", "new", "shorter", "unchanged"]
     """What became of a piece; altered is the same length with other ends, width or stock."""
 else:
@@ -32,7 +32,7 @@ class FieldChange(Result, frozen=True, kw_only=True):
 
 
 class PieceChange(Result, frozen=True, kw_only=True):
-    """What became of one piece of an opening.
+    """It says what became of one piece of an opening.
 
     Attributes:
         piece: The key of the piece.
@@ -68,7 +68,7 @@ class GroupChange(Result, frozen=True, kw_only=True):
 
 
 class OpeningChange(Result, frozen=True, kw_only=True):
-    """What became of one opening.
+    """It says what became of one opening.
 
     Attributes:
         id: The id of the opening.
@@ -89,7 +89,7 @@ class OpeningChange(Result, frozen=True, kw_only=True):
 
 
 class Changes(Result, frozen=True, kw_only=True):
-    """What changed between two revisions.
+    """A comparison of two revisions: it says what changed between them.
 
     Attributes:
         from_revision: The number of the earlier revision.
@@ -109,7 +109,7 @@ class Changes(Result, frozen=True, kw_only=True):
 
 
 class GoBack(Request, frozen=True, kw_only=True):
-    """Which revision to go back to.
+    """A request to go back to an earlier revision.
 
     Attributes:
         revision: The number of the revision to go back to.
@@ -122,7 +122,7 @@ class ItemChanged(Result, frozen=True, kw_only=True):
     """One thing that a revision wrote.
 
     Attributes:
-        kind: What kind of thing it is.
+        kind: The kind of thing that was changed.
         id: The id of the thing.
         mark: The opening's mark, where it is an opening that stays.
         gone: True where the thing was removed.

@@ -12,7 +12,7 @@ from longpoint_sdk.types.trim import Trim
 
 
 class LabelGrid(Request, frozen=True, kw_only=True):
-    """Where labels lie on their sheet.
+    """A grid by which labels lie on their sheet.
 
     Attributes:
         across: The number of labels side by side.
@@ -53,7 +53,7 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
     Attributes:
         trim_specs: The trims that its openings name.
         openings: The openings of the house.
-        currency: Of every price; only repeated in the answer. ISO 4217 code.
+        currency: The currency of every price; it is only repeated in the answer. ISO 4217 code.
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
@@ -74,7 +74,7 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
         rounding: It says how lengths are rounded.
         shop: It says how the shop works.
         skip: Places on the first sheet that are used up.
-        stock: What each profile can be cut from.
+        stock: The sticks and lengths on hand that each profile can be cut from.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 

@@ -245,7 +245,7 @@ class Saw(Request, frozen=True, kw_only=True):
 
 
 class Wages(Request, frozen=True, kw_only=True):
-    """What an hour of hands-on work costs. Without either, labor has its hours and no money.
+    """It says what an hour of hands-on work costs. Without either, labor has its hours and no money.
 
     Attributes:
         hour: An hour of any task that has no wage of its own. An amount of money as decimal text, at most two
@@ -258,7 +258,7 @@ class Wages(Request, frozen=True, kw_only=True):
 
 
 class Shop(Request, frozen=True, kw_only=True):
-    """How the shop works.
+    """The settings of the shop: its rates, packages, wages and saw, and the order it cuts in.
 
     Attributes:
         build_year: When the house was built: paint of before 1978, or of unknown age, may hold lead.

@@ -28,9 +28,10 @@ class LengthsOnHand(Request, frozen=True, kw_only=True):
         length: The length on hand, measured from end to end. A length as a tape reads it, with its unit:
             feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`,
             when the request has one.
-        count: How many there are just so.
+        count: The number of lengths that are just so.
         defects: The stretches that no piece may touch, on each of them.
-        price: What using it is taken to cost. An amount of money as decimal text, at most two places.
+        price: The amount that using it is taken to cost. An amount of money as decimal text, at most two
+            places.
     """
 
     length: LengthText

@@ -10,7 +10,7 @@ from longpoint_sdk.types.common import CutListAnswer, LengthOnHand, PlanLine
 
 if TYPE_CHECKING:
     Done = Literal["cut", "installed", "spoiled"]
-    """What was done with a piece."""
+    """A piece is cut, installed or spoiled."""
     PieceState = Literal["cut", "installed", "spare", "spoiled"]
     """What became of a piece that was cut; a spare is one whose place has another by now."""
 else:
@@ -38,7 +38,7 @@ class PieceDone(Request, frozen=True, kw_only=True):
         piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
             have it, `K1-4` or, of several alike, `L1-4.2`.
         state: It says what was done.
-        instance: Which of several alike, counted from 1.
+        instance: It says which of several alike this is, counted from 1.
         note: A note about the piece. Free text; may have several lines.
         opening: The opening's mark or id; may be left out where `piece` is the piece's number, which has it.
             A name on one line, not starting with a space.
@@ -54,7 +54,7 @@ class PieceDone(Request, frozen=True, kw_only=True):
 
 
 class PieceNeeded(Result, frozen=True, kw_only=True):
-    """Where a piece belongs.
+    """The place in the house where a piece belongs.
 
     Attributes:
         opening: The mark of the opening.
@@ -75,7 +75,7 @@ class StoredPiece(Result, frozen=True, kw_only=True):
     Attributes:
         piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
             have it, `K1-4` or, of several alike, `L1-4.2`.
-        instance: Which of several alike, counted from 1.
+        instance: It says which of several alike this is, counted from 1.
         note: A note about the piece. Free text; may have several lines.
         opening_id: What it was cut for: an opening, or a group for what its openings share.
         opening: The mark of that opening or group when it was cut.
@@ -121,7 +121,7 @@ class StillToCut(Result, frozen=True, kw_only=True):
         revision: The schedule's revision it is worked out from.
         plan: The plan that its sticks come from.
         searching: Whether a search for a cheaper plan is under way: ask again in a moment.
-        needed: How many pieces the whole house needs.
+        needed: The number of pieces that the whole house needs.
         right: How many of them are cut and as they should be.
         wrong: Pieces that are not as they should be any more.
         cut_again: Pieces to be cut from stock once more, their place's piece having been spoiled or become

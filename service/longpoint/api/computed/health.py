@@ -13,7 +13,7 @@ from longpoint.values import Value
 
 
 class Health(Value, frozen=True):
-    """How the service is.
+    """It says whether the service can answer.
 
     Attributes:
         status: "ok"; a service that is not answers with a problem instead.

@@ -90,7 +90,7 @@ class Suspect(Value, frozen=True):
         reading: The field of `readings` that is suspected.
         measured: The value as the tape read it.
         would_be: What it should read if every other reading is right.
-        change: What it would be less what was measured.
+        change: The difference: what it should read, less what was measured.
         why: It says what speaks for this reading being wrong.
     """
 

@@ -26,7 +26,7 @@ class OpenJoint(Value, frozen=True):
 
     Attributes:
         name: The conditions, as they were named.
-        moisture_content: What the wood comes to in them, percent.
+        moisture_content: The moisture content that the wood comes to in them, in percent.
         piece: The key of the piece on one side of it; null where no joint is mitered.
         gap: The width of the gap at the joint's open end.
         opens_at: Which end that is, "short point" or "long point"; empty where nothing moved.

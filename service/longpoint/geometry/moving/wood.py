@@ -138,7 +138,7 @@ class Moved(Value, frozen=True):
 
     Attributes:
         name: The conditions, as they were named.
-        moisture_content: What the wood comes to in them, percent.
+        moisture_content: The moisture content that the wood comes to in them, in percent.
         change: The change of the piece's width; negative where it shrank.
         opens_degrees: The angle by which the miter stands open.
         gap: The width of the gap that opens, measured at its open end.
@@ -156,7 +156,7 @@ class Moved(Value, frozen=True):
 
 
 class Movement(Value, frozen=True):
-    """How a mitered piece moves. Coefficients are averages of clear wood: one board may move half as much again.
+    """It says how a mitered piece moves. Coefficients are averages of clear wood: a board may move half as much again.
 
     Attributes:
         installed_moisture_content: The wood's moisture content when the joint was made, in percent.

@@ -15,7 +15,7 @@ from longpoint.values import Faults, Given, Name, Path
 
 
 class Bottom(StrEnum):
-    """What the trim stands on."""
+    """The trim stands on one of these."""
 
     STOOL = "stool"
     CASING = "casing"
