@@ -178,13 +178,13 @@ export interface Changes {
   from_revision: number;
   /** The number of the later revision. */
   to_revision: number;
-  /** What was said of the house as a whole differently. */
+  /** The changes to what is said of the house as a whole. */
   house: FieldChange[];
   /** Each opening that changed, by its place in the schedule. */
   openings: OpeningChange[];
   /** Each group of which a shared piece changed, by its mark. */
   groups: GroupChange[];
-  /** How many openings stand in both and did not change. */
+  /** The number of openings that stand in both and did not change. */
   unchanged_openings: number;
 }
 
@@ -350,7 +350,7 @@ export interface CostSheet {
   openings: OpeningCost[];
   /** The cost by room. */
   rooms: RoomCost[];
-  /** What had no price and so is not in the sum. */
+  /** These had no price and so are not in the sum. */
   unpriced: Unpriced[];
 }
 
@@ -379,13 +379,13 @@ export interface CutListAnswer {
   openings: OpeningAnswer[];
   /** The sticks of each profile and what is cut from each. */
   plans: ProfilePlan[];
-  /** What to buy, a line for each profile and length. */
+  /** The sticks to buy, a line for each profile and length. */
   buy: BuyLine[];
   /** What the sticks cost; of profiles in `unstocked` it holds nothing. An amount of money as decimal text with two places. */
   cost: string;
   /** Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet. */
   held: string[];
-  /** What their sticks are taken to cost, planned first-fit after the others and from what those leave. An amount of money as decimal text with two places. */
+  /** The amount that their sticks are taken to cost, planned first-fit after the others and from what those leave. An amount of money as decimal text with two places. */
   cost_later: string;
   /** Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of them. */
   later_unpriced: string[];
@@ -471,7 +471,7 @@ export interface CutSticks {
   by?: string | null;
 }
 
-/** What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall. */
+/** A cutout: it is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall. */
 export interface Cutout {
   /** The place of the cutout, measured from the piece's left end as it lies on the saw. */
   at: MarkedLength;
@@ -590,7 +590,7 @@ export interface Fault {
 
 /** One thing that was said differently. */
 export interface FieldChange {
-  /** Where, as a JSON pointer into the opening or the house. */
+  /** The place of the field, as a JSON pointer into the opening or the house. */
   pointer: string;
   /** What it was, as JSON; null when it was not there. */
   before: string | null;
@@ -618,7 +618,7 @@ export interface Finding {
   detail: string;
   /** It says by how much. */
   amount: MarkedLength;
-  /** What can be done about it, the least work first. */
+  /** The answers that can be given to it, the least work first. */
   offers: Offer[];
   /** What is in the way, where a side may have two of a kind: "neighbor" or empty. */
   by: string;
@@ -633,7 +633,7 @@ export interface GoBack {
 /** How the board was sawn: its face shows flat (tangential) or quartered (radial) grain. */
 export type Grain = "flat_sawn" | "quarter_sawn";
 
-/** What became of the pieces that a group's openings share. */
+/** It says what became of the pieces that a group's openings share. */
 export interface GroupChange {
   /** The mark of the group. */
   mark: string;
@@ -760,13 +760,13 @@ export interface HouseOpening {
   reveals?: Reveals;
   /** Where it is; money is told by room, too. */
   room?: string;
-  /** What is done under a stool on a sill out of level. */
+  /** It says what is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
   /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
   /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
   wall_answer?: WallAnswer;
-  /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
+  /** It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits?: Limits;
   /** The widths that pieces of this opening are ripped to. */
   widths?: Widths;
@@ -814,7 +814,7 @@ export interface JambExtension {
   reveal?: LengthText;
 }
 
-/** What is said of a house as a whole. */
+/** A record of what is said of a house as a whole. */
 export interface KeptHouse {
   /** The name of the house. A name on one line, not starting with a space. */
   name: string;
@@ -1044,7 +1044,7 @@ export interface MarkedLength {
   residual: string;
 }
 
-/** What is used of a material, waste included, and the packages that cover it. */
+/** The amount that is used of a material, waste included, and the packages that cover it. */
 export interface Material {
   /** A stable name of the material, as in `packages`. */
   code: string;
@@ -1264,7 +1264,7 @@ export interface OpeningChange {
   pieces: PieceChange[];
 }
 
-/** What an opening costs, all of its count together. */
+/** It says what an opening costs, all of its count together. */
 export interface OpeningCost {
   /** The mark of the opening. */
   opening: string;
@@ -1292,7 +1292,7 @@ export interface OpeningRequest {
   reveals?: Reveals;
   /** It says how lengths of the answer are rounded. */
   rounding?: Rounding;
-  /** What is done under a stool on a sill out of level. */
+  /** It says what is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
   /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
@@ -1300,7 +1300,7 @@ export interface OpeningRequest {
   unit?: Unit | null;
   /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
   wall_answer?: WallAnswer;
-  /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
+  /** It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits?: Limits;
   /** The widths that pieces of this opening are ripped to. */
   widths?: Widths;
@@ -1332,7 +1332,7 @@ export interface Operation {
   title: string;
   /** The end of the piece as installed: left, foot, head and so on; empty where none is meant. */
   end: string;
-  /** Which end of the piece that is as it lies. */
+  /** It says which end of the piece that is as it lies. */
   on_saw: Hand | (string & {}) | null;
   /** Whether its face lies up; it lies down where stock that may be turned over is. */
   face_up: boolean;
@@ -1362,7 +1362,7 @@ export type OperationKind = "angled_cut_off" | "angled_end" | "cut_off" | "cut_o
 /** An order to cut in. stick_by_stick: each stick is finished before the next is picked up. opening_by_opening: each opening's pieces are finished before the next opening's. setting_by_setting: cuts of one setting are made together, whatever stick they are on. */
 export type OrderKind = "opening_by_opening" | "setting_by_setting" | "stick_by_stick";
 
-/** What one order comes to, by the shop's rates at the saw. */
+/** It says what one order comes to, by the shop's rates at the saw. */
 export interface OrderSum {
   /** It says which order this is. */
   order: OrderKind | (string & {});
@@ -1422,9 +1422,9 @@ export interface Piece {
   notes: string[];
   /** The rip widths where they differ at its two ends; null where it is parallel. */
   taper: Taper | null;
-  /** What is sawn out of its back edge between its ends. */
+  /** The cutouts that are sawn out of its back edge between its ends. */
   cutouts: Cutout[];
-  /** How many there are, those of openings alike taken together. */
+  /** The number of such pieces, those of openings alike taken together. */
   quantity: number;
   /** The name of the piece in words. */
   title: string;
@@ -1791,7 +1791,7 @@ export interface Readings {
   diagonal_from_bottom_right?: LengthText | null;
   /** The door that is to be hung here. */
   door?: Door | null;
-  /** How many straight pieces a curved head is made of. */
+  /** The number of straight pieces that a curved head is made of. */
   head_pieces?: number | null;
   /** The clear width at the top, measured from the left jamb's inside face to the right jamb's. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   head_width?: LengthText | null;
@@ -1829,7 +1829,7 @@ export interface Readings {
   top_left_angle?: number | null;
   /** The inside angle of the top right corner. Degrees, inside the opening. */
   top_right_angle?: number | null;
-  /** How the wall lies to the jamb's edge at every corner, in the order of `angles`. */
+  /** It says how the wall lies to the jamb's edge at every corner, in the order of `angles`. */
   wall?: OffPlane[] | null;
 }
 
@@ -1916,7 +1916,7 @@ export interface Rounding {
 
 /** The shop's own limits at the saw. Common practice, no source. */
 export interface Saw {
-  /** How finely the saw's scale can be set, degrees. */
+  /** It says how finely the saw's scale can be set, in degrees. */
   angle_step?: number;
   /** The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out. */
   detents?: number[] | null;
@@ -2118,7 +2118,7 @@ export interface StickDetail {
   notes: string[];
 }
 
-/** What is still to be cut of a house, and what became of what was cut before. */
+/** It says what is still to be cut of a house, and what became of what was cut before. */
 export interface StillToCut {
   /** The schedule's revision it is worked out from. */
   revision: number;
@@ -2128,7 +2128,7 @@ export interface StillToCut {
   searching: boolean;
   /** The number of pieces that the whole house needs. */
   needed: number;
-  /** How many of them are cut and as they should be. */
+  /** The number of them that are cut and as they should be. */
   right: number;
   /** Pieces that are not as they should be any more. */
   wrong: WrongPiece[];
@@ -2154,7 +2154,7 @@ export interface Stock {
   turnable?: boolean;
 }
 
-/** What the yard sells of one profile, and how its sticks may be laid out. */
+/** It says what the yard sells of one profile, and how its sticks may be laid out. */
 export interface StockForSale {
   /** The name of the profile, as the trim's pieces name theirs. A name on one line, not starting with a space. */
   profile: string;
@@ -2301,13 +2301,13 @@ export interface StoredOpening {
   reveals: Reveals;
   /** Where it is; money is told by room, too. */
   room: string;
-  /** What is done under a stool on a sill out of level. */
+  /** It says what is done under a stool on a sill out of level. */
   sill_answer: SillAnswer | (string & {});
   /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap: LengthText;
   /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
   wall_answer: WallAnswer | (string & {});
-  /** How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
+  /** It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits: Limits;
   /** The widths that pieces of this opening are ripped to. */
   widths: Widths;
@@ -2367,7 +2367,7 @@ export interface StoredPlan {
   sticks: StoredStick[];
   /** Sticks of the plan before it that it has no more: their names are never used again. */
   changed: string[];
-  /** What is still to be bought for it, a line for each profile and length. */
+  /** The sticks that are still to be bought for it, a line for each profile and length. */
   buy: BuyLine[];
 }
 
@@ -2385,7 +2385,7 @@ export interface StoredSchedule {
   updated_at: string;
   /** When it was archived; null when it is not. RFC 3339, in UTC. */
   archived_at: string | null;
-  /** What is said of the house as a whole, as it was sent. */
+  /** All that is said of the house as a whole, as it was sent. */
   house: KeptHouse;
   /** The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction of an inch. */
   exact: Record<string, string>;
@@ -2424,7 +2424,7 @@ export interface Suspect {
   reading: string;
   /** The value as the tape read it. */
   measured: string;
-  /** What it should read if every other reading is right. */
+  /** The value that it should read if every other reading is right. */
   would_be: string;
   /** The difference: what it should read, less what was measured. */
   change: string;

@@ -77,7 +77,7 @@ class StoredSchedule(Value, frozen=True):
         created_at: The time at which it was made.
         updated_at: The time at which it was last changed.
         archived_at: When it was archived; null when it is not.
-        house: What is said of the house as a whole, as it was sent.
+        house: All that is said of the house as a whole, as it was sent.
         exact: The exact value of every length in it.
     """
 

@@ -31,7 +31,7 @@ _encode_exact = encoder(EXACT).encode
 
 
 class KeptHouse(AnyHouse, frozen=True, kw_only=True):
-    """What is said of a house as a whole.
+    """A record of what is said of a house as a whole.
 
     Attributes:
         name: The name of the house.

@@ -41,14 +41,14 @@ class WrongPiece(Value, frozen=True):
 
 
 class StillToCut(Value, frozen=True):
-    """What is still to be cut of a house, and what became of what was cut before.
+    """It says what is still to be cut of a house, and what became of what was cut before.
 
     Attributes:
         revision: The schedule's revision it is worked out from.
         plan: The plan that its sticks come from.
         searching: Whether a search for a cheaper plan is under way: ask again in a moment.
         needed: The number of pieces that the whole house needs.
-        right: How many of them are cut and as they should be.
+        right: The number of them that are cut and as they should be.
         wrong: Pieces that are not as they should be any more.
         cut_again: Pieces to be cut from stock once more, their place's piece having been spoiled or become wrong.
         cut_list: What is still to be cut from stock: recut pieces and those that are right are left out.

@@ -63,10 +63,11 @@ class CutListAnswer(Value, frozen=True):
     Attributes:
         openings: The openings, each with its pieces.
         plans: The sticks of each profile and what is cut from each.
-        buy: What to buy, a line for each profile and length.
+        buy: The sticks to buy, a line for each profile and length.
         cost: What the sticks cost; of profiles in `unstocked` it holds nothing.
         held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet.
-        cost_later: What their sticks are taken to cost, planned first-fit after the others and from what those leave.
+        cost_later: The amount that their sticks are taken to cost, planned first-fit after the others and from
+            what those leave.
         later_unpriced: Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of them.
         currency: The currency of every amount.
         proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.

@@ -71,7 +71,7 @@ class HouseGroup(Group, frozen=True, kw_only=True):
 
 
 class AnyHouse(Given, frozen=True, kw_only=True):
-    """What is said of a house as a whole.
+    """A record of what is said of a house as a whole.
 
     Attributes:
         trim_specs: The trims that its openings name.

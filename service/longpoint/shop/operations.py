@@ -156,7 +156,7 @@ class Operation(Value, frozen=True):
         pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
         title: The piece in words; empty where a whole stick is worked on.
         end: The end of the piece as installed: left, foot, head and so on; empty where none is meant.
-        on_saw: Which end of the piece that is as it lies.
+        on_saw: It says which end of the piece that is as it lies.
         face_up: Whether its face lies up; it lies down where stock that may be turned over is.
         fence_edge: The edge that lies against the fence: outer, inner, top, back.
         mark: The length to mark; null where a stop block, or the corner of what is there, says where to cut.
@@ -193,7 +193,7 @@ class Operation(Value, frozen=True):
 
 
 class OrderSum(Value, frozen=True):
-    """What one order comes to, by the shop's rates at the saw.
+    """It says what one order comes to, by the shop's rates at the saw.
 
     Attributes:
         order: It says which order this is.

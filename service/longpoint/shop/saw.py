@@ -22,7 +22,7 @@ class Saw(Given, frozen=True):
         smallest_ripped: The shortest workpiece that is pushed through the table saw by hand, measured from end
             to end.
         sharpest_miter: The most that the saw's table turns off a square cut, degrees.
-        angle_step: How finely the saw's scale can be set, degrees.
+        angle_step: It says how finely the saw's scale can be set, in degrees.
         detents: The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out.
     """
 

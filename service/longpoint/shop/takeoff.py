@@ -57,7 +57,7 @@ class Bought(Value, frozen=True):
 
 
 class Material(Value, frozen=True):
-    """What is used of a material, waste included, and the packages that cover it.
+    """The amount that is used of a material, waste included, and the packages that cover it.
 
     Attributes:
         code: A stable name of the material, as in `packages`.
@@ -208,7 +208,7 @@ class CostTotals(Value, frozen=True):
 
 
 class OpeningCost(Value, frozen=True):
-    """What an opening costs, all of its count together.
+    """It says what an opening costs, all of its count together.
 
     Attributes:
         opening: The mark of the opening.
@@ -257,7 +257,7 @@ class CostSheet(Value, frozen=True):
         lines: The cost by what it is spent on.
         openings: The cost by opening.
         rooms: The cost by room.
-        unpriced: What had no price and so is not in the sum.
+        unpriced: These had no price and so are not in the sum.
     """
 
     currency: str

@@ -73,7 +73,7 @@ class LengthsOnHand(OnHand, frozen=True, kw_only=True):
 
 
 class StockForSale(Given, frozen=True, kw_only=True):
-    """What the yard sells of one profile, and how its sticks may be laid out.
+    """It says what the yard sells of one profile, and how its sticks may be laid out.
 
     Attributes:
         profile: The name of the profile, as the trim's pieces name theirs.

@@ -127,7 +127,7 @@ class Finding(Result, frozen=True, kw_only=True):
         side: Where: left, right, head, sill, base, above or below; empty for a group's.
         detail: It says in words what was found.
         amount: It says by how much.
-        offers: What can be done about it, the least work first.
+        offers: The answers that can be given to it, the least work first.
         by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
     """
 
@@ -194,13 +194,13 @@ class CutListAnswer(Result, frozen=True, kw_only=True):
     Attributes:
         openings: The openings, each with its pieces.
         plans: The sticks of each profile and what is cut from each.
-        buy: What to buy, a line for each profile and length.
+        buy: The sticks to buy, a line for each profile and length.
         cost: What the sticks cost; of profiles in `unstocked` it holds nothing. An amount of money as decimal
             text with two places.
         held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for
             them yet.
-        cost_later: What their sticks are taken to cost, planned first-fit after the others and from what
-            those leave. An amount of money as decimal text with two places.
+        cost_later: The amount that their sticks are taken to cost, planned first-fit after the others and
+            from what those leave. An amount of money as decimal text with two places.
         later_unpriced: Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of
             them.
         currency: The currency of every amount.
@@ -366,14 +366,14 @@ class HouseOpening(Request, frozen=True, kw_only=True):
         horns: The horns of this opening, where they are not the trim's.
         reveals: The reveals of this opening, where they are not the trim's.
         room: Where it is; money is told by room, too.
-        sill_answer: What is done under a stool on a sill out of level.
+        sill_answer: It says what is done under a stool on a sill out of level.
         square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
         wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
             it.
-        wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb
-            extended.
+        wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the
+            jamb extended.
         widths: The widths that pieces of this opening are ripped to.
         without_apron: True leaves out the apron that the trim has.
     """
@@ -458,7 +458,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
 
 
 class StockForSale(Request, frozen=True, kw_only=True):
-    """What the yard sells of one profile, and how its sticks may be laid out.
+    """It says what the yard sells of one profile, and how its sticks may be laid out.
 
     Attributes:
         profile: The name of the profile, as the trim's pieces name theirs. A name on one line, not starting
@@ -481,7 +481,7 @@ class StockForSale(Request, frozen=True, kw_only=True):
 
 
 class KeptHouse(Request, frozen=True, kw_only=True):
-    """What is said of a house as a whole.
+    """A record of what is said of a house as a whole.
 
     Attributes:
         name: The name of the house. A name on one line, not starting with a space.
@@ -691,7 +691,7 @@ class StoredSchedule(Result, frozen=True, kw_only=True):
         created_at: The time at which it was made. RFC 3339, in UTC.
         updated_at: The time at which it was last changed. RFC 3339, in UTC.
         archived_at: When it was archived; null when it is not. RFC 3339, in UTC.
-        house: What is said of the house as a whole, as it was sent.
+        house: All that is said of the house as a whole, as it was sent.
         exact: The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction
             of an inch.
     """

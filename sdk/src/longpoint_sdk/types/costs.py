@@ -48,7 +48,7 @@ class CostTotals(Result, frozen=True, kw_only=True):
 
 
 class OpeningCost(Result, frozen=True, kw_only=True):
-    """What an opening costs, all of its count together.
+    """It says what an opening costs, all of its count together.
 
     Attributes:
         opening: The mark of the opening.
@@ -97,7 +97,7 @@ class CostSheet(Result, frozen=True, kw_only=True):
         lines: The cost by what it is spent on.
         openings: The cost by opening.
         rooms: The cost by room.
-        unpriced: What had no price and so is not in the sum.
+        unpriced: These had no price and so are not in the sum.
     """
 
     currency: str

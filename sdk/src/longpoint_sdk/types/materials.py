@@ -45,7 +45,7 @@ class Figure(Result, frozen=True, kw_only=True):
 
 
 class Material(Result, frozen=True, kw_only=True):
-    """What is used of a material, waste included, and the packages that cover it.
+    """The amount that is used of a material, waste included, and the packages that cover it.
 
     Attributes:
         code: A stable name of the material, as in `packages`.

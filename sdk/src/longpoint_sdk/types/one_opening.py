@@ -187,7 +187,7 @@ class Suspect(Result, frozen=True, kw_only=True):
     Attributes:
         reading: The field of `readings` that is suspected.
         measured: The value as the tape read it.
-        would_be: What it should read if every other reading is right.
+        would_be: The value that it should read if every other reading is right.
         change: The difference: what it should read, less what was measured.
         why: It says what speaks for this reading being wrong.
     """
@@ -345,15 +345,15 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
             open.
         reveals: The reveals of this opening, where they are not the trim's.
         rounding: It says how lengths of the answer are rounded.
-        sill_answer: What is done under a stool on a sill out of level.
+        sill_answer: It says what is done under a stool on a sill out of level.
         square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
         unit: The unit of lengths that are written without one; without it each must carry its own.
         wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
             it.
-        wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb
-            extended.
+        wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the
+            jamb extended.
         widths: The widths that pieces of this opening are ripped to.
         without_apron: True leaves out the apron that the trim has.
     """

@@ -70,14 +70,14 @@ class StoredOpening(Result, frozen=True, kw_only=True):
         horns: The horns of this opening, where they are not the trim's.
         reveals: The reveals of this opening, where they are not the trim's.
         room: Where it is; money is told by room, too.
-        sill_answer: What is done under a stool on a sill out of level.
+        sill_answer: It says what is done under a stool on a sill out of level.
         square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
         wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
             it.
-        wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb
-            extended.
+        wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the
+            jamb extended.
         widths: The widths that pieces of this opening are ripped to.
         without_apron: True leaves out the apron that the trim has.
     """

@@ -39,7 +39,8 @@ else:
 
 
 class Cutout(Result, frozen=True, kw_only=True):
-    """What is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of wall.
+    """A cutout: it is sawn out of a stool's back edge between its ends, where it passes a mull or a stretch of
+    wall.
 
     Attributes:
         at: The place of the cutout, measured from the piece's left end as it lies on the saw.
@@ -162,8 +163,8 @@ class Piece(Result, frozen=True, kw_only=True):
         how: They say how each of its figures was computed.
         notes: The person who cuts and installs this piece should know these things.
         taper: The rip widths where they differ at its two ends; null where it is parallel.
-        cutouts: What is sawn out of its back edge between its ends.
-        quantity: How many there are, those of openings alike taken together.
+        cutouts: The cutouts that are sawn out of its back edge between its ends.
+        quantity: The number of such pieces, those of openings alike taken together.
         title: The name of the piece in words.
         key: The name of the piece within its opening, by which it is named elsewhere.
         joint_error: The widest a miter of it can open or bind because `overall` was rounded, were all of the

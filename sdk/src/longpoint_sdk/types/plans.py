@@ -143,7 +143,7 @@ class StoredPlan(Result, frozen=True, kw_only=True):
         profiles: It says how good the plan is, profile by profile.
         sticks: The sticks of the plan.
         changed: Sticks of the plan before it that it has no more: their names are never used again.
-        buy: What is still to be bought for it, a line for each profile and length.
+        buy: The sticks that are still to be bought for it, a line for each profile and length.
     """
 
     number: int

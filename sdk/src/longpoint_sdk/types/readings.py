@@ -177,7 +177,7 @@ class Readings(Request, frozen=True, kw_only=True):
             one. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
             m. Without a unit it is in the request's `unit`, when the request has one.
         door: The door that is to be hung here.
-        head_pieces: How many straight pieces a curved head is made of.
+        head_pieces: The number of straight pieces that a curved head is made of.
         head_width: The clear width at the top, measured from the left jamb's inside face to the right jamb's.
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
@@ -224,7 +224,7 @@ class Readings(Request, frozen=True, kw_only=True):
         sill: It says how the sill is out of level; left out where it is level.
         top_left_angle: The inside angle of the top left corner. Degrees, inside the opening.
         top_right_angle: The inside angle of the top right corner. Degrees, inside the opening.
-        wall: How the wall lies to the jamb's edge at every corner, in the order of `angles`.
+        wall: It says how the wall lies to the jamb's edge at every corner, in the order of `angles`.
     """
 
     angles: list[float] | None = None

@@ -21,7 +21,7 @@ class FieldChange(Result, frozen=True, kw_only=True):
     """One thing that was said differently.
 
     Attributes:
-        pointer: Where, as a JSON pointer into the opening or the house.
+        pointer: The place of the field, as a JSON pointer into the opening or the house.
         before: What it was, as JSON; null when it was not there.
         after: What it is, as JSON; null when it is not there.
     """
@@ -54,7 +54,7 @@ class PieceChange(Result, frozen=True, kw_only=True):
 
 
 class GroupChange(Result, frozen=True, kw_only=True):
-    """What became of the pieces that a group's openings share.
+    """It says what became of the pieces that a group's openings share.
 
     Attributes:
         mark: The mark of the group.
@@ -94,10 +94,10 @@ class Changes(Result, frozen=True, kw_only=True):
     Attributes:
         from_revision: The number of the earlier revision.
         to_revision: The number of the later revision.
-        house: What was said of the house as a whole differently.
+        house: The changes to what is said of the house as a whole.
         openings: Each opening that changed, by its place in the schedule.
         groups: Each group of which a shared piece changed, by its mark.
-        unchanged_openings: How many openings stand in both and did not change.
+        unchanged_openings: The number of openings that stand in both and did not change.
     """
 
     from_revision: int

@@ -226,7 +226,7 @@ class Saw(Request, frozen=True, kw_only=True):
     """The shop's own limits at the saw. Common practice, no source.
 
     Attributes:
-        angle_step: How finely the saw's scale can be set, degrees.
+        angle_step: It says how finely the saw's scale can be set, in degrees.
         detents: The miters at which its table clicks in, degrees; 0, 15, 22.5, 31.6 and 45 when left out.
         sharpest_miter: The most that the saw's table turns off a square cut, degrees.
         smallest_held: The shortest workpiece that is held by hand at the saw, measured from end to end. A

@@ -67,7 +67,7 @@ class Finding(Value, frozen=True):
         side: Where: left, right, head, sill, base, above or below; empty for a group's.
         detail: It says in words what was found.
         amount: It says by how much.
-        offers: What can be done about it, the least work first.
+        offers: The answers that can be given to it, the least work first.
         by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
     """
 

@@ -89,7 +89,7 @@ class Suspect(Value, frozen=True):
     Attributes:
         reading: The field of `readings` that is suspected.
         measured: The value as the tape read it.
-        would_be: What it should read if every other reading is right.
+        would_be: The value that it should read if every other reading is right.
         change: The difference: what it should read, less what was measured.
         why: It says what speaks for this reading being wrong.
     """

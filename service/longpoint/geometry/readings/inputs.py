@@ -125,8 +125,9 @@ class AnyOpening(Given, frozen=True, dict=True):
         widths: The widths that pieces of this opening are ripped to.
         without_apron: True leaves out the apron that the trim has.
         wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for it.
-        wall_limits: How far the wall may lie off the jamb's edge before the casing is planed or the jamb extended.
-        sill_answer: What is done under a stool on a sill out of level.
+        wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb
+            extended.
+        sill_answer: It says what is done under a stool on a sill out of level.
     """
 
     mark: Name

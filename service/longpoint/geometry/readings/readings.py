@@ -164,7 +164,7 @@ class Readings(Given, frozen=True, kw_only=True):
         top_right_angle: The inside angle of the top right corner.
         top_left_angle: The inside angle of the top left corner.
         rise: The rise of a curved head, measured from the springing line up to the top of the curve.
-        head_pieces: How many straight pieces a curved head is made of.
+        head_pieces: The number of straight pieces that a curved head is made of.
         departure: The middle of such a piece may lie this far from the true curve, and no farther.
         sides: The lengths of all sides, counterclockwise from the base as seen from the room, each measured
             from inside corner to inside corner.
@@ -176,7 +176,7 @@ class Readings(Given, frozen=True, kw_only=True):
         door: The door that is to be hung here.
         left_horn_depth: The depth at the left horn's end, measured as `jamb_depth` is.
         right_horn_depth: The depth at the right horn's end, measured as `jamb_depth` is.
-        wall: How the wall lies to the jamb's edge at every corner, in the order of `angles`.
+        wall: It says how the wall lies to the jamb's edge at every corner, in the order of `angles`.
         clearances: They say what is in the way, and how far off it is.
         sill: It says how the sill is out of level; left out where it is level.
     """
