@@ -230,21 +230,19 @@ def cuttings(
 ) -> tuple[Cutting, ...]:
     """One cutting for each profile that has stock, in the order of the stock.
 
-    Pieces are cut to the rounded length, so that is what they take of a stick. A piece's key is
-    its `HouseKey`; `left` says by it which of those alike are still to be cut, None for all.
+    Pieces take their rounded length of a stick. `left` says which of those alike are still to be cut, None for all.
     """
     pieces: dict[str, list[Wanted]] = {}
     lying: dict[int, Lying] = {}  # by the identity of pieces, of which many are one
     for index, one in enumerate(openings):
         mark = one.built.opening.mark
         for piece in one.built.pieces:
-            quantity = one.count if left is None else len(left[HouseKey(index, piece.key)])
+            key = HouseKey(index, piece.key)
+            quantity = one.count if left is None else len(left[key])
             if quantity:
-                how = lying.get(id(piece))
-                if how is None:
-                    how = lying[id(piece)] = _lying(piece, house)
-                length, left_run, right_run, *eats = how
-                key = HouseKey(index, piece.key)
+                if id(piece) not in lying:
+                    lying[id(piece)] = _lying(piece, house)
+                length, left_run, right_run, *eats = lying[id(piece)]
                 wanted = Wanted(key, length, quantity, mark, left_run, right_run, *eats)
                 pieces.setdefault(piece.profile, []).append(wanted)
     return tuple(
