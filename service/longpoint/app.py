@@ -27,6 +27,7 @@ from longpoint.schedules.errors import StorageError
 from longpoint.schedules.store import Store
 from longpoint.server import Notice
 from longpoint.settings import Settings
+from longpoint.texts import read_catalog
 
 
 def create_app(settings: Settings | None = None) -> Litestar:
@@ -87,6 +88,7 @@ def create_app_from_environment() -> Litestar:
     """Build the application with the settings of LONGPOINT_* variables, in a process that is there to serve it."""
     app = create_app(Settings.from_environment())
     app.on_startup.append(app.state.notice.await_signals)
+    read_catalog()  # no request waits for it then
     # An answer makes some hundred small objects and no cycles: what was built at start need never be walked
     # again, and the collector can wait for more than the few hundred objects it waits for by default.
     gc.collect()

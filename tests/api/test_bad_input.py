@@ -142,7 +142,7 @@ def test_lengths_in_sentences_read_as_a_tape_does(service: Service) -> None:
     wide = refused(service, with_(WINDOW, "/trim/stool/stock_width", "4 in"))
     assert "must be 4 5/8 in wide and its stock is 4 in" in wide["detail"]
     metric = refused(service, with_(WINDOW, "/reveals/left", "30 mm"))
-    assert "A reveal of 1.181 in leaves" in metric["detail"]
+    assert "A reveal of 1 3/16 in leaves" in metric["detail"]
 
 
 def test_a_side_with_its_own_reveal_is_pointed_at(service: Service) -> None:

@@ -104,7 +104,7 @@ async def test_stock_that_cannot_give_every_piece_is_refused(client):
     assert answer.status_code == 422
     (fault,) = answer.json()["errors"]
     assert fault["code"] == "not-enough-stock"
-    assert "falls 56.112 in short of" in fault["detail"]
+    assert "falls 56 1/8 in short of" in fault["detail"]
 
 
 def too_short() -> dict[str, Any]:

@@ -28,7 +28,7 @@ def test_each_return_is_as_long_as_the_apron_is_thick() -> None:
         one = piece(built, f"apron_return/{side}")
         assert (one.long_point, one.short_point) == (F(5, 8), 0)
         assert sorted(end.cut for end in one.ends) == [CutKind.BEVEL, CutKind.SQUARE]
-        assert any("Too short to hold" in note for note in one.notes)
+        assert any("Too short to hold" in str(note) for note in one.notes)
 
 
 def test_returns_are_a_mirrored_pair() -> None:

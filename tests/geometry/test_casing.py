@@ -123,7 +123,7 @@ def test_a_regular_shape_takes_one_setting_all_round(sides: int, setting: float)
 
 def test_a_miter_past_most_saws_is_noted() -> None:
     built = build_opening(opening(Polygon((F(20), F(20), F(20))), PLAIN, bottom=Bottom.CASING))
-    assert all(any("sharper than most saws" in note for note in each.notes) for each in built.pieces)
+    assert all(any("sharper than most saws" in str(note) for note in each.notes) for each in built.pieces)
 
 
 def test_the_ends_of_many_heads_go_by_the_side_they_meet() -> None:

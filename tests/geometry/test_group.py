@@ -231,13 +231,13 @@ def test_heads_are_lined_up_with_the_highest_and_each_lower_one_has_its_offer() 
     (finding,) = build_group(members, Group(mark="bay", heads=low)).findings
     assert finding.amount == F(1, 4)
     assert [offer.path[1] for offer in finding.offers] == [0, 2]
-    assert finding.offers[0].detail == (
-        "Set the head of L 1/4 in higher on its jamb, to line up with the highest; "
-        "nothing is out of line once every head that lies lower is set so."
+    assert str(finding.offers[0].detail) == (
+        "Set the head of L 1/4 in higher on its jamb, to line up with the highest. "
+        "Nothing is out of line once every head that lies lower is set so."
     )
     assert finding.offers[1].worth == F("0.3125")
     (alone,) = build_group(PAIR, Group(mark="pair", heads=(F(80), F("80.25")))).findings
-    assert alone.offers[0].detail.endswith("to line up with the highest.")
+    assert str(alone.offers[0].detail).endswith("to line up with the highest.")
 
 
 @pytest.mark.parametrize(("higher", "answer"), [("0.5624", "line_up_head"), ("0.5625", "fur_head")])

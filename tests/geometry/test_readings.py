@@ -196,14 +196,14 @@ def test_every_fault_is_told_at_once() -> None:
 
 def test_an_opening_tells_of_its_readings_from_further_up() -> None:
     faults = Faults()
-    Opening("A", Readings(jamb_width=W), trim=TRIM).tell(faults, ("openings", 4))
+    Opening("A", Readings(jamb_width=W), trim=TRIM).report(faults, ("openings", 4))
     assert [fault.path for fault in faults] == [("openings", 4, "readings", "jamb_height")]
 
 
 def test_caulk_cannot_reach_further_than_planing() -> None:
     def told(caulk: F, plane: F) -> list[tuple[tuple[str | int, ...], str]]:
         faults = Faults()
-        Opening("A", Readings(**PLAIN), trim=TRIM, wall_limits=Limits(caulk, plane)).tell(faults)
+        Opening("A", Readings(**PLAIN), trim=TRIM, wall_limits=Limits(caulk, plane)).report(faults)
         return [(fault.path, fault.code) for fault in faults]
 
     assert told(F(1, 4), F(1, 8)) == [(("wall_limits", "plane"), "out-of-order")]

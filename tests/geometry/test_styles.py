@@ -114,7 +114,7 @@ def test_a_stool_returned_to_the_wall() -> None:
 
 def test_an_eased_stool_says_so() -> None:
     assert any(
-        "1/8" in note for note in piece(built(stool=replace(STOOL, ends=StoolEnds.EASED)), "stool").notes
+        "1/8" in str(note) for note in piece(built(stool=replace(STOOL, ends=StoolEnds.EASED)), "stool").notes
     )
 
 

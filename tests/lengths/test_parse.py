@@ -153,9 +153,9 @@ def test_refuses(text: str, code: str) -> None:
     with pytest.raises(LengthError) as refused:
         parse(text)
     assert refused.value.code == code
-    assert refused.value.detail.endswith(".")
-    assert str(refused.value) == refused.value.detail
-    assert refused.value.detail.isprintable()
+    assert str(refused.value) == str(refused.value.detail)
+    assert str(refused.value).endswith(".")
+    assert str(refused.value).isprintable()
 
 
 def test_the_longest_text_is_read_and_one_more_is_not() -> None:

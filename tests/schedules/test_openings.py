@@ -168,3 +168,11 @@ async def test_eight_writers_lose_no_update(service: httpx.AsyncClient) -> None:
     assert (await service.get(one)).json()["readings"]["jamb_width"] == "70"
     revisions = (await service.get(f"{where}/revisions", params={"limit": 500})).json()["items"]
     assert [one["number"] for one in revisions] == list(range(41, 0, -1))
+
+
+async def test_a_change_of_a_metric_house_is_refused_in_millimeters(service: httpx.AsyncClient) -> None:
+    where = (await made(service, rounding={"to": "1 mm"})).headers["location"]
+    refused = await service.post(f"{where}/openings", json=opening("K1", reveals={"left": "1"}))
+    assert refused.status_code == 422
+    assert refused.json()["detail"].startswith("A reveal of 25 mm leaves the casing no jamb to lie on")
+    assert "the jamb's edge is 19 mm" in refused.json()["detail"]

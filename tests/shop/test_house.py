@@ -20,7 +20,7 @@ def told(**said: Any) -> list[tuple[str, str]]:
     body = house(**{"openings": [opening("W1"), opening("W2")], **said})
     del body["name"]
     faults = Faults()
-    converted(body, House, Unit.IN).tell(faults)
+    converted(body, House, Unit.IN).report(faults)
     return [(str(fault.place), fault.code) for fault in faults]
 
 
@@ -67,8 +67,10 @@ def test_an_unknown_trim_is_told_with_those_there_are() -> None:
     body = house(openings=[opening("W1", trim="oiled")])
     del body["name"]
     faults = Faults()
-    converted(body, House, Unit.IN).tell(faults)
-    assert [fault.detail for fault in faults] == ["No trim spec is called 'oiled'; trim_specs has 'painted'."]
+    converted(body, House, Unit.IN).report(faults)
+    assert [str(fault.detail) for fault in faults] == [
+        "No trim spec is called 'oiled'; trim_specs has 'painted'."
+    ]
 
 
 def test_lengths_on_hand_are_laid_out_up_to_their_number_and_one_more_is_told_where_it_is() -> None:

@@ -90,13 +90,13 @@ def test_the_size_is_the_shortest_that_reaches() -> None:
 
 def test_a_nail_that_does_not_reach_is_said_with_what_is_missing() -> None:
     _, found = taken(window("W1", F(30), F(46)), outer_nail="4")
-    (note,) = [note for note in line(found, "nails_4d").notes if note.startswith("casing to stud")]
-    assert "4d is 1 1/2 in long and 1 7/8 in is needed, 3/8 in short" in note
+    (note,) = [note for note in line(found, "nails_4d").notes if str(note).startswith("casing to stud")]
+    assert "a 4d nail is 1 1/2 in long and 1 7/8 in is needed, so it is 3/8 in short" in str(note)
     thick = Trim(Casing(F(4), F(2), "beam"), F(1, 4))
     _, found = taken(
         Opening(mark="D1", readings=read(PlumbSides(F(30), F(80), F(80))), trim=thick, bottom=Bottom.FLOOR)
     )
-    assert "3 1/4 in is needed" in line(found, "nails_10d").notes[0]
+    assert "3 1/4 in is needed" in str(line(found, "nails_10d").notes[0])
 
 
 def test_blocks_and_butted_heads_are_nailed_too() -> None:

@@ -44,7 +44,7 @@ SLOW = (
     " 100_000 taken_at_once"
 )
 TESTS = (
-    "values shop geometry/test_group.py geometry/test_dry_fit_of_groups.py geometry/test_movement.py schedules"
+    "texts values shop geometry/test_group.py geometry/test_dry_fit_of_groups.py geometry/test_movement.py schedules"
     " contract/test_drift.py contract/test_rates.py contract/test_same_faults.py contract/test_same_house.py"
     " contract/test_amounts.py api/test_bad_input.py api/test_shop_sections.py api/test_sheets.py"
     " api/test_cut_list.py api/test_read_lengths.py api/test_offers.py api/test_planning.py"
@@ -54,6 +54,7 @@ HOMES = {"api/stored": "tests/schedules/"}
 """Where the tests of a room are that do not stand under its name."""
 DOCUMENT = "tests/contract/test_drift.py"
 ROOMS = (
+    ("texts", "*"),
     ("values", "*"),
     ("shop", "house build planning answer yard saw wages rates"),
     ("schedules", "kept rows sent answers states house_rows making"),

@@ -1,4 +1,4 @@
-"""Faults: where they are, how many are told, and how they cross a process boundary."""
+"""Faults: where they are, how many are reported, and how they cross a process boundary."""
 
 from __future__ import annotations
 
@@ -8,10 +8,12 @@ import msgspec
 import pytest
 
 from longpoint.lengths import Rounding, length_writer
+from longpoint.texts import say
 from longpoint.values import Fault, Faults, Place, Refusal, Unreadable, encoder, nearest
 from longpoint.values.fault import MOST_FAULTS
 
 WRITE = length_writer(Rounding())
+ONE, TWO = say("problem", "lengths.zero"), say("problem", "numbers.not-a-number")
 
 
 @pytest.mark.parametrize(
@@ -42,7 +44,7 @@ def test_a_place_is_only_answered() -> None:
 
 
 def test_a_fault_is_seen_from_further_up() -> None:
-    fault = Fault.at(("readings", "rise"), "too-flat", "It is too flat.")
+    fault = Fault.at(("readings", "rise"), "too-flat", ONE)
     assert fault.path == ("readings", "rise")
     assert fault.under("openings", 3).path == ("openings", 3, "readings", "rise")
     assert fault.moved("sides", 0).path == ("sides", 0)
@@ -50,22 +52,22 @@ def test_a_fault_is_seen_from_further_up() -> None:
 
 
 def test_a_fault_out_of_the_body_has_no_path() -> None:
-    fault = Fault(code="unknown", detail="No such parameter.", parameter="page")
+    fault = Fault(code="unknown", detail=ONE, parameter="page")
     assert (fault.place, fault.path) == (None, ())
 
 
 def test_a_fault_on_the_wire_leaves_out_what_it_has_not() -> None:
     write = encoder(WRITE)
-    whole = Fault.at((), "empty", "It is empty.")
+    whole = Fault.at((), "empty", ONE)
     assert msgspec.json.decode(write.encode(whole)) == {
         "code": "empty",
-        "detail": "It is empty.",
+        "detail": str(ONE),
         "pointer": "",
     }
-    cell = Fault(code="wrong-form", detail="No.", row=4, column="mark")
+    cell = Fault(code="wrong-form", detail=TWO, row=4, column="mark")
     assert msgspec.json.decode(write.encode(cell)) == {
         "code": "wrong-form",
-        "detail": "No.",
+        "detail": str(TWO),
         "row": 4,
         "column": "mark",
     }
@@ -77,12 +79,12 @@ def test_all_faults_are_raised_at_once_and_in_order() -> None:
 
     faults = Faults()
     faults.raise_any(Own)
-    faults.add(("a",), "one", "One.")
-    faults.note(Fault(code="two", detail="Two.", header="If-Match"))
+    faults.add(("a",), "one", ONE)
+    faults.note(Fault(code="two", detail=TWO, header="If-Match"))
     with pytest.raises(Own) as refused:
         faults.raise_any(Own)
     assert [fault.code for fault in refused.value.faults] == ["one", "two"]
-    assert str(refused.value) == "One.; Two."
+    assert str(refused.value) == f"{ONE}; {TWO}"
 
 
 def test_nothing_noted_is_no_refusal() -> None:
@@ -93,11 +95,11 @@ def test_nothing_noted_is_no_refusal() -> None:
 
 
 def test_faults_past_the_most_are_counted() -> None:
-    faults = Faults(Fault.at((number,), "x", "X.") for number in range(MOST_FAULTS - 1))
+    faults = Faults(Fault.at((number,), "x", ONE) for number in range(MOST_FAULTS - 1))
     assert not faults.full
-    faults.add(("last",), "x", "X.")
+    faults.add(("last",), "x", ONE)
     assert faults.full
-    faults.add(("beyond",), "x", "X.")
+    faults.add(("beyond",), "x", ONE)
     assert (len(faults.found), faults.omitted, faults.count) == (MOST_FAULTS, 1, MOST_FAULTS + 1)
     with pytest.raises(Refusal) as refused:
         faults.raise_any()
@@ -105,21 +107,21 @@ def test_faults_past_the_most_are_counted() -> None:
 
 
 def test_a_refusal_survives_a_trip_between_processes() -> None:
-    again = pickle.loads(pickle.dumps(Refusal([Fault.at(("a", 0), "x", "X.")], omitted=7)))
-    assert (again.faults, again.omitted) == ((Fault.at(("a", 0), "x", "X."),), 7)
+    again = pickle.loads(pickle.dumps(Refusal([Fault.at(("a", 0), "x", ONE)], omitted=7)))
+    assert (again.faults, again.omitted) == ((Fault.at(("a", 0), "x", ONE),), 7)
 
 
 def test_what_is_unreadable_survives_a_trip_between_processes() -> None:
-    again = pickle.loads(pickle.dumps(Unreadable("wrong-form", "No.")))
-    assert (again.code, again.detail, str(again)) == ("wrong-form", "No.", "No.")
+    again = pickle.loads(pickle.dumps(Unreadable("wrong-form", ONE)))
+    assert (again.code, again.detail, str(again)) == ("wrong-form", ONE, str(ONE))
 
 
 def test_the_nearest_name_is_guessed() -> None:
-    assert nearest("mitered", ["mitered", "butted"]) == ' Was "mitered" meant?'
-    assert nearest("zzz", ["mitered", "butted"]) == ""
+    assert str(nearest("mitered", ["mitered", "butted"])) == 'Was "mitered" meant?'
+    assert nearest("zzz", ["mitered", "butted"]) is None
 
 
 def test_of_what_was_sent_the_first_hundred_characters_are_compared() -> None:
     # 43 of 100 alike are near enough to a name of 43, and would not be of 101.
-    assert nearest("a" * 43 + "b" * 1000, ["a" * 43]) == f' Was "{"a" * 43}" meant?'
-    assert nearest("a" * 42 + "b" * 1000, ["a" * 42]) == ""
+    assert str(nearest("a" * 43 + "b" * 1000, ["a" * 43])) == f'Was "{"a" * 43}" meant?'
+    assert nearest("a" * 42 + "b" * 1000, ["a" * 42]) is None

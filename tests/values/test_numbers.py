@@ -31,10 +31,10 @@ def test_what_is_no_amount_of_money_is_refused(text: str) -> None:
     assert refused.value.code == "wrong-form"
 
 
-def test_of_what_is_no_amount_the_first_forty_characters_are_told() -> None:
+def test_of_what_is_no_amount_the_first_forty_characters_are_said() -> None:
     with pytest.raises(Unreadable) as refused:
         Price.read("x" * 1000, None)
-    assert refused.value.detail.startswith(f'"{"x" * 40}" is not an amount of money. ')
+    assert str(refused.value).startswith(f'"{"x" * 40}" is not an amount of money. ')
 
 
 @pytest.mark.parametrize("given_", [14.8, 14, True, None, ["1"], {}])

@@ -8,6 +8,7 @@ from msgspec import Meta
 from msgspec.structs import replace
 
 from longpoint.geometry.checks.findings import Finding, Offer
+from longpoint.geometry.checks.offers import refused
 from longpoint.geometry.checks.trim import HORNS, SIDES, check_depths, check_stool
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.kernel import ZERO, Frame, rectangle
@@ -23,7 +24,8 @@ from longpoint.geometry.readings.inputs import Bottom, Opening
 from longpoint.geometry.readings.outline import Mull, PlumbSides
 from longpoint.geometry.readings.readings import Readings
 from longpoint.geometry.readings.taken import as_read
-from longpoint.lengths import Fraction, Length, PositiveLength, Real, spoken
+from longpoint.lengths import Fraction, Length, PositiveLength, Real
+from longpoint.texts import say
 from longpoint.values import Faults, Given, Name, Path, Value
 
 
@@ -55,7 +57,7 @@ class Group(Given, frozen=True, kw_only=True):
         """Whether its openings share a stool, so that it has pieces of its own."""
         return self.gaps is not None
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note what belongs to a shared stool where there is none."""
         if self.gaps is None:
             for name, given in (("stock_length", self.stock_length is not None), ("solid", bool(self.solid))):
@@ -63,7 +65,7 @@ class Group(Given, frozen=True, kw_only=True):
                     faults.add(
                         (*at, name),
                         "gaps-missing",
-                        "A shared stool needs the gaps between its openings: give them.",
+                        say("problem", "group.gaps-missing"),
                     )
 
 
@@ -94,22 +96,20 @@ def build_group(openings: tuple[Opening, ...], group: Group) -> BuiltGroup:
 
 def _check(openings: tuple[Opening, ...], group: Group, faults: Faults) -> None:
     if len(openings) < 2 and not any(opening.outline.mulls for opening in openings):
-        detail = "A group is two openings or more, or one of joined units whose stool is to be jointed."
+        detail = say("problem", "group.too-few")
         faults.add(("group", "openings"), "too-few", detail)
     if group.heads and len(group.heads) != len(openings):
         faults.add(
             ("group", "heads"),
             "head-count",
-            f"{len(openings)} openings have as many heads, and {len(group.heads)} came.",
+            say("problem", "group.head-count", openings=len(openings), heads=len(group.heads)),
         )
     if group.gaps is None:
         return
     if len(group.gaps) != len(openings) - 1:
-        faults.add(
-            ("group", "gaps"),
-            "gap-count",
-            f"{len(openings)} openings have {len(openings) - 1} gaps between them, and {len(group.gaps)} came.",
-        )
+        needed, came = len(openings) - 1, len(group.gaps)
+        detail = say("problem", "group.gap-count", openings=needed + 1, needed=needed, gaps=came)
+        faults.add(("group", "gaps"), "gap-count", detail)
     first = openings[0]
     for number, opening in enumerate(openings):
         _check_member(number, opening, first, faults, last=number == len(openings) - 1)
@@ -118,20 +118,18 @@ def _check(openings: tuple[Opening, ...], group: Group, faults: Faults) -> None:
 def _check_member(number: int, opening: Opening, first: Opening, faults: Faults, *, last: bool) -> None:
     at = ("openings", number)
     if opening.bottom is not Bottom.STOOL or opening.trim.stool is None:
-        faults.add(
-            (*at, "bottom"), "stool-missing", "A shared stool is under openings that stand on a stool."
-        )
+        faults.add((*at, "bottom"), "stool-missing", say("problem", "group.stool-missing"))
     elif (opening.trim.stool, opening.trim.apron) != (first.trim.stool, first.trim.apron):
         faults.add(
             (*at, "trim"),
             "stools-differ",
-            "A shared stool and apron are one stock: give all of them the same.",
+            say("problem", "group.stools-differ"),
         )
     if not isinstance(opening.outline.shape, PlumbSides):
         faults.add(
             (*at, "readings", *as_read(opening.readings, ("jamb_width",))),
             "not-plumb",
-            "A shared stool needs openings with plumb sides: describe this one by its width and heights.",
+            say("problem", "group.not-plumb"),
         )
     if opening.trim.stool is not None:
         names = (*SIDES, *(HORNS[:1] if number == 0 else ()), *(HORNS[1:] if last else ()))
@@ -170,8 +168,7 @@ def _shared(members: tuple[Built, ...], group: Group, faults: Faults) -> Built |
             faults.add(
                 ("group", "solid"),
                 "no-joint-in-reach",
-                f"The {board.title} is {spoken(board.overall)} long and no place to joint it lies within a stick: "
-                "name the studs below it, or take longer stock.",
+                say("problem", "group.no-joint-in-reach", piece=board.title, length=board.overall),
             )
             return None
         pieces.extend(scarfed(board, found))
@@ -267,20 +264,19 @@ def _heads(members: tuple[Built, ...], heads: tuple[Fraction, ...]) -> tuple[Fin
         return ()
     offers: list[Offer] = []
     several = sum(edge != highest for edge in edges) > 1
-    rest = "; nothing is out of line once every head that lies lower is set so" if several else ""
+    rest = say("offer", "heads.line-up-all") if several else None
     for number, (member, edge) in enumerate(zip(members, edges, strict=True)):
         reveal = _head_reveal(member) + highest - edge
         mark = member.opening.mark
         if edge != highest and reveal < member.opening.readings.jamb_thickness:
-            up = spoken(highest - edge)
-            detail = f"Set the head of {mark} {up} higher on its jamb, to line up with the highest{rest}."
+            detail = say("offer", "heads.line-up", mark=mark, up=highest - edge) + rest
             field = ("openings", number, "reveals", "head")
             offer = Offer("line_up_head", detail, field, reveal, (("head reveal", reveal),))
             offers.append(_tried(member.opening, offer))
         elif edge != highest:
-            detail = f"The jamb of {mark} is too thin to line up by its reveal: fur its head down."
+            detail = say("offer", "heads.fur", mark=mark)
             offers.append(Offer("fur_head", detail, (), None, (("still to go", highest - edge),)))
-    detail = f"The heads lie up to {spoken(amount)} out of line."
+    detail = say("finding", "heads.out-of-line", amount=amount)
     return (Finding("heads-out-of-line", "", detail, amount, tuple(offers)),)
 
 
@@ -290,8 +286,7 @@ def _tried(opening: Opening, offer: Offer) -> Offer:
     try:
         build_opening(own, Pieces.CASING)
     except GeometryError as error:
-        why = f"It cannot be sent as things are: {error.faults[0].detail}"
-        return replace(offer, detail=f"{offer.detail} {why}", field=None, value=None)
+        return refused(offer, error)
     return offer
 
 

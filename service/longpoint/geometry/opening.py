@@ -36,11 +36,11 @@ from longpoint.geometry.readings.outline import Arch, PlumbSides, Quadrilateral
 from longpoint.geometry.readings.readings import NOTHING_IN_THE_WAY, Door
 from longpoint.geometry.readings.taken import at_the_reading
 from longpoint.geometry.readings.trim import HeadStyle, StoolEnds
-from longpoint.lengths import spoken
+from longpoint.texts import Sentence, say
 from longpoint.values import Faults, Value
 
-TAKEN_SQUARE = "Out of square by too little to open a joint: taken as square, each side at its own reading."
-OUT_OF_LEVEL = "The heights differ: the sides are taken as plumb and the head as out of level."
+TAKEN_SQUARE = say("note", "frame.taken-square")
+OUT_OF_LEVEL = say("note", "frame.out-of-level")
 # Inches: a joint taken across a jamb's edge, where nothing is cased.
 UNCASED = 0.75
 
@@ -63,7 +63,7 @@ class Built(Value, frozen=True):
     frame: Frame
     pieces: tuple[Piece, ...]
     square_gap: float
-    notes: tuple[str, ...]
+    notes: tuple[Sentence, ...]
     findings: tuple[Finding, ...] = ()
     numbers: tuple[int, ...] | None = None
 
@@ -181,7 +181,7 @@ def _findings(
     )
 
 
-def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, float, tuple[str, ...]]:
+def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, float, tuple[Sentence, ...]]:
     shape = opening.outline.shape
     frame = frame_of(shape, faults)
     if frame is not None and isinstance(shape, Arch):
@@ -195,16 +195,13 @@ def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, floa
     return frame, 0.0, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
 
 
-def curve_note(opening: Opening, shape: Arch, frame: Frame) -> str:
+def curve_note(opening: Opening, shape: Arch, frame: Frame) -> Sentence:
     """How far straight pieces leave the curve, and what stock the curve could be sawn from."""
     head = next(side for side in reversed(cased_sides(opening, frame)[:-1]) if side.name != "base")
     found = curve(shape, Faults())
     assert found is not None
     blank = found.blank_width(head.reveal, head.outer)
-    return (
-        f"The middle of each of the {found.pieces} head pieces lies {spoken(found.departure)} inside the true curve; "
-        f"to saw the curve from them instead takes stock {spoken(blank)} wide."
-    )
+    return say("note", "arch.departure", pieces=found.pieces, departure=found.departure, blank=blank)
 
 
 def squared(shape: PlumbSides | Quadrilateral) -> Frame:

@@ -17,6 +17,7 @@ from msgspec.structs import force_setattr
 from longpoint.geometry.piece_names import PieceKey, PieceKind, named
 from longpoint.geometry.spelled import Figures, Pairs
 from longpoint.lengths import MADE_REAL, Fraction, Gap, Real, gap
+from longpoint.texts import Sentence
 from longpoint.values import Angle, Value, Wired
 
 if TYPE_CHECKING:
@@ -280,7 +281,7 @@ class Piece(Value, frozen=True):
     rip_width: Real | None = None
     marks: tuple[Mark, ...] = ()
     how: tuple[Step, ...] = ()
-    notes: tuple[str, ...] = ()
+    notes: tuple[Sentence, ...] = ()
     taper: Taper | None = None
     cutouts: tuple[Cutout, ...] = ()
     quantity: int = 1

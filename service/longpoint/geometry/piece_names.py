@@ -5,6 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import Any, Self
 
+from longpoint.texts import say
 from longpoint.values import Unreadable, Wired
 from longpoint.values.kept import Kept
 
@@ -69,9 +70,7 @@ class PieceKey(Wired):
     @classmethod
     def read(cls, given: Any, unit: Any) -> Self:  # noqa: ARG003
         if not isinstance(given, str) or not 0 < len(given) <= LONGEST_KEY:
-            raise Unreadable(
-                "wrong-form", 'A piece is named as the answers name it, for example "side_casing/left".'
-            )
+            raise Unreadable("wrong-form", say("problem", "piece.wrong-key"))
         kind, _, side = given.partition("/")
         return cls(kind, side)
 

@@ -7,7 +7,7 @@ from longpoint.lengths.errors import LengthError
 from longpoint.lengths.fraction import MARKED, Fraction, Irrational, Real
 from longpoint.lengths.length import MADE_REAL, Length, PositiveLength, real
 from longpoint.lengths.parsing import MAX_TEXT, parse
-from longpoint.lengths.printing import exact, feet_inches, spoken, tape
+from longpoint.lengths.printing import exact, feet_inches, tape
 from longpoint.lengths.rounding import (
     Mode,
     Rounded,
@@ -62,6 +62,5 @@ __all__ = [
     "residual",
     "round_to",
     "rounded",
-    "spoken",
     "tape",
 ]

@@ -2,6 +2,7 @@
 
 from typing import Literal
 
+from longpoint.texts import Sentence
 from longpoint.values.wired import Unreadable
 
 Code = Literal[
@@ -31,7 +32,7 @@ class LengthError(Unreadable):
 
     code: Code
 
-    def __init__(self, code: Code, detail: str) -> None:
+    def __init__(self, code: Code, detail: Sentence) -> None:
         super().__init__(code, detail)
 
 

@@ -11,6 +11,7 @@ from longpoint.lengths.fraction import Fraction, Irrational, Real
 from longpoint.lengths.parsing import MAX_TEXT, parse
 from longpoint.lengths.printing import tape
 from longpoint.lengths.units import Unit
+from longpoint.texts import say
 from longpoint.values.kept import Kept
 from longpoint.values.wired import Wired, Writes
 
@@ -69,9 +70,7 @@ class Length(_Exact, Wired):
     @classmethod
     def read(cls, given: Any, unit: Unit | None) -> Self:
         if not isinstance(given, str):
-            raise LengthError(
-                "wrong-type", f'A length is text. Write it with its unit, for example "{EXAMPLE}".'
-            )
+            raise LengthError("wrong-type", say("problem", "lengths.not-text", example=EXAMPLE))
         if len(given) > MAX_TEXT:  # refused there, before it is remembered
             parse(given, unit)
         return _READ[cls, given, unit]  # type: ignore[return-value]
@@ -107,11 +106,11 @@ class PositiveLength(Length):
     __slots__ = ()
 
 
-def _read(told: tuple[type[Length], str, Unit | None]) -> Length:
-    cls, text, unit = told
+def _read(given: tuple[type[Length], str, Unit | None]) -> Length:
+    cls, text, unit = given
     value = parse(text, unit)
     if not value and issubclass(cls, PositiveLength):
-        raise LengthError("zero", "This cannot be zero: measure it again.")
+        raise LengthError("zero", say("problem", "lengths.zero"))
     return cls(value, text)
 
 

@@ -9,6 +9,7 @@ from longpoint.lengths.errors import LengthError, quoted
 from longpoint.lengths.fraction import Fraction
 from longpoint.lengths.refusals import refusal
 from longpoint.lengths.units import INCHES_PER, MAX_LENGTH, UNIT_WORDS, Unit
+from longpoint.texts import say
 
 MAX_TEXT: Final = 64
 """The longest text read, in characters."""
@@ -45,8 +46,7 @@ def parse(text: str, unit: Unit | None = None) -> Fraction:
     if len(text) > MAX_TEXT:
         raise LengthError(
             "too-long",
-            f"The text is {len(text):,} characters long; a length takes at most {MAX_TEXT}. "
-            "Write it like 30 5/8 in.",
+            say("problem", "lengths.too-long", characters=len(text), most=MAX_TEXT),
         )
     return _parse(text, unit)
 
@@ -64,42 +64,32 @@ def _parse(text: str, unit: Unit | None) -> Fraction:
     if length > MAX_LENGTH:
         raise LengthError(
             "too-large",
-            f"{quoted(text)} is longer than {int(MAX_LENGTH):,} in (1,000 ft), the most this service reads. "
-            "Check the number and its unit.",
+            say("problem", "lengths.too-large", text=quoted(text), most=int(MAX_LENGTH)),
         )
     if length.denominator > MAX_DENOMINATOR:
-        raise LengthError(
-            "too-fine", f"{quoted(text)} is finer than any tape reads. Round it to six decimals or fewer."
-        )
+        raise LengthError("too-fine", say("problem", "lengths.too-fine", text=quoted(text)))
     return length
 
 
 def _unit(text: str, word: str | None, default: Unit | None) -> Unit:
     if word is None:
         if default is None:
-            raise LengthError(
-                "missing-unit",
-                f'{quoted(text)} has no unit. Write one after the number, like "30 5/8 in" or "778 mm".',
-            )
+            raise LengthError("missing-unit", say("problem", "lengths.missing-unit", text=quoted(text)))
         return default
     if word not in UNIT_WORDS:
         raise LengthError(
             "unknown-unit",
-            f"{quoted(word)} in {quoted(text)} is not a unit read here. Use in, ft, mm, cm or m.",
+            say("problem", "lengths.unknown-unit", word=quoted(word), text=quoted(text)),
         )
     return UNIT_WORDS[word]
 
 
 def _feet_and_inches(text: str, feet: str, inches: Fraction, word: str | None) -> Fraction:
     if word is None or UNIT_WORDS[word] is not Unit.IN:
-        raise LengthError(
-            "missing-unit",
-            f"{quoted(text)} ends without a unit. Mark the inches, like 2 ft 6-5/8 in.",
-        )
+        raise LengthError("missing-unit", say("problem", "lengths.inches-without-unit", text=quoted(text)))
     if inches >= 12:
         raise LengthError(
-            "inches-past-a-foot",
-            f"{quoted(text)} has 12 inches or more after its feet. Carry them into the feet.",
+            "inches-past-a-foot", say("problem", "lengths.inches-past-a-foot", text=quoted(text))
         )
     return _whole(text, feet) * INCHES_PER[Unit.FT] + inches
 
@@ -122,14 +112,14 @@ def _fraction(text: str, whole: str | None, numerator: str, denominator: str) ->
     if below == 0:
         raise LengthError(
             "zero-denominator",
-            f"{quoted(text)} divides by zero. Check the fraction's lower number: halves to 64ths.",
+            say("problem", "lengths.zero-denominator", text=quoted(text)),
         )
     if whole is None:
         return Fraction(above, below)
     if above >= below:
         raise LengthError(
             "improper-fraction",
-            f"{quoted(text)} has a fraction of 1 or more after its whole number. Carry it over.",
+            say("problem", "lengths.improper-fraction", text=quoted(text)),
         )
     return Fraction(_whole(text, whole) * below + above, below)
 
@@ -138,6 +128,6 @@ def _whole(text: str, digits: str) -> int:
     if len(digits) > MAX_DIGITS:
         raise LengthError(
             "too-many-digits",
-            f"{quoted(text)} has a number of more than {MAX_DIGITS} digits. Round it to what a tape shows.",
+            say("problem", "lengths.too-many-digits", text=quoted(text), most=MAX_DIGITS),
         )
     return int(digits)

@@ -4,7 +4,7 @@ from functools import lru_cache
 from math import gcd
 from typing import Final
 
-from longpoint.lengths.fraction import Fraction, Real
+from longpoint.lengths.fraction import Fraction
 from longpoint.lengths.units import INCHES_PER, Unit
 
 _FINEST_TAPE_FRACTION: Final = 64
@@ -33,13 +33,6 @@ def tape(value: Fraction, unit: Unit = Unit.IN) -> str:
 def feet_inches(value: Fraction) -> str:
     """Print a length in inches as feet and inches: `3' 1 1/2"`, `5' 0"`, and `10 1/2"` under a foot."""
     return tape(value, Unit.FT)
-
-
-def spoken(value: Real) -> str:
-    """Print a length in inches for a sentence: a tape's fraction as such, anything else to a thousandth."""
-    if not isinstance(value, float) and _FINEST_TAPE_FRACTION % value.denominator == 0:
-        return tape(value)
-    return f"{float(value):.3f} in"
 
 
 def exact(value: Fraction, unit: Unit) -> str:

@@ -1,53 +1,53 @@
 """Says why a text outside the grammar is no length, and what to write instead."""
 
 import re
+from collections.abc import Callable
 from typing import Final
 
 from longpoint.lengths.errors import Code, LengthError, quoted
-
-_HINT = "Write it like 30 5/8 in, 2 ft 6-5/8 in or 778 mm."
+from longpoint.texts import Sentence, say
 
 # Tried in order; the first that is found in the text names the fault.
-_FAULTS: Final[tuple[tuple[re.Pattern[str], Code, str], ...]] = (
+_FAULTS: Final[tuple[tuple[re.Pattern[str], Code, Callable[[str], Sentence]], ...]] = (
     (
         re.compile(r"\b(?:nan|inf|infinity)\b"),
         "not-finite",
-        "{text} is not a finite number. Measure the length and write it with its unit.",
+        lambda text: say("problem", "lengths.not-finite", text=text),
     ),
     (
         re.compile(r"^- *[0-9.]"),
         "negative",
-        "{text} is negative. A length is zero or more: drop the sign, or check the readings it came from.",
+        lambda text: say("problem", "lengths.negative", text=text),
     ),
     (
         re.compile(r"[0-9]\.?e[+-]?[0-9]"),
         "exponent",
-        "{text} is written with an exponent. Write the number out, like 30.625 in.",
+        lambda text: say("problem", "lengths.exponent", text=text),
     ),
     (
         re.compile(r"[0-9],[0-9]|,[0-9]"),
         "decimal-comma",
-        "{text} has a comma, which may mark decimals or thousands. Write a point and no thousands mark.",
+        lambda text: say("problem", "lengths.decimal-comma", text=text),
     ),
     (
         re.compile(r"/[0-9]+[ -]+[0-9]+/[0-9]"),
         "not-a-length",
-        "{text} has two fractions. Write one whole number and one fraction, like 30 5/8 in.",
+        lambda text: say("problem", "lengths.two-fractions", text=text),
     ),
     (
         re.compile(r"[0-9] *(?:mm|cm|m)\b.*[0-9]"),
         "mixed-units",
-        "{text} has a metric unit and a further number. Write the whole length in one unit, like 1200 mm.",
+        lambda text: say("problem", "lengths.metric-and-more", text=text),
     ),
     (
         re.compile(r"[./][0-9]+ *(?:'|ft|foot|feet).*[0-9]"),
         "mixed-units",
-        "{text} has split feet with a number after them. Write whole feet and then inches, or feet alone.",
+        lambda text: say("problem", "lengths.split-feet", text=text),
     ),
     (
         re.compile(r"[0-9] *(?:[\"']|[a-z]).*[0-9] *(?:[\"']|[a-z])"),
         "mixed-units",
-        "{text} has units in no order read here. Write whole feet and then inches, or one unit alone.",
+        lambda text: say("problem", "lengths.units-out-of-order", text=text),
     ),
 )
 
@@ -55,8 +55,8 @@ _FAULTS: Final[tuple[tuple[re.Pattern[str], Code, str], ...]] = (
 def refusal(text: str, written: str) -> LengthError:
     """Return the error for text, whose plain form `written` the grammar does not know."""
     if not written:
-        return LengthError("empty", f"The length is empty. {_HINT}")
+        return LengthError("empty", say("problem", "lengths.empty"))
     for pattern, code, detail in _FAULTS:
         if pattern.search(written):
-            return LengthError(code, detail.format(text=quoted(text)))
-    return LengthError("not-a-length", f"{quoted(text)} does not read as a length. {_HINT}")
+            return LengthError(code, detail(quoted(text)))
+    return LengthError("not-a-length", say("problem", "lengths.not-a-length", text=quoted(text)))

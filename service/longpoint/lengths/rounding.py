@@ -10,6 +10,7 @@ from longpoint.lengths.errors import LengthError
 from longpoint.lengths.fraction import Fraction, Real
 from longpoint.lengths.parsing import parse
 from longpoint.lengths.units import Unit
+from longpoint.texts import say
 from longpoint.values.value import Given
 
 _SLACK_PARTS: Final = 10**9
@@ -148,9 +149,7 @@ def counter(rounding: Rounding) -> Callable[[float], tuple[int, float]]:
 
 def _count(to: RoundTo, mode: Mode, value: float) -> tuple[int, float]:
     if not isfinite(value):
-        raise LengthError(
-            "not-finite", f"A computed length came out as {value}. Check the readings it was computed from."
-        )
+        raise LengthError("not-finite", say("problem", "lengths.computed-not-finite", value=str(value)))
     # In whole numbers: the step is rise/run, the length top/bottom, and above/below counts the steps in it.
     rise, run = _step(to).as_integer_ratio()
     top, bottom = value.as_integer_ratio()

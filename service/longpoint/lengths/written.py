@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import lru_cache
 from math import floor
 from typing import Annotated, Any, ClassVar
@@ -15,6 +15,7 @@ from longpoint.lengths.length import Length
 from longpoint.lengths.printing import exact, ratio, tape
 from longpoint.lengths.rounding import Rounding, counter, mark, pick
 from longpoint.lengths.units import INCHES_PER, Unit
+from longpoint.texts import SPOKEN
 from longpoint.values.fault import Place
 from longpoint.values.kept import Kept
 from longpoint.values.wired import Wired
@@ -106,6 +107,25 @@ class LengthWriter:
             return f"{value / self._size:.4f}{self._after}"
         return self._plain[value.as_integer_ratio()]
 
+    def spoken(self, lengths: Sequence[Real]) -> Sequence[str]:
+        """The lengths of one sentence: rounded, unless two that differ would read alike, or one as nothing."""
+        marks = [self._mark_of(value) for value in lengths]
+        # A fraction takes long to find in a set, so that is done only where it may matter.
+        if (0 in marks or len(set(marks)) < len(marks)) and len({*marks, 0}) < len({*lengths, 0}):
+            return [self._finely(value) for value in lengths]
+        return [self._at_mark[number] for number in marks]
+
+    def _mark_of(self, value: Real) -> int:
+        if isinstance(value, float):
+            return self._count(value)[0]
+        return self._picked(value.as_integer_ratio())[0]
+
+    def _finely(self, value: Real) -> str:
+        """A length for a sentence in which the house's own rounding would hide something."""
+        if self.unit is _MM:
+            return f"{float(value) * 25.4:.2f}".rstrip("0").rstrip(".") + self._after
+        return SPOKEN.plain(value)
+
     def _write_mark(self, number: int) -> str:
         return tape.__wrapped__(mark(number, self.rounding), self.unit)
 
@@ -184,6 +204,10 @@ class ExactWriter:
     def plain(self, value: Fraction) -> str:
         """The same."""
         return str(value)
+
+    def spoken(self, _: Sequence[Real], /) -> Sequence[str]:
+        """Nothing is said where lengths are kept: only what is answered has sentences."""
+        raise TypeError("a sentence cannot be kept")
 
 
 EXACT = ExactWriter()

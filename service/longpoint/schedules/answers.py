@@ -27,6 +27,7 @@ from longpoint.schedules.rows import (
 )
 from longpoint.schedules.states import LengthState
 from longpoint.shop.house import HouseOpening
+from longpoint.texts import Sentence
 from longpoint.values import Value, fields_of
 
 Exact = Annotated[
@@ -146,7 +147,7 @@ class StoredLength(LengthOnHand, frozen=True, kw_only=True):
     revision: int
     available: int
     states: tuple[LengthState, ...]
-    notes: tuple[str, ...]
+    notes: tuple[Sentence, ...]
     exact: Exact
 
     @classmethod

@@ -12,6 +12,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 from longpoint.schedules.basics import moment
 from longpoint.schedules.models import StickRecord
 from longpoint.schedules.rows import StickRow
+from longpoint.texts import Sentence, say
 from longpoint.values import Given, Name
 
 MOST_SECONDS = 86_400
@@ -49,12 +50,13 @@ class Claimed(msgspec.Struct, frozen=True):
         """Whether it keeps somebody, or one who does not say who it is, from cutting the stick."""
         return self.by != by and not self.over
 
-    def note(self, name: str, by: str | None) -> str | None:
+    def note(self, name: str, by: str | None) -> Sentence | None:
         """What is said to somebody who cuts or claims the stick when the time is over."""
         if not self.over:
             return None
-        whose = "Your claim of it" if self.by == by else f"{self.by!r} had claimed it; that claim"
-        return f"{name}: {whose} was over at {self.until}."
+        if self.by == by:
+            return say("note", "claim.yours-was-over", stick=name, until=self.until)
+        return say("note", "claim.was-over", stick=name, by=self.by, until=self.until)
 
 
 def claim_of(row: StickRow) -> Claimed | None:

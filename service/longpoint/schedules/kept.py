@@ -13,13 +13,13 @@ from longpoint.lengths import EXACT, Rounding, Unit, exact_lengths, length_write
 from longpoint.schedules.lots import (
     MOST_LOTS,
     LengthOnHand,
-    tell_of_lots,
-    tell_of_names,
-    tell_of_too_many,
+    report_lots,
+    report_names,
+    report_too_many,
 )
 from longpoint.schedules.states import PieceState
 from longpoint.schedules.values import Change, ItemKind
-from longpoint.shop.house import AnyHouse, House, HouseGroup, HouseOpening, tell_of_house
+from longpoint.shop.house import AnyHouse, House, HouseGroup, HouseOpening, report_house
 from longpoint.shop.named_sticks import NamedStick, PlannedProfile
 from longpoint.shop.shape import PieceShape
 from longpoint.shop.yard import LengthsOnHand, Stock
@@ -73,9 +73,9 @@ class KeptHouse(AnyHouse, frozen=True, kw_only=True):
         ]
         return (*sold, *only)
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note what cannot be, the openings apart."""
-        tell_of_house(self.whole(groups=()), faults, at)
+        report_house(self.whole(groups=()), faults, at)
 
 
 class NewSchedule(KeptHouse, frozen=True, kw_only=True):
@@ -91,13 +91,13 @@ class NewSchedule(KeptHouse, frozen=True, kw_only=True):
     openings: Annotated[tuple[HouseOpening, ...], Meta(max_length=MOST_OPENINGS)] = ()
     lengths: Annotated[tuple[LengthOnHand, ...], Meta(max_length=MOST_LOTS)] = ()
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note what cannot be."""
-        tell_of_house(self.whole(self.openings), faults, at)
+        report_house(self.whole(self.openings), faults, at)
         lots = [((*at, "lengths", index), one) for index, one in enumerate(self.lengths)]
-        tell_of_lots(self, lots, (), faults)
-        tell_of_names(lots, faults)
-        tell_of_too_many(self.lengths, faults, (*at, "lengths"))
+        report_lots(self, lots, (), faults)
+        report_names(lots, faults)
+        report_too_many(self.lengths, faults, (*at, "lengths"))
 
     @property
     def head(self) -> KeptHouse:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from itertools import count
 from typing import Annotated, ClassVar
 
@@ -11,12 +11,13 @@ import msgspec
 from msgspec import Meta
 from msgspec.structs import replace
 
-from longpoint.lengths import Fraction, spoken
+from longpoint.lengths import Fraction
 from longpoint.schedules.states import LengthState
 from longpoint.shop.house import MOST_LENGTHS_ON_HAND, AnyHouse
 from longpoint.shop.paid import PaidLot
 from longpoint.shop.stick_names import StickName
 from longpoint.shop.yard import LengthsOnHand, OnHand
+from longpoint.texts import Sentence, say
 from longpoint.values import Faults, Name, Path, Price, Text, fields_of, nearest
 
 MOST_LENGTHS = 200
@@ -86,10 +87,10 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
         return tuple(state for state, so in said.items() if so)
 
     @property
-    def notes(self) -> tuple[str, ...]:
+    def notes(self) -> tuple[Sentence, ...]:
         """What is odd of it."""
         if self.ordered and self.came > self.ordered:
-            return (f"{self.came} came of {self.ordered} that were ordered.",)
+            return (say("note", "lot.more-came", came=self.came, ordered=self.ordered),)
         return ()
 
     @property
@@ -116,19 +117,19 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
         """It with some more used up."""
         return replace(self, used_up=self.used_up + number)
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note a name that no address can hold, and more used up than there were."""
         if self.lot in (".", ".."):
             faults.add(
                 (*at, "lot"),
                 "lot-is-a-path",
-                f"{self.lot!r} cannot be part of an address: give it another name.",
+                say("problem", "lot.name-is-a-path", lot=self.lot),
             )
         if self.used_up > self.counted:
             faults.add(
                 (*at, "used_up"),
                 "more-than-there-were",
-                f"{self.used_up} cannot be used up of {self.counted}: say how many were delivered in all, too.",
+                say("problem", "lot.more-used-than-came", used_up=self.used_up, there=self.counted),
             )
 
 
@@ -187,7 +188,7 @@ def _profiles(value: object) -> Iterator[str]:
             yield from _profiles(inner)
 
 
-def tell_of_lots(
+def report_lots(
     house: AnyHouse,
     lots: Sequence[tuple[Path, LengthOnHand]],
     others: Sequence[LengthOnHand],
@@ -204,18 +205,22 @@ def tell_of_lots(
     known = profiles_of(house)
     there = [*others, *(one for _, one in lots)]
     for at, one in lots:
-        one.tell(faults, at)
+        one.report(faults, at)
         if one.profile not in known:
-            named = ", ".join(map(repr, known))[:200]
-            detail = (
-                f"No trim spec and no stock of this house names {one.profile!r}; they name {named or 'none'}."
-            )
-            faults.add((*at, "profile"), "unknown-profile", detail + nearest(one.profile, known))
+            detail = _unknown_profile(one.profile, known) + nearest(one.profile, known)
+            faults.add((*at, "profile"), "unknown-profile", detail)
         elif not one.bought:
-            _tell_of_length(house, one, there, faults, at)
+            _report_length(house, one, there, faults, at)
 
 
-def _tell_of_length(
+def _unknown_profile(profile: str, known: Collection[str]) -> Sentence:
+    if not known:
+        return say("problem", "lot.no-profiles", profile=profile)
+    names = ", ".join(map(repr, known))[:200]
+    return say("problem", "lot.unknown-profile", profile=profile, names=names)
+
+
+def _report_length(
     house: AnyHouse, one: LengthOnHand, there: Sequence[LengthOnHand], faults: Faults, at: Path
 ) -> None:
     sold = [stick.length for stock in house.stock if stock.profile == one.profile for stick in stock.sticks]
@@ -225,34 +230,31 @@ def _tell_of_length(
         faults.add(
             (*at, "length"),
             "longer-than-any",
-            f"The longest {one.profile!r} that is sold or was bought is {spoken(+longest)}: measure it again, or add "
-            "that length to the stock of the house, or say what was `paid` for it.",
+            say("problem", "lot.longer-than-any", profile=one.profile, longest=longest),
         )
 
 
-def tell_of_too_many(lots: Sequence[LengthOnHand], faults: Faults, at: Path = ()) -> None:
+def report_too_many(lots: Sequence[LengthOnHand], faults: Faults, at: Path = ()) -> None:
     """Note more lots, or lengths in them, than are planned with or kept."""
     if len(lots) > MOST_LOTS:
-        faults.add(
-            at, "too-many", f"A schedule holds at most {MOST_LOTS} lots: remove some that are used up."
-        )
+        faults.add(at, "too-many", say("problem", "lot.too-many", most=MOST_LOTS))
     left = [one for one in lots if one.available]
     for profile, number in Counter(one.profile for one in left).items():
         if number > MOST_LENGTHS:
             faults.add(
                 at,
                 "too-many-lengths",
-                f"At most {MOST_LENGTHS} lots of {profile!r} are planned with: say what is used up first.",
+                say("problem", "lot.too-many-of-profile", most=MOST_LENGTHS, profile=profile),
             )
     if sum(one.available for one in left) > MOST_LENGTHS_ON_HAND:
         faults.add(
             at,
             "too-many-lengths",
-            f"At most {MOST_LENGTHS_ON_HAND} lengths on hand are planned with: say what is used up first.",
+            say("problem", "lot.too-many-lengths-on-hand", most=MOST_LENGTHS_ON_HAND),
         )
 
 
-def tell_of_names(lots: Sequence[tuple[Path, LengthOnHand]], faults: Faults) -> None:
+def report_names(lots: Sequence[tuple[Path, LengthOnHand]], faults: Faults) -> None:
     """Note lots called alike."""
     seen: set[str] = set()
     for at, one in lots:
@@ -262,6 +264,6 @@ def tell_of_names(lots: Sequence[tuple[Path, LengthOnHand]], faults: Faults) -> 
             seen.add(one.lot)
 
 
-def lot_called(lot: str) -> str:
-    """What is told of a lot's name that another has."""
-    return f"Another lot is called {lot!r}: give each its own name, or change that one with PUT."
+def lot_called(lot: str) -> Sentence:
+    """What is said of a lot's name that another has."""
+    return say("problem", "lot.called", lot=lot)

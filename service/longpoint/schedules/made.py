@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from longpoint.schedules.answers import StoredPiece
+from longpoint.texts import Sentence
 from longpoint.values import Value
 
 
@@ -43,7 +44,7 @@ class WorkMade(Value, frozen=True):
     revision: int
     pieces: tuple[StoredPiece, ...]
     lengths: tuple[str, ...]
-    notes: tuple[str, ...] = ()
+    notes: tuple[Sentence, ...] = ()
 
 
 class Imported(Value, frozen=True):

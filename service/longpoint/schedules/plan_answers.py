@@ -10,6 +10,7 @@ from longpoint.schedules.kept import read_stick
 from longpoint.schedules.rows import PlanRow, StickRow
 from longpoint.shop.cut_sticks import BuyLine, CutStick, Stopped, placed_piece
 from longpoint.shop.named_sticks import NamedStick, PlannedProfile
+from longpoint.texts import Sentence
 from longpoint.values import Cents, Value, fields_of
 
 StickState = Literal["planned", "cut", "changed"]
@@ -145,7 +146,7 @@ class StickDetail(StoredStick, frozen=True, kw_only=True):
     plan: int
     claimed_by: str | None
     claimed_until: Moment | None
-    notes: tuple[str, ...]
+    notes: tuple[Sentence, ...]
 
     @classmethod
     def of_row(
@@ -155,7 +156,7 @@ class StickDetail(StoredStick, frozen=True, kw_only=True):
         cut: Collection[str],
         *,
         changed: bool,
-        notes: Sequence[str],
+        notes: Sequence[Sentence],
     ) -> StickDetail:
         """As its row has it; `changed` where the plan that stands has it no more."""
         stick = StoredStick.of(row.name, read_stick(row.document), marks, cut)

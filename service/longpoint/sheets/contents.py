@@ -69,7 +69,7 @@ def contents(document: Document, wording: Wording) -> SheetContents:
         ),
         notes=(
             *(line for block in blocks if block["kind"] == "notes" for line in block["lines"]),
-            document.closing,
+            wording.sentence(document.closing),
         ),
         labels=tuple(
             (label["name"], label["figure"], *label["lines"])

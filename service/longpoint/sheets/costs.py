@@ -8,6 +8,7 @@ from longpoint.sheets.document import Block, Cell, Document, Money, Notes, Numbe
 from longpoint.sheets.house import SheetHouse
 from longpoint.sheets.wording import time, unit_words, words
 from longpoint.shop import CostSheet, CostTotals, Hours
+from longpoint.texts import Sentence, say
 
 LINES = (TableColumn("Line", "line", 6), TableColumn("Cost", "cost"))
 MONEY = (
@@ -35,8 +36,6 @@ CATEGORIES = {
     "consumable": "Materials",
     "labor": "Labor",
 }
-UNSTOCKED = "No stock gives these, so their sticks are not in the sum: {}."
-UNPRICED = "No price or wage was given for these, so they cost nothing here: {}."
 
 
 def cost_sheet(house: SheetHouse) -> Document:
@@ -57,12 +56,13 @@ def cost_sheet(house: SheetHouse) -> Document:
     return Document("cost-sheet", "Cost sheet", house.name, tuple(blocks), house.paper)
 
 
-def _unpriced(cost: CostSheet) -> Iterator[str]:
+def _unpriced(cost: CostSheet) -> Iterator[Sentence]:
     profiles = [one.name for one in cost.unpriced if one.category == "stock"]
     others = [words(one.name) for one in cost.unpriced if one.category != "stock"]
-    for said, names in ((UNSTOCKED, profiles), (UNPRICED, others)):
-        if names:
-            yield said.format(", ".join(names))
+    if profiles:
+        yield say("note", "sheet.unstocked", profiles=tuple(profiles))
+    if others:
+        yield say("note", "sheet.unpriced", lines=tuple(others))
 
 
 def _lines(cost: CostSheet) -> Table:

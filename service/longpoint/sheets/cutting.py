@@ -28,6 +28,7 @@ from longpoint.sheets.house import AT_THE_SAW, SheetHouse, caution_notes
 from longpoint.sheets.pieces import pieces_by_key, to_cut
 from longpoint.sheets.rows import stick_rows
 from longpoint.shop.build import CutList
+from longpoint.texts import say
 
 BUY = (
     TableColumn("Profile", "profile", 9),
@@ -49,7 +50,6 @@ PIECES = (
     TableColumn("Left end, on the saw", "left_end", 5),
     TableColumn("Right end, on the saw", "right_end", 5),
 )
-UNPLANNED = "No stock was given for {}, so its pieces are on no stick."
 UPRIGHT, SIDEWAYS = 560.0, 780.0
 """How wide the longest stick is drawn on a sheet of each kind."""
 STICKS_TO_A_PICTURE = 4
@@ -64,7 +64,9 @@ def cut_list_sheet(house: SheetHouse) -> Document:
         blocks += stick_pictures(house, SIDEWAYS)
     unplanned = profiles_without_plan(house.cut_list)
     if unplanned:
-        blocks.append(Notes("Not planned", tuple(UNPLANNED.format(name) for name in unplanned)))
+        blocks.append(
+            Notes("Not planned", tuple(say("note", "sheet.unplanned", profile=name) for name in unplanned))
+        )
     blocks.append(pieces_table(house.cut_list))
     return Document(
         "cut-list", "Cut list", house.name, tuple(blocks), house.paper, sideways=True, main="pieces"

@@ -11,6 +11,7 @@ from enum import StrEnum
 
 from longpoint.lengths import Fraction, Real
 from longpoint.sheets.grid import LabelGrid
+from longpoint.texts import Sentence, say
 from longpoint.values import Value
 
 
@@ -119,7 +120,7 @@ class Notes(Value, frozen=True):
     """Sentences under a title. Attributes: title; lines; caution, set apart so that nobody misses it."""
 
     title: str
-    lines: tuple[str, ...]
+    lines: tuple[Sentence, ...]
     caution: bool = False
 
 
@@ -193,10 +194,7 @@ class Document(Value, frozen=True):
     sideways: bool = False
     plan: str = ""
     main: str = ""
-    closing: str = (
-        "Computed sizes and amounts; they approve nothing. Local codes, the makers' instructions and licensed "
-        "practice come first."
-    )
+    closing: Sentence = say("caution", "sheet.closing")
 
     @property
     def tables(self) -> dict[str, Table]:

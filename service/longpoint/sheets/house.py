@@ -6,6 +6,7 @@ from longpoint.sheets.document import Notes, Paper
 from longpoint.sheets.wording import Wording
 from longpoint.shop import Caution, ShopWork, cautions
 from longpoint.shop.build import BuiltOpening, CutList
+from longpoint.texts import say
 from longpoint.values import Value
 
 
@@ -38,7 +39,7 @@ class SheetHouse(Value, frozen=True):
 
     @property
     def cautions(self) -> tuple[Caution, ...]:
-        """Its cautions; a house whose age nobody told counts as an old one."""
+        """Its cautions; a house whose age nobody gave counts as an old one."""
         return self.work.cautions if self.work else cautions(self.cut_list, build_year=None)
 
 
@@ -50,7 +51,8 @@ def caution_notes(house: SheetHouse, *codes: str) -> Notes:
     """The cautions of these codes that the house raises, set apart."""
     chosen = (caution for caution in house.cautions if not codes or caution.code in codes)
     lines = tuple(
-        caution.text + (f" Here: {', '.join(caution.applies_to)}." if caution.applies_to else "")
+        caution.text
+        + (say("caution", "sheet.here", marks=caution.applies_to) if caution.applies_to else None)
         for caution in chosen
     )
     return Notes("Before you start", lines, caution=True)

@@ -14,6 +14,7 @@ from longpoint.sheets.house import SheetHouse
 from longpoint.sheets.pieces import NumberedPiece, pieces_by_key
 from longpoint.sheets.wording import Wording, angle
 from longpoint.shop.build import CutList, HouseKey
+from longpoint.texts import Sentence, say
 
 
 @cache
@@ -39,15 +40,15 @@ def common_grid(paper: Paper) -> LabelGrid:
     )
 
 
-def grid_faults(grid: LabelGrid, paper: Paper) -> tuple[str, ...]:
-    """What keeps a grid off its paper, a sentence for each."""
+def grid_faults(grid: LabelGrid, paper: Paper) -> tuple[Sentence, ...]:
+    """What keeps a grid off its paper."""
     width, height = paper.size
     faults = []
     if grid.left + grid.across * grid.width + (grid.across - 1) * grid.gap_across > width:
-        faults.append("The labels run past the sheet's right edge.")
+        faults.append(say("problem", "labels.past-right-edge"))
     # A sheet's height in whole millimeters may fall short of its labels' by a hair.
     if grid.top + grid.down * grid.height + (grid.down - 1) * grid.gap_down > height + Fraction(1, 100):
-        faults.append("The labels run past the sheet's bottom edge.")
+        faults.append(say("problem", "labels.past-bottom-edge"))
     return tuple(faults)
 
 

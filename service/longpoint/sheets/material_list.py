@@ -6,7 +6,7 @@ import math
 from collections import Counter
 
 from longpoint.lengths import Fraction, Real
-from longpoint.sheets.cutting import UNPLANNED, buy_table, profiles_without_plan
+from longpoint.sheets.cutting import buy_table, profiles_without_plan
 from longpoint.sheets.document import (
     Block,
     Cell,
@@ -24,6 +24,7 @@ from longpoint.sheets.house import SheetHouse, caution_notes
 from longpoint.sheets.pieces import pieces_by_key, to_cut
 from longpoint.sheets.wording import unit_words
 from longpoint.shop import Bought, Material
+from longpoint.texts import say
 
 PACKAGES = (
     TableColumn("What", "material", 4),
@@ -60,14 +61,16 @@ def material_list(house: SheetHouse) -> Document:
     unplanned = profiles_without_plan(cut_list)
     if unplanned:
         blocks.append(_running(house, set(unplanned)))
-        blocks.append(Notes("Not planned", tuple(UNPLANNED.format(name) for name in unplanned)))
+        blocks.append(
+            Notes("Not planned", tuple(say("note", "sheet.unplanned", profile=name) for name in unplanned))
+        )
     if house.work and house.work.materials:
         blocks.append(_packages(house.work.materials.lines))
         notes = dict.fromkeys(note for line in house.work.materials.lines for note in line.notes)
         if notes:
             blocks.append(Notes("Check", tuple(notes)))
     if any(not plan.proven for plan in cut_list.plans):
-        blocks.append(Notes("About the sticks", ("A cheaper choice of sticks is not ruled out.",)))
+        blocks.append(Notes("About the sticks", (say("note", "sheet.cheaper-not-ruled-out"),)))
     blocks.append(caution_notes(house, "lead_paint", "finishes", "local_codes"))
     return Document("material-list", "Material list", house.name, tuple(blocks), house.paper)
 

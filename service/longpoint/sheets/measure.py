@@ -28,6 +28,7 @@ from longpoint.sheets.house import SheetHouse
 from longpoint.sheets.readings import readings_of
 from longpoint.sheets.wording import Wording, words
 from longpoint.shop.build import BuiltOpening
+from longpoint.texts import say
 
 COLUMNS = (
     TableColumn("Mark", "mark", 3),
@@ -45,12 +46,12 @@ COLUMNS = (
     TableColumn("Remarks", "remarks", 6),
 )
 HOW = (
-    "Measure from the jamb's inside faces, not from old casing or the wall.",
-    "W along the bottom, T along the head, between the jambs.",
-    "L and R from the stool's top, sill jamb or finished floor to the underside of the head jamb.",
-    "D from the wall's face back to where the stool's back edge lands, at each end.",
-    "One diagonal, X, settles an opening that is out of square; a second, Y, checks the tape.",
-    "Write the fraction as the tape reads it. Remark where the wall stands proud of the jamb, and by how much.",
+    say("note", "measure.jamb-faces"),
+    say("note", "measure.widths"),
+    say("note", "measure.heights"),
+    say("note", "measure.depth"),
+    say("note", "measure.diagonals"),
+    say("note", "measure.fractions"),
 )
 ROWS_TO_A_PAGE = 12
 

@@ -19,6 +19,7 @@ from longpoint.sheets.saw_words import (
 )
 from longpoint.sheets.wording import Wording, words
 from longpoint.shop import Operation, OperationKind, OrderKind, SawOrder
+from longpoint.texts import say
 
 ORDERS = (
     TableColumn("Order", "order", 6),
@@ -41,9 +42,9 @@ CUTS = (
 HOW = Notes(
     "How to read it",
     (
-        "Face up, outer edge to the fence; an apron flat, top edge to the fence; a stool, back edge.",
-        "Cut from the free end of the stick. A mark is the long point of the cut, on the edge named.",
-        "Hold what the step says, which is the longer side. Tick and label each piece as it comes off.",
+        say("note", "sheet.face-up"),
+        say("note", "sheet.free-end"),
+        say("note", "sheet.hold"),
     ),
 )
 Labels = dict[tuple[str, PieceKey], str]
@@ -92,11 +93,8 @@ def _orders(order: SawOrder) -> Table:
 
 def _apart(order: SawOrder, labels: Labels) -> Iterator[Notes]:
     if order.apart:
-        names = ", ".join(dict.fromkeys(labels[name.opening, name.piece] for name in order.apart))
-        yield Notes(
-            "Returns on another stick than their own",
-            (f"Theirs has no room, or moving them would change what is kept: {names}.",),
-        )
+        names = tuple(dict.fromkeys(labels[name.opening, name.piece] for name in order.apart))
+        yield Notes("Returns on another stick than their own", (say("note", "sheet.apart", pieces=names),))
 
 
 def _cuts(order: SawOrder, labels: Labels, wording: Wording) -> Table:

@@ -38,7 +38,7 @@ def view(document: Document, wording: Wording) -> View:
         "title": document.title,
         "house": document.house,
         "plan": document.plan,
-        "closing": document.closing,
+        "closing": wording.sentence(document.closing),
         "paper": document.paper.value,
         "sideways": document.sideways,
         "width": float(across),
@@ -68,7 +68,7 @@ def _block(block: Block, wording: Wording) -> View:
             return {
                 "kind": "notes",
                 "title": block.title,
-                "lines": list(block.lines),
+                "lines": [wording.sentence(line) for line in block.lines],
                 "caution": block.caution,
             }
         case Labels():

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from longpoint.lengths import Real, Rounding, Unit, feet_inches, round_to, tape
+from longpoint.lengths import Real, Rounding, Unit, feet_inches, length_writer, round_to, tape
+from longpoint.texts import Sentence
 from longpoint.values import Value
 
 
@@ -34,6 +35,10 @@ class Wording(Value, frozen=True):
         if self.unit is Unit.MM:
             return tape_text(value, self)
         return feet_inches(round_to(value, self.rounding)).removesuffix(' 0"')
+
+    def sentence(self, said: Sentence) -> str:
+        """A caution or a note, its lengths as all others."""
+        return said.written(length_writer(self.rounding))
 
     @property
     def unit(self) -> Unit:

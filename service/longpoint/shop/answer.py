@@ -12,20 +12,10 @@ from longpoint.shop.cut_sticks import BuyLine, LeftOver, ProfilePlan, bought, pr
 from longpoint.shop.operations import SawOrder
 from longpoint.shop.takeoff import CostSheet, Hours, Materials
 from longpoint.shop.work import ShopWork
+from longpoint.texts import Sentence, say
 from longpoint.values import Cents, Value, nearest
 
-UNPROVEN = (
-    "Not all sticks are proven cheapest: the bound of each plan says how far off it can be, and more "
-    "`planning_seconds` may close the gap."
-)
-UNSTOCKED = (
-    "No stock was given for {}: its pieces are computed; its sticks, and their cost, are missing here."
-)
-LATER_MISSING = (
-    "The stock of {} does not give the pieces that are held back or estimated: their sticks are missing from "
-    "`cost_later`. Add a longer stick, or more of them, before they are released."
-)
-UNUSED = "Nothing is cut from the stock of {}.{}"
+UNPROVEN = say("note", "sticks.unproven")
 
 
 class OpeningAnswer(Value, frozen=True):
@@ -51,7 +41,7 @@ class OpeningAnswer(Value, frozen=True):
     pieces: tuple[Piece, ...]
     numbers: dict[str, int] | None
     square_gap: Gap
-    notes: tuple[str, ...]
+    notes: tuple[Sentence, ...]
     findings: tuple[Finding, ...]
     movement: tuple[OpenJoint, ...] | None
 
@@ -94,7 +84,7 @@ class CutListAnswer(Value, frozen=True):
     unstocked: tuple[str, ...]
     unused_stock: tuple[str, ...]
     offcuts: tuple[LeftOver, ...]
-    notes: tuple[str, ...]
+    notes: tuple[Sentence, ...]
     cautions: tuple[Caution, ...]
     saw_order: SawOrder | None = None
     materials: Materials | None = None
@@ -106,9 +96,12 @@ def cut_list_answer(cut_list: CutList, work: ShopWork) -> CutListAnswer:
     """The whole answer."""
     plans, house = cut_list.plans, cut_list.house
     unstocked, unused = cut_list.unstocked, cut_list.unused_stock
-    notes = [UNSTOCKED.format(repr(profile)) for profile in unstocked]
-    notes += [LATER_MISSING.format(repr(profile)) for profile in cut_list.later_missing]
-    notes += [UNUSED.format(repr(profile), nearest(profile, unstocked)) for profile in unused]
+    notes = [say("note", "sticks.unstocked", profile=profile) for profile in unstocked]
+    notes += [say("note", "sticks.later-missing", profile=profile) for profile in cut_list.later_missing]
+    notes += [
+        say("note", "sticks.stock-unused", profile=profile) + nearest(profile, unstocked)
+        for profile in unused
+    ]
     if any(not plan.proven for plan in plans):
         notes.append(UNPROVEN)
     return CutListAnswer(

@@ -10,6 +10,7 @@ from longpoint.geometry import Bottom
 from longpoint.shop.build import CutList
 from longpoint.shop.operations import PieceName
 from longpoint.shop.rates import PRACTICE
+from longpoint.texts import Sentence, say
 from longpoint.values import Value
 
 LEAD_YEAR = 1978
@@ -28,7 +29,7 @@ class Caution(Value, frozen=True):
     """
 
     code: str
-    text: str
+    text: Sentence
     source: str
     applies_to: tuple[str, ...] = ()
     pieces: tuple[PieceName, ...] = ()
@@ -36,63 +37,57 @@ class Caution(Value, frozen=True):
 
 SAW_GUARDS = Caution(
     "saw_guards",
-    "Keep the saw's guards on and your hands well clear of the blade; let it stop before you reach in or lift a "
-    "piece, and unplug the saw before setting it.",
+    say("caution", "saw.guards"),
     "29 CFR 1910.213 and 1926.300(b)(1)",
 )
 WOOD_DUST = Caution(
     "wood_dust",
-    "Catch the dust at the saw and wear eye, ear and breathing protection: wood dust harms the lungs, and NIOSH "
-    "recommends no more than 1 mg in a cubic meter of air.",
+    say("caution", "saw.dust"),
     "NIOSH recommended exposure limit for wood dust",
 )
 SHORT_PIECE = Caution(
     "short_piece",
-    "Too short to hold: cut it from a longer piece held well clear of the blade, to a mark and not against a stop, "
-    "and let the blade stop before you lift it.",
+    say("caution", "saw.short-piece"),
     PRACTICE,
 )
 CLAMP = Caution(
     "clamp",
-    "The workpiece in hand is shorter than the smallest you hold by hand: clamp it in a jig, or take a hand saw.",
+    say("caution", "saw.clamp"),
     PRACTICE,
 )
 SHORT_RIP = Caution(
     "short_rip",
-    "Too short to push through the table saw by hand: rip it before it is cut to length, or plane it to width.",
+    say("caution", "saw.short-rip"),
     PRACTICE,
 )
 TAPER = Caution(
     "taper_jig",
-    "A tapered rip: hold the piece in a taper jig against the fence, never by hand alone, or plane it to the line.",
+    say("caution", "saw.taper"),
     PRACTICE,
 )
 SHARP_MITER = Caution(
     "sharp_miter",
-    "Sharper than most saws turn: use a jig that stands the piece off the fence, well clamped, or a hand saw.",
+    say("caution", "saw.sharp-miter"),
     PRACTICE,
 )
 LEAD_PAINT = Caution(
     "lead_paint",
-    "Paint in housing built before 1978 may hold lead, and an unknown age counts as before 1978: have it tested, and "
-    "follow the rules for renovation around lead paint before you scrape, sand, cut or pull off old trim.",
+    say("caution", "house.lead-paint"),
     "40 CFR 745 subpart E",
 )
 ESCAPE = Caution(
     "escape_opening",
-    "Trim must not narrow a window that serves as an escape opening, nor hide a safety-glazing mark: ask the "
-    "building department what this house has to keep clear.",
+    say("caution", "house.escape-opening"),
     "IRC R310, as a possible trigger and not a determination",
 )
 FINISHES = Caution(
     "finishes",
-    "Paint, filler, caulk and glue: keep the room aired, keep fire away, and follow the label and its data sheet.",
+    say("caution", "house.finishes"),
     PRACTICE,
 )
 LOCAL_CODES = Caution(
     "local_codes",
-    "Local codes, the makers' instructions and licensed practice come first. These are computed sizes and amounts; "
-    "they approve nothing.",
+    say("caution", "house.local-codes"),
     PRACTICE,
 )
 

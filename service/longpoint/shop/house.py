@@ -11,6 +11,7 @@ from longpoint.geometry import AnyOpening, Conditions, Group, Opening, Trim
 from longpoint.lengths import Length, Rounding, Unit
 from longpoint.shop.settings import STANDARD, Shop
 from longpoint.shop.yard import Stock, StockForSale
+from longpoint.texts import Sentence, say
 from longpoint.values import Fault, Faults, Given, Name, Path, Room
 
 MOST_LENGTHS_ON_HAND = 40_000
@@ -54,10 +55,10 @@ class HouseOpening(AnyOpening, frozen=True, kw_only=True):
         """Whether sticks are bought and cut for it now."""
         return not self.held and self.certainty is not Certainty.ESTIMATED
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note a mark that no address can hold, and what its readings lack or say twice."""
-        tell_of_mark(self.mark, faults, at)
-        super().tell(faults, at)
+        report_mark(self.mark, faults, at)
+        super().report(faults, at)
 
 
 class HouseGroup(Group, frozen=True, kw_only=True):
@@ -116,9 +117,9 @@ class House(AnyHouse, frozen=True, kw_only=True):
     trim_specs: Annotated[dict[Name, Trim], Meta(min_length=1, max_length=MOST_TRIMS)]
     stock: Annotated[tuple[Stock, ...], Meta(max_length=100)] = ()
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note what cannot be: names given twice or unknown, readings that describe no shape, too much of something."""
-        tell_of_house(self, faults, at)
+        report_house(self, faults, at)
 
     def opening(self, index: int) -> Opening:
         """An opening with the trim it names."""
@@ -138,43 +139,40 @@ class House(AnyHouse, frozen=True, kw_only=True):
         return tuple(places[mark] for mark in group.openings)
 
 
-def tell_of_mark(mark: str, faults: Faults, at: Path) -> None:
+def report_mark(mark: str, faults: Faults, at: Path) -> None:
     """Note a mark that an address takes for a step up: a request for it would reach something else."""
     if mark in (".", ".."):
-        faults.add(
-            (*at, "mark"), "mark-is-a-path", f"{mark!r} cannot be part of an address: give it another mark."
-        )
+        faults.add((*at, "mark"), "mark-is-a-path", say("problem", "house.mark-is-a-path", mark=mark))
 
 
-def opening_called(mark: str) -> str:
-    """What is told of an opening's mark that another has."""
-    return f"Another opening is called {mark!r}: give each its own mark, or raise the count where they are alike."
+def opening_called(mark: str) -> Sentence:
+    """What is said of an opening's mark that another has."""
+    return say("problem", "house.opening-called", mark=mark)
 
 
-def opening_and_group_called(mark: str) -> str:
-    """What is told of a mark that an opening and a group have."""
-    return f"An opening and a group are called {mark!r}: give each its own mark."
+def opening_and_group_called(mark: str) -> Sentence:
+    """What is said of a mark that an opening and a group have."""
+    return say("problem", "house.opening-and-group-called", mark=mark)
 
 
-def tell_of_house(house: House, faults: Faults, at: Path = ()) -> None:
+def report_house(house: House, faults: Faults, at: Path = ()) -> None:
     """Note what cannot be of a house, whose every field can be read."""
-    _tell_of_openings(house, faults, at)
-    _tell_of_groups(house, faults, at)
-    _tell_of_stock(house, faults, at)
+    _report_openings(house, faults, at)
+    _report_groups(house, faults, at)
+    _report_stock(house, faults, at)
     if house.movement is not None:
-        house.movement.tell(faults, (*at, "movement"))
+        house.movement.report(faults, (*at, "movement"))
         asked = len(house.openings) * len(house.movement.seasons)
         if asked > MOST_SEASONS:
             faults.add(
                 (*at, "movement", "seasons"),
                 "too-many-seasons",
-                f"The seasons of every opening come to {asked}, and at most {MOST_SEASONS} are worked out together: "
-                "give fewer, or send the house in parts.",
+                say("problem", "house.too-many-seasons", seasons=asked, most=MOST_SEASONS),
             )
-    house.shop.tell(faults, (*at, "shop"))
+    house.shop.report(faults, (*at, "shop"))
 
 
-def _tell_of_openings(house: House, faults: Faults, at: Path) -> None:
+def _report_openings(house: House, faults: Faults, at: Path) -> None:
     seen: set[str] = set()
     for index, one in enumerate(house.openings):
         here = (*at, "openings", index)
@@ -186,13 +184,18 @@ def _tell_of_openings(house: House, faults: Faults, at: Path) -> None:
             )
         seen.add(one.mark)
         if one.trim not in house.trim_specs:
-            names = ", ".join(map(repr, house.trim_specs))[:200]
-            named = f"trim_specs has {names}" if names else "there is none"
-            faults.add((*here, "trim"), "unknown-trim", f"No trim spec is called {one.trim!r}; {named}.")
-        one.tell(faults, here)
+            faults.add((*here, "trim"), "unknown-trim", _unknown_trim(one.trim, house))
+        one.report(faults, here)
 
 
-def _tell_of_groups(house: House, faults: Faults, at: Path) -> None:
+def _unknown_trim(name: str, house: House) -> Sentence:
+    names = ", ".join(map(repr, house.trim_specs))[:200]
+    if not names:
+        return say("problem", "house.no-trim", trim=name)
+    return say("problem", "house.unknown-trim", trim=name, names=names)
+
+
+def _report_groups(house: House, faults: Faults, at: Path) -> None:
     places = {one.mark: index for index, one in enumerate(house.openings)}
     taken: dict[str, str] = {}
     groups: set[str] = set()
@@ -204,29 +207,27 @@ def _tell_of_groups(house: House, faults: Faults, at: Path) -> None:
                 "duplicate-mark",
                 opening_and_group_called(group.mark)
                 if group.mark in places
-                else f"Two groups are called {group.mark!r}: give each its own mark.",
+                else say("problem", "house.two-groups-called", mark=group.mark),
             )
         groups.add(group.mark)
-        tell_of_mark(group.mark, faults, here)
-        group.tell(faults, here)
+        report_mark(group.mark, faults, here)
+        group.report(faults, here)
         for place, mark in enumerate(group.openings):
             there = (*here, "openings", place)
             index = places.get(mark)
             if index is None:
-                faults.add(
-                    there, "unknown-opening", f"No opening is called {mark!r}: use the marks of this house."
-                )
+                faults.add(there, "unknown-opening", say("problem", "house.unknown-opening", mark=mark))
             elif mark in taken:
-                faults.add(there, "taken-twice", f"{mark!r} belongs to the group {taken[mark]!r} already.")
-            elif house.openings[index].count != 1:
                 faults.add(
-                    there, "count-not-one", f"{mark!r} stands for several alike: give each its own opening."
+                    there, "taken-twice", say("problem", "house.taken-twice", mark=mark, group=taken[mark])
                 )
+            elif house.openings[index].count != 1:
+                faults.add(there, "count-not-one", say("problem", "house.count-not-one", mark=mark))
             else:
                 taken[mark] = group.mark
 
 
-def _tell_of_stock(house: House, faults: Faults, at: Path) -> None:
+def _report_stock(house: House, faults: Faults, at: Path) -> None:
     seen: set[str] = set()
     lengths_on_hand = 0
     for index, one in enumerate(house.stock):
@@ -236,15 +237,18 @@ def _tell_of_stock(house: House, faults: Faults, at: Path) -> None:
             faults.add(
                 (*here, "lengths_on_hand"),
                 "too-many-lengths-on-hand",
-                f"With these there are {lengths_on_hand} lengths on hand, and at most {MOST_LENGTHS_ON_HAND} "
-                f"are laid out together: list "
-                "those that are long enough to use.",
+                say(
+                    "problem",
+                    "house.too-many-lengths-on-hand",
+                    lengths_on_hand=lengths_on_hand,
+                    most=MOST_LENGTHS_ON_HAND,
+                ),
             )
             break
         if one.profile in seen:
             faults.add(
                 (*here, "profile"),
                 "duplicate-profile",
-                f"The stock lists {one.profile!r} already: put all of its sticks in one place.",
+                say("problem", "house.profile-twice", profile=one.profile),
             )
         seen.add(one.profile)

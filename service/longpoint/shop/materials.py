@@ -12,6 +12,7 @@ from longpoint.shop.packages import Package, buy, sold
 from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rates
 from longpoint.shop.takeoff import Bought, Figure, Material, Materials, Share
+from longpoint.texts import Sentence
 
 CUBIC_INCHES_A_FLUID_OUNCE = Fraction(231, 128)
 SQUARE_INCHES_A_SQUARE_FOOT = 144
@@ -64,7 +65,7 @@ def _line(
     rule: str,
     inputs: tuple[Figure, ...],
     rates: tuple[str, ...],
-    notes: tuple[str, ...] = (),
+    notes: tuple[Sentence, ...] = (),
 ) -> Material:
     quantity = sum((share for _, share in shares), Fraction(0))
     bought: tuple[Bought, ...] = buy(quantity, offers[code]) if code in offers else ()

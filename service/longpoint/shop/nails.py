@@ -6,9 +6,10 @@ from collections.abc import Iterator
 from math import ceil
 
 from longpoint.geometry import Piece, PieceKind
-from longpoint.lengths import Fraction, tape
+from longpoint.lengths import Fraction
 from longpoint.shop.exact import exactly
 from longpoint.shop.rates import Rates
+from longpoint.texts import Sentence, say
 from longpoint.values import Value
 
 CASING = (PieceKind.SIDE_CASING, PieceKind.HEAD_CASING, PieceKind.BOTTOM_CASING)
@@ -55,14 +56,19 @@ def shortest(needed: Fraction) -> int:
     return next((penny for penny, length in _COMMON_LENGTHS if length >= needed), LONGEST)
 
 
-def too_short(nailing: Nailing) -> str:
-    """What to say of a nail that does not reach; "" when it does."""
+def too_short(nailing: Nailing) -> Sentence | None:
+    """What to say of a nail that does not reach; None when it does."""
     length = nail_length(nailing.penny)
     if length >= nailing.needed:
-        return ""
-    return (
-        f"{nailing.use}: {nailing.penny}d is {tape(length)} long and {tape(nailing.needed)} is needed, "
-        f"{tape(nailing.needed - length)} short. Take a longer nail, or a trim screw."
+        return None
+    return say(
+        "note",
+        "nails.too-short",
+        use=nailing.use,
+        penny=nailing.penny,
+        length=length,
+        needed=nailing.needed,
+        short=nailing.needed - length,
     )
 
 

@@ -13,6 +13,7 @@ from longpoint.geometry import Hand, PieceKey
 from longpoint.lengths import Fraction
 from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rate
+from longpoint.texts import Sentence
 from longpoint.values import Angle, Value
 
 SQUARE = Angle(0)
@@ -230,7 +231,7 @@ class SawOrder(Value, frozen=True):
     """
 
     order: OrderKind
-    why: str
+    why: Sentence
     cuts: int
     orders: tuple[OrderSum, ...]
     apart: tuple[PieceName, ...]

@@ -13,6 +13,7 @@ from longpoint.lengths import Fraction
 from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import LEAST, as_written
 from longpoint.shop.takeoff import Bought
+from longpoint.texts import say
 from longpoint.values import Faults, Given, Name, Path, Price
 
 MOST_SIZES = 4
@@ -85,7 +86,7 @@ SOLD: tuple[Package, ...] = (
 """What is sold unless the caller says otherwise; common sizes, no source, and no prices."""
 
 
-def tell_of_packages(packages: Iterable[Package], faults: Faults, at: Path) -> None:
+def report_packages(packages: Iterable[Package], faults: Faults, at: Path) -> None:
     """Note those of a material that are too many to be weighed against each other."""
     counted: Counter[MaterialCode] = Counter()
     for index, each in enumerate(packages):
@@ -94,7 +95,7 @@ def tell_of_packages(packages: Iterable[Package], faults: Faults, at: Path) -> N
             faults.add(
                 (*at, index),
                 "too-many-packages",
-                f"At most {MOST_SIZES} packages of {each.material} can be weighed against each other: leave some out.",
+                say("problem", "packages.too-many", most=MOST_SIZES, material=each.material),
             )
 
 

@@ -14,6 +14,7 @@ from longpoint.shop.house import House
 from longpoint.shop.lay import Layer
 from longpoint.shop.stages import AHEAD, Instances, looking_ahead, split, with_later
 from longpoint.stock import Budget, Cutting, Replanned, Standing, StockError, StockFault, replan
+from longpoint.texts import Sentence, say
 from longpoint.values import Faults
 
 PlanningSeconds = Annotated[
@@ -87,7 +88,7 @@ class Planning:
                 if searched and all(fault.code == NO_PLAN for fault in error.faults):
                     self._missing[index] = error
                 else:
-                    self._tell(refused, cutting, error)
+                    self._report(refused, cutting, error)
         refused.raise_any()
 
     def _ahead(self, cutting: Cutting, left: Instances | None) -> Iterable[Standing]:
@@ -116,7 +117,7 @@ class Planning:
             if isinstance(outcome, Replanned):
                 self._plans[index] = outcome
             elif index in self._missing:
-                self._tell(refused, self.cuttings[index], outcome or self._missing[index])
+                self._report(refused, self.cuttings[index], outcome or self._missing[index])
         refused.raise_any()
 
     @property
@@ -141,12 +142,12 @@ class Planning:
             laid = self._laid[id(found)] = found, Replanned(plan, kept, found.most)
         return laid[1]
 
-    def _tell(self, faults: Faults, cutting: Cutting, error: StockError) -> None:
+    def _report(self, faults: Faults, cutting: Cutting, error: StockError) -> None:
         for fault in error.faults:
             faults.add(
                 self._field(cutting, fault),
                 fault.code.replace("_", "-"),
-                self._piece_named(cutting, fault) + fault.detail,
+                self._detail(cutting, fault),
             )
 
     def _field(self, cutting: Cutting, fault: StockFault) -> tuple[str | int, ...]:
@@ -179,15 +180,16 @@ class Planning:
         sharing = [number for number, one in enumerate(self.house.groups) if one.shares]
         return ("groups", sharing[index - len(self.house.openings)])
 
-    def _piece_named(self, cutting: Cutting, fault: StockFault) -> str:
-        """Which piece of which opening a fault speaks of; nothing where it speaks of the stock."""
+    def _detail(self, cutting: Cutting, fault: StockFault) -> Sentence:
+        """What is wrong, with the piece of the opening that it is wrong with, where it is one."""
         match fault.field:
             case ("pieces", int(index), *_):
                 key: HouseKey = cutting.pieces[index].key
                 built = self.openings[key.opening].built
                 title = next(piece.title for piece in built.pieces if piece.key == key.piece)
-                return f"Opening {built.opening.mark!r}, {title}: "
-        return ""
+                mark = built.opening.mark
+                return say("problem", "house.piece-of-opening", mark=mark, piece=title, why=fault.detail)
+        return fault.detail
 
 
 def _as_given(step: str | int) -> str | int:

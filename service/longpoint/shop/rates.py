@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING, Annotated, Any, Literal
 
 from msgspec import Meta
 
-from longpoint.lengths import Fraction, Length, PositiveLength, tape
+from longpoint.lengths import Fraction, Length, PositiveLength
 from longpoint.shop.quantity import Quantity
+from longpoint.texts import say
 from longpoint.values import Faults, Given, Path, Value
 
 PRACTICE = "common practice, no source"
@@ -61,7 +62,7 @@ class _Rates(Given, frozen=True):
             return rate
         return Rate(rate.name, Quantity(self[rate.name]), rate.unit, BY_CALLER, rate.says)
 
-    def tell(self, faults: Faults, at: Path) -> None:
+    def report(self, faults: Faults, at: Path) -> None:
         """Note lengths beyond what a shop could mean, so that counts stay within reason."""
         for name, rate in DEFAULTS.items():
             found = getattr(self, name)
@@ -72,7 +73,15 @@ class _Rates(Given, frozen=True):
                 faults.add(
                     (*at, name),
                     "out-of-range",
-                    f"{name} ({rate.says}) must be from {tape(least)} to {tape(MOST_LENGTH)}, not {tape(found)}.",
+                    say(
+                        "problem",
+                        "rates.out-of-range",
+                        rate=name,
+                        says=rate.says,
+                        least=least,
+                        most=MOST_LENGTH,
+                        found=found,
+                    ),
                 )
 
 

@@ -27,10 +27,9 @@ from longpoint.shop.saw import Saw
 from longpoint.shop.settings import STANDARD, Shop
 from longpoint.shop.steps import Bench, SawStep
 from longpoint.shop.sticks import WorkStick, work_sticks
+from longpoint.texts import Sentence, say
 
 Mirrors = dict[tuple[str, PieceKey], PieceKey]
-LEAST = "The quickest of the three for this house: {least} minutes, against {others}."
-ASKED = "The one that was asked for: {least} minutes, against {others}."
 
 
 def saw_order(cut_list: CutList, shop: Shop = STANDARD) -> SawOrder:
@@ -78,16 +77,17 @@ def _apart(cut_list: CutList, sticks: Sequence[WorkStick]) -> Iterator[PieceName
                 yield made.name
 
 
-def _why(chosen: OrderKind, sums: Sequence[OrderSum], asked: bool) -> str:
+def _why(chosen: OrderKind, sums: Sequence[OrderSum], asked: bool) -> Sentence:
     least = next(one for one in sums if one.order is chosen)
-    others = " and ".join(
-        f"{_minutes(one)} {one.order.replace('_', ' ')}" for one in sums if one.order is not chosen
+    minutes = float(least.minutes)
+    others = tuple(
+        say("note", "saw-order.other", minutes=float(one.minutes), order=one.order.replace("_", " "))
+        for one in sums
+        if one.order is not chosen
     )
-    return (ASKED if asked else LEAST).format(least=_minutes(least), others=others)
-
-
-def _minutes(one: OrderSum) -> str:
-    return f"{float(one.minutes):.0f}"
+    if asked:
+        return say("note", "saw-order.asked-for", minutes=minutes, others=others)
+    return say("note", "saw-order.quickest", minutes=minutes, others=others)
 
 
 def raised(order: SawOrder) -> tuple[Caution, ...]:

@@ -7,7 +7,7 @@ from typing import Annotated
 from msgspec import Meta
 
 from longpoint.shop.operations import OrderKind
-from longpoint.shop.packages import Package, tell_of_packages
+from longpoint.shop.packages import Package, report_packages
 from longpoint.shop.rates import Rates
 from longpoint.shop.saw import Saw
 from longpoint.shop.wages import NO_WAGES, Wages
@@ -33,10 +33,10 @@ class Shop(Given, frozen=True):
     order: OrderKind | None = None
     build_year: Annotated[int, Meta(ge=1000, le=2200)] | None = None
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note what cannot be reckoned with."""
-        self.rates.tell(faults, (*at, "rates"))
-        tell_of_packages(self.packages, faults, (*at, "packages"))
+        self.rates.report(faults, (*at, "rates"))
+        report_packages(self.packages, faults, (*at, "packages"))
 
 
 STANDARD = Shop()

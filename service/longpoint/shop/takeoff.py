@@ -9,6 +9,7 @@ import msgspec
 from longpoint.lengths import Fraction
 from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rate
+from longpoint.texts import Sentence
 from longpoint.values import Cents, Value
 
 
@@ -81,7 +82,7 @@ class Material(Value, frozen=True):
     inputs: tuple[Figure, ...] = msgspec.field(name="from")
     rates: tuple[str, ...]
     by_opening: tuple[Share, ...]
-    notes: tuple[str, ...] = ()
+    notes: tuple[Sentence, ...] = ()
 
 
 class Materials(Value, frozen=True):

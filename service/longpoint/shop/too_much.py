@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from longpoint.geometry import Built, Fault
+from longpoint.texts import say
 
 MOST_PIECES = 50_000
 """Pieces worked out together, each of those alike counted: 5,000 openings of ten pieces."""
@@ -20,8 +21,7 @@ def too_long_names(index: int) -> Fault:
     return Fault.at(
         ("openings", index, "mark"),
         "too-much-naming",
-        f"The marks and profiles of so many pieces, each piece with its own, come to more than {MOST_NAMING} bytes: "
-        "shorten the names, or send the house in parts.",
+        say("problem", "house.too-much-naming", most=MOST_NAMING),
     )
 
 
@@ -29,6 +29,5 @@ def too_many(index: int, pieces: int) -> Fault:
     return Fault.at(
         ("openings", index, "count"),
         "too-many-pieces",
-        f"With this opening there are {pieces} pieces, and at most {MOST_PIECES} are worked out together: take the "
-        "house in parts.",
+        say("problem", "house.too-many-pieces", pieces=pieces, most=MOST_PIECES),
     )

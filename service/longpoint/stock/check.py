@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 from math import lcm
 
-from longpoint.lengths import Fraction, spoken
+from longpoint.lengths import Fraction
+from longpoint.texts import say
 
 from .faults import StockError, StockFault
 from .model import Budget, Cutting, StickKind, StickOnHand, Stretch, Wanted
@@ -25,7 +26,7 @@ def check(cutting: Cutting, budget: Budget) -> None:
             StockFault(
                 ("budget", "seconds"),
                 "out_of_range",
-                f"The time to work is from 0 to {MOST_SECONDS} seconds.",
+                say("problem", "cutting.seconds-out-of-range", most=MOST_SECONDS),
             ),
         )
     if not faults:
@@ -36,36 +37,33 @@ def check(cutting: Cutting, budget: Budget) -> None:
 
 def _faults(cutting: Cutting) -> Iterator[StockFault]:
     if cutting.kerf < 0:
-        yield StockFault(("kerf",), "negative", "The kerf is below zero; give what one cut eats.")
+        yield StockFault(("kerf",), "negative", say("problem", "cutting.kerf-negative"))
     if cutting.end_trim < 0:
-        yield StockFault(("end_trim",), "negative", "The end trim is below zero; give 0 to trim nothing.")
+        yield StockFault(("end_trim",), "negative", say("problem", "cutting.end-trim-negative"))
     if cutting.keep_length is not None and cutting.keep_length < 0:
-        yield StockFault(("keep_length",), "negative", "The keep length is below zero.")
+        yield StockFault(("keep_length",), "negative", say("problem", "cutting.keep-length-negative"))
     yield from _piece_faults(cutting.pieces, cutting.kerf)
     if cutting.pieces and not cutting.sticks and not cutting.lengths_on_hand:
-        yield StockFault(
-            ("sticks",), "no_stock", "There is no stock to cut from; list a stick or a length on hand."
-        )
+        yield StockFault(("sticks",), "no_stock", say("problem", "cutting.no-stock"))
     seen: set[str] = set()
     for index, stick in enumerate(cutting.sticks):
         yield from _stock_faults(("sticks", index), stick, seen)
         if stick.available is not None and stick.available < 0:
             yield StockFault(
-                ("sticks", index, "available"), "negative", "The number available is below zero."
+                ("sticks", index, "available"), "negative", say("problem", "stick.available-negative")
             )
     for index, on_hand in enumerate(cutting.lengths_on_hand):
         yield from _stock_faults(("lengths_on_hand", index), on_hand, seen)
         if on_hand.end_trim is not None and on_hand.end_trim < 0:
             yield StockFault(
-                ("lengths_on_hand", index, "end_trim"), "negative", "The end trim is below zero."
+                ("lengths_on_hand", index, "end_trim"), "negative", say("problem", "stick.end-trim-negative")
             )
     lengths = [stock.length for stock in cutting.stock]
     if lengths and cutting.kerf >= max(lengths):
         yield StockFault(
             ("kerf",),
             "kerf_exceeds_stock",
-            f"The kerf, {spoken(cutting.kerf)}, is as long as the longest stick, {spoken(max(lengths))}; check "
-            f"its unit.",
+            say("problem", "cutting.kerf-exceeds-stock", kerf=cutting.kerf, longest=max(lengths)),
         )
     yield from _too_fine_together(cutting)
 
@@ -80,8 +78,7 @@ def _too_fine_together(cutting: Cutting) -> Iterator[StockFault]:
                 yield StockFault(
                     field,
                     "too_fine_together",
-                    f"With {spoken(length)} these lengths are whole numbers of no mark coarse enough to plan with: "
-                    "write them to a 64th of an inch or a hundredth of a millimeter.",
+                    say("problem", "cutting.too-fine-together", length=length),
                 )
                 return
 
@@ -114,34 +111,32 @@ def _piece_faults(pieces: tuple[Wanted, ...], kerf: Fraction) -> Iterator[StockF
         at = ("pieces", index)
         if piece.key in seen:
             yield StockFault(
-                (*at, "key"), "duplicate", f"The key {piece.key!r} is used twice; keys are unique."
+                (*at, "key"), "duplicate", say("problem", "cutting.key-twice", key=str(piece.key))
             )
         seen.add(piece.key)
         if piece.length <= 0:
-            yield StockFault((*at, "length"), "not_positive", "A piece needs a length above zero.")
+            yield StockFault((*at, "length"), "not_positive", say("problem", "wanted.length-not-positive"))
         if piece.quantity < 1:
-            yield StockFault((*at, "quantity"), "not_positive", "A piece is cut at least once.")
+            yield StockFault(
+                (*at, "quantity"), "not_positive", say("problem", "wanted.quantity-not-positive")
+            )
         if piece.left < 0 or piece.right < 0:
-            yield StockFault(
-                (*at, "left"), "negative", "A miter's run is below zero; give 0 for a square end."
-            )
+            yield StockFault((*at, "left"), "negative", say("problem", "wanted.miter-negative"))
         elif piece.left + piece.right > piece.length > 0:
-            yield StockFault(
-                (*at, "length"), "miters_cross", "The two miters cross: the piece has no short edge left."
-            )
+            yield StockFault((*at, "length"), "miters_cross", say("problem", "wanted.miters-cross"))
         for field, eats in (("left_eats", piece.left_eats), ("right_eats", piece.right_eats)):
             if eats is not None and eats < kerf:
                 yield StockFault(
                     (*at, field),
                     "below_kerf",
-                    "No cut eats less of the stick than the kerf that a square one eats.",
+                    say("problem", "wanted.below-kerf"),
                 )
         total += max(piece.quantity, 0)
     if total > MOST_PIECES:
         yield StockFault(
             ("pieces",),
             "too_many",
-            f"{total} pieces are asked for; at most {MOST_PIECES} are planned at once.",
+            say("problem", "cutting.too-many-pieces", pieces=total, most=MOST_PIECES),
         )
 
 
@@ -149,18 +144,18 @@ def _stock_faults(
     at: tuple[str | int, ...], stock: StickKind | StickOnHand, seen: set[str]
 ) -> Iterator[StockFault]:
     if stock.key in seen:
-        yield StockFault((*at, "key"), "duplicate", f"The key {stock.key!r} is used twice; keys are unique.")
+        yield StockFault((*at, "key"), "duplicate", say("problem", "cutting.key-twice", key=str(stock.key)))
     seen.add(stock.key)
     if stock.length <= 0:
-        yield StockFault((*at, "length"), "not_positive", "A stick needs a length above zero.")
+        yield StockFault((*at, "length"), "not_positive", say("problem", "stick.length-not-positive"))
     if stock.price_cents < 0:
-        yield StockFault((*at, "price_cents"), "negative", "The price is below zero; give 0 for free stock.")
+        yield StockFault((*at, "price_cents"), "negative", say("problem", "stick.price-negative"))
     for index, defect in enumerate(stock.defects):
         if not _inside(defect, stock.length):
             yield StockFault(
                 (*at, "defects", index),
                 "outside_stick",
-                "A defect runs from its start to an end no smaller, both on the stick.",
+                say("problem", "stick.defect-outside"),
             )
 
 
@@ -175,8 +170,13 @@ def _too_long(cutting: Cutting) -> Iterator[StockFault]:
             yield StockFault(
                 ("pieces", index, "length"),
                 "piece_too_long",
-                f"The piece is {spoken(piece.length)} long and the longest clear stock, trimmed, is "
-                f"{spoken(longest)}: {spoken(piece.length - longest)} short. List a longer stick or splice the piece.",
+                say(
+                    "problem",
+                    "wanted.too-long",
+                    length=piece.length,
+                    longest=longest,
+                    short=piece.length - longest,
+                ),
             )
 
 

@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+from longpoint.texts import Sentence
+
 __all__ = ["StockError", "StockFault"]
 
 
@@ -12,12 +14,12 @@ class StockFault:
     Attributes:
         field: path inside the cutting, e.g. ``("pieces", 3, "length")``.
         code: stable short name of the fault, e.g. ``"piece_too_long"``.
-        detail: what is wrong and what to do, in a sentence.
+        detail: what is wrong and what to do.
     """
 
     field: tuple[str | int, ...]
     code: str
-    detail: str
+    detail: Sentence
 
 
 class StockError(ValueError):
@@ -28,8 +30,11 @@ class StockError(ValueError):
     """
 
     def __init__(self, faults: tuple[StockFault, ...]) -> None:
-        super().__init__("; ".join(fault.detail for fault in faults))
+        super().__init__(faults)
         self.faults = faults
+
+    def __str__(self) -> str:
+        return "; ".join(str(fault.detail) for fault in self.faults)
 
     def __reduce__(self) -> tuple[type["StockError"], tuple[tuple[StockFault, ...]]]:
         """Cross a process boundary with the faults whole."""

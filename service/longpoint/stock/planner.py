@@ -3,7 +3,8 @@
 from collections.abc import Callable, Sequence
 from time import monotonic
 
-from longpoint.lengths import Fraction, spoken
+from longpoint.lengths import Fraction
+from longpoint.texts import Sentence, say
 
 from .best import Best
 from .bound import material_bound, material_short
@@ -94,33 +95,36 @@ def scaled(cutting: Cutting, budget: Budget) -> ScaledCutting:
     problem = scale(cutting)
     short = material_short(problem) * problem.unit if problem.items else 0
     if short > 0:
-        text = f"All the stock there is falls {spoken(short)} short of the pieces and kerfs."
-        raise _refused("not_enough_stock", text)
+        raise _refused("not_enough_stock", say("problem", "cutting.stuff-too-short", short=short))
     return problem
 
 
 def unmet(cutting: Cutting, problem: ScaledCutting, left_over: Sequence[int], sure: bool) -> StockError:
     """Say which pieces found no place, and how many of each."""
-    lacking: list[str] = []
+    lacking: list[Sentence] = []
     for item, left in zip(problem.items, left_over, strict=True):
         if left:
             lines = {line for piece in item.forms[0].pieces for line, _ in problem.kinds[piece.kind].lines}
-            names = item.openings or tuple(_named(cutting.pieces[line]) for line in sorted(lines))
+            names: tuple[Sentence | str, ...] = item.openings or tuple(
+                _named(cutting.pieces[line]) for line in sorted(lines)
+            )
             length: Fraction = min(form.length for form in item.forms) * problem.unit
-            lacking.append(f"{left} of {', '.join(map(str, names[:NAMED]))}, {spoken(length)} long")
-    most = "" if len(lacking) <= NAMED else f" and {len(lacking) - NAMED} more lengths"
-    missing = "; ".join(lacking[:NAMED]) + most
+            some = tuple(name if isinstance(name, Sentence) else str(name) for name in names[:NAMED])
+            lacking.append(say("problem", "cutting.lacking", pieces=left, names=some, length=length))
+    missing = tuple(lacking[:NAMED])
+    if len(lacking) > NAMED:
+        missing = (*missing, say("problem", "cutting.lacking-more", count=len(lacking) - NAMED))
     if sure:
-        text = f"The stock available cannot give every piece, proven. The fullest plan found leaves out {missing}."
-        return _refused("not_enough_stock", text)
-    text = f"No plan was found that gives every piece. The fullest found leaves out {missing}."
-    return _refused("no_plan_found", text)
+        return _refused("not_enough_stock", say("problem", "cutting.not-enough-stock", missing=missing))
+    return _refused("no_plan_found", say("problem", "cutting.no-plan-found", missing=missing))
 
 
-def _named(piece: Wanted) -> str:
-    return f"{piece.key} of {piece.opening}" if piece.opening else str(piece.key)
+def _named(piece: Wanted) -> Sentence | str:
+    if not piece.opening:
+        return str(piece.key)
+    return say("problem", "cutting.piece-of-opening", piece=str(piece.key), opening=str(piece.opening))
 
 
-def _refused(code: str, text: str) -> StockError:
-    fault = StockFault(("sticks",), code, f"{text} Raise what is available or list more.")
+def _refused(code: str, detail: Sentence) -> StockError:
+    fault = StockFault(("sticks",), code, detail + say("hint", "cutting.raise-stock"))
     return StockError((fault,))

@@ -5,6 +5,8 @@ from functools import lru_cache
 
 from msgspec import inspect as mi
 
+from longpoint.texts import Sentence, say
+
 _MOST_PLACES = 3
 """A field that is known in more places than that could be meant for any."""
 
@@ -45,9 +47,9 @@ def _records_in(t: mi.Type) -> Iterator[mi.StructType]:
         yield from _records_in(inner)
 
 
-def belongs(key: str, cls: type) -> str:
-    """The sentence about a field that a record has not and a record within it has; "" where none has, or many have."""
+def belongs(key: str, cls: type) -> Sentence | None:
+    """Where a field that a record has not does belong, within it; None where none has it, or many have."""
     places = fields_below(cls).get(key, ())
     if not 0 < len(places) <= _MOST_PLACES:
-        return ""
-    return f"This is not a field here: `{key}` belongs under {' or '.join(f'`{place}`' for place in places)}."
+        return None
+    return say("problem", "values.belongs-under", field=key, places=tuple(f"`{place}`" for place in places))

@@ -13,10 +13,12 @@ from unittest.mock import patch
 
 import msgspec
 
+from longpoint.texts import Sentence
 from longpoint.values.whole import whole
 from longpoint.values.wired import Wired, Writes
 
 Hook = Callable[[Any], Any]
+_SAY_THEMSELVES = (Wired, Sentence)
 
 
 def _reads(unit: Any) -> Callable[[Any, Any], Any]:
@@ -60,7 +62,7 @@ def _writes(write: Writes) -> Hook:
         number = by_kind.get(type(value))
         if number is not None:
             return number(value)
-        return value.written(write) if isinstance(value, Wired) else write(value)
+        return value.written(write) if isinstance(value, _SAY_THEMSELVES) else write(value)
 
     return hook
 

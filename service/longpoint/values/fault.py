@@ -1,4 +1,4 @@
-"""What is wrong with something, and where: one type from the place it is found to the answer that tells it."""
+"""What is wrong with something, and where: one type from the place it is found to the answer that reports it."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from typing import Any, Self
 
 import msgspec
 
+from longpoint.texts import Sentence, say
 from longpoint.values.renamed import renamed
 from longpoint.values.wired import Wired, Writes
 
@@ -64,7 +65,7 @@ class Fault(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
     """
 
     code: str
-    detail: str
+    detail: Sentence
     place: Place | None = msgspec.field(default=None, name="pointer")
     parameter: str | None = None
     header: str | None = None
@@ -72,7 +73,7 @@ class Fault(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
     column: str | None = None
 
     @classmethod
-    def at(cls, path: Path, code: str, detail: str) -> Self:
+    def at(cls, path: Path, code: str, detail: Sentence) -> Self:
         """A fault at a path."""
         return cls(code=code, detail=detail, place=Place(path))
 
@@ -94,14 +95,17 @@ class Refusal(ValueError):  # noqa: N818 - the rooms refuse; what of it is an er
     """Something that cannot be done as it stands.
 
     Attributes:
-        faults: every fault that is told; all of them at once.
+        faults: every fault that is reported; all of them at once.
         omitted: how many more there were.
     """
 
     def __init__(self, faults: Iterable[Fault], omitted: int = 0) -> None:
         self.faults = tuple(faults)
         self.omitted = omitted
-        super().__init__("; ".join(fault.detail for fault in self.faults))
+        super().__init__(self.faults, omitted)
+
+    def __str__(self) -> str:
+        return "; ".join(str(fault.detail) for fault in self.faults)
 
     def __reduce__(self) -> tuple[type[Refusal], tuple[tuple[Fault, ...], int]]:
         """Cross a process boundary with the faults whole."""
@@ -112,9 +116,9 @@ class Faults:
     """Gathers faults; raises them all at once.
 
     >>> faults = Faults()
-    >>> faults.add(("openings", 2, "reveal"), "too-wide", "The reveal is wider than the jamb allows.")
+    >>> faults.add(("openings", 2, "hinges"), "out-of-range", say("problem", "door.hinges-out-of-range"))
     >>> str(faults.found[0].place)
-    '/openings/2/reveal'
+    '/openings/2/hinges'
     """
 
     __slots__ = ("found", "omitted")
@@ -141,7 +145,7 @@ class Faults:
         """Whether further faults are only counted, so that nothing need be said of them."""
         return len(self.found) >= MOST_FAULTS
 
-    def add(self, path: Path, code: str, detail: str) -> None:
+    def add(self, path: Path, code: str, detail: Sentence) -> None:
         """Note a fault at a path."""
         self.note(Fault.at(path, code, detail))
 
@@ -162,10 +166,10 @@ class Faults:
             raise refusal(self.found, self.omitted)
 
 
-def nearest(value: object, choices: Iterable[object]) -> str:
-    """A guess at what was meant, as a sentence to put after another; "" when nothing is near."""
+def nearest(value: object, choices: Iterable[object]) -> Sentence | None:
+    """A guess at what was meant, to say after something else; None when nothing is near."""
     names = [str(choice) for choice in choices]
     if known := renamed(value, names):
         return known
     near = difflib.get_close_matches(str(value)[:100], names, n=1)
-    return f' Was "{near[0]}" meant?' if near else ""
+    return say("hint", "values.nearest", name=near[0]) if near else None

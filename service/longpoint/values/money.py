@@ -6,6 +6,7 @@ import re
 from decimal import Decimal
 from typing import Any, ClassVar, Self
 
+from longpoint.texts import say
 from longpoint.values.wired import Unreadable, Wired, Writes
 
 _FORM = re.compile(r"[0-9]{1,9}(\.[0-9]{1,2})?")
@@ -42,13 +43,12 @@ class Price(Cents):
     @classmethod
     def read(cls, given: Any, unit: Any) -> Self:  # noqa: ARG003
         if not isinstance(given, str):
-            told = isinstance(given, int | float) and not isinstance(given, bool) and 0 <= given < _TOO_MUCH
-            example = f"{given:.2f}" if told and round(given, 2) == given else _EXAMPLE
-            raise Unreadable("wrong-type", f'An amount of money is text: write it as "{example}".')
+            plain = isinstance(given, int | float) and not isinstance(given, bool) and 0 <= given < _TOO_MUCH
+            example = f"{given:.2f}" if plain and round(given, 2) == given else _EXAMPLE
+            raise Unreadable("wrong-type", say("problem", "money.not-text", example=example))
         if not _FORM.fullmatch(given):
             raise Unreadable(
-                "wrong-form",
-                f'"{given[:40]}" is not an amount of money. Write it as decimal text, for example "{_EXAMPLE}".',
+                "wrong-form", say("problem", "money.wrong-form", given=given[:40], example=_EXAMPLE)
             )
         return cls(Decimal(given) * 100)
 

@@ -4,6 +4,8 @@ from typing import Annotated
 
 from msgspec import Meta
 
+from longpoint.texts import say
+
 EXPECT = "longpoint.expect"
 """Key under which a type's Meta(extra=...) may say what to write where something else was found."""
 
@@ -16,7 +18,7 @@ Name = Annotated[
         max_length=120,
         pattern=_NAME_FORM,
         description="A name on one line, not starting with a space.",
-        extra={EXPECT: "A name is one line of text that does not start with a space."},
+        extra={EXPECT: say("hint", "values.name")},
     ),
 ]
 """A name of something in the house or the shop."""

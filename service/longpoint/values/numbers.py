@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import floor
 from typing import Any, Self
 
+from longpoint.texts import say
 from longpoint.values.wired import Unreadable, Wired, Writes
 
 _MILLIONTHS = 10**6
@@ -17,7 +18,7 @@ class Angle(float, Wired):
     @classmethod
     def read(cls, given: Any, unit: Any) -> Self:  # noqa: ARG003
         if isinstance(given, bool) or not isinstance(given, int | float):
-            raise Unreadable("wrong-type", "An angle is a number of degrees, for example 45.")
+            raise Unreadable("wrong-type", say("problem", "numbers.not-degrees"))
         return cls(given)
 
     def written(self, write: Writes) -> float:  # noqa: ARG002
@@ -36,7 +37,7 @@ class Amount(float, Wired):
     @classmethod
     def read(cls, given: Any, unit: Any) -> Self:  # noqa: ARG003
         if isinstance(given, bool) or not isinstance(given, int | float):
-            raise Unreadable("wrong-type", "This must be a number.")
+            raise Unreadable("wrong-type", say("problem", "numbers.not-a-number"))
         return cls(given)
 
     def written(self, write: Writes) -> float:  # noqa: ARG002

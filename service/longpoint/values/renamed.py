@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Container
 
+from longpoint.texts import Sentence, say
+
 RENAMED = {
     "part": "piece",
     "parts": "pieces",
@@ -32,8 +34,8 @@ RENAMED = {
 }
 
 
-def renamed(name: object, choices: Container[str] | None = None) -> str:
-    """A sentence to put after another that says what a name was changed to; "" when it was not, or not here.
+def renamed(name: object, choices: Container[str] | None = None) -> Sentence | None:
+    """What a name was changed to, to say after something else; None when it was not, or not here.
 
     Args:
         name: as it came; the columns of a spreadsheet have spaces.
@@ -44,9 +46,11 @@ def renamed(name: object, choices: Container[str] | None = None) -> str:
     new = RENAMED.get(old.replace(" ", "_"), "")
     if spaced:
         new = new.replace("_", " ")
-    return f' "{old}" is called "{new}" now.' if new and (choices is None or new in choices) else ""
+    if not new or (choices is not None and new not in choices):
+        return None
+    return say("hint", "values.renamed", old=old, new=new)
 
 
-def moved(path: str) -> str:
+def moved(path: str) -> Sentence | None:
     """The same of an address, by its last name."""
-    return renamed(path.rpartition("/")[2]) if "/sheets/" in path else ""
+    return renamed(path.rpartition("/")[2]) if "/sheets/" in path else None

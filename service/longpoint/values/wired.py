@@ -5,25 +5,27 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any, Protocol, Self
 
+from longpoint.texts import Sentence, Speaks, say
+
 
 class Unreadable(ValueError):  # noqa: N818 - said of the text, as a refusal is of the request
     """A text, or another value, that a field's type cannot take.
 
     Attributes:
         code: a stable name of the fault, for programs.
-        detail: a sentence for people: what was wrong and what to write instead.
+        detail: what was wrong and what to write instead.
     """
 
-    def __init__(self, code: str, detail: str) -> None:
+    def __init__(self, code: str, detail: Sentence) -> None:
         super().__init__(code, detail)  # both, so that the error survives a trip between processes
         self.code = code
         self.detail = detail
 
     def __str__(self) -> str:
-        return self.detail
+        return str(self.detail)
 
 
-class Writes(Protocol):
+class Writes(Speaks, Protocol):
     """Whoever writes an answer: gives lengths their text in the answer's unit and rounding.
 
     Attributes:
@@ -53,7 +55,7 @@ class Wired:
         Raises:
             Unreadable: saying what to write instead.
         """
-        raise Unreadable("wrong-type", f"{cls.__name__} is only answered.")
+        raise Unreadable("wrong-type", say("problem", "values.only-answered", type=cls.__name__))
 
     def written(self, write: Writes) -> Any:
         """What goes out."""

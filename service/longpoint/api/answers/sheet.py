@@ -25,6 +25,7 @@ from longpoint.sheets import (
     pdf,
 )
 from longpoint.shop.build import CutList
+from longpoint.texts import say
 from longpoint.values import Fault
 
 SHEET_OFFERS = (*BOTH, HTML, PDF, CSV)
@@ -51,10 +52,7 @@ def check_printed(cut_list: CutList, sheet: Sheet, wanted: str) -> None:
     """
     count = RECIPES[sheet].pieces
     if count is not None and wanted in (HTML, PDF, SVG) and (pieces := count(cut_list)) > MOST_PRINTED:
-        detail = (
-            f"This would show {pieces} pieces, and a sheet shows at most {MOST_PRINTED}: ask for some of the openings "
-            "at a time, or for CSV or JSON."
-        )
+        detail = say("problem", "sheet.too-many-pieces", pieces=pieces, most=MOST_PRINTED)
         raise InvalidRequest(detail, [Fault(code="too-many-pieces", detail=detail, header="accept")])
 
 
@@ -76,15 +74,19 @@ def sheet_bytes(document: Document, wording: Wording, wanted: str, table: str = 
             return pdf(document, wording)
         except UnsetError as error:
             _log.error("a sheet was not set: %s", error)
-            detail = "This sheet takes too long to set as PDF: ask for some of the openings at a time, or for HTML."
+            detail = say("problem", "sheet.takes-too-long")
             raise InvalidRequest(detail, [Fault(code="too-long", detail=detail, header="accept")]) from error
     if wanted == HTML:
         return html(document, wording).encode()
     tables = document.tables
     if table not in tables and (table or not tables):
-        names = ", ".join(tables) or "no tables at all"
-        fault = Fault(code="unknown-table", detail=f"This sheet has {names}.", parameter="table")
-        raise InvalidRequest("The sheet has no such table.", [fault])
+        has = (
+            say("problem", "sheet.has-tables", tables=tuple(tables))
+            if tables
+            else say("problem", "sheet.no-tables")
+        )
+        fault = Fault(code="unknown-table", detail=has, parameter="table")
+        raise InvalidRequest(say("problem", "sheet.no-such-table"), [fault])
     chosen = tables[table or document.main or next(iter(tables))]
     return csv_text(chosen, wording).encode()
 

@@ -9,6 +9,7 @@ from longpoint.api.http.problems import Stopping
 from longpoint.api.http.problems_stored import StorageUnavailable
 from longpoint.schedules.errors import WrongDatabase
 from longpoint.schedules.store import Store
+from longpoint.texts import say
 from longpoint.values import Value
 
 
@@ -40,11 +41,13 @@ async def check_ready(request: Request[Any, Any, Any]) -> Health:
     From when the service was told to stop it is not ready any more, though it still answers for a while.
     """
     if request.app.state.notice.given:
-        raise Stopping("This service was told to stop.", headers={"retry-after": "1"})
+        raise Stopping(say("problem", "service.stopping"), headers={"retry-after": "1"})
     store: Store | None = request.app.state.store
     if store is not None:
         try:
             await store.refuse_wrong_schema(next_too=True)
         except WrongDatabase as refusal:
-            raise StorageUnavailable(str(refusal), headers={"retry-after": "5"}) from refusal
+            raise StorageUnavailable(
+                say("problem", "database.wrong", why=str(refusal)), headers={"retry-after": "5"}
+            ) from refusal
     return Health()

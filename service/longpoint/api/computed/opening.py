@@ -22,7 +22,8 @@ from longpoint.lengths import Rounding, Unit, length_writer
 from longpoint.sheets import Wording, elevation, piece_drawing, section
 from longpoint.shop.answer import OpeningAnswer, opening_answer
 from longpoint.shop.build import BuiltOpening
-from longpoint.shop.house import tell_of_mark
+from longpoint.shop.house import report_mark
+from longpoint.texts import say
 from longpoint.values import Fault, Faults, Path
 
 
@@ -39,12 +40,12 @@ class OpeningRequest(Opening, frozen=True, kw_only=True):
     unit: Unit | None = None
     rounding: Rounding = Rounding()
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note what cannot be."""
-        tell_of_mark(self.mark, faults, at)
-        super().tell(faults, at)
+        report_mark(self.mark, faults, at)
+        super().report(faults, at)
         if self.movement is not None:
-            self.movement.tell(faults, (*at, "movement"))
+            self.movement.report(faults, (*at, "movement"))
 
 
 class Drawing(StrEnum):
@@ -117,7 +118,9 @@ def drawn(result: Built, drawing: Drawing, key: str, wording: Wording) -> str:
         (piece for number, piece in result.numbered if key in (str(piece.key), f"{mark}-{number}")), None
     )
     if piece is None:
-        keys = ", ".join(f"{mark}-{number} {piece.key}" for number, piece in result.numbered)
-        fault = Fault(code="unknown-piece", detail=f"This opening has {keys}.", parameter="piece")
-        raise InvalidRequest("The opening has no such piece.", [fault])
+        has = tuple(f"{mark}-{number} {piece.key}" for number, piece in result.numbered)
+        fault = Fault(
+            code="unknown-piece", detail=say("problem", "opening.has-pieces", pieces=has), parameter="piece"
+        )
+        raise InvalidRequest(say("problem", "opening.no-such-piece"), [fault])
     return piece_drawing(result.opening.mark, piece, wording)

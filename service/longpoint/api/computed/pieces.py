@@ -11,6 +11,7 @@ from longpoint.api.http.operation import operation
 from longpoint.geometry import Built, Piece
 from longpoint.geometry.alone import ApronAlone, CasingAlone, StoolAlone
 from longpoint.lengths import Rounding, Unit, length_writer
+from longpoint.texts import Sentence
 from longpoint.values import Value
 
 
@@ -60,7 +61,7 @@ class PiecesAnswer(Value, frozen=True):
     """
 
     pieces: tuple[Piece, ...]
-    notes: tuple[str, ...]
+    notes: tuple[Sentence, ...]
 
 
 @post(

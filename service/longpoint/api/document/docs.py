@@ -20,6 +20,7 @@ from longpoint.api.document.openapi import document_bytes
 from longpoint.api.document.reference import reference
 from longpoint.api.http.errors import on_failure
 from longpoint.api.http.problems import NotFound, Problem
+from longpoint.texts import say
 
 ASSETS = "/docs/assets"
 _PAGES = Path(__file__).parent / "pages"
@@ -76,7 +77,7 @@ async def show_problem(slug: FromPath[str]) -> Response[str]:
     """What one kind of problem means and what to do about it."""
     kind = Problem.kinds.get(slug)
     if kind is None:
-        raise NotFound("There is no kind of problem of this name; /problems lists them all.")
+        raise NotFound(say("problem", "docs.no-such-problem"))
     body = (
         f"<p>Status {kind.status}. The <code>type</code> of the problem is <code>{kind.type_uri()}</code>.</p>"
         f'<p>{escape(kind.advice)}</p><p>{_ABOUT} <a href="/problems">All kinds of problem</a>.</p>'
@@ -105,7 +106,7 @@ def _fill(name: str, **values: str) -> str:
 def _no_such_name(request: Request[Any, Any, Any], error: Exception) -> Response[bytes]:
     """A name that no file can have, too long or with a NUL in it, is looked for all the same."""
     if isinstance(error, ValueError) or getattr(error.__cause__, "errno", None) == ENAMETOOLONG:
-        return on_failure(request, NotFound("There is no file of this name."))
+        return on_failure(request, NotFound(say("problem", "docs.no-such-file")))
     return on_failure(request, error)
 
 

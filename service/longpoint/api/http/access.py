@@ -22,6 +22,7 @@ from longpoint.schedules.keys import (
 )
 from longpoint.schedules.store import Store
 from longpoint.schedules.values import Author
+from longpoint.texts import say
 
 CALLER = "caller"
 """Key in the scope's state of who is asking, an `Author`: whose things they reach, and who signs their revisions."""
@@ -83,18 +84,18 @@ class Access:
             if await self._keyless(fresh=fresh):
                 # Even where a server was bound elsewhere by other means.
                 if request.client is not None and not _is_here(request.client.host):
-                    only_here = "No keys are made, so only callers on this machine are served."
-                    raise KeyNeeded(only_here, headers=_challenge())
+                    raise KeyNeeded(say("problem", "key.only-here"), headers=_challenge())
                 return self._local
-            raise KeyNeeded("There is no key in the Authorization header.", headers=_challenge())
+            raise KeyNeeded(say("problem", "key.missing"), headers=_challenge())
         holder = await self._holder(key, fresh=fresh) if kind.lower() == "bearer" else None
         if holder is None:
-            raise KeyRefused("The key is unknown or was revoked.", headers=_challenge("invalid_token"))
+            raise KeyRefused(say("problem", "key.unknown"), headers=_challenge("invalid_token"))
         if holder.expired:
-            raise KeyRefused(f"The key ended at {holder.expires_at}.", headers=_challenge("invalid_token"))
+            ended = say("problem", "key.ended", at=holder.expires_at)
+            raise KeyRefused(ended, headers=_challenge("invalid_token"))
         if scope not in holder.scopes:
             raise ScopeMissing(
-                f'The key lacks the scope "{scope}".',
+                say("problem", "key.scope-missing", scope=scope),
                 headers={"www-authenticate": f'Bearer error="insufficient_scope", scope="{scope}"'},
             )
         self._note(holder.key_id)

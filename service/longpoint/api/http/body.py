@@ -15,6 +15,7 @@ from longpoint.api.http.explain import find_nul, stand_ins
 from longpoint.api.http.negotiate import Encoding
 from longpoint.api.http.problems import MalformedBody
 from longpoint.lengths import Unit
+from longpoint.texts import say
 from longpoint.values import Faults, converted, decoded, decoder, packed_decoder, whole
 
 T = TypeVar("T")
@@ -44,17 +45,17 @@ class BodyReader(Generic[T]):
             MalformedBody: when it cannot be read at all.
             Refusal: when it can, but is not what is wanted; carries every fault.
         """
-        if self._unit_is_stored:  # what is wrong is told of with its house
+        if self._unit_is_stored:  # what is wrong is reported with its house
             return self.read_under(Unit.IN, body, encoding)[0]
         value, faults = self.read_under(_unit_said(body, encoding), body, encoding)
-        if tell := getattr(value, "tell", None):
-            tell(faults)
+        if report := getattr(value, "report", None):
+            report(faults)
         faults.raise_any()
         return value
 
     def read_under(self, unit: Unit | None, body: bytes, encoding: Encoding) -> tuple[T, Faults]:
         """A body whose bare lengths are in a unit, and the texts of it that cannot be read: others stand for them, so
-        that all that is wrong can be told at once.
+        that all that is wrong can be reported at once.
 
         Raises:
             MalformedBody: when it cannot be read at all.
@@ -79,15 +80,16 @@ class BodyReader(Generic[T]):
             value = whole(self.type, _read_untyped(body, encoding))
             stood_in = stand_ins(self.type, value, faults, unit)
         except UnicodeDecodeError as error:
-            raise MalformedBody(f"The body is not valid UTF-8: {error.reason}.") from refusal
+            raise MalformedBody(say("problem", "body.not-utf-8", reason=error.reason)) from refusal
         except RecursionError:
-            raise MalformedBody("The body is nested too deeply to be a request of this service.") from refusal
+            raise MalformedBody(say("problem", "body.too-deep")) from refusal
         except (msgspec.DecodeError, ValueError) as error:
-            raise MalformedBody(f"The body is not valid {_NAMES[encoding]}: {error}.") from refusal
+            detail = say("problem", "body.not-valid", format=_NAMES[encoding], reason=str(error))
+            raise MalformedBody(detail) from refusal
         if not faults:
             # The types know something the explanation does not: pass their own words on.
-            reason, _, path = str(refusal).partition(" - at ")
-            faults.add((), "invalid", f"{reason} at {path.strip('`')}." if path else f"{reason}.")
+            reason = str(refusal).replace(" - at ", " at ")
+            faults.add((), "invalid", say("problem", "body.invalid", reason=reason))
         if stood_in is None:
             faults.raise_any()
         found: T = converted(stood_in, self.type, unit)
@@ -139,7 +141,7 @@ def _refuse_pairs(pairs: list[tuple[str, Any]]) -> None:
     for key, _ in pairs:
         if key in seen:
             twice = json.dumps(key, default=str)
-            raise MalformedBody(f"The body gives {twice} twice in one object; send each key once.")
+            raise MalformedBody(say("problem", "body.key-twice", key=twice))
         seen.add(key)
 
 

@@ -10,6 +10,7 @@ from longpoint.api.http.negotiate import JSON
 from longpoint.api.http.problems import BadRequest
 from longpoint.api.http.problems_stored import PreconditionFailed, PreconditionRequired
 from longpoint.api.http.request import AnyRequest
+from longpoint.texts import Sentence, say
 from longpoint.values import Fault
 
 _TAG = r'(W/)?"[!#-~\x80-\xff]*"'
@@ -58,10 +59,8 @@ def check_current(request: AnyRequest, tag: str) -> None:
     """
     given = _given(request, "If-Match")
     if given is None:
-        raise PreconditionRequired(
-            "An If-Match header is needed: the ETag of what you read.",
-            [Fault(code="missing", detail="Send the ETag of what you read.", header="If-Match")],
-        )
+        fault = Fault(code="missing", detail=say("problem", "tag.send"), header="If-Match")
+        raise PreconditionRequired(say("problem", "tag.missing"), [fault])
     check_match(request, tag)
 
 
@@ -74,8 +73,8 @@ def check_match(request: AnyRequest, tag: str) -> None:
     """
     given = _given(request, "If-Match") or "*"
     if given != "*" and not any(not weak and _bare(one) == tag for weak, one in _tags(given)):
-        fault = Fault(code="stale", detail="Read it again and make the change to that.", header="If-Match")
-        raise _failed(tag, "was made from another state", fault)
+        fault = Fault(code="stale", detail=say("problem", "tag.stale"), header="If-Match")
+        raise _failed(tag, say("problem", "tag.made-from-another", tag=tag), fault)
     # After If-Match, and whatever that says (RFC 9110, section 13.2.2).
     check_unless(request, tag)
 
@@ -88,8 +87,8 @@ def check_unless(request: AnyRequest, tag: str) -> None:
     """
     unless = _given(request, "If-None-Match") or ""
     if unless == "*" or any(_bare(one) == tag for _, one in _tags(unless)):
-        fault = Fault(code="stands", detail="Leave If-None-Match out to change it.", header="If-None-Match")
-        raise _failed(tag, "was to be made only if it were not", fault)
+        fault = Fault(code="stands", detail=say("problem", "tag.stands"), header="If-None-Match")
+        raise _failed(tag, say("problem", "tag.made-unless", tag=tag), fault)
 
 
 def check_absent(request: AnyRequest) -> None:
@@ -99,10 +98,8 @@ def check_absent(request: AnyRequest) -> None:
         PreconditionFailed: when it was.
     """
     if _given(request, "If-Match") is not None:
-        raise PreconditionFailed(
-            "It is not there; the change was made from a state of it.",
-            [Fault(code="stale", detail="Leave If-Match out to make it.", header="If-Match")],
-        )
+        fault = Fault(code="stale", detail=say("problem", "tag.leave-out"), header="If-Match")
+        raise PreconditionFailed(say("problem", "tag.not-there"), [fault])
 
 
 def check_news(request: AnyRequest, tag: str, keep: str = "") -> None:
@@ -123,8 +120,8 @@ def on_not_modified(request: AnyRequest, answer: NotModified) -> Response[Any]: 
     return Response(None, status_code=304, headers={"etag": answer.tag, "vary": "accept", **keep})
 
 
-def _failed(tag: str, how: str, fault: Fault) -> PreconditionFailed:
-    return PreconditionFailed(f'It is now at "{tag}"; the change {how}.', [fault], {"etag": f'"{tag}"'})
+def _failed(tag: str, detail: Sentence, fault: Fault) -> PreconditionFailed:
+    return PreconditionFailed(detail, [fault], {"etag": f'"{tag}"'})
 
 
 def _given(request: AnyRequest, name: str) -> str | None:
@@ -134,9 +131,8 @@ def _given(request: AnyRequest, name: str) -> str | None:
         return None
     text = value.decode("latin-1").strip()
     if len(text) > MOST_TAGS or not _LIST.match(text):
-        detail = 'Send tags in quotes, as they came: "7-0123abcd".'
-        fault = Fault(code="wrong-header", detail=detail, header=name)
-        raise BadRequest(f"The {name} header is not a list of entity tags.", [fault])
+        fault = Fault(code="wrong-header", detail=say("problem", "tag.wrong-form"), header=name)
+        raise BadRequest(say("problem", "tag.not-a-list", header=name), [fault])
     return text
 
 

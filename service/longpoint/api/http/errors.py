@@ -2,12 +2,12 @@
 
 import logging
 import re
+from collections.abc import Callable
 from typing import Any
 
 from litestar import Response
 from litestar.exceptions import HTTPException, ValidationException
 
-from longpoint.api.http.answer import PLAIN
 from longpoint.api.http.frame import REQUEST_ID
 from longpoint.api.http.problems import (
     PROBLEM_JSON,
@@ -19,11 +19,12 @@ from longpoint.api.http.problems import (
     Problem,
     ProblemBody,
 )
-from longpoint.api.http.request import AnyRequest
+from longpoint.api.http.request import ROUNDING, AnyRequest
+from longpoint.lengths import Rounding, length_writer
+from longpoint.texts import SPOKEN, say
 from longpoint.values import Fault, Refusal, encoder, moved
 
 _log = logging.getLogger("longpoint.errors")
-_encode = encoder(PLAIN).encode
 _MISSING = re.compile(r"required query parameter '([^']*)'")
 
 
@@ -50,22 +51,23 @@ def problem_bytes(scope: Any, problem: Problem) -> bytes:
         errors=problem.errors,
         request_id=scope["state"][REQUEST_ID],
     )
-    return _encode(body)
+    rounding: Callable[[], Rounding] | None = scope["state"].get(ROUNDING)
+    return encoder(length_writer(rounding()) if rounding else SPOKEN).encode(body)
 
 
 def problem_of(request: AnyRequest, failure: Exception) -> Problem:
-    """What to tell the caller: a fault of the service is logged whole, and nothing of the inside is told."""
+    """What to answer the caller: a fault of the service is logged whole, and nothing of the inside is said."""
     if isinstance(failure, Problem):
         return failure
     if isinstance(failure, Refusal):
-        # What of the body could not be read is told with it, and whatever is told is told once.
+        # What of the body could not be read is reported with it, and whatever is reported is reported once.
         misread = request.misread
-        told = dict.fromkeys([*misread, *failure.faults])
-        return InvalidRequest.of(told, misread.omitted + failure.omitted)
+        found = dict.fromkeys([*misread, *failure.faults])
+        return InvalidRequest.of(found, misread.omitted + failure.omitted)
     if isinstance(failure, HTTPException) and (known := _as_problem(request, failure)):
         return known
     _log.error("failed to answer %s", request.scope["state"][REQUEST_ID], exc_info=failure)
-    return InternalError("Something went wrong inside the service; it has been logged.")
+    return InternalError(say("problem", "service.failed"))
 
 
 def _as_problem(request: AnyRequest, refusal: HTTPException) -> Problem | None:
@@ -73,18 +75,18 @@ def _as_problem(request: AnyRequest, refusal: HTTPException) -> Problem | None:
     headers = dict(refusal.headers or {})
     path = request.scope["path"]
     if refusal.status_code == 404:
-        return NotFound(f"There is nothing at {path}.{moved(path)}", headers=headers)
+        return NotFound(say("problem", "address.nothing", path=path) + moved(path), headers=headers)
     if refusal.status_code == 405:
-        return MethodNotAllowed(f"{request.scope['method']} does not work at {path}.", headers=headers)
+        detail = say("problem", "address.method", method=request.scope["method"], path=path)
+        return MethodNotAllowed(detail, headers=headers)
     if isinstance(refusal, ValidationException):
         if isinstance(refusal.extra, list):
-            wrong = [(str(one.get("key", "")), one.get("message", "is wrong")) for one in refusal.extra]
+            wrong = [(str(one.get("key", "")), one.get("message", "")) for one in refusal.extra]
         else:  # what is missing stands in a sentence alone
-            wrong = [(name, "is needed") for name in _MISSING.findall(refusal.detail)]
-        faults = [
-            Fault(code="wrong-parameter", detail=f'"{name}": {how}.', parameter=name) for name, how in wrong
-        ]
-        return InvalidRequest("A parameter of the request is wrong.", faults, headers)
+            wrong = [(name, say("word", "parameter.needed")) for name in _MISSING.findall(refusal.detail)]
+        said = [(name, say("problem", "parameter.wrong", name=name, why=why)) for name, why in wrong]
+        faults = [Fault(code="wrong-parameter", detail=how, parameter=name) for name, how in said]
+        return InvalidRequest(say("problem", "parameter.some-wrong"), faults, headers)
     if refusal.status_code < 500:
-        return BadRequest(refusal.detail or "The request could not be read.", headers=headers)
+        return BadRequest(say("problem", "request.invalid", words=refusal.detail), headers=headers)
     return None

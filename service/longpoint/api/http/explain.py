@@ -12,6 +12,7 @@ from typing import Any
 from msgspec import inspect as mi
 
 from longpoint.api.http.fault_words import (
+    Words,
     bare_of,
     is_plain,
     kind_of,
@@ -23,21 +24,22 @@ from longpoint.api.http.fault_words import (
     wanted,
 )
 from longpoint.lengths import Unit
+from longpoint.texts import Sentence, say
 from longpoint.values import Faults, Unreadable, inspected, nearest
 from longpoint.values.names import EXPECT
 
 _Trail = tuple[str | int, ...]
 
 LONGEST_NAME = 200
-"""Characters of a field's name that stands in pointers; what a longer one is wrong about is told where it stands."""
+"""Characters of a field's name that stands in pointers; what is wrong with a longer one is reported where it stands."""
 
 
 def stand_ins(type_: Any, value: Any, faults: Faults, unit: Unit | None) -> Any:
     """Note every way in which a value, decoded without types, is not of a type.
 
     Returns:
-        The value with others in place of the texts that cannot be read, so that what can only be told of a whole of the
-        right form can be told as well; None where there are none, or more is wrong than they.
+        The value with others in place of the texts that cannot be read, so that what can only be said of a whole of the
+        right form can be reported as well; None where there are none, or more is wrong than they.
     """
     explainer = _Explainer(unit, faults)
     before = faults.count
@@ -60,7 +62,7 @@ def find_nul(value: Any, faults: Faults, path: _Trail = ()) -> None:
     """Note every text and key with a NUL character in it, which no part of the service can keep."""
     if isinstance(value, str):
         if "\0" in value:
-            faults.add(path, "nul-character", "Text cannot hold a NUL character; take it out.")
+            faults.add(path, "nul-character", say("problem", "text.nul"))
     elif isinstance(value, dict):
         for key, inner in value.items():
             find_nul(key, faults, path)
@@ -88,7 +90,7 @@ class _Explainer:
         elif isinstance(t, (mi.LiteralType, mi.EnumType)):
             self._option(options_of(t), value, path)
         elif is_plain(t) and not takes_kind(t, value):
-            self._wrong(path, wanted(t), value, (extra or {}).get(EXPECT, ""))
+            self._wrong(path, wanted(t), value, (extra or {}).get(EXPECT))
         elif isinstance(t, mi.StructType):
             self._struct(t, value, path)
         elif isinstance(t, mi.DictType):
@@ -100,9 +102,9 @@ class _Explainer:
         elif isinstance(t, (mi.IntType, mi.FloatType)):
             self._number(t, value, path)
 
-    def _wrong(self, path: _Trail, wanted: str, value: Any, hint: str = "") -> None:
-        hint = hint and f" {hint}"
-        self.faults.add(path, "wrong-type", f"This must be {wanted}, not {kind_of(value)}.{hint}")
+    def _wrong(self, path: _Trail, wanted: Words, value: Any, hint: Sentence | None = None) -> None:
+        detail = say("problem", "value.wrong-type", wanted=wanted, given=kind_of(value))
+        self.faults.add(path, "wrong-type", detail + hint)
 
     def _struct(self, t: mi.StructType, value: dict[Any, Any], path: _Trail) -> None:
         fields = {field.encode_name: field for field in t.fields}
@@ -114,14 +116,15 @@ class _Explainer:
             if name in value:
                 self.walk(field.type, value[name], (*path, name))
             elif field.required:
-                self.faults.add((*path, name), "missing", f'"{name}" is needed here.')
+                self.faults.add((*path, name), "missing", say("problem", "field.missing", field=name))
         for key in value:
             if not isinstance(key, str):
-                self.faults.add(path, "wrong-type", f"A field's name must be text, not {kind_of(key)}.")
+                self.faults.add(path, "wrong-type", say("problem", "field.name-not-text", given=kind_of(key)))
             elif key not in names and t.forbid_unknown_fields:
                 at = (*path, key) if len(key) <= LONGEST_NAME else path
-                said = "" if self.faults.full else unknown_field(key, names, t.cls)
-                self.faults.add(at, "unknown-field", said)
+                self.faults.add(
+                    at, "unknown-field", unknown_field(key, () if self.faults.full else names, t.cls)
+                )
 
     def _custom(self, t: mi.CustomType, value: Any, path: _Trail) -> None:
         if isinstance(value, str) and "\0" in value:
@@ -137,56 +140,57 @@ class _Explainer:
                 self.stood_in.append((path, stand_in))
 
     def _list(self, t: mi.CollectionType, value: list[Any], path: _Trail) -> None:
-        self._size(t.min_length, t.max_length, len(value), "item", path)
+        self._size(t.min_length, t.max_length, len(value), say("word", "list.items"), path)
         for index, item in enumerate(value[: t.max_length]):
             self.walk(t.item_type, item, (*path, index))
 
     def _dict(self, t: mi.DictType, value: dict[Any, Any], path: _Trail) -> None:
-        self._size(t.min_length, t.max_length, len(value), "pair", path)
+        self._size(t.min_length, t.max_length, len(value), say("word", "list.pairs"), path)
         for key, item in list(value.items())[: t.max_length]:
             name = str(key)
             if len(name) > LONGEST_NAME:
-                self.faults.add(
-                    path, "too-long", f"{show(name)} is too long a name; there are {len(name)} characters."
-                )
+                detail = say("problem", "text.name-too-long", name=show(name), characters=len(name))
+                self.faults.add(path, "too-long", detail)
                 continue
             inner = (*path, name)
             self.walk(t.key_type, key, inner)
             self.walk(t.value_type, item, inner)
 
-    def _size(self, least: int | None, most: int | None, size: int, noun: str, path: _Trail) -> None:
+    def _size(self, least: int | None, most: int | None, size: int, things: Sentence, path: _Trail) -> None:
         if least is not None and size < least:
-            self.faults.add(path, "too-few", f"Too few {noun}s: send {least} or more; {size or 'none'} came.")
+            came = str(size) if size else say("word", "value.none")
+            few = say("problem", "list.too-few", things=things, least=least, came=came)
+            self.faults.add(path, "too-few", few)
         if most is not None and size > most:
-            self.faults.add(path, "too-many", f"At most {most} {noun}s are taken; there are {size}.")
+            many = say("problem", "list.too-many", things=things, most=most, there=size)
+            self.faults.add(path, "too-many", many)
 
     def _text(self, t: mi.StrType, value: str, path: _Trail, extra: dict[Any, Any]) -> None:
         if t.min_length is not None and len(value) < t.min_length:
-            wanted = "some text" if t.min_length == 1 else f"at least {t.min_length} characters"
-            self.faults.add(path, "too-short", f"This needs {wanted}; there are {len(value)} characters.")
+            short = say("problem", "text.too-short", least=t.min_length, characters=len(value))
+            self.faults.add(path, "too-short", short if value else say("problem", "text.empty"))
         elif t.max_length is not None and len(value) > t.max_length:
-            self.faults.add(
-                path, "too-long", f"At most {t.max_length} characters are taken; there are {len(value)}."
-            )
+            long = say("problem", "text.too-long", most=t.max_length, characters=len(value))
+            self.faults.add(path, "too-long", long)
         elif t.pattern is not None and not re.search(t.pattern, value):
-            hint = extra.get(EXPECT) or f"It must match the pattern {t.pattern}."
-            self.faults.add(path, "wrong-form", f"{show(value)} is not of the right form. {hint}")
+            hint = extra.get(EXPECT) or say("hint", "text.pattern", pattern=t.pattern)
+            self.faults.add(path, "wrong-form", say("problem", "text.wrong-form", given=show(value)) + hint)
         elif "\0" in value:
             find_nul(value, self.faults, path)
 
     def _number(self, t: mi.IntType | mi.FloatType, value: float, path: _Trail) -> None:
         if isinstance(value, float) and not math.isfinite(value):
-            self.faults.add(path, "out-of-range", "This number is out of any range the service can take.")
+            self.faults.add(path, "out-of-range", say("problem", "number.not-finite"))
         elif wrong := out_of_bounds(t, value):
-            self.faults.add(path, "out-of-range", f"This must be {wrong}, not {show(value)}.")
+            self.faults.add(path, "out-of-range", wrong)
 
     def _option(self, options: Iterable[Any], value: Any, path: _Trail) -> None:
         choices = list(options)
         if not any(type(choice) is type(value) and choice == value for choice in choices):
-            listed = ", ".join(show(choice) for choice in choices)
-            words = "must be" if len(choices) == 1 else "must be one of"
-            hint = "" if self.faults.full else nearest(value, choices)
-            self.faults.add(path, "not-an-option", f"This {words} {listed}, not {show(value)}.{hint}")
+            hint = None if self.faults.full else nearest(value, choices)
+            listed = tuple(map(show, choices))
+            detail = say("problem", "choice.none-of-these", choices=listed, given=show(value))
+            self.faults.add(path, "not-an-option", detail + hint)
 
     def _union(self, t: mi.UnionType, value: Any, path: _Trail, extra: dict[Any, Any] | None) -> None:
         members = [(member, bare_of(member)) for member in t.types]
@@ -203,14 +207,14 @@ class _Explainer:
         elif options and isinstance(value, (str, int)) and not isinstance(value, bool):
             self._option(options, value, path)
         elif not any(takes_kind(bare, value) for _, bare in members):
-            self._wrong(path, " or ".join(dict.fromkeys(wanted(bare) for _, bare in members)), value)
+            self._wrong(path, tuple(dict.fromkeys(one for _, bare in members for one in wanted(bare))), value)
 
     def _tagged(self, structs: list[mi.StructType], value: dict[Any, Any], path: _Trail) -> None:
         by_tag = {member.tag: member for member in structs}
         tag_field = str(structs[0].tag_field)
         if tag_field not in value:
-            listed = ", ".join(show(tag) for tag in by_tag)
-            self.faults.add((*path, tag_field), "missing", f'"{tag_field}" is needed here: one of {listed}.')
+            detail = say("problem", "field.tag-missing", field=tag_field, choices=tuple(map(show, by_tag)))
+            self.faults.add((*path, tag_field), "missing", detail)
             return
         tag = value[tag_field]
         if isinstance(tag, (str, int)) and tag in by_tag:

@@ -19,6 +19,7 @@ from longpoint.api.http.answer import Encoded
 from longpoint.api.http.errors import problem_bytes
 from longpoint.api.http.frame import RAW_HEADERS
 from longpoint.api.http.problems import PROBLEM_JSON, Overloaded
+from longpoint.texts import say
 
 ARRIVED = "arrived"
 """Key in the scope's state of when the head of the request had come, by time.perf_counter; absent when not known."""
@@ -110,7 +111,7 @@ class Gate:
 
     async def _turn_away(self, reason: str, scope: Any, receive: Receive, send: Send) -> None:
         self.turned_away[reason] += 1
-        problem = Overloaded("Too much was asked of this service at once; nothing was done.")
+        problem = Overloaded(say("problem", "service.overloaded"))
         answer = Encoded(
             problem.status, problem_bytes(scope, problem), PROBLEM_JSON, [(b"retry-after", b"1")]
         )

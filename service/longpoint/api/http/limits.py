@@ -8,6 +8,7 @@ from math import ceil
 from time import monotonic
 
 from longpoint.api.http.problems import RateExceeded
+from longpoint.texts import say
 
 _MOST_REMEMBERED = 10_000
 
@@ -56,7 +57,7 @@ class RateLimit:
         rest = max(1, ceil(ends - now))
         if made >= self.requests:
             raise RateExceeded(
-                f"At most {self.requests} requests may be made in {self.seconds} s; try again in {rest} s.",
+                say("problem", "rate.exceeded", requests=self.requests, seconds=self.seconds, rest=rest),
                 headers={
                     "retry-after": str(rest),
                     "ratelimit-policy": self._policy[1].decode(),

@@ -6,6 +6,7 @@ from typing import ClassVar, Self
 
 import msgspec
 
+from longpoint.texts import Sentence, say
 from longpoint.values import Fault
 
 PROBLEM_JSON = "application/problem+json"
@@ -27,7 +28,7 @@ class ProblemBody(msgspec.Struct, frozen=True, kw_only=True):
     type: str
     title: str
     status: int
-    detail: str
+    detail: Sentence
     instance: str
     errors: list[Fault]
     request_id: str
@@ -66,7 +67,7 @@ class Problem(Exception):  # noqa: N818 - RFC 9457 calls it a problem
             raise TypeError(f"two kinds of problem are called {cls.slug}")
 
     def __init__(
-        self, detail: str, errors: Sequence[Fault] = (), headers: Mapping[str, str] | None = None
+        self, detail: Sentence, errors: Sequence[Fault] = (), headers: Mapping[str, str] | None = None
     ) -> None:
         super().__init__(detail)
         self.detail = detail
@@ -143,7 +144,6 @@ class InvalidRequest(Problem, status=422, title="The request was read, but canno
         """One refusal with every fault that was gathered, and how many more there were."""
         found = list(faults)
         count = len(found) + omitted
-        detail = found[0].detail if count == 1 else f"{count} things in the request are wrong."
-        if omitted:
-            detail += f" The first {len(found)} are listed."
-        return cls(detail, found)
+        detail = found[0].detail if count == 1 else say("problem", "request.several-wrong", faults=count)
+        listed = say("hint", "request.first-listed", listed=len(found)) if omitted else None
+        return cls(detail + listed, found)

@@ -2,6 +2,7 @@
 
 import asyncio
 import contextlib
+from functools import partial
 from typing import TYPE_CHECKING, Any, TypeVar, cast, get_origin
 from urllib.parse import parse_qsl
 
@@ -22,6 +23,7 @@ from longpoint.api.http.problems import (
     UnsupportedMediaType,
 )
 from longpoint.lengths import Unit
+from longpoint.texts import say
 from longpoint.values import Fault, Faults, nearest
 
 T = TypeVar("T")
@@ -32,6 +34,8 @@ _PLAN = "plan"
 _MOST_DISCARDED = 64 * 1024 * 1024
 MISREAD = "misread"
 """Key in the scope's state of what of a body could not be read."""
+ROUNDING = "rounding"
+"""Key in the scope's state of what says how the house that is asked about has its lengths rounded."""
 CSV_PLACES = "csv_places"
 """Key in the scope's state of what a CSV body's values came from."""
 
@@ -102,9 +106,7 @@ class ApiRequest(Request[Any, Any, Any]):
         plan = self.plan
         wanted = choose(headers.get(b"accept", b""), plan.offers) if plan.offers else ""
         if wanted is None:
-            raise NotAcceptable(
-                f"This address answers in {_either(plan.offers)}; the Accept header allows none of them."
-            )
+            raise NotAcceptable(say("problem", "request.not-acceptable", formats=plan.offers))
         self.wanted = wanted
         self.encoding = None
         if plan.reader:
@@ -128,7 +130,7 @@ class ApiRequest(Request[Any, Any, Any]):
         if state.body is Empty:
             state.body = await self._receive_body()
         if not state.body and self.plan.reader:
-            raise MalformedBody("The body is empty.")
+            raise MalformedBody(say("problem", "body.empty"))
         return state.body
 
     async def _receive_body(self) -> bytes:
@@ -144,9 +146,8 @@ class ApiRequest(Request[Any, Any, Any]):
             async with asyncio.timeout(seconds):
                 return await self._receive_chunks(most)
         except TimeoutError:
-            raise BodyTooSlow(
-                f"The body had not come within {seconds:g} s.", headers={"connection": "close"}
-            ) from None
+            late = say("problem", "body.too-slow", seconds=seconds)
+            raise BodyTooSlow(late, headers={"connection": "close"}) from None
 
     async def _discard(self, announced: int) -> None:
         """Let a body go by that is too large, so that the refusal arrives: whoever is still sending does not read."""
@@ -163,7 +164,7 @@ class ApiRequest(Request[Any, Any, Any]):
         while more:
             message: Any = await self.receive()
             if message["type"] == "http.disconnect":
-                raise BadRequest("The connection was closed before the whole body had come.")
+                raise BadRequest(say("problem", "request.closed"))
             chunk = message["body"]
             more = message.get("more_body", False)
             size += len(chunk)
@@ -183,6 +184,8 @@ class ApiRequest(Request[Any, Any, Any]):
             body, plan = await self.body(), self.plan
             if self.encoding and plan.reader:
                 self._json = plan.reader.read(body, self.encoding)
+                if hasattr(self._json, "rounding"):
+                    self.scope["state"][ROUNDING] = partial(getattr, self._json, "rounding")
             elif plan.reads_csv:
                 # A file of blank cells takes a second: the service goes on answering meanwhile.
                 self._json, _, _ = await asyncio.to_thread(plan.reads_csv, body, Unit.IN)
@@ -191,8 +194,8 @@ class ApiRequest(Request[Any, Any, Any]):
     async def under(self, unit: Unit | None, data: T) -> T:
         """The body again, now that the unit of the lengths in it that carry none is known: that of the house it is for.
 
-        What of it cannot be read is noted in `misread`, with something else in its place: it is told together with what
-        else is wrong.
+        What of it cannot be read is noted in `misread`, with something else in its place: it is reported together with
+        what else is wrong.
 
         Args:
             unit: Of the house.
@@ -223,25 +226,18 @@ else:
     AnyRequest = Request[Any, Any, Any]
 
 
-def _either(names: tuple[str, ...]) -> str:
-    return f"{', '.join(names[:-1])} or {names[-1]}" if len(names) > 1 else names[0]
-
-
 def _unsupported(headers: dict[bytes, bytes]) -> UnsupportedMediaType:
-    given = headers.get(b"content-type", b"").decode("latin-1")
     if b"content-encoding" in headers:
-        said = "The body has a Content-Encoding; send it plain"
-    elif given:
-        said = f"The Content-Type header says {given[:100]!r}"
+        detail = say("problem", "body.encoded", formats=BOTH)
+    elif given := headers.get(b"content-type", b"").decode("latin-1"):
+        detail = say("problem", "body.other-type", given=given[:100], formats=BOTH)
     else:
-        said = "There is no Content-Type header"
-    return UnsupportedMediaType(
-        f"{said}; this address reads {_either(BOTH)}.", headers={"accept": ", ".join(BOTH)}
-    )
+        detail = say("problem", "body.no-type", formats=BOTH)
+    return UnsupportedMediaType(detail, headers={"accept": ", ".join(BOTH)})
 
 
 def _too_large(most: int) -> ContentTooLarge:
-    return ContentTooLarge(f"A body may be at most {most} bytes long.", headers={"connection": "close"})
+    return ContentTooLarge(say("problem", "body.too-large", most=most), headers={"connection": "close"})
 
 
 def _check_query(query: bytes, known: dict[str, list[Any]]) -> None:
@@ -253,13 +249,13 @@ def _check_query(query: bytes, known: dict[str, list[Any]]) -> None:
     for name, values in given.items():
         kinds = known.get(name)
         if kinds is None:
-            hint = nearest(name, frozenset(known)) or ("" if known else " This address takes none.")
-            detail = f'"{name[:60]}" is not a query parameter here; take it out.{hint}'
+            hint = nearest(name, frozenset(known)) or (None if known else say("hint", "parameter.none-taken"))
+            detail = say("problem", "parameter.unknown", name=name[:60]) + hint
             faults.note(Fault(code="unknown-parameter", detail=detail, parameter=name[:60]))
         elif len(values) > 1 and not any(get_origin(kind) is list for kind in kinds):
-            detail = f'"{name}" was given {len(values)} times; give it once.'
+            detail = say("problem", "parameter.given-twice", name=name, times=len(values))
             faults.note(Fault(code="wrong-parameter", detail=detail, parameter=name))
         elif str not in kinds and any(value.lower() == "null" for value in values):
-            detail = f'"{name}" cannot be null; leave it out.'
+            detail = say("problem", "parameter.null", name=name)
             faults.note(Fault(code="wrong-parameter", detail=detail, parameter=name))
     faults.raise_any()

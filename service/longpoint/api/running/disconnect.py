@@ -9,6 +9,7 @@ from typing import Any
 from litestar import Request
 
 from longpoint.api.http.problems import BadRequest
+from longpoint.texts import say
 
 
 async def unless_gone(request: Request[Any, Any, Any], work: Coroutine[Any, Any, None]) -> None:
@@ -22,7 +23,7 @@ async def unless_gone(request: Request[Any, Any, Any], work: Coroutine[Any, Any,
     try:
         await asyncio.wait({doing, leaving}, return_when=asyncio.FIRST_COMPLETED)
         if not doing.done():
-            raise BadRequest("The connection was closed before the answer was ready.")
+            raise BadRequest(say("problem", "request.gone"))
         doing.result()
     finally:
         doing.cancel()

@@ -20,6 +20,7 @@ from longpoint.api.http.problems import Problem
 from longpoint.api.running.planning_worker import Job, Outcome, Task, read, write
 from longpoint.processes import environment
 from longpoint.stock import KEEPING, Progress
+from longpoint.texts import say
 from longpoint.values import Refusal
 
 GRACE = 1.5  # seconds past its budget after which a process is taken to hang in the solver
@@ -108,7 +109,7 @@ class PlanningPool:
         """
         if not self._free and len(self._queue) >= self._most_waiting:
             wait = str(ceil(seconds + 1))
-            raise PlanningBusy("Every planner is busy and the queue is full.", headers={"retry-after": wait})
+            raise PlanningBusy(say("problem", "planning.busy"), headers={"retry-after": wait})
 
     async def close(self) -> None:
         """End the idle processes; those at work end with what they work for."""

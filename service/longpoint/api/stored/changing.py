@@ -15,11 +15,12 @@ from longpoint.api.http.problems import NotFound
 from longpoint.api.http.problems_stored import Archived
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.retrying import once
-from longpoint.api.stored.storage import author_of, caller_of, clean, store_of
+from longpoint.api.stored.storage import author_of, caller_of, clean, speak_of, store_of
 from longpoint.schedules import houses
 from longpoint.schedules.kept import KeptHouse, read_house
 from longpoint.schedules.rows import LengthRow, OpeningRow, PieceRow, ScheduleRow
 from longpoint.schedules.values import Change, Stamp
+from longpoint.texts import say
 from longpoint.values import Given
 
 T = TypeVar("T")
@@ -117,9 +118,10 @@ async def hold(
     """
     row = await houses.find(connection, caller_of(request).account_id, clean(id), hold=True)
     if row is None:
-        raise NotFound(f"There is no schedule {id}.")
+        raise NotFound(say("problem", "schedule.unknown", id=id))
     if row.archived_at is not None and not archived:
-        raise Archived(f"The schedule was archived at {row.archived_at}.")
+        raise Archived(say("problem", "schedule.archived", at=row.archived_at))
+    speak_of(request, row)
     return HeldSchedule(request, connection, row, why)
 
 

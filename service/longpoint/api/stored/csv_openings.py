@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from typing import NamedTuple
 
 import msgspec
@@ -19,6 +19,7 @@ from longpoint.schedules.kept import MOST_OPENINGS
 from longpoint.schedules.sent import Openings
 from longpoint.sheets.formulas import as_it_was, kept_as_text
 from longpoint.shop.house import HouseOpening
+from longpoint.texts import Sentence, say
 from longpoint.values import Fault, Faults, Place, converted, encoder, nearest
 
 _encode = encoder(PLAIN).encode
@@ -50,9 +51,11 @@ def read_csv(body: bytes, unit: Unit | None) -> tuple[Openings, Places, Faults]:
     rows = _rows(body)
     header = next(rows, None)
     if header is None:
-        raise MalformedBody("The file is empty; its first row must name the columns.")
+        raise MalformedBody(say("problem", "csv.empty"))
     if len(header[1]) > _MOST_COLUMNS:
-        raise MalformedBody(f"The first row has {len(header[1])} columns; at most {_MOST_COLUMNS} are read.")
+        raise MalformedBody(
+            say("problem", "csv.too-many-columns", columns=len(header[1]), most=_MOST_COLUMNS)
+        )
     used = _header(header[1], faults)
     openings, numbers, count = [], [], 0
     for number, cells in rows:
@@ -66,9 +69,9 @@ def read_csv(body: bytes, unit: Unit | None) -> tuple[Openings, Places, Faults]:
             openings.append(opening)
             numbers.append(number)
     if not openings and not faults:
-        faults.note(Fault(code="too-few", detail="There is no opening below the columns' names.", row=1))
+        faults.note(Fault(code="too-few", detail=say("problem", "csv.no-openings"), row=1))
     if count > MOST_OPENINGS:
-        detail = f"At most {MOST_OPENINGS} openings are taken; there are {count}."
+        detail = say("problem", "csv.too-many-openings", most=MOST_OPENINGS, openings=count)
         faults.note(Fault(code="too-many", detail=detail))
     if faults:
         raise InvalidRequest(_summary(faults), faults.found)
@@ -116,7 +119,7 @@ def _rows(body: bytes) -> Iterator[tuple[int, list[str]]]:
     try:
         text = body.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        raise MalformedBody(f"The file is not UTF-8: {error.reason}. Save it as CSV UTF-8.") from error
+        raise MalformedBody(say("problem", "csv.not-utf-8", reason=error.reason)) from error
     first = text.partition("\n")[0]
     delimiter = max(",;\t", key=first.count)
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter, strict=True)
@@ -126,7 +129,7 @@ def _rows(body: bytes) -> Iterator[tuple[int, list[str]]]:
             yield before + 1, cells
             before = reader.line_num
     except csv.Error as error:
-        raise MalformedBody(f"The file is not CSV, at line {reader.line_num}: {error}.") from error
+        raise MalformedBody(say("problem", "csv.not-csv", line=reader.line_num, reason=str(error))) from error
 
 
 def _header(cells: list[str], faults: Faults) -> list[CsvColumn | None]:
@@ -136,16 +139,20 @@ def _header(cells: list[str], faults: Faults) -> list[CsvColumn | None]:
         name = re.sub(r"[\s_]+", " ", cell).strip().lower()
         column = known.get(name)
         if column is not None and column in used:
-            detail = "This column is there twice."
+            detail = say("problem", "csv.column-twice")
             faults.note(Fault(code="given-twice", detail=detail, row=1, column=cell.strip()))
             column = None  # its cells are looked at once
         elif column is None and (name or len(cells) == 1):
-            detail = f"There is no such column; take it out.{nearest(name, known)}"
+            detail = say("problem", "csv.unknown-column") + nearest(name, known)
             faults.note(Fault(code="unknown-column", detail=detail, row=1, column=cell.strip()[:60]))
         used.append(column)
     lacking = [name for name in ("mark", "trim") if known[name] not in used]
     for name in lacking:
-        faults.note(Fault(code="missing", detail=f'A column "{name}" is needed.', row=1, column=name))
+        faults.note(
+            Fault(
+                code="missing", detail=say("problem", "csv.column-missing", column=name), row=1, column=name
+            )
+        )
     return used
 
 
@@ -164,7 +171,7 @@ def _opening(
         text = cell.strip()
         if place >= len(used):
             if text:
-                detail = "There are more cells than columns: put a cell with the separator in it in quotes."
+                detail = say("problem", "csv.too-many-cells")
                 faults.note(Fault(code="too-many", detail=detail, row=number))
             continue
         column = used[place]
@@ -172,7 +179,7 @@ def _opening(
             _put(value, column.path, _read(text, column, number, header[place].strip(), faults))
     if faults.count > before:
         return None
-    found, told = Faults(), faults
+    found, into = Faults(), faults
     opening: HouseOpening | None = None
     try:
         opening = converted(value, HouseOpening, unit)
@@ -180,13 +187,13 @@ def _opening(
     except msgspec.ValidationError as refusal:
         stood_in = stand_ins(HouseOpening, value, found, unit)
         if stood_in is not None:
-            opening, told = converted(stood_in, HouseOpening, unit), misread
+            opening, into = converted(stood_in, HouseOpening, unit), misread
         elif not found:
-            found.add((), "invalid", f"{refusal}.")
+            found.add((), "invalid", say("problem", "body.invalid", reason=str(refusal)))
     names = {str(Place(one.path)): header[place].strip() for place, one in enumerate(used) if one}
     for one in found:
-        told.note(at_row(one.under("openings", 0), Places([number], names)))
-    return opening if told is misread or not found else None
+        into.note(at_row(one.under("openings", 0), Places([number], names)))
+    return opening if into is misread or not found else None
 
 
 def _put(value: dict[str, object], path: tuple[str, ...], given: object) -> None:
@@ -200,12 +207,11 @@ def _put(value: dict[str, object], path: tuple[str, ...], given: object) -> None
 
 
 def _read(text: str, column: CsvColumn, row: int, name: str, faults: Faults) -> object:
-    def refuse(wanted: str) -> None:
-        detail = f"This must be {wanted}, not {text[:60]!r}."
+    def refuse(detail: Sentence) -> None:
         faults.note(Fault(code="wrong-type", detail=detail, row=row, column=name))
 
     if len(text) > _LARGEST_CELL:
-        refuse(f"at most {_LARGEST_CELL} characters")
+        refuse(say("problem", "csv.cell-too-long", most=_LARGEST_CELL, given=text[:60]))
         return None
     try:
         match column.kind:
@@ -224,16 +230,16 @@ def _read(text: str, column: CsvColumn, row: int, name: str, faults: Faults) -> 
             case "json":
                 return msgspec.json.decode(text)
     except (ValueError, KeyError, msgspec.DecodeError, RecursionError):
-        refuse(_WANTED[column.kind])
+        refuse(_WANTED[column.kind](text[:60]))
         return None
 
 
-_WANTED = {
-    "whole": "a whole number",
-    "number": "a number",
-    "numbers": "numbers with | between them",
-    "yes_no": "yes or no",
-    "json": "JSON, as an export writes it",
+_WANTED: dict[str, Callable[[str], Sentence]] = {
+    "whole": lambda given: say("problem", "csv.not-whole", given=given),
+    "number": lambda given: say("problem", "csv.not-a-number", given=given),
+    "numbers": lambda given: say("problem", "csv.not-numbers", given=given),
+    "yes_no": lambda given: say("problem", "csv.not-yes-or-no", given=given),
+    "json": lambda given: say("problem", "csv.not-json", given=given),
 }
 
 
@@ -264,5 +270,7 @@ def _text(value: object) -> str:
     return value.text if isinstance(value, Length) else str(value)
 
 
-def _summary(faults: Faults) -> str:
-    return faults.found[0].detail if faults.count == 1 else f"{faults.count} things in the file are wrong."
+def _summary(faults: Faults) -> Sentence:
+    if faults.count == 1:
+        return faults.found[0].detail
+    return say("problem", "csv.several-wrong", faults=faults.count)

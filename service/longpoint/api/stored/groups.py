@@ -13,6 +13,7 @@ from longpoint.schedules.house_rows import group_id
 from longpoint.schedules.kept import KeptHouse, read_house, read_opening
 from longpoint.schedules.rows import ScheduleRow
 from longpoint.shop.house import HouseGroup, HouseOpening, opening_and_group_called
+from longpoint.texts import say
 from longpoint.values import Faults
 
 
@@ -66,7 +67,7 @@ async def find_place(connection: AsyncConnection, schedule: ScheduleRow, name: s
         return str(row.id)
     group = sharing(read_house(schedule.document), name)
     if group is None:
-        raise NotFound(f"The schedule has no opening {name}, and no group of that mark that shares a stool.")
+        raise NotFound(say("problem", "schedule.no-opening-or-group", name=name))
     return group_id(group.mark)
 
 
@@ -84,23 +85,24 @@ def refuse_taken(house: KeptHouse, marks: Sequence[tuple[tuple[str | int, ...], 
     faults.raise_any()
 
 
-def refuse_grouped(house: KeptHouse, mark: str, path: tuple[str | int, ...], what: str) -> None:
+def refuse_grouped(house: KeptHouse, mark: str, path: tuple[str | int, ...], *, goes: bool) -> None:
     """Refuse to take away a mark that a group names.
 
     Args:
         house: What is said of the house as a whole.
         mark: The opening's.
-        path: Where the fault is told.
-        what: What was to be done, "be renamed".
+        path: Where the fault is reported.
+        goes: Whether it was to go; else it was to be renamed.
 
     Raises:
         InvalidRequest: naming the group.
     """
     for group in naming(house, [mark]):
         faults = Faults()
-        faults.add(
-            path,
-            "in-group",
-            f"The group {group.mark!r} names {mark!r}, so it cannot {what}: change the group first, with the house.",
+        detail = (
+            say("problem", "group.opening-cannot-go", group=group.mark, mark=mark)
+            if goes
+            else say("problem", "group.opening-cannot-be-renamed", group=group.mark, mark=mark)
         )
+        faults.add(path, "in-group", detail)
         faults.raise_any()

@@ -13,9 +13,9 @@ from longpoint.schedules.lots import (
     lot_called,
     named_lots,
     planned_alike,
-    tell_of_lots,
-    tell_of_names,
-    tell_of_too_many,
+    report_lots,
+    report_names,
+    report_too_many,
 )
 from longpoint.schedules.rows import LengthRow
 from longpoint.schedules.values import Change
@@ -64,27 +64,27 @@ class HeldLots:
         """
         told = [((*at, index) if at else (), one) for index, one in enumerate(sent)]
         others = self._others({one.profile for one in sent})
-        tell_of_lots(self._house, told, others, faults)
-        tell_of_names(told, faults)
+        report_lots(self._house, told, others, faults)
+        report_names(told, faults)
         for place, one in told:
             if one.lot is not None and self.find(one.lot) is not None:
                 faults.add((*place, "lot"), "duplicate-lot", lot_called(one.lot))
         named = named_lots(sent, self.names)
         for one in named:
             self.put(one)
-        tell_of_too_many(self._all(), faults, at)
+        report_too_many(self._all(), faults, at)
         return tuple(one.named for one in named)
 
     def change(self, row: LengthRow | None, one: LengthOnHand, faults: Faults) -> None:
         """What a lot is to be that was sent by itself; what was taken of it before is taken again."""
         before = None if row is None else self._kept(row)
         if before is not None and (before.profile, before.length) == (one.profile, one.length):
-            one.tell(faults)
+            one.report(faults)
         else:
             others = [other for other in self._others({one.profile}) if other.lot != one.lot]
-            tell_of_lots(self._house, [((), one)], others, faults)
+            report_lots(self._house, [((), one)], others, faults)
         self.put(one)
-        tell_of_too_many(self._all(), faults)
+        report_too_many(self._all(), faults)
 
     def use(self, lot: str) -> bool:
         """Use one length of a lot up; False where there is none."""

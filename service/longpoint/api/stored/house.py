@@ -10,7 +10,8 @@ from msgspec.structs import replace
 from longpoint.schedules.kept import KeptHouse
 from longpoint.schedules.lots import LengthOnHand
 from longpoint.shop.build import build_openings
-from longpoint.shop.house import HouseGroup, HouseOpening, tell_of_house
+from longpoint.shop.house import HouseGroup, HouseOpening, report_house
+from longpoint.texts import say
 from longpoint.values import Fault, Faults, Refusal
 
 _GROUPED = {"count-not-one": ("count",), "stools-differ": ("trim",)}
@@ -38,7 +39,7 @@ def check_house(
     """
     whole = house.whole(openings, lengths, groups)
     faults = Faults()
-    tell_of_house(whole, faults)
+    report_house(whole, faults)
     faults.raise_any()
     if build:
         build_openings(whole)
@@ -65,7 +66,7 @@ def check_opening(
         Refusal: with every fault, at the fields of the opening as it was sent.
     """
     groups = () if group is None else (group,)
-    retelling(
+    replacing(
         lambda: check_house(without_stock(house), [opening, *others], groups=groups, build=build),
         lambda fault: _of_opening(fault, opening, group),
     )
@@ -88,16 +89,16 @@ def gathering(faults: Faults) -> Iterator[None]:
         faults.omitted += refusal.omitted
 
 
-def retelling(check: Callable[[], None], retell: Callable[[Fault], Fault]) -> None:
-    """A check whose faults are told elsewhere than where it found them.
+def replacing(check: Callable[[], None], replaced: Callable[[Fault], Fault]) -> None:
+    """A check whose faults are reported elsewhere than where it found them.
 
     Raises:
-        Refusal: with the faults so told.
+        Refusal: with the faults so placed.
     """
     try:
         check()
     except Refusal as refusal:
-        raise Refusal(dict.fromkeys(map(retell, refusal.faults)), refusal.omitted) from None
+        raise Refusal(dict.fromkeys(map(replaced, refusal.faults)), refusal.omitted) from None
 
 
 def _of_opening(fault: Fault, opening: HouseOpening, group: HouseGroup | None) -> Fault:
@@ -106,9 +107,9 @@ def _of_opening(fault: Fault, opening: HouseOpening, group: HouseGroup | None) -
     if at[:2] == ("openings", 0):
         return fault.moved(*at[2:])
     if group is not None and at[:1] in (("openings",), ("groups",)):
-        detail = f"With this, the group {group.mark!r} that names it cannot be made: {fault.detail}"
+        detail = say("problem", "group.cannot-be-made", group=group.mark, why=fault.detail)
         return Fault.at(_GROUPED.get(fault.code, ("readings",)), fault.code, detail)
-    detail = f"The trim spec {opening.trim!r} does not suit it ({fault.place}): {fault.detail}"
+    detail = say("problem", "trim.does-not-suit", trim=opening.trim, why=fault.detail, place=str(fault.place))
     return Fault.at(("trim",), fault.code, detail)
 
 

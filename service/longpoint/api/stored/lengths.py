@@ -37,6 +37,7 @@ from longpoint.schedules.made import Made
 from longpoint.schedules.rows import LengthRow
 from longpoint.schedules.states import LengthState
 from longpoint.schedules.values import Change, ItemKind
+from longpoint.texts import say
 from longpoint.values import Faults, Name
 
 _TAG = "Lengths on hand"
@@ -162,7 +163,7 @@ async def put_length(
         faults = Faults()
         name = lot if row is None else row.lot
         one = sent.called(name)
-        _tell_of_name(name, sent, row, faults)
+        _report_name(name, sent, row, faults)
         lots = await HeldLots.of(held)
         lots.change(row, one, faults)
         if row is None:
@@ -194,19 +195,19 @@ async def remove_length(request: AnyRequest, schedule_id: ScheduleId, lot: LotNa
     return Made(made.number)
 
 
-def _tell_of_name(name: str, sent: LengthOnHand, row: LengthRow | None, faults: Faults) -> None:
+def _report_name(name: str, sent: LengthOnHand, row: LengthRow | None, faults: Faults) -> None:
     """Note a lot that is called otherwise than in the address, or as nothing can be called."""
     if sent.lot not in (None, name):
         faults.add(
             ("lot",),
             "not-the-address",
-            f"The address names the lot {name!r}: leave `lot` out, or say the same.",
+            say("problem", "lot.not-the-address", lot=name),
         )
     if row is None:
         try:
             msgspec.convert(name, Name)
         except msgspec.ValidationError:
-            detail = "A lot is called by one line of at most 120 characters that does not start with a space."
+            detail = say("problem", "lot.not-a-name")
             faults.add(("lot",), "not-a-name", detail)
 
 
@@ -221,7 +222,7 @@ async def _created(held: HeldSchedule, lot: str) -> Reply[StoredLength]:
 async def _find(connection: AsyncConnection, schedule_id: str, lot: str) -> LengthRow:
     row = await items.find_length(connection, schedule_id, clean(lot))
     if row is None:
-        raise NotFound(f"The schedule has no lot {lot} of lengths on hand.")
+        raise NotFound(say("problem", "lot.unknown", lot=lot))
     return row
 
 

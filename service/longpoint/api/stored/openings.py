@@ -39,6 +39,7 @@ from longpoint.schedules.made import Made
 from longpoint.schedules.rows import OpeningRow
 from longpoint.schedules.values import Change, ItemKind
 from longpoint.shop.house import HouseGroup, HouseOpening, opening_called
+from longpoint.texts import say
 from longpoint.values import Faults
 
 _TAG = "Openings"
@@ -172,7 +173,7 @@ async def replace_opening(
         held.check_current(row)
         house, sent = held.house, await request.under(held.house.unit, data)
         if sent.mark != row.mark:
-            refuse_grouped(house, row.mark, ("mark",), "be renamed")
+            refuse_grouped(house, row.mark, ("mark",), goes=False)
         group, others = await group_of(held.connection, held.schedule, house, row.mark)
         await _check(held, sent, row.id, group, others)
         return await _write(held, row.id, row.position, sent, "remeasure")
@@ -198,7 +199,7 @@ async def remove_opening(
     async with changing(request, schedule_id, why) as held:
         row = await find_opening(held.connection, held.schedule.id, opening)
         held.check_current(row)
-        refuse_grouped(held.house, row.mark, (), "go")
+        refuse_grouped(held.house, row.mark, (), goes=True)
         made = await held.write("remove", Change(ItemKind.OPENING, row.id, None))
     return Made(made.number)
 
@@ -211,9 +212,7 @@ def refuse_more(count: int) -> None:
     """
     if count > MOST_OPENINGS:
         faults = Faults()
-        faults.add(
-            (), "too-many", f"A schedule holds at most {MOST_OPENINGS} openings; start another for the rest."
-        )
+        faults.add((), "too-many", say("problem", "schedule.too-many-openings", most=MOST_OPENINGS))
         faults.raise_any()
 
 
@@ -225,7 +224,7 @@ async def find_opening(connection: AsyncConnection, schedule_id: str, opening: s
     """
     row = await items.find_opening(connection, schedule_id, clean(opening))
     if row is None:
-        raise NotFound(f"The schedule has no opening {opening}.")
+        raise NotFound(say("problem", "schedule.no-opening", opening=opening))
     return row
 
 

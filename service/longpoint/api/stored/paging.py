@@ -12,6 +12,7 @@ from longpoint.api.http.answer import PLAIN, Reply
 from longpoint.api.http.problems import InvalidRequest
 from longpoint.api.http.request import AnyRequest
 from longpoint.lengths import LengthWriter
+from longpoint.texts import say
 from longpoint.values import Fault
 
 T = TypeVar("T")
@@ -56,10 +57,8 @@ def read_cursor(cursor: str | None) -> str | None:
         text = ""
     kind, _, place = text.partition(":")
     if kind != "at" or not place.isalnum():
-        fault = Fault(
-            code="wrong-cursor", detail="Send `next` of the page before, as it came.", parameter="cursor"
-        )
-        raise InvalidRequest("The cursor is not one of this service.", [fault])
+        fault = Fault(code="wrong-cursor", detail=say("problem", "cursor.send-next"), parameter="cursor")
+        raise InvalidRequest(say("problem", "cursor.not-of-this-service"), [fault])
     return place
 
 
@@ -77,10 +76,8 @@ def read_number_cursor(cursor: str | None, most: int = 10**15) -> int | None:
     if place is None:
         return None
     if not place.isdigit() or len(place) > 15 or int(place) > most:
-        fault = Fault(
-            code="wrong-cursor", detail="Send `next` of the page before, as it came.", parameter="cursor"
-        )
-        raise InvalidRequest("The cursor is not one of this list.", [fault])
+        fault = Fault(code="wrong-cursor", detail=say("problem", "cursor.send-next"), parameter="cursor")
+        raise InvalidRequest(say("problem", "cursor.not-of-this-list"), [fault])
     return int(place)
 
 

@@ -12,6 +12,7 @@ from longpoint.api.http.problems import InvalidRequest
 from longpoint.shop import Section, ShopWork, work
 from longpoint.shop.build import CutList
 from longpoint.shop.narrowed import chosen, cost_of, narrowed
+from longpoint.texts import say
 from longpoint.values import Fault, nearest
 
 RoomsAsked = Annotated[
@@ -40,7 +41,8 @@ def chosen_of(
     faults = [
         Fault(
             code=f"unknown-{name}",
-            detail=f"The house has no {name} {one!r}.{nearest(one, known[name])}",
+            detail=say("problem", "house.unknown-room-or-opening", what=name, name=one)
+            + nearest(one, known[name]),
             parameter=name,
         )
         for name, asked in (("room", rooms), ("opening", marks))
@@ -48,7 +50,7 @@ def chosen_of(
         if one not in known[name]
     ]
     if faults:
-        raise InvalidRequest("The house has no such room or opening.", faults)
+        raise InvalidRequest(say("problem", "house.no-such-room-or-opening"), faults)
     return chosen(cut_list, rooms or (), marks or ())
 
 

@@ -18,6 +18,7 @@ from longpoint.schedules.making import KeptPlan, MadePlan, PlanJob, PlanRows
 from longpoint.schedules.rows import PlanRow, ScheduleRow
 from longpoint.schedules.store import Store
 from longpoint.stock import VERSION
+from longpoint.texts import say
 
 SECONDS = 2.0
 """How long a plan is searched for when nobody says: as long as for a house that is sent."""
@@ -93,7 +94,7 @@ class Maker:
     async def _schedule(self, connection: AsyncConnection, *, hold: bool) -> ScheduleRow:
         row = await houses.find(connection, self._account, self._id, hold=hold)
         if row is None:
-            raise NotFound(f"There is no schedule {self._id}.")
+            raise NotFound(say("problem", "schedule.unknown", id=self._id))
         return row
 
     async def _is_as_it_was(self, connection: AsyncConnection, schedule: ScheduleRow) -> bool:
@@ -103,9 +104,7 @@ class Maker:
 
 
 def _changed() -> Overloaded:
-    return Overloaded(
-        "The schedule was changed again and again while it was planned.", headers={"retry-after": "1"}
-    )
+    return Overloaded(say("problem", "schedule.changed-while-planned"), headers={"retry-after": "1"})
 
 
 async def make_at_once(job: PlanJob) -> tuple[StoredHouse, MadePlan]:

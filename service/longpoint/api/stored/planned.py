@@ -33,6 +33,7 @@ from longpoint.shop.build import CutList
 from longpoint.shop.paid_sticks import paid_for
 from longpoint.shop.too_much import MOST_PIECES
 from longpoint.stock import VERSION
+from longpoint.texts import say
 from longpoint.values import Refusal
 
 _TRIES = 3
@@ -88,7 +89,7 @@ async def read_planned(
         made = await maker_of(request, schedule.id).first()
         if made is not None:
             return made
-    raise Overloaded("The schedule was changed again and again.", headers={"retry-after": "1"})
+    raise Overloaded(say("problem", "schedule.changed-again"), headers={"retry-after": "1"})
 
 
 async def plan_first(request: AnyRequest, schedule_id: str) -> None:

@@ -31,6 +31,7 @@ from longpoint.schedules.rows import PlanRow
 from longpoint.schedules.sent import PlanAsked
 from longpoint.shop.cut_sticks import buy_lines
 from longpoint.stock import VERSION
+from longpoint.texts import say
 
 _TAG = "Plans"
 _MOST = 2_000_000_000
@@ -66,10 +67,7 @@ async def get_plan(request: AnyRequest, schedule_id: ScheduleId, number: PlanNum
         schedule = await find_schedule(connection, request, schedule_id)
         row = await plans.find(connection, schedule.id, number)
         if row is None:
-            raise NotFound(
-                f"The schedule has no plan {number}: the latest is {schedule.last_plan}, and old ones from which "
-                "nothing was printed or cut are let go."
-            )
+            raise NotFound(say("problem", "plan.unknown", number=number, latest=schedule.last_plan))
         tag = plan_tag(schedule, row)
         check_news(request, tag)
     return await plan_reply(request, schedule_id, row, 200)

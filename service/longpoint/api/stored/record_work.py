@@ -20,6 +20,7 @@ from longpoint.shop.piece_numbers import Numbers, numbered, printed
 from longpoint.shop.recut import can_be_recut
 from longpoint.shop.remaining import Slot
 from longpoint.shop.shape import PieceShape, alike, shape_of
+from longpoint.texts import say
 from longpoint.values import Faults, Path, fields_of
 
 
@@ -84,15 +85,13 @@ class Recorder:
             return
         found, piece, instance = named
         if instance > found.count:
-            detail = f"Opening {found.mark!r} is there {found.count} times only."
+            detail = say("problem", "work.too-many", mark=found.mark, times=found.count)
             self._faults.add((*at, "instance"), "too-many", detail)
             return
         slot = (found.id, piece.key, instance)
         sent = msgspec.structs.replace(sent, piece=piece.key, instance=instance)
         if slot in self._seen:
-            self._faults.add(
-                at, "given-twice", "This piece is in the list already: say once what was done with it."
-            )
+            self._faults.add(at, "given-twice", say("problem", "work.piece-twice"))
             return
         self._seen.add(slot)
         await self._write(sent, slot, found.mark, piece, at, stick)
@@ -102,20 +101,20 @@ class Recorder:
         by_number = printed(str(sent.piece))
         name = sent.opening or (by_number.mark if by_number else None)
         if name is None:
-            detail = "Say whose it is: `opening`, or the piece's number as sheets have it, such as K1-4."
+            detail = say("problem", "work.say-whose")
             self._faults.add((*at, "opening"), "unknown-opening", detail)
             return None
         found = await self._opening(name)
         if found is None:
-            detail = f"The schedule has no opening {name!r}."
+            detail = say("problem", "work.unknown-opening", name=name)
             self._faults.add((*at, "opening"), "unknown-opening", detail)
             return None
         piece, instance = found.pieces.get(sent.piece), sent.instance
         if piece is None and by_number is not None and by_number.mark == found.mark:
             piece, instance = found.numbers.get(by_number.number), by_number.instance or sent.instance
         if piece is None:
-            has = ", ".join(f"{found.mark}-{number} {one.key}" for number, one in found.numbers.items())
-            detail = f"Opening {found.mark!r} has no piece {str(sent.piece)!r}; it has {has}."
+            has = tuple(f"{found.mark}-{number} {one.key}" for number, one in found.numbers.items())
+            detail = say("problem", "work.unknown-piece", mark=found.mark, piece=str(sent.piece), has=has)
             self._faults.add((*at, "piece"), "unknown-piece", detail)
             return None
         return found, piece, instance
@@ -154,11 +153,11 @@ class Recorder:
         """Take the piece that was cut again out of the shop; False when it cannot have been."""
         row = await items.find_piece(self._connection, self._schedule.id, sent.recut_from or "")
         if row is None or row.id in self.changed or row.state == PieceState.SPOILED:
-            detail = "The schedule has no such piece to cut again."
+            detail = say("problem", "work.nothing-to-cut-again")
             self._faults.add((*at, "recut_from"), "unknown-piece", detail)
             return False
         if not can_be_recut(read_piece(row.document).shape, shape):
-            detail = "That piece cannot be cut again into this one: its stock, length, width or ends do not allow it."
+            detail = say("problem", "work.cannot-be-cut-again")
             self._faults.add((*at, "recut_from"), "cannot-be-recut", detail)
             return False
         self._put(row.id, None)

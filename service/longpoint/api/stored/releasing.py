@@ -16,6 +16,7 @@ from longpoint.schedules.kept import opening_change, read_opening
 from longpoint.schedules.made import Released
 from longpoint.schedules.rows import OpeningRow
 from longpoint.schedules.sent import Chosen
+from longpoint.texts import say
 from longpoint.values import Faults, nearest
 
 _TAG = "Openings"
@@ -88,11 +89,9 @@ def _chosen(rows: list[OpeningRow], data: Chosen) -> list[OpeningRow]:
     for name, there, given in (("openings", marks, data.openings), ("rooms", rooms, data.rooms)):
         for index, one in enumerate(given):
             if one not in there:
-                meant = nearest(one, there)
-                faults.add(
-                    (name, index), f"unknown-{name[:-1]}", f"The schedule has no {name[:-1]} {one!r}.{meant}"
-                )
+                detail = say("problem", "release.unknown", what=name[:-1], name=one) + nearest(one, there)
+                faults.add((name, index), f"unknown-{name[:-1]}", detail)
     if not (data.openings or data.rooms or data.all):
-        faults.add((), "empty", "Say which: `openings` by their marks, `rooms`, or `all`: true.")
+        faults.add((), "empty", say("problem", "release.say-which"))
     faults.raise_any()
     return [row for row in rows if data.all or row.mark in data.openings or row.room in data.rooms]

@@ -16,6 +16,7 @@ from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.storage import caller_of, store_of
 from longpoint.schedules import retries
 from longpoint.schedules.basics import digest_of
+from longpoint.texts import say
 from longpoint.values import Fault, Given, encoder
 
 T = TypeVar("T")
@@ -73,8 +74,12 @@ async def once(
             return reply
     if kept.request_digest != asked:
         raise KeyReused(
-            "This Idempotency-Key was used for another request; make a new one.",
-            [Fault(code="key-reused", detail="Make a new key for a new request.", header="Idempotency-Key")],
+            say("problem", "retry.key-reused"),
+            [
+                Fault(
+                    code="key-reused", detail=say("problem", "retry.make-a-new-key"), header="Idempotency-Key"
+                )
+            ],
         )
     return Reply(
         msgspec.json.decode(kept.body),
@@ -92,11 +97,11 @@ def _key_of(request: AnyRequest) -> str | None:
     found = _KEY.match(text)
     if found is None or len(text) > MOST_KEY:
         raise BadRequest(
-            "The Idempotency-Key header cannot be read.",
+            say("problem", "retry.key-unreadable"),
             [
                 Fault(
                     code="wrong-header",
-                    detail="Send up to 255 visible ASCII characters, in quotes, a UUID for example.",
+                    detail=say("problem", "retry.wrong-form"),
                     header="Idempotency-Key",
                 )
             ],

@@ -24,6 +24,7 @@ from longpoint.schedules.answers import ItemChanged, Revision, RevisionDetail, S
 from longpoint.schedules.rows import RevisionRow, ScheduleRow, VersionRow
 from longpoint.schedules.sent import GoBack
 from longpoint.schedules.values import Change, ItemKind, OpeningIndex
+from longpoint.texts import say
 
 _TAG = "Revisions"
 _MOST_REVISIONS = 2_000_000_000
@@ -117,7 +118,7 @@ async def find_revision(connection: AsyncConnection, schedule: ScheduleRow, numb
     """
     row = await history.revision_of(connection, schedule.id, number)
     if row is None:
-        raise NotFound(f"The schedule has no revision {number}; the latest is {schedule.revision}.")
+        raise NotFound(say("problem", "revision.unknown", number=number, latest=schedule.revision))
     return row
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 
 from longpoint.api.stored.changing import HeldSchedule
 from longpoint.api.stored.groups import members
-from longpoint.api.stored.house import check_house, gathering, retelling, without_stock
+from longpoint.api.stored.house import check_house, gathering, replacing, without_stock
 from longpoint.schedules import items
 from longpoint.schedules.basics import new_id
 from longpoint.schedules.kept import (
@@ -22,6 +22,7 @@ from longpoint.schedules.lots import LengthOnHand, named_lots, profiles_of
 from longpoint.schedules.rows import LengthRow
 from longpoint.schedules.values import Change
 from longpoint.shop.house import HouseOpening, opening_and_group_called
+from longpoint.texts import say
 from longpoint.values import Fault, Faults, Place
 
 
@@ -50,14 +51,13 @@ async def check_new_house(held: HeldSchedule, house: KeptHouse) -> None:
     """
     before, row, connection = held.house, held.schedule, held.connection
     faults = Faults()
-    house.tell(faults)
+    house.report(faults)
     lots = await items.list_lengths(connection, row.id)
     if house.unit != before.unit and (row.opening_count or lots):
         faults.add(
             ("unit",),
             "unit-in-use",
-            "The unit cannot change while there are openings or lengths on hand: those written without one would "
-            "change their meaning. Keep it, and write new lengths with their own unit.",
+            say("problem", "schedule.unit-in-use"),
         )
         faults.raise_any()
     _keep_profiles(house, before, lots, faults)
@@ -89,8 +89,7 @@ def _keep_profiles(house: KeptHouse, before: KeptHouse, lots: Sequence[LengthRow
         faults.add(
             ("stock",),
             "profile-in-use",
-            f"The lot {named!r} on hand is of {profile!r}, which no stock and no trim spec would name any more: keep "
-            "it in the stock, without sticks where none is sold, or remove the lot.",
+            say("problem", "lot.profile-in-use", lot=named, profile=profile),
         )
 
 
@@ -109,14 +108,14 @@ async def _refuse_marks(held: HeldSchedule, house: KeptHouse) -> None:
 def _check_openings(
     house: KeptHouse, openings: list[HouseOpening], changed: set[str], *, build: bool
 ) -> None:
-    retelling(
+    replacing(
         lambda: check_house(without_stock(house), openings, groups=house.groups, build=build),
         lambda fault: _of_house(fault, openings, house, changed),
     )
 
 
 def _of_house(fault: Fault, openings: list[HouseOpening], house: KeptHouse, changed: set[str]) -> Fault:
-    """A fault of a stored opening, told at the trim spec that no longer suits it, or at its group."""
+    """A fault of a stored opening, reported at the trim spec that no longer suits it, or at its group."""
     name, *rest = fault.path
     if name != "openings":
         return fault
@@ -124,7 +123,9 @@ def _of_house(fault: Fault, openings: list[HouseOpening], house: KeptHouse, chan
     where = Place(rest[1:])
     if opening.trim not in changed:
         number = next((n for n, group in enumerate(house.groups) if opening.mark in group.openings), None)
-        detail = f"Opening {opening.mark!r}, at {where}: {fault.detail}"
+        detail = say("problem", "schedule.opening-at", mark=opening.mark, why=fault.detail, where=str(where))
         return Fault.at(("groups",) if number is None else ("groups", number), fault.code, detail)
-    detail = f"Opening {opening.mark!r} needs it, at {where}: {fault.detail}"
+    detail = say(
+        "problem", "schedule.opening-needs-trim", mark=opening.mark, why=fault.detail, where=str(where)
+    )
     return Fault.at(("trim_specs", opening.trim), fault.code, detail)

@@ -36,6 +36,7 @@ from longpoint.schedules.answers import ScheduleLine, StoredSchedule
 from longpoint.schedules.basics import moment
 from longpoint.schedules.kept import KeptHouse, NewSchedule, house_change
 from longpoint.schedules.rows import ScheduleRow
+from longpoint.texts import say
 
 _TAG = "Schedules"
 _CREATED = {**ETAG, "Location": "Where the schedule is."}
@@ -216,7 +217,7 @@ async def delete_schedule(request: AnyRequest, schedule_id: ScheduleId) -> None:
     async with changing(request, schedule_id, archived=True) as held:
         held.check_current()
         if held.schedule.archived_at is None:
-            raise NotArchived("Archive the schedule first, then delete it.")
+            raise NotArchived(say("problem", "schedule.not-archived"))
         await houses.remove(held.connection, held.schedule.id)
 
 

@@ -18,7 +18,7 @@ from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.changing import changing
 from longpoint.api.stored.held_plan import held_plan
 from longpoint.api.stored.planned import marks_of, plan_first, plan_tag, read_planned
-from longpoint.api.stored.sticks_cut import never_had, otherwise_by_now
+from longpoint.api.stored.sticks_cut import claimed, never_had, otherwise_by_now
 from longpoint.api.stored.storage import ScheduleId, by_name, clean, store_of, stored
 from longpoint.api.stored.stored_house import load_house
 from longpoint.lengths import length_writer
@@ -30,6 +30,7 @@ from longpoint.schedules.kept import read_stick
 from longpoint.schedules.making import KeptPlan
 from longpoint.schedules.plan_answers import StickDetail
 from longpoint.schedules.rows import StickRow
+from longpoint.texts import Sentence, say
 from longpoint.values import Fault
 
 _TAG = "Plans"
@@ -79,10 +80,12 @@ async def claim_stick(
         _refuse_gone(house, plan, row)
         if before is not None and before.holds_off(data.by):
             raise StickClaimed(
-                f"{before.by!r} has claimed {row.name} until {before.until}.",
+                claimed(before, row.name),
                 [
                     Fault.at(
-                        ("by",), "claimed", f"Only {before.by!r} can claim it again before {before.until}."
+                        ("by",),
+                        "claimed",
+                        say("problem", "stick.only-claimer", by=before.by, until=before.until),
                     )
                 ],
             )
@@ -117,17 +120,17 @@ async def release_stick(
         house = await load_house(held.connection, held.schedule)
         before = claim_of(row)
         if before is not None and by is not None and before.holds_off(by):
-            raise StickClaimed(f"{before.by!r} has claimed {row.name} until {before.until}.")
+            raise StickClaimed(claimed(before, row.name))
         return _reply(house, plan, await claims.release(held.connection, row), ())
 
 
 def _refuse_gone(house: StoredHouse, plan: KeptPlan, row: StickRow) -> None:
     """Refuse a stick that nobody is to cut any more."""
     if row.name in cut_sticks_of(house):
-        raise StickCut(f"{row.name} was cut already.")
+        raise StickCut(say("problem", "stick.was-cut", stick=row.name))
     if row.name not in plan.sticks:
-        told = otherwise_by_now(row.name, read_stick(row.document), plan, marks_of(house))
-        raise StickChanged(told, [Fault(code="stick-changed", detail=told)])
+        detail = otherwise_by_now(row.name, read_stick(row.document), plan, marks_of(house))
+        raise StickChanged(detail, [Fault(code="stick-changed", detail=detail)])
 
 
 async def _find(connection: AsyncConnection, schedule_id: str, name: str) -> StickRow:
@@ -137,7 +140,9 @@ async def _find(connection: AsyncConnection, schedule_id: str, name: str) -> Sti
     return found[clean(name)]
 
 
-def _reply(house: StoredHouse, plan: KeptPlan, row: StickRow, notes: tuple[str, ...]) -> Reply[StickDetail]:
+def _reply(
+    house: StoredHouse, plan: KeptPlan, row: StickRow, notes: tuple[Sentence, ...]
+) -> Reply[StickDetail]:
     gone = row.name not in plan.sticks
     stick = StickDetail.of_row(row, marks_of(house), cut_sticks_of(house), changed=gone, notes=notes)
     return Reply(stick, length_writer(house.sited.house.rounding), status_code=200)

@@ -8,8 +8,8 @@ import msgspec
 
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.problems_stored import StickChanged, StickClaimed
-from longpoint.lengths import Mode, PositiveLength, Rounding, round_to, spoken, tape
-from longpoint.schedules.claims import claim_of
+from longpoint.lengths import Mode, PositiveLength, Rounding, round_to, tape
+from longpoint.schedules.claims import Claimed, claim_of
 from longpoint.schedules.house_rows import Left
 from longpoint.schedules.lots import MOST_LENGTHS, LengthOnHand
 from longpoint.schedules.making import KeptPlan
@@ -17,9 +17,10 @@ from longpoint.schedules.rows import StickRow
 from longpoint.schedules.sent import CutSticks, PieceDone
 from longpoint.schedules.states import Done
 from longpoint.shop.named_sticks import NamedStick, Sited, StickPiece
+from longpoint.texts import Sentence, say
 from longpoint.values import Fault, Faults
 
-_MOST_TOLD = 12
+_MOST_NAMED = 12
 
 
 class SticksCut(msgspec.Struct, frozen=True):
@@ -64,7 +65,7 @@ def sticks_cut(
     faults = Faults()
     for index, name in enumerate(data.sticks):
         if name in data.sticks[:index]:
-            faults.add(("sticks", index), "given-twice", "This stick is in the list already.")
+            faults.add(("sticks", index), "given-twice", say("problem", "stick.twice"))
     faults.raise_any()
     unknown = [
         name
@@ -80,9 +81,7 @@ def sticks_cut(
     ]
     if changed:
         raise StickChanged(
-            "Sticks are laid out otherwise by now, since what they were planned from was changed. Nothing was "
-            "recorded. Where the stick was cut as it was before, record its pieces one by one with "
-            "POST /v1/schedules/{id}/work.",
+            say("problem", "stick.changed-all"),
             changed,
         )
     return _work(data, sited, plan, left)
@@ -116,7 +115,9 @@ def _cut(piece: StickPiece, mark: str) -> PieceDone:
     return PieceDone(opening=mark, piece=piece.piece, instance=piece.instance, state=Done.CUT)
 
 
-def refuse_claimed(data: CutSticks, rows: Mapping[str, StickRow], cut: Collection[str]) -> tuple[str, ...]:
+def refuse_claimed(
+    data: CutSticks, rows: Mapping[str, StickRow], cut: Collection[str]
+) -> tuple[Sentence, ...]:
     """Refuse sticks that somebody else is about to cut; what is to be said of claims that were over.
 
     Raises:
@@ -128,36 +129,52 @@ def refuse_claimed(data: CutSticks, rows: Mapping[str, StickRow], cut: Collectio
         if claim is None:
             continue
         if claim.holds_off(data.by):
-            said = f"{claim.by!r} has claimed {name} until {claim.until}."
-            held.append(Fault.at(("sticks", index), "claimed", said))
+            held.append(Fault.at(("sticks", index), "claimed", claimed(claim, name)))
         elif (note := claim.note(name, data.by)) is not None:
             notes.append(note)
     if held:
-        raise StickClaimed(f"{held[0].detail} Nothing was recorded.", held)
-    return (*notes, *(f"{name} was recorded before." for name in data.sticks if name in cut))
+        raise StickClaimed(held[0].detail + say("hint", "stick.nothing-recorded"), held)
+    return (
+        *notes,
+        *(say("note", "stick.recorded-before", stick=name) for name in data.sticks if name in cut),
+    )
 
 
-def never_had(names: Sequence[str]) -> str:
-    """What is told of names that no stick ever had."""
-    return f"The schedule never had a stick called {', '.join(names[:_MOST_TOLD])}."
+def claimed(claim: Claimed, stick: str) -> Sentence:
+    """What is said of a stick that somebody has claimed."""
+    return say("problem", "stick.claimed", by=claim.by, stick=stick, until=claim.until)
 
 
-def otherwise_by_now(name: str, was: NamedStick, plan: KeptPlan, marks: Mapping[str, str]) -> str:
+def never_had(names: Sequence[str]) -> Sentence:
+    """What is said of names that no stick ever had."""
+    return say("problem", "stick.never-was", sticks=tuple(names[:_MOST_NAMED]))
+
+
+def otherwise_by_now(name: str, was: NamedStick, plan: KeptPlan, marks: Mapping[str, str]) -> Sentence:
     """What a stick was that the plan has no more, and where its pieces are today."""
     slots = {piece.slot for piece in was.pieces}
     now = [
-        f"{other}: {_pieces(stick.pieces, marks)}"
+        say("problem", "stick.holds", stick=other, pieces=_pieces(stick.pieces, marks))
         for other, stick in plan.sticks.items()
         if any(piece.slot in slots for piece in stick.pieces)
     ]
-    today = "; ".join(now[:_MOST_TOLD]) if now else "none of them is left to cut"
-    return f"{name} was {_pieces(was.pieces, marks)}. Today these pieces are on {today}."
+    once = _pieces(was.pieces, marks)
+    if not now:
+        return say("problem", "stick.changed-and-gone", stick=name, pieces=once)
+    return say("problem", "stick.changed", stick=name, pieces=once, sticks=tuple(now[:_MOST_NAMED]))
 
 
-def _pieces(pieces: Sequence[StickPiece], marks: Mapping[str, str]) -> str:
-    told = [
-        f"{marks.get(piece.opening_id, 'an opening that is gone')} {piece.piece} {spoken(piece.placed.length)}"
-        for piece in pieces[:_MOST_TOLD]
-    ]
-    more = len(pieces) - len(told)
-    return ", ".join(told) + (f" and {more} more" if more else "")
+def _pieces(pieces: Sequence[StickPiece], marks: Mapping[str, str]) -> tuple[Sentence, ...]:
+    gone = say("problem", "stick.opening-gone")
+    named = tuple(
+        say(
+            "problem",
+            "stick.piece",
+            opening=marks.get(piece.opening_id, gone),
+            piece=str(piece.piece),
+            length=piece.placed.length,
+        )
+        for piece in pieces[:_MOST_NAMED]
+    )
+    more = len(pieces) - len(named)
+    return (*named, say("problem", "stick.more-pieces", more=more)) if more else named

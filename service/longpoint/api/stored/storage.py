@@ -13,12 +13,14 @@ from longpoint.api.http.errors import on_failure
 from longpoint.api.http.operation import Endpoint, told_to_route
 from longpoint.api.http.problems import NotFound, Overloaded
 from longpoint.api.http.problems_stored import NoStorage, StorageUnavailable
-from longpoint.api.http.request import AnyRequest
+from longpoint.api.http.request import ROUNDING, AnyRequest
 from longpoint.schedules import houses
 from longpoint.schedules.errors import DatabaseBusy, StorageError
+from longpoint.schedules.kept import read_house
 from longpoint.schedules.rows import ScheduleRow
 from longpoint.schedules.store import Store
 from longpoint.schedules.values import Author
+from longpoint.texts import say
 
 _log = logging.getLogger("longpoint.storage")
 
@@ -60,7 +62,7 @@ def store_of(request: AnyRequest) -> Store:
     """
     store: Store | None = request.app.state.store
     if store is None:
-        raise NoStorage("No database is set for this service.")
+        raise NoStorage(say("problem", "database.none"))
     return store
 
 
@@ -83,8 +85,14 @@ async def find_schedule(connection: AsyncConnection, request: AnyRequest, id: st
     """
     row = await houses.find(connection, caller_of(request).account_id, clean(id))
     if row is None:
-        raise NotFound(f"There is no schedule {id}.")
+        raise NotFound(say("problem", "schedule.unknown", id=id))
+    speak_of(request, row)
     return row
+
+
+def speak_of(request: AnyRequest, row: ScheduleRow) -> None:
+    """Have what is refused of a house say lengths as that house has them, or as the one does that was sent for it."""
+    request.scope["state"].setdefault(ROUNDING, lambda: read_house(row.document).rounding)
 
 
 def clean(text: str) -> str:
@@ -103,13 +111,13 @@ def _encodable(text: str) -> bool:
 def on_storage_error(request: AnyRequest, failure: StorageError) -> Response[bytes]:
     """Answer that storage cannot be used: why goes to the log, not to the caller."""
     if isinstance(failure, DatabaseBusy):
-        busy = "What came before at the database took too long; nothing was done."
+        busy = say("problem", "database.busy")
         return on_failure(request, Overloaded(busy, headers={"retry-after": "1"}))
     _log.error("storage: %s", failure)
     return on_failure(
         request,
         StorageUnavailable(
-            "The database cannot be used at the moment; nothing of this request was saved.",
+            say("problem", "database.unavailable"),
             headers={"retry-after": "1"},
         ),
     )

@@ -18,7 +18,7 @@ from longpoint.api.http.request import CSV_PLACES, AnyRequest
 from longpoint.api.stored.changing import HeldSchedule, changing_once
 from longpoint.api.stored.csv_openings import Places, at_row, read_csv, write_csv
 from longpoint.api.stored.groups import members, naming, refuse_taken
-from longpoint.api.stored.house import check_house, gathering, marks_of, retelling, without_stock
+from longpoint.api.stored.house import check_house, gathering, marks_of, replacing, without_stock
 from longpoint.api.stored.openings import refuse_more
 from longpoint.api.stored.revisions import find_revision
 from longpoint.api.stored.storage import ScheduleId, Why, find_schedule, store_of, stored
@@ -37,6 +37,7 @@ from longpoint.schedules.rows import OpeningRow
 from longpoint.schedules.sent import Existing, Openings
 from longpoint.schedules.values import Change, ItemKind
 from longpoint.shop.house import HouseGroup, HouseOpening
+from longpoint.texts import say
 from longpoint.values import Fault, Faults
 
 _TAG = "In and out"
@@ -172,23 +173,23 @@ def _check(
             )
         faults.raise_any()
 
-    def told(fault: Fault) -> Fault:
+    def placed(fault: Fault) -> Fault:
         fault = _of_group(fault, len(data.openings), groups)
         return fault if places is None else at_row(fault, places)
 
-    retelling(check, told)
+    replacing(check, placed)
 
 
 def _of_group(fault: Fault, count: int, groups: Sequence[HouseGroup]) -> Fault:
-    """A fault of a group, or of an opening that is kept, told of what comes in as a whole."""
+    """A fault of a group, or of an opening that is kept, placed at what comes in as a whole."""
     first, *rest = fault.path or ("",)
     if first == "groups":
-        named = f"The group {groups[int(rest[0])].mark!r}"
+        detail = say("problem", "import.group", group=groups[int(rest[0])].mark, why=fault.detail)
     elif first == "openings" and rest and int(rest[0]) >= count:
-        named = "A group of openings that are kept"
+        detail = say("problem", "import.kept-group", why=fault.detail)
     else:
         return fault
-    return Fault.at(("openings",), fault.code, f"{named} cannot be made with these: {fault.detail}")
+    return Fault.at(("openings",), fault.code, detail)
 
 
 async def _changes(
@@ -235,7 +236,7 @@ def _refuse_marks(data: Openings, there: Mapping[str, OpeningRow], places: Place
     faults = Faults()
     for index, opening in enumerate(data.openings):
         if opening.mark in there:
-            detail = f"The schedule has an opening {opening.mark!r} already; import with existing=update to change it."
+            detail = say("problem", "schedule.mark-there", mark=opening.mark)
             fault = Fault.at(("openings", index, "mark"), "duplicate-mark", detail)
             faults.note(fault if places is None else at_row(fault, places))
     faults.raise_any()

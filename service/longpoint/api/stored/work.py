@@ -45,6 +45,7 @@ from longpoint.schedules.rows import PieceRow
 from longpoint.schedules.sent import CutSticks, Work
 from longpoint.schedules.states import Done, PieceState
 from longpoint.schedules.values import Change, ItemKind, Stamp
+from longpoint.texts import Sentence, say
 from longpoint.values import Faults, nearest
 
 _TAG = "Work"
@@ -183,7 +184,7 @@ async def remove_piece(
 async def _find(connection: AsyncConnection, schedule_id: str, id: str) -> PieceRow:
     row = await items.find_piece(connection, schedule_id, clean(id))
     if row is None:
-        raise NotFound(f"The schedule has no piece {id}.")
+        raise NotFound(say("problem", "work.no-such-piece", id=id))
     return row
 
 
@@ -220,15 +221,13 @@ async def _record(held: HeldSchedule, data: Work, action: str) -> Reply[WorkMade
     for index, lot in enumerate(data.used_lengths):
         if not lots.use(lot):
             detail = (
-                f"Of the lot {lot!r} none is left on hand."
+                say("problem", "lot.none-left", lot=lot)
                 if lots.find(lot)
-                else f"No lot is called {lot!r}."
+                else say("problem", "lot.no-such", lot=lot)
             )
             faults.add(("used_lengths", index), "no-such-length", detail + nearest(lot, lots.names))
     if not data.pieces and not data.lengths and not data.used_lengths:
-        faults.add(
-            (), "empty", "Nothing is recorded: list pieces, lengths that are new on hand, or lengths used up."
-        )
+        faults.add((), "empty", say("problem", "work.nothing-recorded"))
     added = lots.add(data.lengths, ("lengths",), faults) if data.lengths else ()
     faults.raise_any()
     # What is only put up leaves what is planned as it was.
@@ -243,7 +242,7 @@ async def _written(
     action: str,
     more: Sequence[Change],
     added: tuple[str, ...],
-    notes: tuple[str, ...] = (),
+    notes: tuple[Sentence, ...] = (),
     *,
     as_planned: bool,
 ) -> Reply[WorkMade]:

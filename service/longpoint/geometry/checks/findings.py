@@ -9,6 +9,7 @@ from msgspec.structs import force_setattr
 from longpoint.geometry.piece import fit
 from longpoint.geometry.spelled import Measures, Offered, Pairs
 from longpoint.lengths import Real
+from longpoint.texts import Sentence
 from longpoint.values import Path, Place, Value
 
 if TYPE_CHECKING:
@@ -34,7 +35,7 @@ class Offer(Value, frozen=True):
     """
 
     answer: str
-    detail: str
+    detail: Sentence
     field: Field = None
     value: Worth = None
     figures: Given = Measures()
@@ -73,7 +74,7 @@ class Finding(Value, frozen=True):
 
     code: str
     side: str
-    detail: str
+    detail: Sentence
     amount: Real
     offers: tuple[Offer, ...]
     by: str = ""

@@ -7,7 +7,8 @@ from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.frame.sides import CasedSide, spread
 from longpoint.geometry.readings.inputs import Bottom, Opening
 from longpoint.geometry.readings.trim import HeadStyle
-from longpoint.lengths import Fraction, Real, spoken
+from longpoint.lengths import Fraction, Real
+from longpoint.texts import Sentence, say
 
 # Common practice, no source: casing ripped below half its width looks like a mistake; it is still offered last.
 LEAST_SHARE = Fraction(1, 2)
@@ -45,7 +46,7 @@ def _beside(opening: Opening, name: str, side: CasedSide, room: Fraction, at_bas
     past_casing = room - side.edge
     if past_casing < 0 and side.casing is not None:
         offers = _rip(name, side, room)
-        detail = f"The {name} casing would run {spoken(-past_casing)} into what stands {spoken(room)} from the jamb."
+        detail = say("finding", "casing.collides", side=name, over=-past_casing, room=room)
         found.append(Finding("casing-collides", name, detail, -past_casing, offers))
     if opening.bottom is not Bottom.STOOL or opening.trim.stool is None:
         return found
@@ -60,7 +61,7 @@ def _beside(opening: Opening, name: str, side: CasedSide, room: Fraction, at_bas
         offers = (
             Offer(
                 "shorten_horn",
-                f"Shorten the {name} horn to what is left past the casing.",
+                say("offer", "stool.shorten-horn", side=name),
                 ("horns", name),
                 left_over,
                 (("horn", left_over),),
@@ -70,12 +71,12 @@ def _beside(opening: Opening, name: str, side: CasedSide, room: Fraction, at_bas
         offers = (
             Offer(
                 "butt_stool",
-                f"Rip the {name} casing first; the stool then butts what is there, its horn cut to zero and scribed.",
+                say("offer", "stool.butt", side=name),
                 ("horns", name),
                 ZERO,
             ),
         )
-    detail = f"The stool's {name} horn would run {spoken(over)} past the room there is."
+    detail = say("finding", "stool.horn-collides", side=name, over=over, room=room)
     return [*found, Finding("horn-collides", name, detail, over, offers)]
 
 
@@ -99,11 +100,10 @@ def _head_beside(opening: Opening, name: str, side: CasedSide, room: Fraction) -
     over = max(past) - room
     if over <= 0 or max(past) <= side.edge:
         return []
-    detail = f"What runs past the {name} leg at its head would run {spoken(over)} past the room there is."
+    detail = say("finding", "head.overhang-collides", side=name, over=over, room=room)
     stop = Offer(
         "stop_head_short",
-        f"Cut it off {spoken(room)} from the jamb and butt it to what is there, or take trim of less overhang or a "
-        "smaller block: a matter of the trim.",
+        say("offer", "head.stop-short", room=room),
     )
     return [Finding("head-overhang-collides", name, detail, over, (stop,))]
 
@@ -112,10 +112,8 @@ def _block_beside(opening: Opening, name: str, side: CasedSide, room: Fraction) 
     over = _plinth_edge(opening, side) - room
     if over <= 0:
         return []
-    detail = (
-        f"The {name} plinth block would run {spoken(over)} into what stands {spoken(room)} from the jamb."
-    )
-    to_do = f"Rip the {name} plinth block and butt or scribe its outside edge to what is there."
+    detail = say("finding", "plinth.collides", side=name, over=over, room=room)
+    to_do = say("offer", "plinth.rip", side=name)
     return [Finding("plinth-collides", name, detail, over, _rip_block(opening, over, to_do))]
 
 
@@ -123,8 +121,8 @@ def _blocks_meet(opening: Opening, name: str, side: CasedSide, gap: Fraction) ->
     over = 2 * _plinth_edge(opening, side) - gap
     if over <= 0:
         return []
-    detail = f"The {name} plinth block and the neighbor's would overlap by {spoken(over)}."
-    to_do = f"Rip the {name} plinth block, and the neighbor's alike, so that their edges meet."
+    detail = say("finding", "plinth.overlaps-neighbor", side=name, over=over)
+    to_do = say("offer", "plinth.rip-both", side=name)
     return [
         Finding("plinth-collides", name, detail, over, _rip_block(opening, over / 2, to_do), by="neighbor")
     ]
@@ -136,7 +134,7 @@ def _plinth_edge(opening: Opening, side: CasedSide) -> Fraction:
     return side.reveal + plinth.width if opening.bottom is Bottom.PLINTH and plinth is not None else ZERO
 
 
-def _rip_block(opening: Opening, over: Fraction, to_do: str) -> tuple[Offer, ...]:
+def _rip_block(opening: Opening, over: Fraction, to_do: Sentence) -> tuple[Offer, ...]:
     plinth = opening.trim.plinth
     assert plinth is not None
     width = plinth.width - over
@@ -152,14 +150,14 @@ def _rip(name: str, side: CasedSide, room: Fraction) -> tuple[Offer, ...]:
         return ()
     fits = Offer(
         "rip_casing",
-        f"Rip the {name} casing and butt or scribe its outside edge to what is there.",
+        say("offer", "casing.rip", side=name),
         ("widths", name),
         width,
         (("rip width", width),),
     )
     returned = Offer(
         "rip_and_return_casing",
-        f"Rip the {name} casing, leave its own thickness clear and return the cut edge to the wall.",
+        say("offer", "casing.rip-and-return", side=name),
         ("widths", name),
         width - casing.thickness,
         (("rip width", width - casing.thickness),),
@@ -179,10 +177,7 @@ def _neighbor(name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
         offers = (
             Offer(
                 "share_mull_casing",
-                "Trim the two as joined units of one opening, with one mull casing between them and a reveal at "
-                "each edge: "
-                "a matter of both, sent as one opening with its `joined_widths` and `mull_widths` and a trim of that "
-                "`mull_casing`.",
+                say("offer", "casing.share-mull"),
                 (),
                 None,
                 (("mull width", gap), ("mull casing width", shared), ("reveal at each edge", side.reveal)),
@@ -190,9 +185,9 @@ def _neighbor(name: str, side: CasedSide, gap: Fraction) -> list[Finding]:
         )
     half = (gap - 2 * side.reveal) / 2 - (side.edge - side.outer)
     if half >= side.casing.width * LEAST_SHARE:
-        rip = f"Rip the {name} casing, and the neighbor's alike, so that their edges meet."
+        rip = say("offer", "casing.rip-both", side=name)
         offers = (*offers, Offer("rip_casing", rip, ("widths", name), half, (("rip width", half),)))
-    detail = f"The {name} casing and the neighbor's would overlap by {spoken(over)}."
+    detail = say("finding", "casing.overlaps-neighbor", side=name, over=over)
     return [Finding("casing-collides", name, detail, over, offers, by="neighbor")]
 
 
@@ -207,9 +202,9 @@ def _above(opening: Opening, head: CasedSide, room: Fraction) -> list[Finding]:
     width = head.outer - head.reveal - over
     offers: tuple[Offer, ...] = ()
     if width > 0:
-        detail = "Rip the head casing and butt or scribe its upper edge to what is there."
+        detail = say("offer", "head.rip")
         offers = (Offer("rip_casing", detail, ("widths", "head"), width, (("rip width", width),)),)
-    detail = f"The head trim would run {spoken(over)} into what lies {spoken(room)} over the head jamb."
+    detail = say("finding", "head.collides", over=over, room=room)
     return [Finding("head-collides", "above", detail, over, offers)]
 
 
@@ -221,17 +216,19 @@ def _below(opening: Opening, base: CasedSide, room: Fraction) -> list[Finding]:
             return []
         width = base.outer - base.reveal - over
         rip = Offer(
-            "rip_casing", "Rip the bottom casing.", ("widths", "sill"), width, (("rip width", width),)
+            "rip_casing",
+            say("offer", "bottom-casing.rip"),
+            ("widths", "sill"),
+            width,
+            (("rip width", width),),
         )
-        detail = f"The bottom casing would run {spoken(over)} into what lies {spoken(room)} below."
+        detail = say("finding", "bottom-casing.collides", over=over, room=room)
         return [Finding("sill-collides", "below", detail, over, (rip,) if width > 0 else ())]
     if opening.bottom is not Bottom.STOOL or stool is None:
         return []
     if stool.thickness > room:
-        detail = (
-            f"The stool is {spoken(stool.thickness)} thick and only {spoken(room)} is clear below its top."
-        )
-        thin = Offer("thin_stool", "Thin the stool's underside, or stop it against what is there.", (), None)
+        detail = say("finding", "stool.collides", thickness=stool.thickness, room=room)
+        thin = Offer("thin_stool", say("offer", "stool.thin"), (), None)
         return [Finding("stool-collides", "below", detail, stool.thickness - room, (thin,))]
     if apron is None or opening.without_apron:
         return []
@@ -239,14 +236,14 @@ def _below(opening: Opening, base: CasedSide, room: Fraction) -> list[Finding]:
     over = stool.thickness + width - room
     if over <= 0:
         return []
-    drop = Offer("drop_apron", "Leave the apron out.", ("without_apron",), True)
+    drop = Offer("drop_apron", say("offer", "apron.drop"), ("without_apron",), True)
     left_over = width - over
     offers: tuple[Offer, ...] = (drop,)
     if left_over >= apron.width * LEAST_SHARE:
-        detail = "Rip the apron to the room there is."
+        detail = say("offer", "apron.rip")
         offers = (
             Offer("rip_apron", detail, ("widths", "apron"), left_over, (("rip width", left_over),)),
             drop,
         )
-    detail = f"The apron would run {spoken(over)} into what lies {spoken(room)} below the stool's top."
+    detail = say("finding", "apron.collides", over=over, room=room)
     return [Finding("apron-collides", "below", detail, over, offers)]

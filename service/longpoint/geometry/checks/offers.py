@@ -10,6 +10,7 @@ from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.readings.inputs import Opening, SillAnswer, WallAnswer
 from longpoint.lengths import Fraction
+from longpoint.texts import Sentence, say
 
 # A length in a field is cut down to what a tape reads, so that it clears what is in the way.
 FINEST = 64
@@ -40,14 +41,19 @@ def _tried(opening: Opening, finding: Finding, offer: Offer, look: Look) -> Offe
     try:
         after = look(with_offer(opening, offer))
     except GeometryError as error:
-        return _without_field(offer, f"It cannot be sent as things are: {error.faults[0].detail}")
+        return refused(offer, error)
     if any((one.code, one.side, one.by) == (finding.code, finding.side, finding.by) for one in after):
-        return _without_field(offer, "It does not settle it alone, so there is no one field to send.")
+        return _without_field(offer, say("offer", "tried.not-alone"))
     return offer
 
 
-def _without_field(offer: Offer, why: str) -> Offer:
-    return replace(offer, detail=f"{offer.detail} {why}", field=None, value=None)
+def refused(offer: Offer, error: GeometryError) -> Offer:
+    """An offer that its opening cannot be built with, without its field."""
+    return _without_field(offer, say("offer", "tried.refused", why=error.faults[0].detail))
+
+
+def _without_field(offer: Offer, why: Sentence) -> Offer:
+    return replace(offer, detail=offer.detail + why, field=None, value=None)
 
 
 def with_offer(opening: Opening, offer: Offer) -> Opening:

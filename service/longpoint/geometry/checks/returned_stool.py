@@ -10,7 +10,8 @@ from longpoint.geometry.checks.offers import FINEST
 from longpoint.geometry.piece import Piece
 from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.inputs import Opening
-from longpoint.lengths import Fraction, Real, spoken
+from longpoint.lengths import Fraction, Real
+from longpoint.texts import say
 
 
 def returned_stool_findings(opening: Opening, pieces: Iterable[Piece]) -> Iterator[Finding]:
@@ -45,16 +46,15 @@ def _finding(side: str, run: Real, horn: Real, past: Real, longer: Real) -> Find
     return Finding(
         "return-past-horn",
         side,
-        f"The {side} return's miter runs {spoken(run)} along the stool, apron thickness and nosing together, and the "
-        f"horn is {spoken(horn)} long: the cut would enter the tongue, {spoken(past)} past the notch.",
+        say("finding", "stool.return-past-horn", side=side, run=run, horn=horn, past=past),
         past,
         (
             Offer(
                 "lengthen_horn",
-                f"Let the horn stand {spoken(past)} further past the casing.",
+                say("offer", "stool.lengthen-horn", past=past),
                 ("horns", side),
                 longer if isinstance(longer, Fraction) else Fraction(math.ceil(longer * FINEST), FINEST),
             ),
-            Offer("square_end", "Leave the stool's ends square: `ends` of the trim's stool."),
+            Offer("square_end", say("offer", "stool.square-end")),
         ),
     )

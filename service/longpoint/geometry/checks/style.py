@@ -7,7 +7,8 @@ from longpoint.geometry.frame.kernel import Corner, Frame
 from longpoint.geometry.readings.inputs import Bottom, Opening, WallAnswer
 from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.trim import ApronEnds, BoxCorners, CornerBlock, HeadStyle
-from longpoint.lengths import Fraction, spoken
+from longpoint.lengths import Fraction
+from longpoint.texts import say
 from longpoint.values import Faults
 
 SHARPEST_APRON = 60
@@ -27,7 +28,7 @@ def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
                 faults.add(
                     ("trim", name),
                     "butted-head-only",
-                    f"A {name} goes with a butted head: take head_style butted, or leave the {name} out.",
+                    say("problem", "head.butted-only", strip=name),
                 )
     if trim.head_style is HeadStyle.CORNER_BLOCKS:
         _check_blocks(opening, frame if four_sided else None, four_sided, faults)
@@ -35,10 +36,10 @@ def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
         faults.add(
             ("trim", "back_band"),
             "mitered-head-only",
-            "A back band goes round mitered casing: take head_style mitered, or leave the band out.",
+            say("problem", "band.mitered-head-only"),
         )
     if trim.back_band is not None and trim.back_band.lap >= trim.back_band.width:
-        faults.add(("trim", "back_band", "lap"), "lap-too-wide", "The band would lie on the casing alone.")
+        faults.add(("trim", "back_band", "lap"), "lap-too-wide", say("problem", "band.lap-too-wide"))
     if (
         trim.apron is not None
         and trim.apron.ends is ApronEnds.ANGLED
@@ -47,7 +48,7 @@ def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
         faults.add(
             ("trim", "apron", "end_angle"),
             "out-of-range",
-            f"An apron's end is cut back by more than nothing and at most {SHARPEST_APRON} degrees.",
+            say("problem", "apron.end-angle", most=SHARPEST_APRON),
         )
     if isinstance(opening.outline.shape, Door):
         check_door(opening.outline.shape, faults)
@@ -62,28 +63,26 @@ def _check_butted(opening: Opening, four_sided: bool, faults: Faults) -> None:
         faults.add(
             ("trim", "head_style"),
             "butted-picture-frame",
-            "A picture frame is mitered at every corner: take head_style mitered, or another bottom.",
+            say("problem", "head.butted-picture-frame"),
         )
     if not four_sided:
         faults.add(
             ("trim", "head_style"),
             "butted-many-heads",
-            "A butted head needs one straight head across two legs: take head_style mitered for this shape.",
+            say("problem", "head.butted-many-heads"),
         )
 
 
 def _check_blocks(opening: Opening, frame: Frame | None, four_sided: bool, faults: Faults) -> None:
     trim, block = opening.trim, opening.trim.corner_block
     if block is None:
-        faults.add(
-            ("trim", "corner_block"), "block-missing", "This head has corner blocks: give the corner_block."
-        )
+        faults.add(("trim", "corner_block"), "block-missing", say("problem", "blocks.missing"))
         return
     if not four_sided:
         faults.add(
             ("trim", "head_style"),
             "blocks-many-heads",
-            "Corner blocks need one straight head across two legs: take head_style mitered for this shape.",
+            say("problem", "blocks.many-heads"),
         )
     stock = {"left": trim.casing, "right": trim.casing, "head": trim.head_casing or trim.casing}
     if opening.bottom is Bottom.CASING:
@@ -112,19 +111,16 @@ def _check_leg_below(
     """Where head and leg are out of square, the leg is the wider along the block's edge."""
     needed = max(float(casing) / float(corner.sin) for corner in corners)
     if block.width >= casing and needed - float(block.width) > LEAST_SEEN:
-        detail = (
-            f"Along the block's edge, which is out of square with it, the {side} leg is {spoken(needed)} wide: "
-            "take a block as wide, or narrower casing."
-        )
+        detail = say("problem", "blocks.narrower-than-leg", side=side, needed=needed)
         faults.add(("trim", "corner_block", "width"), "block-too-narrow", detail)
 
 
 def _check_block(block: CornerBlock, casing: Fraction, reveal: Fraction, faults: Faults) -> None:
     if block.width < casing:
-        detail = f"The block must be at least as wide as the casing it ends: {spoken(casing)}."
+        detail = say("problem", "blocks.too-narrow", casing=casing)
         faults.add(("trim", "corner_block", "width"), "block-too-narrow", detail)
     elif (block.width - casing) / 2 > reveal:
-        detail = f"The block would stand over the opening: beside {spoken(casing)} of casing show {spoken(reveal)}."
+        detail = say("problem", "blocks.too-wide", casing=casing, reveal=reveal)
         faults.add(("trim", "corner_block", "width"), "block-too-wide", detail)
 
 
@@ -134,12 +130,10 @@ def _check_mulls(opening: Opening, four_sided: bool, faults: Faults) -> None:
         faults.add(
             ("trim", "mull_casing"),
             "mull-casing-missing",
-            "Joined units need casing between them: give mull_casing.",
+            say("problem", "mulls.casing-missing"),
         )
     if not four_sided or width is None:
-        faults.add(
-            ("readings", "mulls"), "mulls-many-heads", "Joined units need one straight head over all of them."
-        )
+        faults.add(("readings", "mulls"), "mulls-many-heads", say("problem", "mulls.many-heads"))
         return
     reached = Fraction(0)
     for number, mull in enumerate(opening.outline.mulls):
@@ -147,13 +141,13 @@ def _check_mulls(opening: Opening, four_sided: bool, faults: Faults) -> None:
             faults.add(
                 ("readings", "mulls", number),
                 "mull-out-of-place",
-                "Each mull lies between two units, left to right, inside the jambs. Measure again.",
+                say("problem", "mulls.out-of-place"),
             )
         elif casing is not None and casing.width > mull.width:
             faults.add(
                 ("readings", "mulls", number),
                 "mull-too-narrow",
-                f"Mull casing of {spoken(casing.width)} would cover glass: the mull is {spoken(mull.width)} wide.",
+                say("problem", "mulls.too-narrow", casing=casing.width, mull=mull.width),
             )
         reached = mull.at + mull.width
 
@@ -164,22 +158,20 @@ def _check_wall(opening: Opening, frame: Frame | None, faults: Faults) -> None:
         faults.add(
             ("readings", "wall"),
             "wall-missing",
-            "This answer needs the wall: measure at every corner how far it stands proud or shy of the jamb.",
+            say("problem", "wall.missing"),
         )
         return
     if frame is not None and len(wall.proud) != len(frame.corners):
         faults.add(
             ("readings", "wall"),
             "corner-count",
-            f"This opening has {len(frame.corners)} corners and {len(wall.proud)} were read: give one for each.",
+            say("problem", "wall.corner-count", corners=len(frame.corners), read=len(wall.proud)),
         )
         return
     if answer is WallAnswer.LEAN:
         _check_leaning(opening, max(wall.proud), faults)
     if answer is WallAnswer.EXTEND and trim.extension is None:
-        faults.add(
-            ("trim", "extension"), "extension-missing", "This answer needs the extension's stock: give it."
-        )
+        faults.add(("trim", "extension"), "extension-missing", say("problem", "wall.extension-missing"))
     many = frame is not None and len(frame.corners) != 4
     if (
         answer is WallAnswer.EXTEND
@@ -190,7 +182,7 @@ def _check_wall(opening: Opening, frame: Frame | None, faults: Faults) -> None:
         faults.add(
             ("trim", "extension", "corners"),
             "butted-many-heads",
-            "A butted box needs one straight head across two legs: take mitered corners for this shape.",
+            say("problem", "extension.butted-many-heads"),
         )
 
 
@@ -200,7 +192,7 @@ def _check_leaning(opening: Opening, proud: Fraction, faults: Faults) -> None:
         faults.add(
             ("wall_answer",),
             "mitered-head-only",
-            "Only plain mitered casing can lean: take another answer or style.",
+            say("problem", "wall.lean-mitered-only"),
         )
         return
     own = opening.widths
@@ -214,6 +206,5 @@ def _check_leaning(opening: Opening, proud: Fraction, faults: Faults) -> None:
         faults.add(
             ("wall_answer",),
             "leans-too-far",
-            f"The wall stands {spoken(proud)} proud, more than half the width of the narrowest "
-            f"casing, {spoken(narrowest)}: extend the jamb instead.",
+            say("problem", "wall.leans-too-far", proud=proud, narrowest=narrowest),
         )

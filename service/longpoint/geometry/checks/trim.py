@@ -1,4 +1,4 @@
-"""What cannot be built, told with the field to change."""
+"""What cannot be built, reported with the field to change."""
 
 from __future__ import annotations
 
@@ -12,7 +12,8 @@ from longpoint.geometry.readings.outline import Arch, Polygon, Shape
 from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.taken import as_read
 from longpoint.geometry.readings.trim import Stool
-from longpoint.lengths import Fraction, spoken
+from longpoint.lengths import Fraction
+from longpoint.texts import say
 from longpoint.values import Fault, Faults, Path
 
 SIDES = ("left_depth", "right_depth")
@@ -28,7 +29,7 @@ def check_trim(opening: Opening, frame: Frame | None, faults: Faults, *, stands_
         faults.add(
             ("trim", "plinth"),
             "plinth-missing",
-            "This opening stands on plinth blocks and its trim names none: give the plinth.",
+            say("problem", "plinth.missing"),
         )
     check_style(opening, frame, faults)
 
@@ -41,7 +42,7 @@ def _check_reveals(opening: Opening, faults: Faults) -> None:
             faults.add(
                 ("trim", "extension", "reveal"),
                 "reveal-too-wide",
-                f"The extension would lie past the jamb's edge, which is {spoken(edge)}: take a smaller reveal.",
+                say("problem", "extension.reveal-too-wide", edge=edge),
             )
         edge = extension.thickness
     _check_reveal(("trim", "reveal"), opening.trim.reveal, edge, faults)
@@ -55,8 +56,7 @@ def _check_reveal(path: tuple[str, ...], reveal: Fraction | None, edge: Fraction
         faults.add(
             path,
             "reveal-too-wide",
-            f"A reveal of {spoken(reveal)} leaves the casing no jamb to lie on: the jamb's edge is {spoken(edge)}. "
-            "Take a smaller reveal, or give the jamb_thickness that was measured.",
+            say("problem", "reveal.too-wide", reveal=reveal, edge=edge),
         )
 
 
@@ -67,14 +67,14 @@ def check_stool(opening: Opening, faults: Faults, least_depth: Fraction = ZERO) 
         faults.add(
             ("trim", "stool"),
             "stool-missing",
-            "This opening stands on a stool and its trim names none: give the stool, or another bottom.",
+            say("problem", "stool.missing"),
         )
         return
     if readings.sill is not None and opening.sill_answer is SillAnswer.TAPERED_SHIM and readings.sill.by == 0:
         faults.add(
             ("readings", "sill"),
             "sill-level",
-            "A level sill needs no strip: leave the reading or the answer out.",
+            say("problem", "sill.level"),
         )
     check_depths(opening, stool, (*SIDES, *HORNS), faults)
     _check_stool_stock(opening, faults, least_depth)
@@ -83,7 +83,7 @@ def check_stool(opening: Opening, faults: Faults, least_depth: Fraction = ZERO) 
 def check_depths(
     opening: Opening, stool: Stool, names: tuple[str, ...], faults: Faults, at: Path = ()
 ) -> None:
-    """Depths that were not read or that leave no notch, one reading for both sides told once."""
+    """Depths that were not read or that leave no notch, one reading for both sides reported once."""
     less = stool.sash_clearance + stool.scribe
     found: dict[Fault, None] = {}
     for name in names:
@@ -92,13 +92,10 @@ def check_depths(
             continue
         path = (*at, "readings", *as_read(opening.readings, (name,)))
         if depth is None:
-            detail = "A stool needs the jamb's depth: measure from the wall's face back to the sash stop."
+            detail = say("problem", "stool.depth-missing")
             found[Fault.at(path, "depth-missing", detail)] = None
         else:
-            detail = (
-                f"The sash clearance and scribe allowance, {spoken(less)}, leave no notch. "
-                "Measure the depth again."
-            )
+            detail = say("problem", "stool.depth-too-small", less=less)
             found[Fault.at(path, "depth-too-small", detail)] = None
     for fault in found:
         faults.note(fault)
@@ -115,8 +112,7 @@ def _check_stool_stock(opening: Opening, faults: Faults, least_depth: Fraction) 
         faults.add(
             ("trim", "stool", "stock_width"),
             "stock-too-narrow",
-            f"The stool must be {spoken(needed)} wide and its stock is {spoken(stool.stock_width)}: "
-            "take wider stock or a smaller nosing.",
+            say("problem", "stool.stock-too-narrow", needed=needed, stock=stool.stock_width),
         )
 
 
@@ -129,12 +125,12 @@ def check_lengths(opening: Opening, pieces: list[Piece], faults: Faults) -> None
         if (piece.short_point > 0 and piece.long_point > 0) or piece.kind in RETURNS:
             continue
         short = -min(piece.short_point, piece.long_point)
-        missing = f": it is {spoken(short)} too short" if short > 0 else ""
         faults.add(
             ("readings", *_reading(opening.outline.shape, piece.side)),
             "piece-vanishes",
-            f"The {piece.title} has no length left at its shorter edge{missing}. "
-            "The opening is too small for this trim, or a reading is wrong.",
+            say("problem", "piece.too-short", piece=piece.title, short=short)
+            if short > 0
+            else say("problem", "piece.vanishes", piece=piece.title),
         )
 
 

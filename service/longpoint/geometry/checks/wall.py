@@ -10,11 +10,12 @@ from longpoint.geometry.frame.sides import CasedSide
 from longpoint.geometry.piece import End, Hand, Piece, Step, Taper
 from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.inputs import Bottom, Opening, SillAnswer, WallAnswer
-from longpoint.lengths import Fraction, Real, spoken
+from longpoint.lengths import Fraction, Real
+from longpoint.texts import say
 
 
 def wall_findings(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Finding, ...]:
-    """What the wall asks for on each trimmed side, by the opening's limits."""
+    """What each trimmed side needs at the wall, by the opening's limits."""
     wall = opening.outline.wall
     if wall is None:
         return ()
@@ -37,17 +38,17 @@ def _proud(
     opening: Opening, side: CasedSide, ends: tuple[Fraction, Fraction], proud: Fraction, corner: Real
 ) -> Finding:
     limits = opening.wall_limits
-    caulk = Offer("caulk", "Caulk the joint between wall and casing.")
+    caulk = Offer("caulk", say("offer", "wall.caulk"))
     plane = Offer(
         "plane_wall",
-        f"Plane the wall back where the casing lies, up to {spoken(proud)}.",
+        say("offer", "wall.plane", proud=proud),
         (),
         None,
         _depth(proud),
     )
     extend = Offer(
         "extend_jamb",
-        "Rip jamb extensions to the difference, tapered where the corners differ.",
+        say("offer", "wall.extend"),
         ("wall_answer",),
         WallAnswer.EXTEND.value,
         (
@@ -64,7 +65,7 @@ def _proud(
     return Finding(
         "wall-proud",
         side.name,
-        f"The wall stands up to {spoken(proud)} past the jamb's edge at the {side.name}.",
+        say("finding", "wall.proud", proud=proud, side=side.name),
         proud,
         offers,
     )
@@ -78,26 +79,22 @@ def _leaning(side: CasedSide, proud: Fraction, corner: Real) -> tuple[Offer, ...
     lean = lean_degrees(width, proud)
     miter, bevel = compound(corner, 90 - lean)
     figures = (("lean, degrees", lean), ("saw miter, degrees", miter), ("blade bevel, degrees", bevel))
-    detail = "Back-bevel the casing and let it lean on the wall: its miters become compound cuts."
+    detail = say("offer", "wall.lean")
     return (Offer("lean_casing", detail, ("wall_answer",), WallAnswer.LEAN.value, figures),)
 
 
 def _shy(opening: Opening, side: CasedSide, shy: Fraction) -> Finding:
     limits = opening.wall_limits
     if shy <= limits.caulk:
-        offers: tuple[Offer, ...] = (Offer("caulk", "Caulk the joint between wall and casing."),)
+        offers: tuple[Offer, ...] = (Offer("caulk", say("offer", "wall.caulk")),)
     else:
-        plane = Offer(
-            "plane_jamb", f"Plane the jamb's edge back by up to {spoken(shy)}.", (), None, _depth(shy)
-        )
-        fur = Offer(
-            "fur_wall", f"Fur the wall out behind the casing's outside edge by {spoken(shy)}, or band it."
-        )
+        plane = Offer("plane_jamb", say("offer", "wall.plane-jamb", shy=shy), (), None, _depth(shy))
+        fur = Offer("fur_wall", say("offer", "wall.fur", shy=shy))
         offers = (plane, fur) if shy <= limits.plane else (fur, plane)
     return Finding(
         "jamb-proud",
         side.name,
-        f"The jamb's edge stands up to {spoken(shy)} past the wall at the {side.name}.",
+        say("finding", "wall.jamb-proud", shy=shy, side=side.name),
         shy,
         offers,
     )
@@ -116,22 +113,19 @@ def sill_findings(opening: Opening) -> tuple[Finding, ...]:
         return ()  # an answer that was taken up
     shim = Offer(
         "shim",
-        f"Shim the stool by {spoken(sill.by)} at its {sill.low} end and half of that at the middle: taken for granted "
-        "unless another answer is sent.",
+        say("offer", "sill.shim", by=sill.by, end=sill.low),
         (),
         None,
         (("shim at the low end", sill.by), ("shim at the middle", sill.by / 2)),
     )
     strip = Offer(
         "tapered_shim",
-        f"Rip one strip from {spoken(sill.by)} at its {sill.low} end to nothing, and lay the stool on it.",
+        say("offer", "sill.tapered-shim", by=sill.by, end=sill.low),
         ("sill_answer",),
         "tapered_shim",
         (("rip width at the low end", sill.by),),
     )
-    detail = (
-        f"The sill lies {spoken(sill.by)} low at its {sill.low} end: heights hold once the stool is level."
-    )
+    detail = say("finding", "sill.out-of-level", by=sill.by, end=sill.low)
     return (Finding("sill-out-of-level", "sill", detail, sill.by, (shim, strip)),)
 
 
@@ -161,6 +155,6 @@ def tapered_shim(opening: Opening, frame: Frame) -> Piece:
                 (("sill low by", sill.by),),
             ),
         ),
-        notes=("It tapers to nothing: rip it from a wider board, never from a narrow strip held by hand.",),
+        notes=(say("note", "shim.tapers"),),
         taper=taper,
     )

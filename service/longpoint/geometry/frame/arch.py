@@ -7,6 +7,7 @@ import math
 from longpoint.geometry.frame.kernel import SQUARE, Corner, Frame, corner
 from longpoint.geometry.readings.outline import Arch
 from longpoint.lengths import Fraction, Real
+from longpoint.texts import say
 from longpoint.values import Faults, Value
 
 MOST_PIECES = 60
@@ -58,17 +59,20 @@ def curve(shape: Arch, faults: Faults) -> Curve | None:
     for name in ("jamb_width", "rise"):
         if getattr(shape, name) <= 0:
             words = name.replace("_", " ")
-            faults.add(("readings", name), "not-positive", f"The {words} must be more than nothing.")
+            faults.add(
+                ("readings", name), "not-positive", say("problem", "readings.not-positive", reading=words)
+            )
     if shape.spring_height < 0:
-        faults.add(("readings", "spring_height"), "not-positive", "A spring height is never negative.")
+        faults.add(
+            ("readings", "spring_height"), "not-positive", say("problem", "arch.spring-height-negative")
+        )
     if len(faults.found) > before:
         return None
     if 2 * shape.rise > shape.jamb_width:
         faults.add(
             ("readings", "rise"),
             "not-convex",
-            "A curve that rises more than half its width leans back over its springing. Take it as a half "
-            "round on taller legs, or measure again.",
+            say("problem", "arch.not-convex"),
         )
         return None
     radius = radius_of(shape.jamb_width, shape.rise)
@@ -84,7 +88,7 @@ def _pieces(shape: Arch, radius: Fraction, half: float, faults: Faults) -> int |
         faults.add(
             ("readings", "head_pieces"),
             "pieces-or-departure",
-            "Give either the number of pieces or the largest departure from the true curve.",
+            say("problem", "arch.pieces-or-departure"),
         )
         return None
     least = 2 if shape.spring_height else 3
@@ -93,7 +97,7 @@ def _pieces(shape: Arch, radius: Fraction, half: float, faults: Faults) -> int |
             faults.add(
                 ("readings", "head_pieces"),
                 "pieces-out-of-range",
-                f"This head is made of {least} to {MOST_PIECES} straight pieces.",
+                say("problem", "arch.pieces-out-of-range", least=least, most=MOST_PIECES),
             )
             return None
         return shape.head_pieces
@@ -102,7 +106,7 @@ def _pieces(shape: Arch, radius: Fraction, half: float, faults: Faults) -> int |
         faults.add(
             ("readings", "departure"),
             "departure-too-small",
-            "Straight pieces always leave the curve a little: give a departure of more than nothing.",
+            say("problem", "arch.departure-too-small"),
         )
         return None
     half_turn = math.degrees(math.acos(max(-1.0, 1 - float(shape.departure) / float(radius))))
@@ -111,7 +115,7 @@ def _pieces(shape: Arch, radius: Fraction, half: float, faults: Faults) -> int |
         faults.add(
             ("readings", "departure"),
             "departure-too-small",
-            f"That would take {pieces} pieces, more than {MOST_PIECES}: allow a larger departure.",
+            say("problem", "arch.too-many-pieces", pieces=pieces, most=MOST_PIECES),
         )
         return None
     return pieces

@@ -11,6 +11,7 @@ import math
 from longpoint.geometry.frame.kernel import SQUARE, Corner, Frame, corner
 from longpoint.geometry.readings.outline import Quadrilateral
 from longpoint.lengths import Fraction, Real
+from longpoint.texts import say
 from longpoint.values import Faults
 
 # A tape read to 1/16 in is up to 1/32 in off; past this many degrees per 1/32 in the readings say too little.
@@ -42,7 +43,7 @@ def corner_of_cosine(cosine: Real) -> Corner | None:
 
 
 def quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
-    """The frame, by the first of its diagonals and angles that was read; None, with the faults told."""
+    """The frame, by the first of its diagonals and angles that was read; None, with the faults reported."""
     if not _positive(shape, faults):
         return None
     field = determining_field(shape)
@@ -50,7 +51,7 @@ def quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
         faults.add(
             ("readings", "diagonal_from_bottom_left"),
             "not-determined",
-            "Four sides can rack: measure a diagonal, inside corner to inside corner, or one corner's angle.",
+            say("problem", "frame.not-determined"),
         )
         return None
     corners = corners_by(shape, field)
@@ -58,8 +59,7 @@ def quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
         faults.add(
             ("readings", field),
             "impossible-triangle",
-            f"No opening with these widths and heights has this {_words(field)}: one side of a triangle "
-            "would be as long as the other two together. Measure the sides and the diagonal again.",
+            say("problem", "frame.impossible-triangle", reading=_words(field)),
         )
         return None
     _refuse_reflex(corners, field, faults)
@@ -137,7 +137,11 @@ def _positive(shape: Quadrilateral, faults: Faults) -> bool:
         return True
     for name in ("jamb_width", "head_width", "left_jamb_height", "right_jamb_height"):
         if getattr(shape, name) <= 0:
-            faults.add(("readings", name), "not-positive", f"The {_words(name)} must be more than nothing.")
+            faults.add(
+                ("readings", name),
+                "not-positive",
+                say("problem", "readings.not-positive", reading=_words(name)),
+            )
     return False
 
 
@@ -147,13 +151,18 @@ def _refuse_reflex(corners: tuple[Corner, ...], field: str, faults: Faults) -> N
             faults.add(
                 ("readings", field),
                 "not-convex",
-                f"The {_words(name)} corner would turn inwards ({float(each.degrees):.2f} degrees). "
-                f"Measure the {_words(field)} again.",
+                say(
+                    "problem",
+                    "frame.corner-turns-in",
+                    corner=_words(name),
+                    degrees=float(each.degrees),
+                    reading=_words(field),
+                ),
             )
 
 
 def _refuse_doubtful(shape: Quadrilateral, corners: tuple[Corner, ...], field: str, faults: Faults) -> None:
-    """Refuse a diagonal that tells too little of the corner it is to give."""
+    """Refuse a diagonal that says too little of the corner it is to give."""
     if field.endswith("_angle") or any(each is SQUARE for each in corners):
         return
     rising = field == "diagonal_from_bottom_left"
@@ -166,8 +175,7 @@ def _refuse_doubtful(shape: Quadrilateral, corners: tuple[Corner, ...], field: s
         faults.add(
             ("readings", field),
             "reading-tells-too-little",
-            f"So flat a triangle hangs on the last hair of the tape: 1/32 in on this diagonal turns a corner "
-            f"by {doubt:.1f} degrees. Measure the other diagonal, or the corner's angle.",
+            say("problem", "frame.reading-says-too-little", slip=TAPE_ERROR, doubt=doubt),
         )
 
 

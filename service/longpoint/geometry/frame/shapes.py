@@ -15,10 +15,11 @@ from longpoint.geometry.frame.kernel import (
     rectangle,
 )
 from longpoint.geometry.frame.quadrilateral import corner_of_cosine, cosine_between, quadrilateral
-from longpoint.geometry.frame.tape import TAPE_TOLERANCE, check_tape
+from longpoint.geometry.frame.tape import TAPE_TOLERANCE, Check, check_tape
 from longpoint.geometry.readings.outline import Arch, PlumbSides, Polygon, Quadrilateral, Shape
 from longpoint.geometry.readings.readings import Door
 from longpoint.lengths import Fraction, Real
+from longpoint.texts import Sentence, say
 from longpoint.values import Faults
 
 LEAST_ANGLE, GREATEST_ANGLE = 15, 178
@@ -30,7 +31,7 @@ EXACT = 1e-9
 
 
 def frame_of(shape: Shape, faults: Faults) -> Frame | None:
-    """The frame of an opening's outline; None, with the faults told, when there is none."""
+    """The frame of an opening's outline; None, with the faults reported, when there is none."""
     if isinstance(shape, PlumbSides):
         if shape.left_jamb_height == shape.right_jamb_height:
             return rectangle(shape.jamb_width, shape.left_jamb_height)
@@ -62,15 +63,17 @@ def _quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
     for check in tape.checks if tape else ():
         if check.agrees:
             continue
-        unit = "degrees" if check.reading.endswith("_angle") else "in"
-        suspect = f" Likeliest wrong: {tape.suspects[0].reading}." if tape and tape.suspects else ""
-        faults.add(
-            ("readings", check.reading),
-            "readings-disagree",
-            f"The other readings make this {float(check.computed):.3f} {unit}, {abs(float(check.difference)):.3f} "
-            f"away; rounding to 1/16 in explains at most {TAPE_TOLERANCE} in.{suspect} Measure again.",
-        )
+        suspects = tape.suspects if tape else ()
+        likeliest = say("hint", "frame.likeliest-wrong", reading=suspects[0].reading) if suspects else None
+        faults.add(("readings", check.reading), "readings-disagree", _disagrees(check) + likeliest)
     return frame
+
+
+def _disagrees(check: Check) -> Sentence:
+    computed, away = float(check.computed), abs(float(check.difference))
+    if check.reading.endswith("_angle"):
+        return say("problem", "frame.angles-disagree", computed=computed, away=away)
+    return say("problem", "frame.readings-disagree", computed=computed, away=away, most=TAPE_TOLERANCE)
 
 
 _FOUR = ("bottom right", "top right", "top left", "bottom left")
@@ -95,9 +98,14 @@ def check_corners(corners: tuple[Corner, ...], path: tuple[str | int, ...], faul
             faults.add(
                 path,
                 "angle-out-of-range",
-                f"The {corner_name(number, len(corners))} comes to {float(each.degrees):.2f} degrees; "
-                "casing is computed for "
-                f"interior angles of {LEAST_ANGLE} to {GREATEST_ANGLE}. Measure again.",
+                say(
+                    "problem",
+                    "corner.out-of-range",
+                    corner=corner_name(number, len(corners)),
+                    degrees=float(each.degrees),
+                    least=LEAST_ANGLE,
+                    most=GREATEST_ANGLE,
+                ),
             )
 
 
@@ -109,8 +117,7 @@ def _polygon(shape: Polygon, faults: Faults) -> Frame | None:
         faults.add(
             ("readings", "angles"),
             "angle-count",
-            f"{len(sides)} sides need {len(sides)} interior angles, and {len(angles)} came. "
-            "Give one for each corner, the base's right-hand corner first.",
+            say("problem", "polygon.angle-count", sides=len(sides), angles=len(angles)),
         )
         return None
     before = len(faults.found)
@@ -119,8 +126,14 @@ def _polygon(shape: Polygon, faults: Faults) -> Frame | None:
             faults.add(
                 ("readings", "angles", number),
                 "not-convex" if angle >= 180 else "angle-out-of-range",
-                f"The {corner_name(number, len(sides))} has {float(angle):g} degrees and cannot be cased: every "
-                f"corner must be between {LEAST_ANGLE} and {GREATEST_ANGLE} degrees, the opening convex.",
+                say(
+                    "problem",
+                    "corner.cannot-be-cased",
+                    corner=corner_name(number, len(sides)),
+                    degrees=float(angle),
+                    least=LEAST_ANGLE,
+                    most=GREATEST_ANGLE,
+                ),
             )
     if len(faults.found) > before:
         return None
@@ -134,8 +147,13 @@ def _closed(sides: tuple[Fraction, ...], angles: tuple[Real, ...], faults: Fault
         faults.add(
             ("readings", "angles"),
             "does-not-close",
-            f"The interior angles of {len(sides)} sides add up to {total} degrees; these add up to "
-            f"{float(sum(angles)):g}. Measure the angles again.",
+            say(
+                "problem",
+                "polygon.angles-do-not-close",
+                sides=len(sides),
+                total=total,
+                came=float(sum(angles)),
+            ),
         )
         return None
     if (
@@ -162,8 +180,7 @@ def _closed(sides: tuple[Fraction, ...], angles: tuple[Real, ...], faults: Fault
         faults.add(
             ("readings", "sides"),
             "does-not-close",
-            f"These sides and angles do not close: the last side should be {closing:.4f} in and its corners "
-            f"{before_last:.2f} and {last:.2f} degrees. Measure again.",
+            say("problem", "polygon.does-not-close", closing=closing, before_last=before_last, last=last),
         )
         return None
     if gap < EXACT and turn < EXACT:
@@ -179,7 +196,7 @@ def _triangle(sides: tuple[Fraction, ...], faults: Faults) -> Frame | None:
         faults.add(
             ("readings", "sides"),
             "impossible-triangle",
-            "The longest side is as long as the other two together, so they make no triangle. Measure again.",
+            say("problem", "polygon.impossible-triangle"),
         )
         return None
     corners = tuple(

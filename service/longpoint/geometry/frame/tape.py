@@ -15,6 +15,7 @@ from longpoint.geometry.frame.quadrilateral import (
 )
 from longpoint.geometry.readings.outline import Quadrilateral
 from longpoint.lengths import Fraction, Gap, Real
+from longpoint.texts import Sentence, say
 from longpoint.values import Value, Wired
 
 # Six readings to 1/16 in, each up to 1/32 in off, can disagree by this much with nobody at fault.
@@ -98,7 +99,7 @@ class Suspect(Value, frozen=True):
     measured: Gap
     would_be: Gap
     change: Gap
-    why: str
+    why: Sentence
 
 
 class TapeCheck(Value, frozen=True):
@@ -152,12 +153,17 @@ def _suspects(shape: Quadrilateral, checks: list[Check]) -> tuple[Suspect, ...]:
         off_square = max(abs(float(each.degrees) - 90) for each in corners)
         slip = abs(change - round(change)) + WHOLE_INCH_DOUBT if round(change) else abs(change)
         rank = (_angle_misfit(shape, corners), off_square + slip)
-        why = (
-            f"alone it would explain the difference by {change:+.3f} in, and leave the worst corner "
-            f"{off_square:.2f} degrees off square"
-        )
+        why = _longer(change, off_square) if change > 0 else _shorter(-change, off_square)
         found.append((rank, Suspect(field, Gap(measured), Gap(would_be), Gap(change), why)))
     return tuple(suspect for _, suspect in sorted(found, key=lambda pair: pair[0]))
+
+
+def _longer(by: float, off_square: float) -> Sentence:
+    return say("finding", "tape.would-be-longer", by=by, off_square=off_square)
+
+
+def _shorter(by: float, off_square: float) -> Sentence:
+    return say("finding", "tape.would-be-shorter", by=by, off_square=off_square)
 
 
 _LENGTHS = (

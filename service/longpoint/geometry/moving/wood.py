@@ -15,14 +15,12 @@ from msgspec import Meta
 
 from longpoint.geometry.faults import GeometryError
 from longpoint.lengths import Fraction, Gap
+from longpoint.texts import Sentence, say
 from longpoint.values import Amount, Angle, Faults, Given, Name, Path, Value
 
 SOURCE = "USDA Forest Products Laboratory, Wood Handbook (FPL-GTR-190): Eq. 4-5, Eq. 13-2, Table 13-5."
-FIBREBOARD = (
-    "Fiberboard follows no wood table: about 0.05 percent in its plane for each percent of moisture content, its own "
-    "moisture content taken as wood's."
-)
-OUTSIDE = "Some moisture contents lie outside 6 to 14 percent, where the coefficients hold: only a rough guide there."
+FIBREBOARD = say("note", "wood.fiberboard")
+OUTSIDE = say("note", "wood.outside-table")
 LEAST_FAHRENHEIT, GREATEST_FAHRENHEIT = 30.0, 140.0
 MOST_MITER = 85
 # Table 13-5 holds between these moisture contents, percent.
@@ -119,7 +117,7 @@ class Conditions(Given, frozen=True, kw_only=True):
     seasons: Annotated[tuple[Air, ...], Meta(min_length=1, max_length=24)]
     scale: Scale = Scale.FAHRENHEIT
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note where the air says too little, too much, or lies beyond the tables."""
         for path, air in self.airs:
             _moisture(air, self.scale, (*at, *path), faults)
@@ -172,7 +170,7 @@ class Movement(Value, frozen=True):
     seasons: tuple[Moved, ...]
     widest_gap: Gap
     source: str = SOURCE
-    notes: tuple[str, ...] = ()
+    notes: tuple[Sentence, ...] = ()
 
 
 def movement(width: Fraction, miter_degrees: float, conditions: Conditions) -> Movement:
@@ -256,22 +254,20 @@ def _fahrenheit(degrees: float, scale: Scale) -> float:
 def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Faults) -> float:
     if air.moisture_content is not None:
         if air.temperature is not None or air.relative_humidity is not None:
-            detail = (
-                "A measured moisture content already stands for the air: leave temperature and humidity out."
-            )
+            detail = say("problem", "air.given-twice")
             faults.add((*path, "moisture_content"), "given-twice", detail)
         if not 0 < air.moisture_content <= 30:
             faults.add(
                 (*path, "moisture_content"),
                 "out-of-range",
-                "Wood in a house holds more than 0 and at most 30 percent of moisture. Measure again.",
+                say("problem", "air.moisture-out-of-range"),
             )
         return air.moisture_content
     if air.temperature is None or air.relative_humidity is None:
         faults.add(
             (*path, "moisture_content"),
             "missing",
-            "Give the air's temperature and relative humidity, or the moisture content as the meter shows it.",
+            say("problem", "air.missing"),
         )
         return DRIEST
     fahrenheit = _fahrenheit(air.temperature, scale)
@@ -279,15 +275,14 @@ def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Fault
         faults.add(
             (*path, "temperature"),
             "out-of-range",
-            f"The table behind this holds from {LEAST_FAHRENHEIT:g} to {GREATEST_FAHRENHEIT:g} degrees Fahrenheit "
-            "(-1 to 60 Celsius).",
+            say("problem", "air.temperature-out-of-range", least=LEAST_FAHRENHEIT, most=GREATEST_FAHRENHEIT),
         )
         return DRIEST
     if not 0 < air.relative_humidity <= 95:
         faults.add(
             (*path, "relative_humidity"),
             "out-of-range",
-            "Relative humidity is more than 0 and, where trim hangs, at most 95 percent.",
+            say("problem", "air.humidity-out-of-range"),
         )
         return DRIEST
     return equilibrium_moisture(fahrenheit, air.relative_humidity)
@@ -295,6 +290,6 @@ def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Fault
 
 def _check_piece(width: Fraction, miter_degrees: float, faults: Faults) -> None:
     if width <= 0:
-        faults.add(("width",), "not-positive", "The width must be more than nothing.")
+        faults.add(("width",), "not-positive", say("problem", "wood.width-not-positive"))
     if not 0 < miter_degrees < MOST_MITER:
-        faults.add(("miter_degrees",), "out-of-range", "A miter lies between 0 and 85 degrees off square.")
+        faults.add(("miter_degrees",), "out-of-range", say("problem", "wood.miter-out-of-range"))

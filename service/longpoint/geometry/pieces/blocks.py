@@ -6,10 +6,9 @@ from longpoint.geometry.piece import End, Hand, Piece, Step
 from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.inputs import Bottom, Opening
 from longpoint.lengths import Fraction
+from longpoint.texts import say
 
-BLOCK_CAUTION = (
-    "Too small to hold at the saw: cut it from a longer piece against a stop block held clear of the blade."
-)
+BLOCK_CAUTION = say("note", "blocks.too-small-to-hold")
 
 
 def corner_blocks(opening: Opening) -> tuple[Piece, ...]:

@@ -9,10 +9,9 @@ from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.trim import BoxCorners, DoorStop
 from longpoint.lengths import Fraction
+from longpoint.texts import say
 
-STOP_PLACE = (
-    "Set the stops the door's thickness back from the jamb's edge, with a hair of play on the hinge side."
-)
+STOP_PLACE = say("note", "door.stop-place")
 
 
 def jamb_pieces(opening: Opening, door: Door) -> tuple[Piece, ...]:
@@ -51,7 +50,7 @@ def _leg(door: Door, *, hinged: bool) -> Piece:
                 ),
             ),
         ),
-        notes=(f"This leg stands on the {_side(door, hinged).value}.",),
+        notes=(say("note", "door.leg-side", side=_side(door, hinged).value),),
     )
 
 

@@ -10,9 +10,10 @@ from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.trim import BoxCorners, Casing, JambExtension
 from longpoint.lengths import Fraction, Real
+from longpoint.texts import say
 
 _LEG_ENDS = {"right": ("foot", "head"), "left": ("head", "foot")}
-TO_NOTHING = "It tapers to nothing at one end: glue it on over-width and plane it to the wall."
+TO_NOTHING = say("note", "extension.tapers")
 
 
 def extension_pieces(opening: Opening, frame: Frame, sides: tuple[CasedSide, ...]) -> tuple[Piece, ...]:

@@ -10,6 +10,7 @@ from longpoint.geometry.piece import SQUARE, CutKind, End, Hand, Mark, Piece, St
 from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.trim import Casing
 from longpoint.lengths import Fraction, Real
+from longpoint.texts import Sentence, say
 
 JIG_ANGLE = 50
 # An enumeration's member costs more to fetch than to compare.
@@ -119,12 +120,8 @@ def _how(me: CasedSide, jamb: Real, start: CornerReach, finish: CornerReach) -> 
     return (Step("length", rule, inputs),)
 
 
-def _notes(me: CasedSide, ends: tuple[End, End]) -> tuple[str, ...]:
-    notes = tuple(
-        f"The {end.at} miter is sharper than most saws turn; use a jig or a hand saw and a pattern."
-        for end in ends
-        if end.miter > JIG_ANGLE
-    )
+def _notes(me: CasedSide, ends: tuple[End, End]) -> tuple[Sentence, ...]:
+    notes = tuple(say("note", "casing.sharp-miter", end=end.at) for end in ends if end.miter > JIG_ANGLE)
     if me.ripped:
-        return (*notes, "Ripped narrower than its stock on the outside edge: ease that edge to match.")
+        return (*notes, say("note", "casing.ripped"))
     return notes

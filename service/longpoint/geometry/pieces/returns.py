@@ -9,8 +9,9 @@ from longpoint.geometry.piece import CutKind, End, Hand, Piece, Step
 from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction, Real
+from longpoint.texts import say
 
-CAUTION = "Too short to hold: cut it from a longer piece and let the blade stop before lifting it."
+CAUTION = say("note", "returns.too-short-to-hold")
 
 
 @cache

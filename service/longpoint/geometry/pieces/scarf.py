@@ -7,8 +7,9 @@ from msgspec.structs import replace
 from longpoint.geometry.frame.kernel import HALF_RIGHT_ANGLE, ZERO
 from longpoint.geometry.piece import CutKind, Cutout, End, Hand, Mark, Piece
 from longpoint.lengths import Fraction, Real
+from longpoint.texts import say
 
-SCARFED = "Scarfed at 45° through the thickness, over what is solid below: glue and pin the scarf."
+SCARFED = say("note", "stool.scarfed")
 
 
 def joints(

@@ -14,18 +14,13 @@ from longpoint.geometry.readings.inputs import Horns, Opening
 from longpoint.geometry.readings.outline import Mull
 from longpoint.geometry.readings.trim import Stool, StoolEnds, Trim
 from longpoint.geometry.value import KEPT
-from longpoint.lengths import Fraction, Real, spoken
+from longpoint.lengths import Fraction, Real
+from longpoint.texts import Sentence, say
 from longpoint.values import Value
 
-TWO_DEPTHS = (
-    "The two depths differ: ripped to the deeper one; each horn's notch keeps its own depth, so at the {shallow} end "
-    "the nosing stands {by} further off the wall."
-)
-SCRIBED = "Each notch leaves its scribe allowance: hold the stool to the wall, scribe, and cut to the line."
-RETURNED = "Saw the notches first; miter each horn from its front corner and stop at the notch."
-OUT_OF_PLANE = (
-    "The wall is out of plane: each notch runs from its depth at the jamb to its depth at the horn's end."
-)
+SCRIBED = say("note", "stool.scribed")
+RETURNED = say("note", "stool.returned")
+OUT_OF_PLANE = say("note", "stool.out-of-plane")
 
 
 class Depths(Protocol):
@@ -248,18 +243,18 @@ def _notch_inputs(given: _Given, stool: Stool) -> tuple[tuple[str, Real], ...]:
     return (*inputs, ("scribe", stool.scribe)) if stool.scribe else inputs
 
 
-def _notes(stool: Stool, given: _Given) -> tuple[str, ...]:
-    notes: list[str] = []
+def _notes(stool: Stool, given: _Given) -> tuple[Sentence, ...]:
+    notes: list[Sentence] = []
     left, right = given.left_depth, given.right_depth
     if left != right:
         shallow = "left" if left < right else "right"
-        notes.append(TWO_DEPTHS.format(shallow=shallow, by=spoken(abs(left - right))))
+        notes.append(say("note", "stool.two-depths", end=shallow, by=abs(left - right)))
     if given.left_horn_depth is not None or given.right_horn_depth is not None:
         notes.append(OUT_OF_PLANE)
     if stool.scribe:
         notes.append(SCRIBED)
     if stool.ends is StoolEnds.EASED:
-        notes.append(f"Ease the edges of both ends to a radius of {spoken(stool.ease)}.")
+        notes.append(say("note", "stool.eased", radius=stool.ease))
     if stool.ends is StoolEnds.MITERED_RETURN:
         notes.append(RETURNED)
     return tuple(notes)

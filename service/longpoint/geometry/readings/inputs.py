@@ -11,6 +11,7 @@ from longpoint.geometry.readings.readings import Readings
 from longpoint.geometry.readings.taken import outline_of
 from longpoint.geometry.readings.trim import Trim
 from longpoint.lengths import Length, PositiveLength
+from longpoint.texts import say
 from longpoint.values import Faults, Given, Name, Path
 
 
@@ -151,10 +152,10 @@ class AnyOpening(Given, frozen=True, dict=True):
         """
         return outline_of(self.readings)
 
-    def tell(self, faults: Faults, at: Path = ()) -> None:
+    def report(self, faults: Faults, at: Path = ()) -> None:
         """Note what its readings lack or say twice, and limits that are out of order."""
         if self.wall_limits.caulk > self.wall_limits.plane:
-            detail = "Planing begins where caulk ends: make this the larger."
+            detail = say("problem", "wall.limits-out-of-order")
             faults.add((*at, "wall_limits", "plane"), "out-of-order", detail)
         try:
             self.outline  # noqa: B018 - kept for whoever builds it next

@@ -20,6 +20,7 @@ from longpoint.geometry.readings.outline import (
 from longpoint.geometry.readings.readings import Readings
 from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction
+from longpoint.texts import Sentence, say
 from longpoint.values import Fault, Faults, Path
 
 ZERO = Fraction(0)
@@ -62,12 +63,12 @@ def outline_of(readings: Readings) -> Outline:
         GeometryError: with every fault found; paths start with "readings".
     """
     faults = Faults()
-    found = tell_of_readings(readings, faults, ("readings",))
+    found = report_readings(readings, faults, ("readings",))
     faults.raise_any(GeometryError)
     return found
 
 
-def tell_of_readings(readings: Readings, faults: Faults, at: Path) -> Outline:
+def report_readings(readings: Readings, faults: Faults, at: Path) -> Outline:
     """The same, noting what is lacking or too much."""
     left, right = pair(readings, "depth", faults, at)
     return Outline(
@@ -99,12 +100,10 @@ def as_read(readings: Readings, path: Path) -> tuple[str | int, ...]:
 
 
 def _shape(readings: Readings, faults: Faults, at: Path) -> Shape:
-    def refuse(names: tuple[str, ...], by: str) -> None:
+    def refuse(names: tuple[str, ...], by: Sentence | str) -> None:
         for name in names:
             if getattr(readings, name) is not None:
-                detail = (
-                    f"The outline is already given by {by}: leave out {name}, or describe it the other way."
-                )
+                detail = say("problem", "readings.outline-given-twice", by=by, field=name)
                 faults.add((*at, name), "given-twice", detail)
 
     if readings.door is not None:
@@ -114,29 +113,29 @@ def _shape(readings: Readings, faults: Faults, at: Path) -> Shape:
         refuse((*_WIDTHS, *_HEIGHTS, *_OUT_OF_SQUARE, *_CURVE), "`sides`")
         return Polygon(readings.sides, tuple(Fraction(angle) for angle in readings.angles or ()))
     if readings.angles is not None:
-        detail = "Angles belong to a shape given by its `sides`: give them too."
+        detail = say("problem", "readings.sides-missing")
         faults.add((*at, "angles"), "sides-missing", detail)
     if _curve_of(readings) != _NO_CURVE:
-        refuse((*_WIDTHS[1:], *_HEIGHTS[1:], *_OUT_OF_SQUARE), "a curved head on equal legs")
+        refuse((*_WIDTHS[1:], *_HEIGHTS[1:], *_OUT_OF_SQUARE), say("word", "outline.curved-head"))
         return _arch(readings, faults, at)
     if readings.joined_widths is not None:
         refuse(("jamb_width",), "`joined_widths`")
     width = _width(readings, faults, at)
     left, right = pair(readings, "jamb_height", faults, at)
     if left is None or right is None:
-        faults.add((*at, "jamb_height"), "missing", _HEIGHT)
+        faults.add((*at, "jamb_height"), "missing", say("problem", "readings.jamb-height-missing"))
         left = right = UNREAD
     elif not left or not right:
-        faults.add((*at, "jamb_height"), "zero", "This cannot be zero: measure it again.")
+        faults.add((*at, "jamb_height"), "zero", say("problem", "lengths.zero"))
         left = right = UNREAD
     if _out_of_square(readings) != _SQUARE:
         return _quadrilateral(readings, width, left, right)
     return PlumbSides(width, left, right)
 
 
-def _needed(value: Fraction | None, name: str, measure: str, faults: Faults, at: Path) -> Fraction:
+def _needed(value: Fraction | None, name: str, missing: Sentence, faults: Faults, at: Path) -> Fraction:
     if value is None:
-        faults.add((*at, name), "missing", f"{name} is missing. {measure}")
+        faults.add((*at, name), "missing", missing)
         return UNREAD
     return +value
 
@@ -149,16 +148,14 @@ def _width(readings: Readings, faults: Faults, at: Path) -> Fraction:
             faults.add(
                 (*at, "mull_widths"),
                 "joined-widths-missing",
-                "Mulls lie between units: give `joined_widths` too.",
+                say("problem", "mulls.joined-widths-missing"),
             )
-        return _needed(readings.jamb_width, "jamb_width", "Measure from jamb to jamb.", faults, at)
-    if len(mulls) != len(joined_widths) - 1:
-        needed = len(joined_widths) - 1
-        stand = f"{needed} mulls stand" if needed > 1 else "one mull stands"
-        detail = (
-            f"Between {len(joined_widths)} joined units {stand}: "
-            f"give {needed} `mull_widths`, from one unit's jamb face to the next one's. {len(mulls) or 'None'} came."
+        return _needed(
+            readings.jamb_width, "jamb_width", say("problem", "readings.jamb-width-missing"), faults, at
         )
+    if len(mulls) != len(joined_widths) - 1:
+        units = len(joined_widths)
+        detail = say("problem", "mulls.width-count", units=units, count=units - 1, given=len(mulls))
         faults.add((*at, "mull_widths"), "mull-count", detail)
     return sum((*joined_widths, *mulls), ZERO)
 
@@ -177,17 +174,19 @@ def _mulls(readings: Readings) -> tuple[Mull, ...]:
 def _wall(readings: Readings, faults: Faults, at: Path) -> Wall:
     for number, one in enumerate(readings.wall or ()):
         if one.proud is not None and one.shy is not None:
-            detail = "A wall is proud or shy at a corner, not both."
+            detail = say("problem", "wall.proud-and-shy")
             faults.add((*at, "wall", number, "shy"), "given-twice", detail)
     return Wall(tuple(one.by for one in readings.wall or ()))
 
 
 def _arch(readings: Readings, faults: Faults, at: Path) -> Arch:
-    measure = "Measure from the springing line up to the top of the curve."
+    missing = say("problem", "readings.rise-missing")
     return Arch(
-        jamb_width=_needed(readings.jamb_width, "jamb_width", "Measure from jamb to jamb.", faults, at),
+        jamb_width=_needed(
+            readings.jamb_width, "jamb_width", say("problem", "readings.jamb-width-missing"), faults, at
+        ),
         spring_height=ZERO if readings.jamb_height is None else readings.jamb_height,
-        rise=_needed(readings.rise, "rise", measure, faults, at),
+        rise=_needed(readings.rise, "rise", missing, faults, at),
         head_pieces=readings.head_pieces,
         departure=readings.departure,
     )
@@ -214,13 +213,15 @@ def pair(readings: object, what: str, faults: Faults, at: Path) -> tuple[Fractio
     if both is None:
         if (left is None) is not (right is None):
             lacking = "left" if left is None else "right"
-            detail = f"One side's {what} was given without the other: give {lacking}_{what} too, or {shared} alone."
+            detail = say(
+                "problem", "readings.other-side-missing", reading=what, lacking=lacking, shared=shared
+            )
             faults.add((*at, f"{lacking}_{what}"), "missing", detail)
             return UNREAD, UNREAD
         return _plain(left), _plain(right)
     for side, own in (("left", left), ("right", right)):
         if own is not None:
-            detail = f"{shared} already speaks for both sides: leave one of the two out."
+            detail = say("problem", "readings.both-sides-given", shared=shared)
             faults.add((*at, f"{side}_{what}"), "given-twice", detail)
     plain = +both
     return plain, plain
