@@ -431,7 +431,7 @@ export interface CutListRequest {
   keep_length?: LengthText;
   /** The width of the kerf: what one cut eats, measured from one side of the cut to the other. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
+  /** The wood, and the air its joints will live through: the answer then says how far miters open. */
   movement?: Conditions | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
@@ -710,7 +710,7 @@ export interface House {
   keep_length?: LengthText;
   /** The width of the kerf: what one cut eats, measured from one side of the cut to the other. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
+  /** The wood, and the air its joints will live through: the answer then says how far miters open. */
   movement?: Conditions | null;
   /** It says how lengths are rounded. */
   rounding?: Rounding;
@@ -758,7 +758,7 @@ export interface HouseOpening {
   horns?: Horns;
   /** The reveals of this opening, where they are not the trim's. */
   reveals?: Reveals;
-  /** Where it is; money is told by room, too. */
+  /** Where it is; money is summed by room, too. */
   room?: string;
   /** It says what is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
@@ -828,7 +828,7 @@ export interface KeptHouse {
   keep_length?: LengthText;
   /** The width of the kerf: what one cut eats, measured from one side of the cut to the other. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
+  /** The wood, and the air its joints will live through: the answer then says how far miters open. */
   movement?: Conditions | null;
   /** It says how lengths are rounded. */
   rounding?: Rounding;
@@ -884,7 +884,7 @@ export interface LabelsRequest {
   keep_length?: LengthText;
   /** The width of the kerf: what one cut eats, measured from one side of the cut to the other. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   kerf?: LengthText;
-  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
+  /** The wood, and the air its joints will live through: the answer then says how far miters open. */
   movement?: Conditions | null;
   /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
@@ -936,13 +936,13 @@ export interface LengthOnHand {
   profile: string;
   /** The stretches that no piece may touch. */
   defects?: Defect[];
-  /** The number that came or were found, all told. When left out, it is none of those that were ordered and, where nothing is said of an order, one. */
+  /** The number that came or were found in all. When left out, it is none of those that were ordered and, where nothing is said of an order, one. */
   delivered?: number | null;
   /** What it is called, once in a schedule; the service names it where this is left out. A name on one line, not starting with a space. */
   lot?: string | null;
   /** It says where the lot came from, or where it stands. Free text; may have several lines. */
   note?: string;
-  /** How many were ordered, all told; none when left out. */
+  /** How many were ordered in all; none when left out. */
   ordered?: number | null;
   /** The price that was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
   paid?: string;
@@ -950,7 +950,7 @@ export interface LengthOnHand {
   price?: string;
   /** The stick that it is left over from, where it is an offcut of one. */
   stick?: string | null;
-  /** The number of them that are gone, all told: cut, spoiled or given away. */
+  /** The number of them that are gone in all: cut, spoiled or given away. */
   used_up?: number;
 }
 
@@ -1160,7 +1160,7 @@ export interface NewSchedule {
   kerf?: LengthText;
   /** The lots that are on hand, or on their way. */
   lengths?: LengthOnHand[];
-  /** The wood, and the air its joints will live through: the answer then tells how far miters open. */
+  /** The wood, and the air its joints will live through: the answer then says how far miters open. */
   movement?: Conditions | null;
   /** The openings, in the order in which they are to be listed. */
   openings?: HouseOpening[];
@@ -2253,13 +2253,13 @@ export interface StoredLength {
   exact: Record<string, string>;
   /** The stretches that no piece may touch. */
   defects: Defect[];
-  /** The number that came or were found, all told. When left out, it is none of those that were ordered and, where nothing is said of an order, one. */
+  /** The number that came or were found in all. When left out, it is none of those that were ordered and, where nothing is said of an order, one. */
   delivered: number | null;
   /** What it is called, once in a schedule; the service names it where this is left out. A name on one line, not starting with a space. */
   lot: string | null;
   /** It says where the lot came from, or where it stands. Free text; may have several lines. */
   note: string;
-  /** How many were ordered, all told; none when left out. */
+  /** How many were ordered in all; none when left out. */
   ordered: number | null;
   /** The price that was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
   paid: string;
@@ -2267,7 +2267,7 @@ export interface StoredLength {
   price: string;
   /** The stick that it is left over from, where it is an offcut of one. */
   stick: string | null;
-  /** The number of them that are gone, all told: cut, spoiled or given away. */
+  /** The number of them that are gone in all: cut, spoiled or given away. */
   used_up: number;
 }
 
@@ -2299,7 +2299,7 @@ export interface StoredOpening {
   horns: Horns;
   /** The reveals of this opening, where they are not the trim's. */
   reveals: Reveals;
-  /** Where it is; money is told by room, too. */
+  /** Where it is; money is summed by room, too. */
   room: string;
   /** It says what is done under a stool on a sill out of level. */
   sill_answer: SillAnswer | (string & {});

@@ -48,7 +48,7 @@ class Repeats(logging.Filter):
         self._said: dict[str, tuple[float, int]] = {}
 
     def filter(self, record: logging.LogRecord) -> bool:
-        """Whether a line is written; it then tells how many like it were left out before."""
+        """Whether a line is written; it then says how many like it were left out before."""
         text = record.getMessage()
         when, left_out = self._said.get(text, (-_REPEAT_SECONDS, 0))
         now = monotonic()

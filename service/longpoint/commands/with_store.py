@@ -22,7 +22,7 @@ def run_with_store(
     create: bool = False,
     any_schema: bool = False,
 ) -> int:
-    """Open the database, do the work and give its exit status; what goes wrong is told in a line, with status 2.
+    """Open the database, do the work and give its exit status; what goes wrong is reported in a line, with status 2.
 
     Args:
         chosen: The arguments.

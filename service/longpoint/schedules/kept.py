@@ -38,7 +38,7 @@ class KeptHouse(AnyHouse, frozen=True, kw_only=True):
         site_note: A note about the site.
     """
 
-    # Told with what is kept of the house already.
+    # Read with what is kept of the house already.
     unit_is_stored: ClassVar[bool] = True
 
     name: Name

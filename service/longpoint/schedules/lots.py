@@ -33,10 +33,10 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
     Attributes:
         lot: What it is called, once in a schedule; the service names it where this is left out.
         profile: The profile's name, as trim specs and stock have it.
-        ordered: How many were ordered, all told; none when left out.
-        delivered: The number that came or were found, all told. When left out, it is none of those that were
+        ordered: How many were ordered in all; none when left out.
+        delivered: The number that came or were found in all. When left out, it is none of those that were
             ordered and, where nothing is said of an order, one.
-        used_up: The number of them that are gone, all told: cut, spoiled or given away.
+        used_up: The number of them that are gone in all: cut, spoiled or given away.
         paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are planned.
         stick: The stick that it is left over from, where it is an offcut of one.
         note: It says where the lot came from, or where it stands.
@@ -62,7 +62,7 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
 
     @property
     def counted(self) -> int:
-        """How many can be counted on, all told: what was ordered comes."""
+        """How many can be counted on in all: what was ordered comes."""
         return max(self.ordered or 0, self.came)
 
     @property

@@ -1,4 +1,4 @@
-"""Labels on plain grids of labels, told by their dimensions."""
+"""Labels on plain grids of labels, given by their dimensions."""
 
 from __future__ import annotations
 

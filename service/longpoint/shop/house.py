@@ -35,7 +35,7 @@ class HouseOpening(AnyOpening, frozen=True, kw_only=True):
 
     Attributes:
         trim: The name of one of the house's trim specs.
-        room: Where it is; money is told by room, too.
+        room: Where it is; money is summed by room, too.
         count: The number of openings that are alike.
         certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by
             measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it.
@@ -77,7 +77,7 @@ class AnyHouse(Given, frozen=True, kw_only=True):
     Attributes:
         trim_specs: The trims that its openings name.
         groups: Openings trimmed together, or joined units whose stool is too long for a stick.
-        movement: The wood, and the air its joints will live through: the answer then tells how far miters open.
+        movement: The wood, and the air its joints will live through: the answer then says how far miters open.
         unit: The unit of lengths that are written without one; without it each must carry its own.
         rounding: It says how lengths are rounded.
         stock: The sticks and lengths on hand that each profile can be cut from.

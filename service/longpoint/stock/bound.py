@@ -33,7 +33,7 @@ def material_short(problem: ScaledCutting) -> Fraction:
 
 
 def round_up(problem: ScaledCutting, cost: Fraction) -> int:
-    """The least sum of stick prices not below ``cost``, as far as their common divisor tells."""
+    """The least sum of stick prices not below ``cost``, as far as their common divisor says."""
     step = reduce(gcd, (stock.price for stock in problem.stocks), 0)
     return 0 if step == 0 else -(-cost // step) * step
 

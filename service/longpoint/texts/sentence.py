@@ -135,7 +135,7 @@ class _Spoken:
 
 
 SPOKEN = _Spoken()
-"""Says lengths where no house tells how."""
+"""Says lengths where no house says how."""
 
 
 def _inches(value: Any) -> str:

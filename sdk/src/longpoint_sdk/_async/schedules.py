@@ -120,7 +120,7 @@ class Schedules(BaseAsyncClient):
         Replaces everything said of the house as a whole; openings and lengths on hand stay as they are.
 
         Every opening must still be buildable with its trim, and every group with its openings: else all those
-        that are not are told, and nothing is saved.
+        that are not are reported, and nothing is saved.
 
         Args:
             schedule_id: The id of a schedule.

@@ -93,8 +93,8 @@ class InAndOut(BaseClient):
 
         All of it is kept, as one revision, or when anything is wrong none.
 
-        Faults are told by row and column in a CSV, all of one kind at once: first cells that are no value of
-        their column, then lengths and trim specs, then what cannot be built or is there already.
+        Faults are reported by row and column in a CSV, all of one kind at once: first cells that are no value
+        of their column, then lengths and trim specs, then what cannot be built or is there already.
 
         CSV has a column for each field, named by its words: "mark", "trim", "jamb width", "jamb height",
         "jamb depth". Comma, semicolon or tab; a cell of several values has | between them. An export has the

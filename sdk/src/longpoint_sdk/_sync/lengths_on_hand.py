@@ -137,8 +137,8 @@ class LengthsOnHand(BaseClient):
     ) -> Versioned[types.StoredLength]:
         """Say what there is of a lot.
 
-        Makes the lot, or says anew what there is of it; quantities are all told, so that the same again
-        changes nothing.
+        Makes the lot, or says anew what there is of it. Quantities are in all, so that the same again changes
+        nothing.
 
         To change a lot that is there, If-Match is needed: it names the lot's own state. What is left of it,
         ordered or there, is planned with from now on. More than were ordered may come: `notes` says so.

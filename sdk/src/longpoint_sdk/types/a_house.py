@@ -33,7 +33,7 @@ class House(Request, frozen=True, kw_only=True):
         kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        movement: The wood, and the air its joints will live through: the answer then tells how far miters
+        movement: The wood, and the air its joints will live through: the answer then says how far miters
             open.
         rounding: It says how lengths are rounded.
         shop: It says how the shop works.

@@ -365,7 +365,7 @@ class HouseOpening(Request, frozen=True, kw_only=True):
             released.
         horns: The horns of this opening, where they are not the trim's.
         reveals: The reveals of this opening, where they are not the trim's.
-        room: Where it is; money is told by room, too.
+        room: Where it is; money is summed by room, too.
         sill_answer: It says what is done under a stool on a sill out of level.
         square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
@@ -431,7 +431,7 @@ class CutListRequest(Request, frozen=True, kw_only=True):
         kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        movement: The wood, and the air its joints will live through: the answer then tells how far miters
+        movement: The wood, and the air its joints will live through: the answer then says how far miters
             open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.
@@ -496,7 +496,7 @@ class KeptHouse(Request, frozen=True, kw_only=True):
         kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        movement: The wood, and the air its joints will live through: the answer then tells how far miters
+        movement: The wood, and the air its joints will live through: the answer then says how far miters
             open.
         rounding: It says how lengths are rounded.
         shop: It says how the shop works.
@@ -531,18 +531,18 @@ class LengthOnHand(Request, frozen=True, kw_only=True):
         profile: The profile's name, as trim specs and stock have it. A name on one line, not starting with a
             space.
         defects: The stretches that no piece may touch.
-        delivered: The number that came or were found, all told. When left out, it is none of those that were
+        delivered: The number that came or were found in all. When left out, it is none of those that were
             ordered and, where nothing is said of an order, one.
         lot: What it is called, once in a schedule; the service names it where this is left out. A name on one
             line, not starting with a space.
         note: It says where the lot came from, or where it stands. Free text; may have several lines.
-        ordered: How many were ordered, all told; none when left out.
+        ordered: How many were ordered in all; none when left out.
         paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are
             planned. An amount of money as decimal text, at most two places.
         price: The amount that using it is taken to cost. An amount of money as decimal text, at most two
             places.
         stick: The stick that it is left over from, where it is an offcut of one.
-        used_up: The number of them that are gone, all told: cut, spoiled or given away.
+        used_up: The number of them that are gone in all: cut, spoiled or given away.
     """
 
     length: LengthText
@@ -586,7 +586,7 @@ class NewSchedule(Request, frozen=True, kw_only=True):
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
         lengths: The lots that are on hand, or on their way.
-        movement: The wood, and the air its joints will live through: the answer then tells how far miters
+        movement: The wood, and the air its joints will live through: the answer then says how far miters
             open.
         openings: The openings, in the order in which they are to be listed.
         rounding: It says how lengths are rounded.

@@ -36,18 +36,18 @@ class StoredLength(Result, frozen=True, kw_only=True):
         exact: The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction
             of an inch.
         defects: The stretches that no piece may touch.
-        delivered: The number that came or were found, all told. When left out, it is none of those that were
+        delivered: The number that came or were found in all. When left out, it is none of those that were
             ordered and, where nothing is said of an order, one.
         lot: What it is called, once in a schedule; the service names it where this is left out. A name on one
             line, not starting with a space.
         note: It says where the lot came from, or where it stands. Free text; may have several lines.
-        ordered: How many were ordered, all told; none when left out.
+        ordered: How many were ordered in all; none when left out.
         paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are
             planned. An amount of money as decimal text, at most two places.
         price: The amount that using it is taken to cost. An amount of money as decimal text, at most two
             places.
         stick: The stick that it is left over from, where it is an offcut of one.
-        used_up: The number of them that are gone, all told: cut, spoiled or given away.
+        used_up: The number of them that are gone in all: cut, spoiled or given away.
     """
 
     length: LengthText

@@ -69,7 +69,7 @@ class StoredOpening(Result, frozen=True, kw_only=True):
             released.
         horns: The horns of this opening, where they are not the trim's.
         reveals: The reveals of this opening, where they are not the trim's.
-        room: Where it is; money is told by room, too.
+        room: Where it is; money is summed by room, too.
         sill_answer: It says what is done under a stool on a sill out of level.
         square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.

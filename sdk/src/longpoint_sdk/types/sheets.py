@@ -67,7 +67,7 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
         kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        movement: The wood, and the air its joints will live through: the answer then tells how far miters
+        movement: The wood, and the air its joints will live through: the answer then says how far miters
             open.
         planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
             proven cheapest; 0 takes first-fit.

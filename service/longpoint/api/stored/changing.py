@@ -74,7 +74,7 @@ class HeldSchedule:
         return state_tag(self.schedule.revision, self.schedule.digest)
 
     def refuse_misread(self) -> None:
-        """Refuse a body of which something could not be read; what else is wrong was told before.
+        """Refuse a body of which something could not be read; what else is wrong was reported before.
 
         Raises:
             Refusal: with every such text.

@@ -62,11 +62,11 @@ class HeldLots:
             at: Where the list stands; where it is empty, one lot was sent by itself.
             faults: Where what is wrong is noted.
         """
-        told = [((*at, index) if at else (), one) for index, one in enumerate(sent)]
+        placed = [((*at, index) if at else (), one) for index, one in enumerate(sent)]
         others = self._others({one.profile for one in sent})
-        report_lots(self._house, told, others, faults)
-        report_names(told, faults)
-        for place, one in told:
+        report_lots(self._house, placed, others, faults)
+        report_names(placed, faults)
+        for place, one in placed:
             if one.lot is not None and self.find(one.lot) is not None:
                 faults.add((*place, "lot"), "duplicate-lot", lot_called(one.lot))
         named = named_lots(sent, self.names)

@@ -1,4 +1,4 @@
-"""A kept house checked before it is kept: every opening can be built, or every fault is told where it was sent."""
+"""A kept house checked before it is kept: every opening can be built, or every fault is reported where it was sent."""
 
 from __future__ import annotations
 
@@ -79,7 +79,7 @@ def without_stock(house: KeptHouse) -> KeptHouse:
 
 @contextmanager
 def gathering(faults: Faults) -> Iterator[None]:
-    """Faults that a check refuses with are noted, each once, so that those of the next are told with them."""
+    """Faults that a check refuses with are noted, each once, so that those of the next are reported with them."""
     try:
         yield
     except Refusal as refusal:

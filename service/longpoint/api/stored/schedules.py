@@ -140,7 +140,7 @@ async def replace_schedule(
     """Replaces everything said of the house as a whole; openings and lengths on hand stay as they are.
 
     Every opening must still be buildable with its trim, and every group with its openings: else all those that are not
-    are told, and nothing is saved.
+    are reported, and nothing is saved.
     """
     async with changing(request, schedule_id, why) as held:
         held.check_current()

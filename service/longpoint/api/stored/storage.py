@@ -1,4 +1,4 @@
-"""What every stored operation shares: the store, who is asking, and how storage's failures are told."""
+"""What every stored operation shares: the store, who is asking, and how storage's failures are answered."""
 
 import logging
 from dataclasses import dataclass, replace

@@ -74,8 +74,8 @@ async def import_openings(
 ) -> Reply[Imported]:
     """All of it is kept, as one revision, or when anything is wrong none.
 
-    Faults are told by row and column in a CSV, all of one kind at once: first cells that are no value of their column,
-    then lengths and trim specs, then what cannot be built or is there already.
+    Faults are reported by row and column in a CSV, all of one kind at once: first cells that are no value of their
+    column, then lengths and trim specs, then what cannot be built or is there already.
 
     CSV has a column for each field, named by its words: "mark", "trim", "jamb width", "jamb height", "jamb depth".
     Comma, semicolon or tab; a cell of several values has | between them. An export has the columns that are in use.
@@ -151,7 +151,7 @@ def _check(
     *,
     build: bool,
 ) -> None:
-    """Make sure every opening, and every group it is in, can be built; those from a file are told by row and column.
+    """Make sure every opening, and every group it is in, can be built; those of a file are reported by row and column.
 
     Args:
         house: What is said of it as a whole.

@@ -63,7 +63,7 @@ class Checked(Value, frozen=True):
         shape: the best of all readings; None where there is none.
         suspects: the likeliest first; none where more than one slipped.
         take_again: numbers of the readings to take again first, at most two.
-        ask: readings not taken that would tell more: of an opening without a check the one that gives it, of one with
+        ask: readings not taken that would say more: of an opening without a check the one that gives it, of one with
             suspects those that part them.
         unchecked: numbers of the readings that no other checks.
         bows: what the middle readings say of members that are not straight.

@@ -110,7 +110,7 @@ class _Search:
         self.cost = math.inf
 
     def closes(self) -> bool:
-        """Carry and exchange, about the mirror and then without; tell whether that closes."""
+        """Carry and exchange, about the mirror and then without; say whether that closes."""
         axis = mirror(self.chain)
         # Without a mirror there are four times as many exchanges: a long chain has better ways than shifts.
         shifts = SHIFTS if len(self.chain.lengths) <= MOST_SEARCHED else SHIFTS[:1]

@@ -1,7 +1,7 @@
 """Weighted least squares of a few readings, in plain floats: what ten readings and six unknowns need.
 
 Readings are weighed by dividing each row and its misfit by the reading's spread, so every sum of squares here is in
-standard spreads. The terms are those of the adjustment of survey nets: a redundancy number tells which part of a slip
+standard spreads. The terms are those of the adjustment of survey nets: a redundancy number says which part of a slip
 in a reading shows in its own residual (Baarda 1968).
 """
 

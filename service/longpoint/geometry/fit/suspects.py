@@ -1,4 +1,4 @@
-"""Which reading is off, told by adjusting the others without it."""
+"""Which reading is off, found by adjusting the others without it."""
 
 from __future__ import annotations
 

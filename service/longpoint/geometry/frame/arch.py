@@ -54,7 +54,7 @@ def radius_of(chord: Fraction, rise: Fraction) -> Fraction:
 
 
 def curve(shape: Arch, faults: Faults) -> Curve | None:
-    """The curve of an arched head; None, with the faults told, where there is none."""
+    """The curve of an arched head; None, with the faults reported, where there is none."""
     before = len(faults.found)
     for name in ("jamb_width", "rise"):
         if getattr(shape, name) <= 0:

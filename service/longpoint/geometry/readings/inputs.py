@@ -1,4 +1,4 @@
-"""What is told of an opening: what the tape read there, and what was decided for it. Inches, exact."""
+"""What is known of an opening: what the tape read there, and what was decided for it. Inches, exact."""
 
 from __future__ import annotations
 

@@ -24,7 +24,7 @@ from longpoint.texts import Sentence, say
 from longpoint.values import Fault, Faults, Path
 
 ZERO = Fraction(0)
-# What a reading that is missing stands as until all faults are told; never answered to anybody.
+# What a reading that is missing stands as until all faults are reported; never answered to anybody.
 UNREAD = Fraction(1)
 
 _WIDTHS = ("jamb_width", "joined_widths", "mull_widths")

@@ -34,7 +34,7 @@ class Canvas:
         self._bounds: list[Convex] = []
 
     def line(self, start: Point, end: Point, kind: str, *, keep_clear: bool = True) -> None:
-        """A straight line; texts placed later keep clear of it unless told otherwise."""
+        """A straight line; texts placed later keep clear of it unless asked otherwise."""
         shape = segment(start, end)
         self._bounds.append(shape)
         if keep_clear:
