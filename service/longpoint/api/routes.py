@@ -30,7 +30,7 @@ OPERATIONS = list(_found())
     include_in_schema=False,
 )
 async def tell_methods(request: AnyRequest) -> Response[None]:
-    """Tell all methods of an address: the framework's own answer knows only the first registered for it."""
+    """Name all methods of an address: the framework's own answer knows only the first registered for it."""
     path = request.scope["path_template"]
     methods = next(each.methods for each in request.app.routes if each.path_format == path)
     return Response(None, status_code=204, headers={"allow": ", ".join(sorted(methods))})

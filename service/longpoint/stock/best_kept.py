@@ -105,11 +105,11 @@ class BestKept:
             if (spent, -len(kept), rank(self._problem, cuts)) >= now:
                 return
         self.kept, self.cuts, self.cost, self._method = kept, cuts, spent, method
-        self.tell()
+        self.report()
         if self._better is not None:
             self._better(self.answer())
 
-    def tell(self) -> None:
+    def report(self) -> None:
         if self._progress is not None and self.cuts is not None:
             bound = min(self.bound, self.cost)
             self._progress(Progress(self.cost, bound, monotonic() - self._began))

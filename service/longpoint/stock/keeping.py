@@ -99,7 +99,7 @@ class _Replanning:
             if best.cuts is not None and best.cuts is not known:
                 known = best.cuts
                 self._best.match(best.cuts, best.method)
-            self._best.tell()
+            self._best.report()
 
         self._first_fit(everything)
         if self._quick and self._best.cuts is not None:

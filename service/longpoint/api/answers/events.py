@@ -12,7 +12,7 @@ from longpoint.api.http.answer import encode
 from longpoint.api.http.errors import problem_bytes, problem_of
 from longpoint.api.http.negotiate import EVENTS, JSON
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.running.searches import Told
+from longpoint.api.running.searches import SearchStep
 from longpoint.values import Cents, Value
 
 
@@ -35,7 +35,7 @@ class PlanProgress(Value, frozen=True):
 
 
 def search_events(
-    request: AnyRequest, steps: AsyncIterator[Told], answer: Callable[[], Awaitable[bytes]]
+    request: AnyRequest, steps: AsyncIterator[SearchStep], answer: Callable[[], Awaitable[bytes]]
 ) -> Stream:
     """A stream of `progress` events and one `answer` or `problem`.
 
@@ -55,7 +55,7 @@ class _Events(Stream):
 
 
 async def _events(
-    request: AnyRequest, steps: AsyncIterator[Told], answer: Callable[[], Awaitable[bytes]]
+    request: AnyRequest, steps: AsyncIterator[SearchStep], answer: Callable[[], Awaitable[bytes]]
 ) -> AsyncIterator[bytes]:
     try:
         async for profile, step in steps:

@@ -14,7 +14,7 @@ from longpoint.api.http.answer import encode, in_pieces
 from longpoint.api.http.negotiate import JSON
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import PlanSearch, Told
+from longpoint.api.running.searches import PlanSearch, SearchStep
 from longpoint.api.running.threads import apart_if_long, openings_of_work
 from longpoint.lengths import length_writer
 
@@ -39,8 +39,8 @@ def cut_list_events(
     return search_events(request, _steps(found, pool), answer)
 
 
-async def _steps(found: CutListWork, pool: PlanningPool) -> AsyncIterator[Told]:
-    searching: PlanSearch[None] = PlanSearch(lambda tell: found.better(pool, tell))
+async def _steps(found: CutListWork, pool: PlanningPool) -> AsyncIterator[SearchStep]:
+    searching: PlanSearch[None] = PlanSearch(lambda report: found.better(pool, report))
     try:
         async for step in searching.steps():
             yield step

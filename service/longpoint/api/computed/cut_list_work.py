@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from longpoint.api.computed.request import CutListRequest
 from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import TellStep, search
+from longpoint.api.running.searches import ReportStep, search
 from longpoint.shop import ShopWork, work
 from longpoint.shop.answer import CutListAnswer, cut_list_answer
 from longpoint.shop.build import CutList
@@ -22,14 +22,14 @@ class CutListWork(Planning):
         super().__init__(data, searched=data.planning_seconds > 0)
         self._data = data
 
-    async def better(self, pool: PlanningPool, tell: TellStep) -> None:
+    async def better(self, pool: PlanningPool, report: ReportStep) -> None:
         """Search for better plans in the time the request gives.
 
         Raises:
             Refusal: when no plan gives every piece.
             PlanningBusy: when too many requests wait already.
         """
-        await search(self, pool, self._data.planning_seconds, tell)
+        await search(self, pool, self._data.planning_seconds, report)
 
     def done(self) -> tuple[CutList, ShopWork]:
         """The house worked out, and the sections of the shop's work that were asked for."""

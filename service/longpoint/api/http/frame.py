@@ -33,7 +33,7 @@ class RequestFrame:
     Args:
         app: What answers.
         log: Where each request is noted; None notes nothing.
-        count: Told of each answer's handler, status and seconds; None counts nothing.
+        count: Called with each answer's handler, status and seconds; None counts nothing.
     """
 
     def __init__(

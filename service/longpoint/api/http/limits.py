@@ -1,4 +1,4 @@
-"""How many requests one caller may make in a time, told in the RateLimit fields of the IETF draft.
+"""How many requests one caller may make in a time, given in the RateLimit fields of the IETF draft.
 
 Counted in this process alone, so that no request waits for a count kept elsewhere: with two replicas a caller has
 twice the requests. A proxy in front can count for all of them.
@@ -30,7 +30,7 @@ class RateLimit:
         self._windows: dict[str, tuple[float, int]] = {}
 
     def take(self, caller: str) -> Fields:
-        """Count a request and give the fields that tell what is left.
+        """Count a request and give the fields that say what is left.
 
         Raises:
             RateExceeded: when the caller has none left; carries the fields, too.

@@ -73,7 +73,7 @@ class Endpoint:
 def told_to_route(kind: Callable[P, Endpoint]) -> Callable[P, dict[str, Any]]:
     """What gives the keyword arguments of a route decorator, called as a kind of operation is."""
 
-    def tell(*args: P.args, **kwargs: P.kwargs) -> dict[str, Any]:
+    def stated(*args: P.args, **kwargs: P.kwargs) -> dict[str, Any]:
         said = kind(*args, **kwargs)
         return {
             "operation_id": said.id,
@@ -83,7 +83,7 @@ def told_to_route(kind: Callable[P, Endpoint]) -> Callable[P, dict[str, Any]]:
             "opt": {_OPT: said},
         }
 
-    return tell
+    return stated
 
 
 operation = told_to_route(Endpoint)

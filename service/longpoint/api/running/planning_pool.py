@@ -25,8 +25,8 @@ from longpoint.values import Refusal
 
 GRACE = 1.5  # seconds past its budget after which a process is taken to hang in the solver
 PREPARING = 60.0  # seconds after which it is taken to hang before or after the search
-Tell = Callable[[int, Progress], None]
-TellOf = Callable[[tuple[str, Progress]], None]
+Report = Callable[[int, Progress], None]
+ReportOf = Callable[[tuple[str, Progress]], None]
 Made = TypeVar("Made")
 
 
@@ -56,7 +56,7 @@ class PlanningPool:
         self._processes = processes
         self._threads: ThreadPoolExecutor | None = None
 
-    async def plan(self, tasks: tuple[Task, ...], seconds: float, tell: Tell) -> list[Outcome]:
+    async def plan(self, tasks: tuple[Task, ...], seconds: float, report: Report) -> list[Outcome]:
         """The best plan of each cutting that was found in time, why there is none, or None when time ran out.
 
         Cancelling this kills the process that works on it.
@@ -65,9 +65,9 @@ class PlanningPool:
             PlanningBusy: when too many wait already.
         """
         async with self._worker(seconds) as worker:
-            return await worker.plan(tasks, seconds, tell)
+            return await worker.plan(tasks, seconds, report)
 
-    async def make(self, job: Job[Made], seconds: float, tell: TellOf) -> Made | None:
+    async def make(self, job: Job[Made], seconds: float, report: ReportOf) -> Made | None:
         """What comes of a job and its search; None when its process hung or died. `tell` hears of each profile.
 
         Cancelling this kills the process that works on it.
@@ -77,7 +77,7 @@ class PlanningPool:
             PlanningBusy: when too many wait already.
         """
         async with self._worker(seconds) as worker:
-            made: Made | Refusal | None = await worker.make(job, seconds, tell)
+            made: Made | Refusal | None = await worker.make(job, seconds, report)
         if isinstance(made, Refusal):
             raise made
         return made
@@ -184,18 +184,18 @@ class _Worker:
     def kill(self) -> None:
         self._end()
 
-    async def plan(self, tasks: tuple[Task, ...], seconds: float, tell: Tell) -> list[Outcome]:
+    async def plan(self, tasks: tuple[Task, ...], seconds: float, report: Report) -> list[Outcome]:
         outcomes: list[Outcome] = [None] * len(tasks)
         await self._send((list(tasks), seconds))
         within = _bound(seconds, any(standing for _, standing in tasks))
         async for kind, index, what in self._messages(within, until="done"):
             if kind == "progress":
-                tell(index, what)
+                report(index, what)
             elif kind == "found":
                 outcomes[index] = what
         return outcomes
 
-    async def make(self, job: Job[Made], seconds: float, tell: TellOf) -> Made | Refusal | None:
+    async def make(self, job: Job[Made], seconds: float, report: ReportOf) -> Made | Refusal | None:
         await self._send((job, seconds))
         async for kind, _, what in self._messages(PREPARING, until="prepared"):
             if kind == "refusal":
@@ -204,7 +204,7 @@ class _Worker:
             search = _bound(seconds, keeps=what)
             async for step, profile, progress in self._messages(search, until="searched"):
                 if step == "progress":
-                    tell((profile, progress))
+                    report((profile, progress))
             async for _, _, made in self._messages(PREPARING, until="made"):
                 found: Made | Refusal = made
                 return found

@@ -24,7 +24,7 @@ Outcome = Replanned | StockError | None
 """The plan that was found, why there is none, or None when time ran out."""
 
 Made_co = TypeVar("Made_co", covariant=True)
-BETWEEN = 0.05  # seconds between two bounds that are told
+BETWEEN = 0.05  # seconds between two bounds that are reported
 LENGTH = struct.Struct(">I")
 
 
@@ -74,7 +74,7 @@ class Job(Protocol[Made_co]):
         """
 
 
-class Told:
+class Heard:
     """What a listener heard last: every better plan, and a better bound when some time has gone."""
 
     def __init__(self) -> None:
@@ -82,7 +82,7 @@ class Told:
         self._seconds = 0.0
 
     def due(self, step: Progress) -> bool:
-        """Whether to tell of this step."""
+        """Whether to report this step."""
         due = step.cost_cents != self._cost or step.seconds >= self._seconds + BETWEEN
         due = due or step.cost_cents == step.bound_cents
         if due:
@@ -102,17 +102,17 @@ def plan_all(tasks: tuple[Task, ...], seconds: float, send: Callable[[Any], None
     for done, index in enumerate(order):
         share = left / (len(order) - done)
 
-        told = Told()
+        heard = Heard()
 
-        def tell(step: Progress, index: int = index, told: Told = told) -> None:
-            if told.due(step):
+        def report(step: Progress, index: int = index, heard: Heard = heard) -> None:
+            if heard.due(step):
                 send(("progress", index, step))
 
         def found(better: Replanned, index: int = index) -> None:
             send(("found", index, better))
 
         try:
-            result = replan(*tasks[index], Budget(share), tell, found)
+            result = replan(*tasks[index], Budget(share), report, found)
         except StockError as refused:
             outcomes[index] = refused
             left -= share
@@ -128,14 +128,14 @@ def do(job: Job[Any], seconds: float, send: Callable[[Any], None]) -> None:
     try:
         prepared = job.prepare()
         send(("prepared", -1, any(standing for _, standing in prepared.tasks)))
-        outcomes = plan_all(prepared.tasks, seconds, lambda message: _tell(prepared.tasks, message, send))
+        outcomes = plan_all(prepared.tasks, seconds, lambda message: _report(prepared.tasks, message, send))
         send(("searched", -1, None))
         send(("made", -1, prepared.finish(outcomes)))
     except Refusal as refused:
         send(("refusal", -1, refused))
 
 
-def _tell(tasks: tuple[Task, ...], message: Any, send: Callable[[Any], None]) -> None:
+def _report(tasks: tuple[Task, ...], message: Any, send: Callable[[Any], None]) -> None:
     """Send only how far a search has come: what it found goes into what is made."""
     kind, index, what = message
     if kind == "progress":

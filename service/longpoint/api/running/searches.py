@@ -8,19 +8,19 @@ from collections.abc import AsyncIterator, Awaitable, Callable, Hashable
 from typing import Generic, TypeVar
 
 from longpoint.api.http.problems import Problem
-from longpoint.api.running.planning_pool import PlanningPool, Tell
+from longpoint.api.running.planning_pool import PlanningPool, Report
 from longpoint.shop.planning import Planning
 from longpoint.stock import Progress
 from longpoint.values import Refusal
 
 _log = logging.getLogger("longpoint.planning")
 T = TypeVar("T")
-Told = tuple[str, Progress]
+SearchStep = tuple[str, Progress]
 """A step of a search: the profile it is of, and how far it has come."""
-TellStep = Callable[[Told], None]
+ReportStep = Callable[[SearchStep], None]
 
 
-async def search(planning: Planning, pool: PlanningPool, seconds: float, tell: TellStep) -> None:
+async def search(planning: Planning, pool: PlanningPool, seconds: float, report: ReportStep) -> None:
     """Better a house's plans, where any can be bettered.
 
     Raises:
@@ -33,10 +33,10 @@ async def search(planning: Planning, pool: PlanningPool, seconds: float, tell: T
     tasks = tuple((planning.cuttings[index], planning.standing[index]) for index in open)
 
     def step(at: int, progress: Progress) -> None:
-        tell((planning.cuttings[open[at]].profile, progress))
+        report((planning.cuttings[open[at]].profile, progress))
 
-    tell_of: Tell = step
-    found = await pool.plan(tasks, seconds, tell_of)
+    report_of: Report = step
+    found = await pool.plan(tasks, seconds, report_of)
     planning.take(dict(zip(open, found, strict=True)))
 
 
@@ -48,10 +48,10 @@ class PlanSearch(Generic[T]):
         wanted: Whether somebody waits for it.
     """
 
-    def __init__(self, work: Callable[[TellStep], Awaitable[T]]) -> None:
-        self._listening: list[asyncio.Queue[Told | None]] = []
+    def __init__(self, work: Callable[[ReportStep], Awaitable[T]]) -> None:
+        self._listening: list[asyncio.Queue[SearchStep | None]] = []
         self.wanted = False
-        self.done: asyncio.Future[T] = asyncio.ensure_future(work(self._tell))
+        self.done: asyncio.Future[T] = asyncio.ensure_future(work(self._report))
         self.done.add_done_callback(lambda _: self._end())
 
     async def result(self) -> T:
@@ -59,16 +59,16 @@ class PlanSearch(Generic[T]):
         self.wanted = True
         return await asyncio.shield(self.done)
 
-    async def steps(self) -> AsyncIterator[Told]:
+    async def steps(self) -> AsyncIterator[SearchStep]:
         """Each step from now on, until the search ends."""
-        told: asyncio.Queue[Told | None] = asyncio.Queue()
+        coming: asyncio.Queue[SearchStep | None] = asyncio.Queue()
         if self.done.done():
             return
-        self._listening.append(told)
-        while (step := await told.get()) is not None:
+        self._listening.append(coming)
+        while (step := await coming.get()) is not None:
             yield step
 
-    def _tell(self, step: Told) -> None:
+    def _report(self, step: SearchStep) -> None:
         for one in self._listening:
             one.put_nowait(step)
 
@@ -83,7 +83,7 @@ class Searches(Generic[T]):
     def __init__(self) -> None:
         self._under_way: dict[tuple[str, Hashable], PlanSearch[T]] = {}
 
-    def begin(self, of: str, key: Hashable, work: Callable[[TellStep], Awaitable[T]]) -> PlanSearch[T]:
+    def begin(self, of: str, key: Hashable, work: Callable[[ReportStep], Awaitable[T]]) -> PlanSearch[T]:
         """The search that goes by this key: the one under way, else a new one.
 
         Args:

@@ -8,7 +8,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.http.problems import NotFound, Overloaded
 from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import TellStep
+from longpoint.api.running.searches import ReportStep
 from longpoint.api.running.threads import apart, apart_if_long
 from longpoint.api.stored.stored_house import house_rows, left_here
 from longpoint.schedules import houses, plans
@@ -41,7 +41,7 @@ class Maker:
         self._account = account_id
         self._id = id
 
-    async def make(self, seconds: float, tell: TellStep = lambda _: None) -> PlanRow:
+    async def make(self, seconds: float, report: ReportStep = lambda _: None) -> PlanRow:
         """The plan that stands once it has been searched for so long; 0 takes the first that is found.
 
         Raises:
@@ -55,7 +55,7 @@ class Maker:
             if isinstance(found, PlanRow):
                 return found
             schedule, job = found
-            change = await self._pool.make(job, seconds, tell) if seconds else None
+            change = await self._pool.make(job, seconds, report) if seconds else None
             if change is None:
                 _, made = await make_at_once(job)
                 change = made.change

@@ -141,7 +141,7 @@ def begin_search(request: AnyRequest, schedule: ScheduleRow, seconds: float) -> 
     maker = maker_of(request, schedule.id)
     searches: Searches[PlanRow] = request.app.state.searches
     key = schedule.basis, thousandths(seconds)
-    return searches.begin(schedule.id, key, lambda tell: maker.make(seconds, tell))
+    return searches.begin(schedule.id, key, lambda report: maker.make(seconds, report))
 
 
 def maker_of(request: AnyRequest, id: str) -> Maker:

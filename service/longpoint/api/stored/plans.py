@@ -106,12 +106,12 @@ async def make_plan(
     async def answer() -> Reply[StoredPlan]:
         return await plan_reply(request, schedule_id, await search.result(), 201)
 
-    async def told() -> bytes:
+    async def encoded() -> bytes:
         reply = await answer()
         return encode(reply.content, JSON, reply.write)
 
     if isinstance(request, ApiRequest) and request.wanted == EVENTS:
-        stream: Any = search_events(request, search.steps(), told)
+        stream: Any = search_events(request, search.steps(), encoded)
         return stream  # type: ignore[no-any-return]
     return await answer()
 
