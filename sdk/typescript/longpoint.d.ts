@@ -236,7 +236,7 @@ export interface Clearances {
   right_neighbor?: LengthText | null;
 }
 
-/** A compound cut. */
+/** The saw's setting for a compound cut: the table is turned and the blade is tilted at once. */
 export interface CompoundCut {
   /** The saw's table off a square cut. */
   miter_degrees: number;
@@ -252,7 +252,7 @@ export interface Conditions {
   installed: Air;
   /** Each set of conditions it will live through. */
   seasons: Air[];
-  /** It says how the boards were sawn from the log. */
+  /** The way the boards were sawn from the log: flat-sawn or quarter-sawn. A flat-sawn board shrinks and swells more across its width. */
   grain?: Grain;
   /** The scale of the thermometer: Celsius or Fahrenheit. */
   scale?: Scale;
@@ -280,7 +280,7 @@ export interface CornerReading {
   gap_if_square: string | null;
   /** The place of the corner on the wall. */
   at: Point;
-  /** The saw's setting for casing that leans, where its spring was given. */
+  /** The saw's setting for casing that leans off the wall, which needs a compound cut; null unless `spring_degrees` was given. */
   compound: CompoundCut | null;
 }
 
@@ -318,7 +318,7 @@ export interface CornersRequest {
   profile?: string;
   /** It says how lengths of the answer are rounded. */
   rounding?: Rounding;
-  /** The angle between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and gives no bevel. */
+  /** The angle between a leaning casing's back and a line that stands square out of the wall: at 90 the back lies flat on the wall, and there is no bevel. */
   spring_degrees?: number | null;
   /** The widest joint gap at which an opening is still called square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
@@ -385,9 +385,9 @@ export interface CutListAnswer {
   cost: string;
   /** Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet. */
   held: string[];
-  /** The amount that their sticks are taken to cost, planned first-fit after the others and from what those leave. An amount of money as decimal text with two places. */
+  /** The estimated cost of the sticks for what is in `held`, planned first-fit after the others and from what those leave. An amount of money as decimal text with two places. */
   cost_later: string;
-  /** Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of them. */
+  /** Profiles of what is in `held` that the stock cannot give, so that `cost_later` holds nothing of them. */
   later_unpriced: string[];
   /** The currency of every amount. */
   currency: string;
@@ -526,7 +526,7 @@ export interface Door {
   rough_height?: LengthText | null;
   /** The width of the rough opening, measured from stud to stud. Give it to have it checked. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   rough_width?: LengthText | null;
-  /** The gap at the strike, measured from the door's edge to the jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The gap at the strike, measured from the door's latch edge to the jamb. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   strike_gap?: LengthText;
   /** The height of the strike, measured from the finished floor to the strike's middle. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   strike_height?: LengthText;
@@ -630,7 +630,7 @@ export interface GoBack {
   revision: number;
 }
 
-/** How the board was sawn: its face shows flat (tangential) or quartered (radial) grain. */
+/** The way a board was sawn from the log: its growth rings run along its width (flat-sawn) or stand on it. */
 export type Grain = "flat_sawn" | "quarter_sawn";
 
 /** It says what became of the pieces that a group's openings share. */
@@ -764,7 +764,7 @@ export interface HouseOpening {
   sill_answer?: SillAnswer;
   /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
-  /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
+  /** The remedy chosen for a wall out of plane; until one is chosen no size changes for it. */
   wall_answer?: WallAnswer;
   /** It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits?: Limits;
@@ -810,7 +810,7 @@ export interface JambExtension {
   corners?: BoxCorners;
   /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
-  /** The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's inside face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal?: LengthText;
 }
 
@@ -1134,7 +1134,7 @@ export interface MovementRequest {
   seasons: Air[];
   /** The width of the piece, measured from edge to edge across its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
-  /** It says how the boards were sawn from the log. */
+  /** The way the boards were sawn from the log: flat-sawn or quarter-sawn. A flat-sawn board shrinks and swells more across its width. */
   grain?: Grain;
   /** The miter of the piece, measured off a square cut. */
   miter_degrees?: number;
@@ -1182,7 +1182,7 @@ export interface NewSchedule {
 export interface Notch {
   /** The depth at the jamb, measured from the stool's back edge toward its nosing. */
   depth: MarkedLength;
-  /** The length, measured from the stool's end toward its middle; it is the horn's own length. */
+  /** The length of the notch, measured from the stool's end to the jamb, where the horn begins. */
   length: MarkedLength;
   /** The depth at the horn's end where the wall is out of plane, measured as `depth` is; null where it is the same. */
   end_depth: MarkedLength | null;
@@ -1298,7 +1298,7 @@ export interface OpeningRequest {
   square_gap?: LengthText;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
-  /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
+  /** The remedy chosen for a wall out of plane; until one is chosen no size changes for it. */
   wall_answer?: WallAnswer;
   /** It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits?: Limits;
@@ -1529,7 +1529,7 @@ export interface PlacedPiece {
 
 /** A request that says how hard to look for the cheapest sticks. */
 export interface PlanAsked {
-  /** How long to search, all profiles together, where the first plan is not proven cheapest; 0. How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
+  /** The time to search for cheaper sticks, in seconds, all profiles together, where the first. How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
   planning_seconds?: number;
 }
 
@@ -1661,10 +1661,10 @@ export interface Rates {
   block_nails?: number | null;
   /** The time to carry a piece to another saw, or back to one; 15 s when left out (common practice, no source). */
   carry_seconds?: number | null;
+  /** The width of the caulk's bead along casing or wall, from their corner; 3/16 in when left out (common practice, no source). */
+  caulk_bead?: LengthText | null;
   /** The depth that the bead goes into that gap; 1/8 in when left out (common practice, no source). */
   caulk_depth?: LengthText | null;
-  /** The leg of the triangular bead in the corner of casing and wall; 3/16 in when left out (common practice, no source). */
-  caulk_fillet?: LengthText | null;
   /** The width of the gap behind it that the bead fills; 1/16 in when left out (common practice, no source). */
   caulk_gap?: LengthText | null;
   /** The time to caulk 1 ft; 0.3 min when left out (common practice, no source). */
@@ -1687,7 +1687,7 @@ export interface Rates {
   fill_minutes?: number | null;
   /** The wait until filler can be sanded; 1 h when left out (common practice, no source; the label rules). */
   filler_wait?: number | null;
-  /** The share of the filler that is left proud, sanded off or dried up; 100% when left out (common practice, no source). */
+  /** The filler lost, proud and sanded off or dried up, as a share of what the nail holes hold; 100% when left out (common practice, no source). */
   filler_waste?: number | null;
   /** The time to put the last coat on 1 ft2, at the wall; 1.5 min when left out (common practice, no source). */
   final_coat_minutes?: number | null;
@@ -1735,7 +1735,7 @@ export interface Rates {
   paint_wait?: number | null;
   /** The share of the paint that is left in brush, roller and can; 15% when left out (common practice, no source). */
   paint_waste?: number | null;
-  /** The number of coats of primer on the backs; 0 when left out (common practice, no source). */
+  /** The number of coats of primer on the backs, which get no paint; 0 when left out (common practice, no source). */
   painted_backs?: number | null;
   /** The time to pick up a long stick and put it down; 20 s when left out (common practice, no source). */
   pick_up_seconds?: number | null;
@@ -1783,7 +1783,7 @@ export interface Readings {
   bottom_right_angle?: number | null;
   /** They say what is in the way, and how far off it is. */
   clearances?: Clearances;
-  /** The middle of such a piece may lie this far from the true curve, and no farther. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The farthest that the middle of a straight head piece may lie from the true curve. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   departure?: LengthText | null;
   /** The diagonal, measured from the bottom left inside corner to the top right one. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   diagonal_from_bottom_left?: LengthText | null;
@@ -2057,7 +2057,7 @@ export type SillAnswer = "shim" | "tapered_shim";
 export interface SillLevel {
   /** The end of the sill that lies low. */
   low: Hand;
-  /** That end lies this much lower than the other, measured plumb over the jamb's width. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The end that `low` names lies this much lower than the other, measured plumb over the jamb's width. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   by: LengthText;
 }
 
@@ -2168,7 +2168,7 @@ export interface StockForSale {
   turnable?: boolean;
 }
 
-/** The stool: the inside sill that the side casing stands on. */
+/** The stool: the shelf at the bottom of a window, in the room; the side casing stands on it. */
 export interface Stool {
   /** The thickness of the stock, measured from its underside to its top. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
@@ -2305,7 +2305,7 @@ export interface StoredOpening {
   sill_answer: SillAnswer | (string & {});
   /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap: LengthText;
-  /** Takes up what was found of a wall out of plane; until one is chosen no size changes for it. */
+  /** The remedy chosen for a wall out of plane; until one is chosen no size changes for it. */
   wall_answer: WallAnswer | (string & {});
   /** It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
   wall_limits: Limits;
@@ -2468,7 +2468,7 @@ export interface Trim {
   apron?: Apron | null;
   /** The back band round mitered casing. */
   back_band?: BackBand | null;
-  /** A picture frame's sill's own, where it is not that of the legs. */
+  /** The bottom casing's stock, where it is not the side casing's. */
   bottom_casing?: Casing | null;
   /** The cap over a butted head. */
   cap?: HeadStrip | null;
@@ -2480,7 +2480,7 @@ export interface Trim {
   fillet?: HeadStrip | null;
   /** The gap under a door's side casings, measured from the floor up to their ends. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   floor_clearance?: LengthText;
-  /** The head's own, where it is not that of the legs. */
+  /** The head casing's stock, where it is not the side casing's. */
   head_casing?: Casing | null;
   /** It says how the head casing meets the side casings: mitered, butted or with corner blocks. */
   head_style?: HeadStyle;
@@ -2492,7 +2492,7 @@ export interface Trim {
   plinth?: Plinth | null;
   /** The stool; null where there is none. */
   stool?: Stool | null;
-  /** A door's stop, for a door to be hung. */
+  /** The strip on a door's jamb that the closed door rests against, for a door to be hung. */
   stop?: DoorStop | null;
 }
 

@@ -239,7 +239,7 @@ async def test_every_fault_of_the_shop_is_told_with_those_of_the_house(client):
         ({"rates": {"paint_solids": 0}}, "/shop/rates/paint_solids"),
         ({"rates": {"paint_film": 5e-324}}, "/shop/rates/paint_film"),
         ({"rates": {"nail_spacing": "0.0000001 in"}}, "/shop/rates/nail_spacing"),
-        ({"rates": {"caulk_fillet": "50 ft"}}, "/shop/rates/caulk_fillet"),
+        ({"rates": {"caulk_bead": "50 ft"}}, "/shop/rates/caulk_bead"),
         ({"rates": {"paint_coats": 1.5}}, "/shop/rates/paint_coats"),
         ({"rates": {"cut_seconds": -1}}, "/shop/rates/cut_seconds"),
         ({"order": "as_it_comes"}, "/shop/order"),

@@ -141,7 +141,7 @@ def test_cautions_name_what_they_lean_on() -> None:
     assert "1910.213" in SAW_GUARDS.source
     assert "1926.300(b)(1)" in SAW_GUARDS.source
     assert "NIOSH" in WOOD_DUST.source
-    assert "1 mg" in WOOD_DUST.text
+    assert "1 mg" in str(WOOD_DUST.text)
     assert "R310" in ESCAPE.source
 
 

@@ -247,7 +247,7 @@ def test_every_wrong_cell_of_a_csv_is_told(client: Client) -> None:
 
 
 def test_a_shops_own_rates_come_back_as_they_were_sent(client: Client) -> None:
-    rates = types.Rates(outer_nail=8, caulk_fillet="1/4 in", glue_waste=12.5)
+    rates = types.Rates(outer_nail=8, caulk_bead="1/4 in", glue_waste=12.5)
     kept = client.create_schedule(types.NewSchedule(name="Nails", shop=types.Shop(rates=rates)))
     shop = client.get_schedule(kept.value.id).value.house.shop
     assert shop is not None

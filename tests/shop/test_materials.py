@@ -140,9 +140,9 @@ def test_every_line_is_the_sum_of_its_openings_and_is_covered_by_what_is_bought(
 
 def test_every_rate_says_where_it_comes_from_and_a_callers_own_says_so() -> None:
     assert all(rate.source and rate.says and rate.unit for rate in DEFAULTS.values())
-    _, found = taken(window("W1", F(30), F(46)), caulk_fillet="1/4")
+    _, found = taken(window("W1", F(30), F(46)), caulk_bead="1/4")
     sources = {rate.name: rate.source for rate in found.rates}
-    assert sources["caulk_fillet"] == "set by the caller"
+    assert sources["caulk_bead"] == "set by the caller"
     assert "common practice, no source" in sources["caulk_gap"]
     with pytest.raises(TypeError):
         Rates(no_such_rate=F(1))

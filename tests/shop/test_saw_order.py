@@ -320,7 +320,7 @@ def test_a_shops_own_seconds_and_its_own_order_are_taken() -> None:
     asked = saw_order(house, Shop(order=OrderKind.SETTING_BY_SETTING))
     assert asked.order is OrderKind.SETTING_BY_SETTING
     assert asked.orders == least.orders
-    assert asked.why.startswith("The one that was asked for")
+    assert str(asked.why).startswith("The one that was asked for")
     # Where setting a saw takes long and nothing else does, cuts of one setting are best made together.
     slow = {f"{name}_seconds": 600.0 for name in ("detent", "angle", "bevel")}
     idle = {f"{name}_seconds": 0.0 for name in ("pick_up", "carry", "mark", "cut", "stop")}

@@ -10,6 +10,7 @@ OLD_AND_NEW = """
 part piece; parts pieces; foot_style bottom; picture_frame casing; leg_height jamb_height;
 left_height left_jamb_height; right_height right_jamb_height; lights joined_widths; left_neighbour left_neighbor;
 right_neighbour right_neighbor; sill_casing bottom_casing; remnants lengths_on_hand; fit_minutes install_minutes;
+caulk_fillet caulk_bead;
 fit install; fitted installed; mitre_degrees miter_degrees; sharpest_mitre sharpest_miter; mitred mitered;
 mitred_return mitered_return; tapered_strip tapered_shim; saw-sheet stick-sheet; yard-list material-list;
 fitting-sheet opening-sheet; piece-labels labels

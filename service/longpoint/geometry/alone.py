@@ -193,8 +193,8 @@ class CornersAlone(Given, frozen=True, kw_only=True):
             edge.
         bottom: It says what the casing stands on.
         square_gap: The widest joint gap at which an opening is still called square.
-        spring_degrees: The angle between a leaning casing's back and the upright of the wall's plane: 90 lies flat, and
-            gives no bevel.
+        spring_degrees: The angle between a leaning casing's back and a line that stands square out of the wall: at 90
+            the back lies flat on the wall, and there is no bevel.
         profile: The casing's name at the yard.
     """
 

@@ -35,7 +35,7 @@ class Point(Value, frozen=True):
 
 
 class CompoundCut(Value, frozen=True):
-    """A compound cut.
+    """The saw's setting for a compound cut: the table is turned and the blade is tilted at once.
 
     Attributes:
         miter_degrees: The saw's table off a square cut.
@@ -56,7 +56,8 @@ class CornerReading(Value, frozen=True):
         gap_if_square: The joint gap that cutting for a square corner would leave; null where the corner is far from
             square.
         at: The place of the corner on the wall.
-        compound: The saw's setting for casing that leans, where its spring was given.
+        compound: The saw's setting for casing that leans off the wall, which needs a compound cut; null unless
+            `spring_degrees` was given.
     """
 
     sides: tuple[str, str]

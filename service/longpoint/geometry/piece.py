@@ -73,7 +73,7 @@ class Notch(Value, frozen=True):
 
     Attributes:
         depth: The depth at the jamb, measured from the stool's back edge toward its nosing.
-        length: The length, measured from the stool's end toward its middle; it is the horn's own length.
+        length: The length of the notch, measured from the stool's end to the jamb, where the horn begins.
         end_depth: The depth at the horn's end where the wall is out of plane, measured as `depth` is; null
             where it is the same.
     """

@@ -65,8 +65,8 @@ class PlanAsked(Given, frozen=True, kw_only=True):
     """A request that says how hard to look for the cheapest sticks.
 
     Attributes:
-        planning_seconds: How long to search, all profiles together, where the first plan is not proven cheapest; 0
-            takes the first.
+        planning_seconds: The time to search for cheaper sticks, in seconds, all profiles together, where the first
+            plan is not proven cheapest. 0 takes the first plan.
     """
 
     planning_seconds: PlanningSeconds = 2.0

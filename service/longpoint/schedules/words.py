@@ -24,6 +24,7 @@ FIELDS = {
     "remnants": "lengths_on_hand",
     "fit_minutes": "install_minutes",
     "sharpest_mitre": "sharpest_miter",
+    "caulk_fillet": "caulk_bead",
     "part": "piece",
     "mitre": "miter",
     "tilt": "bevel_direction",

@@ -56,9 +56,10 @@ class CutListAnswer(Value, frozen=True):
         buy: The sticks to buy, a line for each profile and length.
         cost: What the sticks cost; of profiles in `unstocked` it holds nothing.
         held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet.
-        cost_later: The amount that their sticks are taken to cost, planned first-fit after the others and from
-            what those leave.
-        later_unpriced: Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of them.
+        cost_later: The estimated cost of the sticks for what is in `held`, planned first-fit after the others and
+            from what those leave.
+        later_unpriced: Profiles of what is in `held` that the stock cannot give, so that `cost_later` holds nothing
+            of them.
         currency: The currency of every amount.
         proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.
         unstocked: Profiles that pieces need and no stock was given for.

@@ -141,7 +141,7 @@ def _glue(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material:
 
 
 def _caulk(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material:
-    bead = bead_area(rates["caulk_fillet"], rates["caulk_gap"], rates["caulk_depth"])
+    bead = bead_area(rates["caulk_bead"], rates["caulk_gap"], rates["caulk_depth"])
     per_inch = bead * (1 + rates.share("caulk_waste")) / CUBIC_INCHES_A_FLUID_OUNCE
     return _line(
         "caulk",
@@ -154,7 +154,7 @@ def _caulk(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material
             _figure("joints", _sum(amounts, lambda one: one.caulked) / 12, "ft"),
             _figure("bead's section", bead, "in2"),
         ),
-        ("caulk_fillet", "caulk_gap", "caulk_depth", "caulk_waste"),
+        ("caulk_bead", "caulk_gap", "caulk_depth", "caulk_waste"),
     )
 
 

@@ -144,14 +144,19 @@ DEFAULTS: Mapping[str, Rate] = dict(
         _rate("nail_waste", "10", "percent", "share of the nails that is bent or dropped"),
         _rate("glue_film", "6", "mil", "thickness of the wet film on mitered joints and returns"),
         _rate("glue_waste", "50", "percent", "share of the glue that is squeezed out and wiped off"),
-        _rate("caulk_fillet", "3/16", "in", "leg of the triangular bead in the corner of casing and wall"),
+        _rate(
+            "caulk_bead", "3/16", "in", "width of the caulk's bead along casing or wall, from their corner"
+        ),
         _rate("caulk_gap", "1/16", "in", "width of the gap behind it that the bead fills"),
         _rate("caulk_depth", "1/8", "in", "depth that the bead goes into that gap"),
         _rate("caulk_waste", "10", "percent", "share of the caulk that is left in tube and nozzle"),
         _rate("hole_width", "1/8", "in", "width across the hole over a set nail"),
         _rate("hole_depth", "1/8", "in", "depth of the hole over a set nail"),
         _rate(
-            "filler_waste", "100", "percent", "share of the filler that is left proud, sanded off or dried up"
+            "filler_waste",
+            "100",
+            "percent",
+            "filler lost, proud and sanded off or dried up, as a share of what the nail holes hold",
         ),
         _rate(
             "profile_girth",
@@ -159,7 +164,7 @@ DEFAULTS: Mapping[str, Rate] = dict(
             "percent",
             "developed width of a molded face, as a share of its flat width",
         ),
-        _rate("painted_backs", "0", "each", "coats of primer on the backs"),
+        _rate("painted_backs", "0", "each", "coats of primer on the backs, which get no paint"),
         _rate("primer_coats", "1", "each", "coats of primer on faces and edges"),
         _rate("primer_solids", "35", "percent", "solids of the primer by volume", LABEL),
         _rate("primer_film", "1.5", "mil", "thickness of the dry film of one coat of primer", LABEL),

@@ -169,6 +169,8 @@ class Faults:
 def nearest(value: object, choices: Iterable[object]) -> Sentence | None:
     """A guess at what was meant, to say after something else; None when nothing is near."""
     names = [str(choice) for choice in choices]
+    if not names:
+        return None
     if known := renamed(value, names):
         return known
     near = difflib.get_close_matches(str(value)[:100], names, n=1)

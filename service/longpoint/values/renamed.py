@@ -19,6 +19,7 @@ RENAMED = {
     "right_neighbour": "right_neighbor",
     "sill_casing": "bottom_casing",
     "remnants": "lengths_on_hand",
+    "caulk_fillet": "caulk_bead",
     "fit_minutes": "install_minutes",
     "fit": "install",
     "fitted": "installed",

@@ -30,8 +30,8 @@ class Revisions(BaseClient):
 
         Args:
             schedule_id: The id of a schedule.
-            from_: The earlier revision.
-            to: The later revision; the latest when left out.
+            from_: The revision to compare from.
+            to: The revision to compare to; the latest when left out.
             if_none_match: What was read before: it comes back itself while it still stands, and is not sent
                 again.
 

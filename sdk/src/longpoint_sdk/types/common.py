@@ -199,10 +199,10 @@ class CutListAnswer(Result, frozen=True, kw_only=True):
             text with two places.
         held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for
             them yet.
-        cost_later: The amount that their sticks are taken to cost, planned first-fit after the others and
-            from what those leave. An amount of money as decimal text with two places.
-        later_unpriced: Profiles of theirs that the stock cannot give, so that `cost_later` holds nothing of
-            them.
+        cost_later: The estimated cost of the sticks for what is in `held`, planned first-fit after the others
+            and from what those leave. An amount of money as decimal text with two places.
+        later_unpriced: Profiles of what is in `held` that the stock cannot give, so that `cost_later` holds
+            nothing of them.
         currency: The currency of every amount.
         proven: Whether no plan of any profile can be cheaper; false while a profile is unstocked.
         unstocked: Profiles that pieces need and no stock was given for.
@@ -370,8 +370,7 @@ class HouseOpening(Request, frozen=True, kw_only=True):
         square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
-            it.
+        wall_answer: The remedy chosen for a wall out of plane; until one is chosen no size changes for it.
         wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the
             jamb extended.
         widths: The widths that pieces of this opening are ripped to.

@@ -8,7 +8,8 @@ from longpoint_sdk.types._base import Request
 
 if TYPE_CHECKING:
     Grain = Literal["flat_sawn", "quarter_sawn"]
-    """How the board was sawn: its face shows flat (tangential) or quartered (radial) grain."""
+    """The way a board was sawn from the log: its growth rings run along its width (flat-sawn) or stand on it.
+    """
     Scale = Literal["celsius", "fahrenheit"]
     """The thermometer's scale: what temperatures are in."""
     Species = Literal[
@@ -59,7 +60,8 @@ class Conditions(Request, frozen=True, kw_only=True):
         species: The species of the wood.
         installed: The conditions in which the joint is made.
         seasons: Each set of conditions it will live through.
-        grain: It says how the boards were sawn from the log.
+        grain: The way the boards were sawn from the log: flat-sawn or quarter-sawn. A flat-sawn board shrinks
+            and swells more across its width.
         scale: The scale of the thermometer: Celsius or Fahrenheit.
     """
 

@@ -137,7 +137,7 @@ class Check(Result, frozen=True, kw_only=True):
 
 
 class CompoundCut(Result, frozen=True, kw_only=True):
-    """A compound cut.
+    """The saw's setting for a compound cut: the table is turned and the blade is tilted at once.
 
     Attributes:
         miter_degrees: The saw's table off a square cut.
@@ -170,7 +170,8 @@ class CornerReading(Result, frozen=True, kw_only=True):
         gap_if_square: The joint gap that cutting for a square corner would leave; null where the corner is
             far from square.
         at: The place of the corner on the wall.
-        compound: The saw's setting for casing that leans, where its spring was given.
+        compound: The saw's setting for casing that leans off the wall, which needs a compound cut; null
+            unless `spring_degrees` was given.
     """
 
     sides: tuple[str, str]
@@ -240,8 +241,8 @@ class CornersRequest(Request, frozen=True, kw_only=True):
             Without a unit it is in the request's `unit`, when the request has one.
         profile: The casing's name at the yard. A name on one line, not starting with a space.
         rounding: It says how lengths of the answer are rounded.
-        spring_degrees: The angle between a leaning casing's back and the upright of the wall's plane: 90 lies
-            flat, and gives no bevel.
+        spring_degrees: The angle between a leaning casing's back and a line that stands square out of the
+            wall: at 90 the back lies flat on the wall, and there is no bevel.
         square_gap: The widest joint gap at which an opening is still called square. A length as a tape reads
             it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.
@@ -315,7 +316,8 @@ class MovementRequest(Request, frozen=True, kw_only=True):
         width: The width of the piece, measured from edge to edge across its face. A length as a tape reads
             it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.
-        grain: It says how the boards were sawn from the log.
+        grain: The way the boards were sawn from the log: flat-sawn or quarter-sawn. A flat-sawn board shrinks
+            and swells more across its width.
         miter_degrees: The miter of the piece, measured off a square cut.
         scale: The scale of the thermometer: Celsius or Fahrenheit.
         unit: The unit of lengths that are written without one; without it each must carry its own.
@@ -350,8 +352,7 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
         unit: The unit of lengths that are written without one; without it each must carry its own.
-        wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
-            it.
+        wall_answer: The remedy chosen for a wall out of plane; until one is chosen no size changes for it.
         wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the
             jamb extended.
         widths: The widths that pieces of this opening are ripped to.

@@ -74,8 +74,7 @@ class StoredOpening(Result, frozen=True, kw_only=True):
         square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for
-            it.
+        wall_answer: The remedy chosen for a wall out of plane; until one is chosen no size changes for it.
         wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the
             jamb extended.
         widths: The widths that pieces of this opening are ripped to.

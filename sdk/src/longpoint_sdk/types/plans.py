@@ -26,9 +26,9 @@ class PlanAsked(Request, frozen=True, kw_only=True):
     """A request that says how hard to look for the cheapest sticks.
 
     Attributes:
-        planning_seconds: How long to search, all profiles together, where the first plan is not proven
-            cheapest; 0. How long to search for cheaper sticks, all profiles together, where first-fit is not
-            proven cheapest; 0 takes first-fit.
+        planning_seconds: The time to search for cheaper sticks, in seconds, all profiles together, where the
+            first. How long to search for cheaper sticks, all profiles together, where first-fit is not proven
+            cheapest; 0 takes first-fit.
     """
 
     planning_seconds: float = 2.0

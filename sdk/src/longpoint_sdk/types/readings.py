@@ -83,9 +83,9 @@ class Door(Request, frozen=True, kw_only=True):
         rough_width: The width of the rough opening, measured from stud to stud. Give it to have it checked. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        strike_gap: The gap at the strike, measured from the door's edge to the jamb. A length as a tape reads
-            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
-            request's `unit`, when the request has one.
+        strike_gap: The gap at the strike, measured from the door's latch edge to the jamb. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
         strike_height: The height of the strike, measured from the finished floor to the strike's middle. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
@@ -140,9 +140,9 @@ class SillLevel(Request, frozen=True, kw_only=True):
 
     Attributes:
         low: The end of the sill that lies low.
-        by: That end lies this much lower than the other, measured plumb over the jamb's width. A length as a
-            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
-            is in the request's `unit`, when the request has one.
+        by: The end that `low` names lies this much lower than the other, measured plumb over the jamb's
+            width. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
     """
 
     low: Hand
@@ -167,7 +167,7 @@ class Readings(Request, frozen=True, kw_only=True):
         bottom_left_angle: The inside angle of the bottom left corner. Degrees, inside the opening.
         bottom_right_angle: The inside angle of the bottom right corner. Degrees, inside the opening.
         clearances: They say what is in the way, and how far off it is.
-        departure: The middle of such a piece may lie this far from the true curve, and no farther. A length
+        departure: The farthest that the middle of a straight head piece may lie from the true curve. A length
             as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
             unit it is in the request's `unit`, when the request has one.
         diagonal_from_bottom_left: The diagonal, measured from the bottom left inside corner to the top right

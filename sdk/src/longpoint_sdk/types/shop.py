@@ -62,10 +62,10 @@ class Rates(Request, frozen=True, kw_only=True):
             source).
         carry_seconds: The time to carry a piece to another saw, or back to one; 15 s when left out (common
             practice, no source).
+        caulk_bead: The width of the caulk's bead along casing or wall, from their corner; 3/16 in when left
+            out (common practice, no source).
         caulk_depth: The depth that the bead goes into that gap; 1/8 in when left out (common practice, no
             source).
-        caulk_fillet: The leg of the triangular bead in the corner of casing and wall; 3/16 in when left out
-            (common practice, no source).
         caulk_gap: The width of the gap behind it that the bead fills; 1/16 in when left out (common practice,
             no source).
         caulk_minutes: The time to caulk 1 ft; 0.3 min when left out (common practice, no source).
@@ -83,8 +83,8 @@ class Rates(Request, frozen=True, kw_only=True):
         fill_minutes: The time to fill and sand a hole; 0.15 min when left out (common practice, no source).
         filler_wait: The wait until filler can be sanded; 1 h when left out (common practice, no source; the
             label rules).
-        filler_waste: The share of the filler that is left proud, sanded off or dried up; 100% when left out
-            (common practice, no source).
+        filler_waste: The filler lost, proud and sanded off or dried up, as a share of what the nail holes
+            hold; 100% when left out (common practice, no source).
         final_coat_minutes: The time to put the last coat on 1 ft2, at the wall; 1.5 min when left out (common
             practice, no source).
         glue_film: The thickness of the wet film on mitered joints and returns; 6 mil when left out (common
@@ -126,8 +126,8 @@ class Rates(Request, frozen=True, kw_only=True):
             no source; the label rules).
         paint_waste: The share of the paint that is left in brush, roller and can; 15% when left out (common
             practice, no source).
-        painted_backs: The number of coats of primer on the backs; 0 when left out (common practice, no
-            source).
+        painted_backs: The number of coats of primer on the backs, which get no paint; 0 when left out (common
+            practice, no source).
         pick_up_seconds: The time to pick up a long stick and put it down; 20 s when left out (common
             practice, no source).
         primer_coats: The number of coats of primer on faces and edges; 1 when left out (common practice, no
@@ -165,8 +165,8 @@ class Rates(Request, frozen=True, kw_only=True):
     bevel_seconds: float | None = None
     block_nails: int | None = None
     carry_seconds: float | None = None
+    caulk_bead: LengthText | None = None
     caulk_depth: LengthText | None = None
-    caulk_fillet: LengthText | None = None
     caulk_gap: LengthText | None = None
     caulk_minutes: float | None = None
     caulk_wait: float | None = None

@@ -159,9 +159,9 @@ class JambExtension(Request, frozen=True, kw_only=True):
             `unit`, when the request has one.
         corners: It says how the boards meet at a corner.
         profile: The name that the yard sells it under. A name on one line, not starting with a space.
-        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's.
-            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's
+            inside face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
+            cm or m. Without a unit it is in the request's `unit`, when the request has one.
     """
 
     thickness: LengthText
@@ -193,7 +193,7 @@ class Plinth(Request, frozen=True, kw_only=True):
 
 
 class Stool(Request, frozen=True, kw_only=True):
-    """The stool: the inside sill that the side casing stands on.
+    """The stool: the shelf at the bottom of a window, in the room; the side casing stands on it.
 
     Attributes:
         thickness: The thickness of the stock, measured from its underside to its top. A length as a tape
@@ -244,7 +244,7 @@ class Trim(Request, frozen=True, kw_only=True):
             `unit`, when the request has one.
         apron: The apron; null where there is none.
         back_band: The back band round mitered casing.
-        bottom_casing: A picture frame's sill's own, where it is not that of the legs.
+        bottom_casing: The bottom casing's stock, where it is not the side casing's.
         cap: The cap over a butted head.
         corner_block: The corner blocks, for a head style that has them.
         extension: The boards that bring the jamb out to the wall.
@@ -252,7 +252,7 @@ class Trim(Request, frozen=True, kw_only=True):
         floor_clearance: The gap under a door's side casings, measured from the floor up to their ends. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        head_casing: The head's own, where it is not that of the legs.
+        head_casing: The head casing's stock, where it is not the side casing's.
         head_style: It says how the head casing meets the side casings: mitered, butted or with corner blocks.
         mull_casing: The casing that covers the joints between units.
         overhang: A butted head runs this far past the outside edge of each side casing. A length as a tape
@@ -260,7 +260,7 @@ class Trim(Request, frozen=True, kw_only=True):
             in the request's `unit`, when the request has one.
         plinth: The plinth blocks under a door's side casings.
         stool: The stool; null where there is none.
-        stop: A door's stop, for a door to be hung.
+        stop: The strip on a door's jamb that the closed door rests against, for a door to be hung.
     """
 
     casing: Casing | None

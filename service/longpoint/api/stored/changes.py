@@ -61,12 +61,15 @@ async def compare_revisions(
     request: AnyRequest,
     schedule_id: ScheduleId,
     earlier: Annotated[
-        int, QueryParameter(ge=1, le=2_000_000_000, name="from", description="The earlier revision.")
+        int, QueryParameter(ge=1, le=2_000_000_000, name="from", description="The revision to compare from.")
     ],
     later: Annotated[
         int | None,
         QueryParameter(
-            ge=1, le=2_000_000_000, name="to", description="The later revision; the latest when left out."
+            ge=1,
+            le=2_000_000_000,
+            name="to",
+            description="The revision to compare to; the latest when left out.",
         ),
     ] = None,
 ) -> Reply[Changes]:

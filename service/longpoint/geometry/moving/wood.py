@@ -49,7 +49,7 @@ class Species(StrEnum):
 
 
 class Grain(StrEnum):
-    """How the board was sawn: its face shows flat (tangential) or quartered (radial) grain."""
+    """The way a board was sawn from the log: its growth rings run along its width (flat-sawn) or stand on it."""
 
     FLAT_SAWN = "flat_sawn"
     QUARTER_SAWN = "quarter_sawn"
@@ -105,7 +105,8 @@ class Conditions(Given, frozen=True, kw_only=True):
 
     Attributes:
         species: The species of the wood.
-        grain: It says how the boards were sawn from the log.
+        grain: The way the boards were sawn from the log: flat-sawn or quarter-sawn. A flat-sawn board shrinks and
+            swells more across its width.
         installed: The conditions in which the joint is made.
         seasons: Each set of conditions it will live through.
         scale: The scale of the thermometer: Celsius or Fahrenheit.

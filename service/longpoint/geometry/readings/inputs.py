@@ -125,7 +125,7 @@ class AnyOpening(Given, frozen=True, dict=True):
         horns: The horns of this opening, where they are not the trim's.
         widths: The widths that pieces of this opening are ripped to.
         without_apron: True leaves out the apron that the trim has.
-        wall_answer: Takes up what was found of a wall out of plane; until one is chosen no size changes for it.
+        wall_answer: The remedy chosen for a wall out of plane; until one is chosen no size changes for it.
         wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb
             extended.
         sill_answer: It says what is done under a stool on a sill out of level.

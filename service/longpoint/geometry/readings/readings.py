@@ -64,7 +64,7 @@ class SillLevel(Given, frozen=True):
 
     Attributes:
         low: The end of the sill that lies low.
-        by: That end lies this much lower than the other, measured plumb over the jamb's width.
+        by: The end that `low` names lies this much lower than the other, measured plumb over the jamb's width.
     """
 
     low: Hand
@@ -81,7 +81,7 @@ class Door(Given, frozen=True, kw_only=True):
         thickness: The door's own thickness, measured from face to face.
         hinge_side: The side that the hinges are on, as seen from the room the trim is in.
         hinge_gap: The gap at the hinges, measured from the door's edge to the jamb.
-        strike_gap: The gap at the strike, measured from the door's edge to the jamb.
+        strike_gap: The gap at the strike, measured from the door's latch edge to the jamb.
         head_gap: The gap over the door, measured from its top to the underside of the head jamb.
         floor_gap: The gap under the door, measured from the finished floor to the door's bottom.
         jamb_thickness: The thickness of the jamb stock, measured from face to face.
@@ -165,7 +165,7 @@ class Readings(Given, frozen=True, kw_only=True):
         top_left_angle: The inside angle of the top left corner.
         rise: The rise of a curved head, measured from the springing line up to the top of the curve.
         head_pieces: The number of straight pieces that a curved head is made of.
-        departure: The middle of such a piece may lie this far from the true curve, and no farther.
+        departure: The farthest that the middle of a straight head piece may lie from the true curve.
         sides: The lengths of all sides, counterclockwise from the base as seen from the room, each measured
             from inside corner to inside corner.
         angles: The interior angles, the base's right-hand corner first; a triangle needs none.

@@ -115,7 +115,7 @@ class HeadStrip(Given, frozen=True):
 
 
 class Stool(Given, frozen=True):
-    """The stool: the inside sill that the side casing stands on.
+    """The stool: the shelf at the bottom of a window, in the room; the side casing stands on it.
 
     Attributes:
         thickness: The thickness of the stock, measured from its underside to its top.
@@ -181,7 +181,8 @@ class JambExtension(Given, frozen=True):
 
     Attributes:
         thickness: The thickness of the board, measured from face to face.
-        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's.
+        reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's inside
+            face.
         corners: It says how the boards meet at a corner.
         profile: The name that the yard sells it under.
     """
@@ -217,8 +218,8 @@ class Trim(Given, frozen=True):
         reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner
             edge, on every side unless the opening says otherwise.
         head_style: It says how the head casing meets the side casings: mitered, butted or with corner blocks.
-        head_casing: The head's own, where it is not that of the legs.
-        bottom_casing: A picture frame's sill's own, where it is not that of the legs.
+        head_casing: The head casing's stock, where it is not the side casing's.
+        bottom_casing: The bottom casing's stock, where it is not the side casing's.
         overhang: A butted head runs this far past the outside edge of each side casing.
         stool: The stool; null where there is none.
         apron: The apron; null where there is none.
@@ -230,7 +231,7 @@ class Trim(Given, frozen=True):
         cap: The cap over a butted head.
         extension: The boards that bring the jamb out to the wall.
         mull_casing: The casing that covers the joints between units.
-        stop: A door's stop, for a door to be hung.
+        stop: The strip on a door's jamb that the closed door rests against, for a door to be hung.
     """
 
     casing: Casing | None
