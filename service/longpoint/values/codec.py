@@ -56,15 +56,24 @@ def decoded(typed: Any, untyped: Callable[[bytes], Any], body: bytes, type_: Any
 
 
 def _writes(write: Writes) -> Hook:
-    by_kind = write.by_kind
+    ways: dict[type, Hook] = dict(write.by_kind)
 
     def hook(value: Any) -> Any:
-        number = by_kind.get(type(value))
-        if number is not None:
-            return number(value)
-        return value.written(write) if isinstance(value, _SAY_THEMSELVES) else write(value)
+        kind = type(value)
+        way = ways.get(kind)
+        if way is None:
+            way = ways[kind] = _way(kind, write)
+        return way(value)
 
     return hook
+
+
+def _way(kind: type, write: Writes) -> Hook:
+    """How values of a kind are written: most say it themselves."""
+    if not issubclass(kind, _SAY_THEMSELVES):
+        return write
+    written = kind.written
+    return lambda value: written(value, write)
 
 
 @lru_cache(maxsize=64)
