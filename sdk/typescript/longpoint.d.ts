@@ -94,7 +94,7 @@ export interface Bought {
   cost: string | null;
 }
 
-/** How the boards of a jamb extension meet: head over the legs, or mitered. */
+/** How the boards of a jamb extension meet: the top board lies on the side boards, or they are mitered. */
 export type BoxCorners = "butted" | "mitered";
 
 /** A line for the yard. */
@@ -660,7 +660,7 @@ export interface HeadStrip {
   overhang?: LengthText;
 }
 
-/** How casing meets at the head: mitered, head over the legs, or both against a block. */
+/** How casing meets at the head: mitered, head over the side casings, or both against a block. */
 export type HeadStyle = "butted" | "corner_blocks" | "mitered";
 
 /** It says whether the service can answer. */
@@ -1400,7 +1400,7 @@ export interface Piece {
   side: string;
   /** The name of the stock that it is cut from. */
   profile: string;
-  /** The length along the inner edge, measured from short point to short point on a mitered head. */
+  /** The length along the inner edge, measured between its two ends there: from short point to short point, or from a square end to the short point. */
   short_point: MarkedLength;
   /** The length of the piece along its outer edge, measured from tip to tip. */
   long_point: MarkedLength;
@@ -1575,7 +1575,7 @@ export interface PlannedSticks {
   split_openings: string[];
 }
 
-/** Plinth blocks under a door's legs. */
+/** Plinth blocks under a door's side casings. */
 export interface Plinth {
   /** The width of each plinth block, measured across its face from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
@@ -1663,9 +1663,9 @@ export interface Rates {
   carry_seconds?: number | null;
   /** The width of the caulk's bead along casing or wall, from their corner; 3/16 in when left out (common practice, no source). */
   caulk_bead?: LengthText | null;
-  /** The depth that the bead goes into that gap; 1/8 in when left out (common practice, no source). */
+  /** The depth that the bead goes into the gap behind the casing, from the casing's edge; 1/8 in when left out (common practice, no source). */
   caulk_depth?: LengthText | null;
-  /** The width of the gap behind it that the bead fills; 1/16 in when left out (common practice, no source). */
+  /** The width of the gap behind the casing that the bead fills, from wall to casing; 1/16 in when left out (common practice, no source). */
   caulk_gap?: LengthText | null;
   /** The time to caulk 1 ft; 0.3 min when left out (common practice, no source). */
   caulk_minutes?: number | null;
@@ -2057,7 +2057,7 @@ export type SillAnswer = "shim" | "tapered_shim";
 export interface SillLevel {
   /** The end of the sill that lies low. */
   low: Hand;
-  /** The end that `low` names lies this much lower than the other, measured plumb over the jamb's width. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The end that `low` names lies this much lower than the other, measured straight down from a level line. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   by: LengthText;
 }
 

@@ -147,8 +147,18 @@ DEFAULTS: Mapping[str, Rate] = dict(
         _rate(
             "caulk_bead", "3/16", "in", "width of the caulk's bead along casing or wall, from their corner"
         ),
-        _rate("caulk_gap", "1/16", "in", "width of the gap behind it that the bead fills"),
-        _rate("caulk_depth", "1/8", "in", "depth that the bead goes into that gap"),
+        _rate(
+            "caulk_gap",
+            "1/16",
+            "in",
+            "width of the gap behind the casing that the bead fills, from wall to casing",
+        ),
+        _rate(
+            "caulk_depth",
+            "1/8",
+            "in",
+            "depth that the bead goes into the gap behind the casing, from the casing's edge",
+        ),
         _rate("caulk_waste", "10", "percent", "share of the caulk that is left in tube and nozzle"),
         _rate("hole_width", "1/8", "in", "width across the hole over a set nail"),
         _rate("hole_depth", "1/8", "in", "depth of the hole over a set nail"),

@@ -150,8 +150,8 @@ class Piece(Result, frozen=True, kw_only=True):
         side: The side of the opening that it goes to: left, right, head and so on; empty for a piece that has
             no side.
         profile: The name of the stock that it is cut from.
-        short_point: The length along the inner edge, measured from short point to short point on a mitered
-            head.
+        short_point: The length along the inner edge, measured between its two ends there: from short point to
+            short point, or from a square end to the short point.
         long_point: The length of the piece along its outer edge, measured from tip to tip.
         overall: The length that it takes from a stick, measured from its one farthest point to the other.
         width: The finished width, measured across the face from edge to edge.

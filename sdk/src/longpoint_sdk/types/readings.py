@@ -140,8 +140,8 @@ class SillLevel(Request, frozen=True, kw_only=True):
 
     Attributes:
         low: The end of the sill that lies low.
-        by: The end that `low` names lies this much lower than the other, measured plumb over the jamb's
-            width. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+        by: The end that `low` names lies this much lower than the other, measured straight down from a level
+            line. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
             m. Without a unit it is in the request's `unit`, when the request has one.
     """
 

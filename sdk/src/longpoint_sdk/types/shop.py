@@ -64,10 +64,10 @@ class Rates(Request, frozen=True, kw_only=True):
             practice, no source).
         caulk_bead: The width of the caulk's bead along casing or wall, from their corner; 3/16 in when left
             out (common practice, no source).
-        caulk_depth: The depth that the bead goes into that gap; 1/8 in when left out (common practice, no
-            source).
-        caulk_gap: The width of the gap behind it that the bead fills; 1/16 in when left out (common practice,
-            no source).
+        caulk_depth: The depth that the bead goes into the gap behind the casing, from the casing's edge; 1/8
+            in when left out (common practice, no source).
+        caulk_gap: The width of the gap behind the casing that the bead fills, from wall to casing; 1/16 in
+            when left out (common practice, no source).
         caulk_minutes: The time to caulk 1 ft; 0.3 min when left out (common practice, no source).
         caulk_wait: The wait until caulk can be painted; 1 h when left out (common practice, no source; the
             label rules).

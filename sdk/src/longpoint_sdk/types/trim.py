@@ -10,9 +10,10 @@ if TYPE_CHECKING:
     ApronEnds = Literal["angled", "mitered_return", "square"]
     """An apron's end: returned to the wall, cut square, or cut back at an angle below the stool."""
     BoxCorners = Literal["butted", "mitered"]
-    """How the boards of a jamb extension meet: head over the legs, or mitered."""
+    """How the boards of a jamb extension meet: the top board lies on the side boards, or they are mitered.
+    """
     HeadStyle = Literal["butted", "corner_blocks", "mitered"]
-    """How casing meets at the head: mitered, head over the legs, or both against a block."""
+    """How casing meets at the head: mitered, head over the side casings, or both against a block."""
     StoolEnds = Literal["eased", "mitered_return", "square"]
     """A horn's end: cut square, square with its edges eased, or its nosing returned to the wall."""
     StripEnds = Literal["mitered_return", "square"]
@@ -171,7 +172,7 @@ class JambExtension(Request, frozen=True, kw_only=True):
 
 
 class Plinth(Request, frozen=True, kw_only=True):
-    """Plinth blocks under a door's legs.
+    """Plinth blocks under a door's side casings.
 
     Attributes:
         width: The width of each plinth block, measured across its face from edge to edge. A length as a tape

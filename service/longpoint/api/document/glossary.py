@@ -11,12 +11,14 @@ GLOSSARY: dict[str, str] = {
     "butted": "Of a head casing: cut square at both ends, on top of the side casings.",
     "cap": "A strip on top of a butted head casing. It often runs past the casing at both ends.",
     "casing": "The trim on the wall round a window or door. It covers the gap between jamb and wall.",
+    "caulk": "The soft paste that closes the joint between trim and wall. The line of it is a bead.",
     "compound cut": "A cut with the table turned and the blade tilted at once.",
     "corner block": "A square block where two casings meet. The casings end square against it, with no miter to cut.",
     "detent": "A notch in the saw's table that holds it at an angle often used.",
     "end trim": "The short length that is cut off a stick's factory end, to have a clean and square end to start from.",
     "extension": "A board on the jamb's edge that brings the jamb out to the wall's face, where the wall is thicker "
     "than the jamb is deep.",
+    "fence": "The straight guide on a saw. The wood's edge lies against it.",
     "filler": "The paste that closes the holes over nails that were set below the face.",
     "fillet": "A thin strip between the side casings' tops and a butted head casing.",
     "grain": "The lines that the growth rings draw on wood. They run along a board; a cut across shows end grain.",
@@ -28,7 +30,6 @@ GLOSSARY: dict[str, str] = {
     "joined units": "Windows that stand side by side in one opening and share a stool and a head casing.",
     "kerf": "The slot that the blade leaves. Each cut turns that much wood into sawdust.",
     "length on hand": "A stick, or a rest of one, that the carpenter has already. It need not be bought.",
-    "leg": "A side casing, and the word for its length.",
     "long point": "The tip of a mitered end: where the piece is longest. A length to the long point is measured to it.",
     "miter": "A cut at an angle across the face. Two mitered pieces meet in a corner, each cut at half its angle.",
     "mull": "The post between two joined units.",
@@ -85,7 +86,7 @@ TAGS: dict[str, str] = {
 """The groups of operations in the order of the work, each with what it is for."""
 _FORMS = {form: term for term in GLOSSARY for form in (term, f"{term}s")} | {
     "beveled": "bevel",
-    "detents": "detent",
+    "compound": "compound cut",
     "jamb extension": "extension",
     "lengths on hand": "length on hand",
     "mitered": "miter",

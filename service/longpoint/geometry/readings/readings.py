@@ -64,7 +64,7 @@ class SillLevel(Given, frozen=True):
 
     Attributes:
         low: The end of the sill that lies low.
-        by: The end that `low` names lies this much lower than the other, measured plumb over the jamb's width.
+        by: The end that `low` names lies this much lower than the other, measured straight down from a level line.
     """
 
     low: Hand

@@ -15,7 +15,7 @@ CutAngle = Annotated[float, Meta(gt=0, le=60, description="Degrees off a square 
 
 
 class HeadStyle(StrEnum):
-    """How casing meets at the head: mitered, head over the legs, or both against a block."""
+    """How casing meets at the head: mitered, head over the side casings, or both against a block."""
 
     MITERED = "mitered"
     BUTTED = "butted"
@@ -46,7 +46,7 @@ class StripEnds(StrEnum):
 
 
 class BoxCorners(StrEnum):
-    """How the boards of a jamb extension meet: head over the legs, or mitered."""
+    """How the boards of a jamb extension meet: the top board lies on the side boards, or they are mitered."""
 
     BUTTED = "butted"
     MITERED = "mitered"
@@ -161,7 +161,7 @@ class Apron(Given, frozen=True):
 
 
 class Plinth(Given, frozen=True):
-    """Plinth blocks under a door's legs.
+    """Plinth blocks under a door's side casings.
 
     Attributes:
         width: The width of each plinth block, measured across its face from edge to edge.
