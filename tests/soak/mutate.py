@@ -139,8 +139,8 @@ def outcome(tree: Path, tests: list[str], limit: float, reach: Reach | None = No
 
 
 def asked_of(tree: Path, mutant: Mutant, took: dict[str, float], lines: Lines) -> list[str]:
-    """The tests that reach the line: the quickest of every file, its room's own before the others, then the next of
-    every file; of a line that only an import runs, those that reach its file."""
+    """The tests that reach the line: those of its module, then the quickest of every file, its room's own before the
+    others, then the next of every file; of a line that only an import runs, those that reach its file."""
     file = str(tree / mutant.file)
     places = {(file, number) for number in mutant.lines}
     found = [test for test, reached in lines.items() if reached & places]
@@ -154,7 +154,8 @@ def asked_of(tree: Path, mutant: Mutant, took: dict[str, float], lines: Lines) -
         of = test.partition("::")[0]
         ranks[test] = in_file[of]
         in_file[of] += 1
-    for test in sorted(found, key=lambda one: (ranks[one], not one.startswith(home), took[one])):
+    own = f"/test_{Path(mutant.file).stem}.py::"
+    for test in sorted(found, key=lambda one: (own not in one, ranks[one], not one.startswith(home), took[one])):
         total += took[test]
         if total < LONGEST:
             asked.append(test)
