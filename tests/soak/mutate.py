@@ -155,7 +155,9 @@ def asked_of(tree: Path, mutant: Mutant, took: dict[str, float], lines: Lines) -
         ranks[test] = in_file[of]
         in_file[of] += 1
     own = f"/test_{Path(mutant.file).stem}.py::"
-    for test in sorted(found, key=lambda one: (own not in one, ranks[one], not one.startswith(home), took[one])):
+    for test in sorted(
+        found, key=lambda one: (own not in one, ranks[one], not one.startswith(home), took[one])
+    ):
         total += took[test]
         if total < LONGEST:
             asked.append(test)
