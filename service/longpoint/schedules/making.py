@@ -127,8 +127,7 @@ class Making(NamedTuple):
     @property
     def tasks(self) -> tuple[tuple[Cutting, tuple[Standing, ...]], ...]:
         """What a search may better."""
-        planning = self.planning
-        return tuple((planning.cuttings[index], planning.standing[index]) for index in planning.open)
+        return self.planning.tasks
 
     def finish(self, outcomes: Sequence[Outcome]) -> NewPlan | FurtherPlan:
         """With what a search found for each task, how the plan is to be kept.

@@ -106,6 +106,11 @@ class Planning:
         unproven = (index for index, found in self._plans.items() if not found.plan.proven)
         return tuple(sorted({*unproven, *self._missing, *self._ahead_of}))
 
+    @property
+    def tasks(self) -> tuple[tuple[Cutting, tuple[Standing, ...]], ...]:
+        """What is open, each cutting with what may be kept of an earlier plan."""
+        return tuple((self.cuttings[index], self.standing[index]) for index in self.open)
+
     def take(self, outcomes: Mapping[int, Outcome]) -> None:
         """Take what a search found, by cutting.
 

@@ -68,7 +68,7 @@ class PlanningPool:
             return await worker.plan(tasks, seconds, report)
 
     async def make(self, job: Job[Made], seconds: float, report: ReportOf) -> Made | None:
-        """What comes of a job and its search; None when its process hung or died. `tell` hears of each profile.
+        """What comes of a job and its search; None when its process hung or died. `report` hears of each profile.
 
         Cancelling this kills the process that works on it.
 

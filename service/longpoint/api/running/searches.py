@@ -30,13 +30,12 @@ async def search(planning: Planning, pool: PlanningPool, seconds: float, report:
     open = planning.open
     if not open:
         return
-    tasks = tuple((planning.cuttings[index], planning.standing[index]) for index in open)
 
     def step(at: int, progress: Progress) -> None:
         report((planning.cuttings[open[at]].profile, progress))
 
     report_of: Report = step
-    found = await pool.plan(tasks, seconds, report_of)
+    found = await pool.plan(planning.tasks, seconds, report_of)
     planning.take(dict(zip(open, found, strict=True)))
 
 
