@@ -85,7 +85,9 @@ def sticks_worked(cut_list: CutList) -> int:
 
 
 def sticks_in(cut_list: CutList) -> Iterator[tuple[bool, bool, bool]]:
-    """Of each stick: is it cut shorter, has its first piece an angled end, and is more done to that."""
+    """Of each stick: is it cut shorter, has its first piece an angled end, and is more done to that.
+
+    An angled end with a notch is cut to that, when the piece is off its stick already."""
     for plan in cut_list.plans:
         for layout in plan.layouts:
             for keys in layout.keys:
@@ -93,7 +95,7 @@ def sticks_in(cut_list: CutList) -> Iterator[tuple[bool, bool, bool]]:
                 (first,) = (piece for piece in pieces if piece.key == keys[0].piece)
                 yield (
                     len(keys) > 1 or layout.placed[0].length != layout.length,
-                    any(end.cut is not CutKind.SQUARE for end in first.ends),
+                    any(end.cut is not CutKind.SQUARE and end.notch is None for end in first.ends),
                     first.rip_width is not None
                     or bool(first.taper or first.cutouts or any(end.notch for end in first.ends)),
                 )

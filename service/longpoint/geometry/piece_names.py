@@ -37,33 +37,30 @@ class PieceKind(StrEnum):
     DOOR_STOP = "door_stop"
 
 
-class PieceKey(Wired):
+class PieceKey(str, Wired):
     """Names a piece within its opening: `side_casing/left`, `stool`.
+
+    It is the text that it is written as, which is soon found among others: no other value is looked for as often.
 
     Attributes:
         kind: what it is.
         side: where it goes; "" for a piece that has none.
-        text: both, as it is written.
     """
 
-    __slots__ = ("kind", "side", "text")
+    __slots__ = ("kind", "side")
+    kind: PieceKind | str
+    side: str
 
-    def __init__(self, kind: PieceKind | str, side: str = "") -> None:
-        self.kind = kind
-        self.side = side
-        self.text = f"{kind}/{side}" if side else str(kind)
+    def __new__(cls, kind: PieceKind | str, side: str = "") -> Self:
+        self = str.__new__(cls, f"{kind}/{side}" if side else kind)
+        self.kind, self.side = kind, side
+        return self
 
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, PieceKey) and self.text == other.text
-
-    def __hash__(self) -> int:
-        return hash(self.text)
-
-    def __lt__(self, other: PieceKey) -> bool:
-        return str(self) < str(other)
+    def __getnewargs__(self) -> tuple[PieceKind | str, str]:  # type: ignore[override]
+        return self.kind, self.side
 
     def __str__(self) -> str:
-        return self.text
+        return str.__str__(self)
 
     __repr__ = __str__
 
@@ -75,7 +72,7 @@ class PieceKey(Wired):
         return cls(kind, side)
 
     def written(self, write: Any) -> str:  # noqa: ARG002
-        return self.text
+        return str(self)
 
     @classmethod
     def schema(cls) -> dict[str, Any]:

@@ -17,6 +17,8 @@ else:
 
     from quicktions import Fraction as _Compiled
 
+    from longpoint.values.kept import Kept
+
     class _AnyCompiled(type):
         def __instancecheck__(cls, thing):
             return isinstance(thing, _Compiled)
@@ -38,11 +40,13 @@ else:
         @classmethod
         def read(cls, given, unit):  # noqa: ARG003
             """As it is kept: a whole number or a fraction, of an inch."""
-            return cls(given)
+            return _READ[given]
 
         @classmethod
         def schema(cls):
             return dict(MARKED)
+
+    _READ = Kept(8192, Fraction)
 
 
 MARKED = {"$ref": "#/components/schemas/MarkedLength"}

@@ -24,10 +24,13 @@ from longpoint.shop.named_sticks import NamedStick, PlannedProfile
 from longpoint.shop.shape import PieceShape
 from longpoint.shop.yard import LengthsOnHand, Stock
 from longpoint.values import Faults, Given, Name, Path, Text, Value, decoder, encoder, fields_of
+from longpoint.values.kept import Kept
 
 MOST_OPENINGS = 5000
 _encode = encoder(length_writer(Rounding())).encode
 _encode_exact = encoder(EXACT).encode
+_MOST_READ = 4096
+"""Documents that stay read: most of a house is as it was when it was asked about before."""
 
 
 class KeptHouse(AnyHouse, frozen=True, kw_only=True):
@@ -162,14 +165,19 @@ def read_house(document: str) -> KeptHouse:
     return house
 
 
+_OPENINGS: Kept[tuple[str, Unit | None], HouseOpening] = Kept(
+    _MOST_READ, lambda kept: decoder(HouseOpening, kept[1]).decode(kept[0])
+)
+_STICKS: Kept[str, NamedStick] = Kept(_MOST_READ, lambda document: decoder(NamedStick).decode(document))
+
+
 class _Says(msgspec.Struct):
     unit: Unit | None = None
 
 
 def read_opening(document: str, unit: Unit | None) -> HouseOpening:
     """An opening out of its document, under its house's unit."""
-    opening: HouseOpening = decoder(HouseOpening, unit).decode(document)
-    return opening
+    return _OPENINGS[document, unit]
 
 
 def read_length(document: str, unit: Unit | None) -> LengthOnHand:
@@ -216,8 +224,7 @@ def written(value: NamedStick | tuple[PlannedProfile, ...]) -> str:
 
 def read_stick(document: str) -> NamedStick:
     """A stick out of its document."""
-    stick: NamedStick = decoder(NamedStick).decode(document)
-    return stick
+    return _STICKS[document]
 
 
 read_names = msgspec.json.Decoder(dict[str, int]).decode

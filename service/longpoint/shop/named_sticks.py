@@ -134,13 +134,14 @@ def name_sticks(
     staying = iter(kept.items())
     for layout in plan.layouts:
         taken = _taken(sited, plan.profile, layout)
-        length, placed = +layout.length, tuple(_plain(one) for one in layout.placed)
+        placed: tuple[Placed, ...] = ()
         for keys in layout.keys:
             stays = next(staying, None)
             if stays is None:
+                placed = placed or tuple(_plain(one) for one in layout.placed)
                 name = names.next(plan.profile)
                 pieces = _pieces(sited.ids, placed, keys, waiting)
-                new[name] = NamedStick(profile=plan.profile, length=length, pieces=pieces, **taken)
+                new[name] = NamedStick(profile=plan.profile, length=+layout.length, pieces=pieces, **taken)
             elif stays[1] != (now := replace(stays[1], **taken)):
                 moved[stays[0]] = now
     of_profile = PlannedProfile(

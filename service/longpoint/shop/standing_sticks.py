@@ -29,7 +29,8 @@ def standing_in(sited: Sited, cutting: Cutting, sticks: Mapping[str, NamedStick]
         if source is not None:
             at, said = source
             row = tuple(HouseKey(places[piece.opening_id], piece.piece) for piece in stick.pieces)
-            yield Standing(name, laid_out(at, replace(stick, **said), (row,)))
+            same = all(getattr(stick, field) == value for field, value in said.items())
+            yield Standing(name, laid_out(at, stick if same else replace(stick, **said), (row,)))
 
 
 _Source = tuple[str, dict[str, Any]]

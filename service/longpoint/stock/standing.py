@@ -180,6 +180,8 @@ def _ends(cutting: Cutting, piece: Wanted, reversed_: bool) -> tuple[End, End]:
 
 def _clear(stock: StickKind | StickOnHand, start: Fraction, length: Fraction) -> Fraction:
     """Where a piece starts that is pushed to the right past every defect it would lie over."""
+    if not stock.defects:
+        return start
     for defect in sorted(stock.defects, key=lambda one: (one.start, one.end)):
         if start < defect.end and start + length > defect.start:
             start = defect.end
@@ -190,4 +192,5 @@ def _racked(cutting: Cutting, layout: Layout) -> Layout:
     last = layout.placed[-1]
     offcut = max(Fraction(0), layout.length - last.end - last.eats)
     kept = cutting.keep_length is not None and offcut > 0 and offcut >= cutting.keep_length
-    return replace(layout, offcut=offcut, kept=kept)
+    same = (layout.offcut, layout.kept) == (offcut, kept)
+    return layout if same else replace(layout, offcut=offcut, kept=kept)
