@@ -27,7 +27,7 @@ export interface Apron {
   width: LengthText;
   /** The thickness of the apron, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** The angle of angled ends, cut back below the stool; it is measured off a square cut. Degrees off a square cut. */
+  /** How far angled ends slant back below the stool from a square cut. Degrees off a square cut. */
   end_angle?: number;
   /** It says how the ends are made: mitered returns, square cuts, or cut back at an angle. */
   ends?: ApronEnds;
@@ -48,7 +48,7 @@ export interface ApronRequest {
   reveal: LengthText;
   /** The width of the side casing, measured across its face from inner to outer edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_width: LengthText;
-  /** The angle of angled ends, cut back below the stool; it is measured off a square cut. Degrees off a square cut. */
+  /** How far angled ends slant back below the stool from a square cut. Degrees off a square cut. */
   end_angle?: number;
   /** It says how the ends are made: mitered returns, square cuts, or cut back at an angle. */
   ends?: ApronEnds;
@@ -94,7 +94,7 @@ export interface Bought {
   cost: string | null;
 }
 
-/** How the boards of a jamb extension meet: the top board lies on the side boards, or they are mitered. */
+/** How a top board and side boards meet, of a jamb extension or a door's stop: butted, the top lies on the sides; or mitered. */
 export type BoxCorners = "butted" | "mitered";
 
 /** A line for the yard. */
@@ -111,7 +111,7 @@ export interface BuyLine {
   cost: string;
 }
 
-/** Casing stock. */
+/** The stick that the casing is cut from. */
 export interface Casing {
   /** The width of the stock, measured across its face from inner to outer edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
@@ -224,7 +224,7 @@ export interface Claim {
 export interface Clearances {
   /** The free space above, measured from the head jamb's underside up to the next thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   above?: LengthText | null;
-  /** The free space below, measured from the stool's top, or the base, down to the next thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The free space below, measured from the stool's top, or the base without one, down to the next thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   below?: LengthText | null;
   /** The free space to the left, measured from the left jamb's inside face to a wall, a cabinet or another thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left?: LengthText | null;
@@ -433,7 +433,7 @@ export interface CutListRequest {
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: the answer then says how far miters open. */
   movement?: Conditions | null;
-  /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
+  /** The time to search for cheaper sticks, in seconds, all profiles together, where the first plan is not proven cheapest. 0 takes the first plan. */
   planning_seconds?: number;
   /** It says how lengths are rounded. */
   rounding?: Rounding;
@@ -522,7 +522,7 @@ export interface Door {
   jamb_thickness?: LengthText;
   /** The jamb stock's name at the yard. A name on one line, not starting with a space. */
   profile?: string;
-  /** The height of the rough opening, measured from the floor to the underside of the header. Give it to have it checked. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The height of the rough opening, measured from the finished floor to the underside of the header. Give it to have it checked. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   rough_height?: LengthText | null;
   /** The width of the rough opening, measured from stud to stud. Give it to have it checked. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   rough_width?: LengthText | null;
@@ -536,13 +536,13 @@ export interface Door {
   top_hinge?: LengthText;
 }
 
-/** The stop a door closes against. */
+/** The strip on a door's jamb that the closed door rests against. */
 export interface DoorStop {
   /** The width of the stop, measured across its face from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   width: LengthText;
   /** The thickness of the stop, measured from the jamb out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** It says how the pieces of the stop meet at a corner. */
+  /** It says how the pieces of the door stop meet at a corner. */
   corners?: BoxCorners;
   /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
@@ -550,7 +550,7 @@ export interface DoorStop {
 
 /** One end of a piece as the saw makes it. The piece lies face up with its outer edge (the long-point edge of a mitered piece) against the fence. */
 export interface End {
-  /** The end as installed: the foot or head of a side casing, else the side it meets (left, right, head 2). */
+  /** The end as installed: the foot or head of a side casing, else the side of the opening that it meets: left, right, or of a head in several pieces the neighbor, as head 2. */
   at: string;
   /** It says which end of the piece that is as it lies on the saw. */
   on_saw: Hand | (string & {});
@@ -886,7 +886,7 @@ export interface LabelsRequest {
   kerf?: LengthText;
   /** The wood, and the air its joints will live through: the answer then says how far miters open. */
   movement?: Conditions | null;
-  /** How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
+  /** The time to search for cheaper sticks, in seconds, all profiles together, where the first plan is not proven cheapest. 0 takes the first plan. */
   planning_seconds?: number;
   /** It says how lengths are rounded. */
   rounding?: Rounding;
@@ -930,7 +930,7 @@ export interface LeftOver {
 
 /** A lot of lengths on hand, or on their way: of one profile, one length and one price. */
 export interface LengthOnHand {
-  /** The length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length of each length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
   /** The profile's name, as trim specs and stock have it. A name on one line, not starting with a space. */
   profile: string;
@@ -938,7 +938,7 @@ export interface LengthOnHand {
   defects?: Defect[];
   /** The number that came or were found in all. When left out, it is none of those that were ordered and, where nothing is said of an order, one. */
   delivered?: number | null;
-  /** What it is called, once in a schedule; the service names it where this is left out. A name on one line, not starting with a space. */
+  /** The name of these sticks, entered together; no other lot of the schedule has it. The service names it where this is left out. A name on one line, not starting with a space. */
   lot?: string | null;
   /** It says where the lot came from, or where it stands. Free text; may have several lines. */
   note?: string;
@@ -983,7 +983,7 @@ export interface LengthsAnswer {
 
 /** A piece of stock on hand: used first where that is cheaper. */
 export interface LengthsOnHand {
-  /** The length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length of each length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
   /** The number of lengths that are just so. */
   count?: number;
@@ -1005,7 +1005,7 @@ export interface LengthsRequest {
 
 /** How far the wall may lie off the jamb's edge; beyond `plane` the jamb is extended. Common practice, no source. */
 export interface Limits {
-  /** The joint is caulked where the wall lies no farther than this from the jamb's edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** Caulk alone closes the joint of casing and wall where the wall's face stands no more than this proud or shy of the jamb's edge, measured square to the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   caulk?: LengthText;
   /** The wall is planed back, or the casing back-beveled, where the wall lies no farther than this from the jamb's edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   plane?: LengthText;
@@ -1182,7 +1182,7 @@ export interface NewSchedule {
 export interface Notch {
   /** The depth at the jamb, measured from the stool's back edge toward its nosing. */
   depth: MarkedLength;
-  /** The length of the notch, measured from the stool's end to the jamb, where the horn begins. */
+  /** The length of the notch, measured from the stool's end to the jamb's inside face. */
   length: MarkedLength;
   /** The depth at the horn's end where the wall is out of plane, measured as `depth` is; null where it is the same. */
   end_depth: MarkedLength | null;
@@ -1471,7 +1471,7 @@ export interface PieceDone {
   recut_from?: string | null;
 }
 
-/** The kind that a piece is of. Legs stand at the sides; a return takes an end back to the wall. */
+/** The kind that a piece is of. Legs stand at the sides; a return takes an end back to the wall; a door stop is the strip that the closed door rests against. */
 export type PieceKind = "apron" | "apron_return" | "back_band" | "bottom_casing" | "cap" | "cap_return" | "corner_block" | "door_stop" | "fillet" | "fillet_return" | "head_casing" | "head_jamb" | "jamb_extension" | "jamb_leg" | "mull_casing" | "plinth_block" | "side_casing" | "stool" | "stool_return" | "tapered_shim";
 
 /** A piece among all the house's. */
@@ -1529,7 +1529,7 @@ export interface PlacedPiece {
 
 /** A request that says how hard to look for the cheapest sticks. */
 export interface PlanAsked {
-  /** The time to search for cheaper sticks, in seconds, all profiles together, where the first. How long to search for cheaper sticks, all profiles together, where first-fit is not proven cheapest; 0 takes first-fit. */
+  /** The time to search for cheaper sticks, in seconds, all profiles together, where the first. */
   planning_seconds?: number;
 }
 
@@ -1587,7 +1587,7 @@ export interface Plinth {
   profile?: string;
 }
 
-/** A place on the wall, from the base's left inside corner. */
+/** A place on the wall, measured from the left inside corner of the opening's base. */
 export interface Point {
   /** The distance from the base's left inside corner along the base. */
   x: string;
@@ -1661,11 +1661,11 @@ export interface Rates {
   block_nails?: number | null;
   /** The time to carry a piece to another saw, or back to one; 15 s when left out (common practice, no source). */
   carry_seconds?: number | null;
-  /** The width of the caulk's bead along casing or wall, from their corner; 3/16 in when left out (common practice, no source). */
+  /** The width of the caulk's bead, from the corner of casing and wall to the bead's edge on either; 3/16 in when left out (common practice, no source). */
   caulk_bead?: LengthText | null;
   /** The depth that the bead goes into the gap behind the casing, from the casing's edge; 1/8 in when left out (common practice, no source). */
   caulk_depth?: LengthText | null;
-  /** The width of the gap behind the casing that the bead fills, from wall to casing; 1/16 in when left out (common practice, no source). */
+  /** The width of the gap behind the casing that the caulk fills, from wall to casing; 1/16 in when left out (common practice, no source). */
   caulk_gap?: LengthText | null;
   /** The time to caulk 1 ft; 0.3 min when left out (common practice, no source). */
   caulk_minutes?: number | null;
@@ -1679,11 +1679,11 @@ export interface Rates {
   cut_seconds?: number | null;
   /** The time to swing the saw to a detent; 4 s when left out (common practice, no source). */
   detent_seconds?: number | null;
-  /** The thickness of the wall's face, from the studs to the room; 1/2 in when left out (common practice, no source). */
+  /** The thickness of the drywall, from the studs to the wall's face in the room; 1/2 in when left out (common practice, no source). */
   drywall?: LengthText | null;
   /** The time to set a rip fence; 60 s when left out (common practice, no source). */
   fence_seconds?: number | null;
-  /** The time to fill and sand a hole; 0.15 min when left out (common practice, no source). */
+  /** The time to fill the hole over one nail with filler and to sand it; 0.15 min when left out (common practice, no source). */
   fill_minutes?: number | null;
   /** The wait until filler can be sanded; 1 h when left out (common practice, no source; the label rules). */
   filler_wait?: number | null;
@@ -1695,11 +1695,11 @@ export interface Rates {
   glue_film?: number | null;
   /** The share of the glue that is squeezed out and wiped off; 50% when left out (common practice, no source). */
   glue_waste?: number | null;
-  /** The depth of the hole over a set nail; 1/8 in when left out (common practice, no source). */
+  /** The depth of that hole, from the wood's face in to the nail's head; 1/8 in when left out (common practice, no source). */
   hole_depth?: LengthText | null;
-  /** The width across the hole over a set nail; 1/8 in when left out (common practice, no source). */
+  /** The width across the hole that a nail leaves when it is set below the face; 1/8 in when left out (common practice, no source). */
   hole_width?: LengthText | null;
-  /** The nail's size for what goes into the jamb; 0 takes the shortest that reaches; 0 penny when left out (common practice, no source). */
+  /** The nail's size of the nails that go into the jamb; 0 takes the shortest that reaches; 0 penny when left out (common practice, no source). */
   inner_nail?: 0 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | null;
   /** The time to fit a piece at the wall; 5 min when left out (common practice, no source). */
   install_minutes?: number | null;
@@ -1747,7 +1747,7 @@ export interface Rates {
   primer_solids?: number | null;
   /** The wait until primer can be sanded; 2 h when left out (common practice, no source; the label rules). */
   primer_wait?: number | null;
-  /** The developed width of a molded face, as a share of its flat width; 110% when left out (common practice, no source). */
+  /** The width of a molded face, measured along its curves, as a share of its flat width; 110% when left out (common practice, no source). */
   profile_girth?: number | null;
   /** The time to rip 1 ft; 0.5 min when left out (common practice, no source). */
   rip_minutes?: number | null;
@@ -2104,7 +2104,7 @@ export interface StickDetail {
   kept: boolean;
   /** The profile that the stick is of. */
   profile: string;
-  /** The lot of lengths on hand that it comes from; null for one to buy. */
+  /** The name of the lot, the lengths on hand entered together, that it comes from; null for one to buy. */
   lot: string | null;
   /** Planned to be cut, cut already, or changed: laid out otherwise under other names by now. */
   state: "changed" | "cut" | "planned" | (string & {});
@@ -2235,7 +2235,7 @@ export interface StoolRequest {
 
 /** A lot of lengths on hand, as it was sent. */
 export interface StoredLength {
-  /** The length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The length of each length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
   /** The profile's name, as trim specs and stock have it. A name on one line, not starting with a space. */
   profile: string;
@@ -2245,7 +2245,7 @@ export interface StoredLength {
   revision: number;
   /** How many are left to plan with: what was ordered or, where more came, delivered, less those used up. */
   available: number;
-  /** Of what can be said of it: ordered while some are to come, delivered when some came, on_hand while some of those are left, used_up when none is left to plan with. */
+  /** Those of these that are true of it now: ordered while some are to come, delivered when some came, on_hand while some of those are left, used_up when none is left to plan with. */
   states: (LengthState | (string & {}))[];
   /** What is odd of it: more came than were ordered. */
   notes: string[];
@@ -2255,7 +2255,7 @@ export interface StoredLength {
   defects: Defect[];
   /** The number that came or were found in all. When left out, it is none of those that were ordered and, where nothing is said of an order, one. */
   delivered: number | null;
-  /** What it is called, once in a schedule; the service names it where this is left out. A name on one line, not starting with a space. */
+  /** The name of these sticks, entered together; no other lot of the schedule has it. The service names it where this is left out. A name on one line, not starting with a space. */
   lot: string | null;
   /** It says where the lot came from, or where it stands. Free text; may have several lines. */
   note: string;
@@ -2409,7 +2409,7 @@ export interface StoredStick {
   kept: boolean;
   /** The profile that the stick is of. */
   profile: string;
-  /** The lot of lengths on hand that it comes from; null for one to buy. */
+  /** The name of the lot, the lengths on hand entered together, that it comes from; null for one to buy. */
   lot: string | null;
   /** Planned to be cut, cut already, or changed: laid out otherwise under other names by now. */
   state: "changed" | "cut" | "planned" | (string & {});
@@ -2452,7 +2452,7 @@ export interface Taper {
   right: MarkedLength;
 }
 
-/** Hands-on time goes to one of these. */
+/** What hands-on time goes to; `fill` closes the holes over nails with filler and sands them. */
 export type Task = "caulk" | "cut" | "fill" | "final_coat" | "install" | "measure" | "nail" | "paint" | "rip" | "rout" | "set_up";
 
 /** A cut is made with one of these. */

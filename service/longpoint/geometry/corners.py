@@ -23,7 +23,7 @@ FAR_FROM_SQUARE = 15
 
 
 class Point(Value, frozen=True):
-    """A place on the wall, from the base's left inside corner.
+    """A place on the wall, measured from the left inside corner of the opening's base.
 
     Attributes:
         x: The distance from the base's left inside corner along the base.

@@ -73,7 +73,7 @@ class Notch(Value, frozen=True):
 
     Attributes:
         depth: The depth at the jamb, measured from the stool's back edge toward its nosing.
-        length: The length of the notch, measured from the stool's end to the jamb, where the horn begins.
+        length: The length of the notch, measured from the stool's end to the jamb's inside face.
         end_depth: The depth at the horn's end where the wall is out of plane, measured as `depth` is; null
             where it is the same.
     """
@@ -112,8 +112,8 @@ class End(Value, frozen=True):
     The piece lies face up with its outer edge (the long-point edge of a mitered piece) against the fence.
 
     Attributes:
-        at: The end as installed: the foot or head of a side casing, else the side it meets (left, right, head
-            2).
+        at: The end as installed: the foot or head of a side casing, else the side of the opening that it meets: left,
+            right, or of a head in several pieces the neighbor, as head 2.
         on_saw: It says which end of the piece that is as it lies on the saw.
         cut: The kind of cut: square, miter, bevel or compound.
         miter: The saw's table is turned this far off a square cut, never negative.

@@ -13,7 +13,8 @@ LONGEST_KEY = 60
 
 
 class PieceKind(StrEnum):
-    """The kind that a piece is of. Legs stand at the sides; a return takes an end back to the wall."""
+    """The kind that a piece is of. Legs stand at the sides; a return takes an end back to the wall; a door stop is the
+    strip that the closed door rests against."""
 
     STOOL = "stool"
     APRON = "apron"

@@ -31,7 +31,8 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
     """A lot of lengths on hand, or on their way: of one profile, one length and one price.
 
     Attributes:
-        lot: What it is called, once in a schedule; the service names it where this is left out.
+        lot: The name of these sticks, entered together; no other lot of the schedule has it. The service names it
+            where this is left out.
         profile: The profile's name, as trim specs and stock have it.
         ordered: How many were ordered in all; none when left out.
         delivered: The number that came or were found in all. When left out, it is none of those that were

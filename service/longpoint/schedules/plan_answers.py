@@ -103,7 +103,7 @@ class StoredStick(CutStick, frozen=True, kw_only=True):
 
     Attributes:
         profile: The profile that the stick is of.
-        lot: The lot of lengths on hand that it comes from; null for one to buy.
+        lot: The name of the lot, the lengths on hand entered together, that it comes from; null for one to buy.
         state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
     """
 

@@ -19,12 +19,7 @@ from longpoint.values import Faults
 
 PlanningSeconds = Annotated[
     float,
-    Meta(
-        ge=0,
-        le=30,
-        description="How long to search for cheaper sticks, all profiles together, where first-fit is not proven "
-        "cheapest; 0 takes first-fit.",
-    ),
+    Meta(ge=0, le=30),
 ]
 NO_PLAN = "no_plan_found"  # what a search may yet find where first-fit did not
 

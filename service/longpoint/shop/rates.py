@@ -110,7 +110,9 @@ DIVISORS = frozenset(
 
 DEFAULTS: Mapping[str, Rate] = dict(
     (
-        _rate("drywall", "1/2", "in", "thickness of the wall's face, from the studs to the room"),
+        _rate(
+            "drywall", "1/2", "in", "thickness of the drywall, from the studs to the wall's face in the room"
+        ),
         _rate(
             "stud_penetration",
             "3/4",
@@ -139,19 +141,25 @@ DEFAULTS: Mapping[str, Rate] = dict(
         _rate("block_nails", "4", "each", "nails in a plinth or corner block"),
         _rate("outer_nail", "0", "penny", "size for what goes into studs; 0 takes the shortest that reaches"),
         _rate(
-            "inner_nail", "0", "penny", "size for what goes into the jamb; 0 takes the shortest that reaches"
+            "inner_nail",
+            "0",
+            "penny",
+            "size of the nails that go into the jamb; 0 takes the shortest that reaches",
         ),
         _rate("nail_waste", "10", "percent", "share of the nails that is bent or dropped"),
         _rate("glue_film", "6", "mil", "thickness of the wet film on mitered joints and returns"),
         _rate("glue_waste", "50", "percent", "share of the glue that is squeezed out and wiped off"),
         _rate(
-            "caulk_bead", "3/16", "in", "width of the caulk's bead along casing or wall, from their corner"
+            "caulk_bead",
+            "3/16",
+            "in",
+            "width of the caulk's bead, from the corner of casing and wall to the bead's edge on either",
         ),
         _rate(
             "caulk_gap",
             "1/16",
             "in",
-            "width of the gap behind the casing that the bead fills, from wall to casing",
+            "width of the gap behind the casing that the caulk fills, from wall to casing",
         ),
         _rate(
             "caulk_depth",
@@ -160,8 +168,13 @@ DEFAULTS: Mapping[str, Rate] = dict(
             "depth that the bead goes into the gap behind the casing, from the casing's edge",
         ),
         _rate("caulk_waste", "10", "percent", "share of the caulk that is left in tube and nozzle"),
-        _rate("hole_width", "1/8", "in", "width across the hole over a set nail"),
-        _rate("hole_depth", "1/8", "in", "depth of the hole over a set nail"),
+        _rate(
+            "hole_width",
+            "1/8",
+            "in",
+            "width across the hole that a nail leaves when it is set below the face",
+        ),
+        _rate("hole_depth", "1/8", "in", "depth of that hole, from the wood's face in to the nail's head"),
         _rate(
             "filler_waste",
             "100",
@@ -172,7 +185,7 @@ DEFAULTS: Mapping[str, Rate] = dict(
             "profile_girth",
             "110",
             "percent",
-            "developed width of a molded face, as a share of its flat width",
+            "width of a molded face, measured along its curves, as a share of its flat width",
         ),
         _rate("painted_backs", "0", "each", "coats of primer on the backs, which get no paint"),
         _rate("primer_coats", "1", "each", "coats of primer on faces and edges"),
@@ -204,7 +217,7 @@ DEFAULTS: Mapping[str, Rate] = dict(
         _rate("label_seconds", "5", "s", "to tick and label a piece"),
         _rate("install_minutes", "5", "min", "to fit a piece at the wall"),
         _rate("nail_minutes", "0.2", "min", "to drive and set a nail"),
-        _rate("fill_minutes", "0.15", "min", "to fill and sand a hole"),
+        _rate("fill_minutes", "0.15", "min", "to fill the hole over one nail with filler and to sand it"),
         _rate("caulk_minutes", "0.3", "min", "to caulk 1 ft"),
         _rate("final_coat_minutes", "1.5", "min", "to put the last coat on 1 ft2, at the wall"),
         _rate("primer_wait", "2", "h", "until primer can be sanded", LABEL),

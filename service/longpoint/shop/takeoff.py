@@ -98,7 +98,7 @@ class Materials(Value, frozen=True):
 
 
 class Task(StrEnum):
-    """Hands-on time goes to one of these."""
+    """What hands-on time goes to; `fill` closes the holes over nails with filler and sands them."""
 
     MEASURE = "measure"
     PAINT = "paint"

@@ -51,7 +51,7 @@ class OnHand(Given, frozen=True):
     """A length of stock on hand.
 
     Attributes:
-        length: The length on hand, measured from end to end.
+        length: The length of each length on hand, measured from end to end.
         price: The amount that using it is taken to cost.
         defects: The stretches that no piece may touch.
     """

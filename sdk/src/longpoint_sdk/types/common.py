@@ -283,9 +283,10 @@ class Limits(Request, frozen=True, kw_only=True):
     source.
 
     Attributes:
-        caulk: The joint is caulked where the wall lies no farther than this from the jamb's edge. A length as
-            a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit
-            it is in the request's `unit`, when the request has one.
+        caulk: Caulk alone closes the joint of casing and wall where the wall's face stands no more than this
+            proud or shy of the jamb's edge, measured square to the wall. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
         plane: The wall is planed back, or the casing back-beveled, where the wall lies no farther than this
             from the jamb's edge. A length as a tape reads it, with its unit: feet, inches and fractions,
             decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one.
@@ -432,8 +433,8 @@ class CutListRequest(Request, frozen=True, kw_only=True):
             Without a unit it is in the request's `unit`, when the request has one.
         movement: The wood, and the air its joints will live through: the answer then says how far miters
             open.
-        planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
-            proven cheapest; 0 takes first-fit.
+        planning_seconds: The time to search for cheaper sticks, in seconds, all profiles together, where the
+            first plan is not proven cheapest. 0 takes the first plan.
         rounding: It says how lengths are rounded.
         shop: It says how the shop works.
         stock: The sticks and lengths on hand that each profile can be cut from.
@@ -524,16 +525,16 @@ class LengthOnHand(Request, frozen=True, kw_only=True):
     """A lot of lengths on hand, or on their way: of one profile, one length and one price.
 
     Attributes:
-        length: The length on hand, measured from end to end. A length as a tape reads it, with its unit:
-            feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`,
-            when the request has one.
+        length: The length of each length on hand, measured from end to end. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
         profile: The profile's name, as trim specs and stock have it. A name on one line, not starting with a
             space.
         defects: The stretches that no piece may touch.
         delivered: The number that came or were found in all. When left out, it is none of those that were
             ordered and, where nothing is said of an order, one.
-        lot: What it is called, once in a schedule; the service names it where this is left out. A name on one
-            line, not starting with a space.
+        lot: The name of these sticks, entered together; no other lot of the schedule has it. The service
+            names it where this is left out. A name on one line, not starting with a space.
         note: It says where the lot came from, or where it stands. Free text; may have several lines.
         ordered: How many were ordered in all; none when left out.
         paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are

@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     Task = Literal[
         "caulk", "cut", "fill", "final_coat", "install", "measure", "nail", "paint", "rip", "rout", "set_up"
     ]
-    """Hands-on time goes to one of these."""
+    """What hands-on time goes to; `fill` closes the holes over nails with filler and sands them."""
 else:
     Task = str
 

@@ -21,25 +21,25 @@ class StoredLength(Result, frozen=True, kw_only=True):
     """A lot of lengths on hand, as it was sent.
 
     Attributes:
-        length: The length on hand, measured from end to end. A length as a tape reads it, with its unit:
-            feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`,
-            when the request has one.
+        length: The length of each length on hand, measured from end to end. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
         profile: The profile's name, as trim specs and stock have it. A name on one line, not starting with a
             space.
         id: The id of the lot.
         revision: The schedule's revision that last changed it.
         available: How many are left to plan with: what was ordered or, where more came, delivered, less those
             used up.
-        states: Of what can be said of it: ordered while some are to come, delivered when some came, on_hand
-            while some of those are left, used_up when none is left to plan with.
+        states: Those of these that are true of it now: ordered while some are to come, delivered when some
+            came, on_hand while some of those are left, used_up when none is left to plan with.
         notes: What is odd of it: more came than were ordered.
         exact: The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction
             of an inch.
         defects: The stretches that no piece may touch.
         delivered: The number that came or were found in all. When left out, it is none of those that were
             ordered and, where nothing is said of an order, one.
-        lot: What it is called, once in a schedule; the service names it where this is left out. A name on one
-            line, not starting with a space.
+        lot: The name of these sticks, entered together; no other lot of the schedule has it. The service
+            names it where this is left out. A name on one line, not starting with a space.
         note: It says where the lot came from, or where it stands. Free text; may have several lines.
         ordered: How many were ordered in all; none when left out.
         paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are

@@ -36,8 +36,7 @@ class ApronRequest(Request, frozen=True, kw_only=True):
         casing_width: The width of the side casing, measured across its face from inner to outer edge. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        end_angle: The angle of angled ends, cut back below the stool; it is measured off a square cut.
-            Degrees off a square cut.
+        end_angle: How far angled ends slant back below the stool from a square cut. Degrees off a square cut.
         ends: It says how the ends are made: mitered returns, square cuts, or cut back at an angle.
         profile: The name that the yard sells it under. A name on one line, not starting with a space.
         rounding: It says how lengths of the answer are rounded.
@@ -149,7 +148,7 @@ class CompoundCut(Result, frozen=True, kw_only=True):
 
 
 class Point(Result, frozen=True, kw_only=True):
-    """A place on the wall, from the base's left inside corner.
+    """A place on the wall, measured from the left inside corner of the opening's base.
 
     Attributes:
         x: The distance from the base's left inside corner along the base.

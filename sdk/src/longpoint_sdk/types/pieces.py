@@ -32,7 +32,9 @@ if TYPE_CHECKING:
         "stool_return",
         "tapered_shim",
     ]
-    """The kind that a piece is of. Legs stand at the sides; a return takes an end back to the wall."""
+    """The kind that a piece is of. Legs stand at the sides; a return takes an end back to the wall; a door stop
+    is the strip that the closed door rests against.
+    """
 else:
     CutKind = str
     PieceKind = str
@@ -61,7 +63,7 @@ class Notch(Result, frozen=True, kw_only=True):
 
     Attributes:
         depth: The depth at the jamb, measured from the stool's back edge toward its nosing.
-        length: The length of the notch, measured from the stool's end to the jamb, where the horn begins.
+        length: The length of the notch, measured from the stool's end to the jamb's inside face.
         end_depth: The depth at the horn's end where the wall is out of plane, measured as `depth` is; null
             where it is the same.
     """
@@ -77,8 +79,8 @@ class End(Result, frozen=True, kw_only=True):
     The piece lies face up with its outer edge (the long-point edge of a mitered piece) against the fence.
 
     Attributes:
-        at: The end as installed: the foot or head of a side casing, else the side it meets (left, right, head
-            2).
+        at: The end as installed: the foot or head of a side casing, else the side of the opening that it
+            meets: left, right, or of a head in several pieces the neighbor, as head 2.
         on_saw: It says which end of the piece that is as it lies on the saw.
         cut: The kind of cut: square, miter, bevel or compound.
         miter_degrees: The saw's table is turned this far off a square cut, never negative.

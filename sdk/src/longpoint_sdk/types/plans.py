@@ -27,8 +27,7 @@ class PlanAsked(Request, frozen=True, kw_only=True):
 
     Attributes:
         planning_seconds: The time to search for cheaper sticks, in seconds, all profiles together, where the
-            first. How long to search for cheaper sticks, all profiles together, where first-fit is not proven
-            cheapest; 0 takes first-fit.
+            first.
     """
 
     planning_seconds: float = 2.0
@@ -72,7 +71,8 @@ class StickDetail(Result, frozen=True, kw_only=True):
         offcut: The length that remains after the last cut, measured from there to the stick's end.
         kept: Whether that goes back on the rack.
         profile: The profile that the stick is of.
-        lot: The lot of lengths on hand that it comes from; null for one to buy.
+        lot: The name of the lot, the lengths on hand entered together, that it comes from; null for one to
+            buy.
         state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
         plan: The number of the plan that first had it.
         claimed_by: The name of who claimed it last; null where nobody has it claimed.
@@ -108,7 +108,8 @@ class StoredStick(Result, frozen=True, kw_only=True):
         offcut: The length that remains after the last cut, measured from there to the stick's end.
         kept: Whether that goes back on the rack.
         profile: The profile that the stick is of.
-        lot: The lot of lengths on hand that it comes from; null for one to buy.
+        lot: The name of the lot, the lengths on hand entered together, that it comes from; null for one to
+            buy.
         state: Planned to be cut, cut already, or changed: laid out otherwise under other names by now.
     """
 

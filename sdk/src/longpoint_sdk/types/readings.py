@@ -13,9 +13,9 @@ class Clearances(Request, frozen=True, kw_only=True):
         above: The free space above, measured from the head jamb's underside up to the next thing. A length as
             a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit
             it is in the request's `unit`, when the request has one.
-        below: The free space below, measured from the stool's top, or the base, down to the next thing. A
-            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
+        below: The free space below, measured from the stool's top, or the base without one, down to the next
+            thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
         left: The free space to the left, measured from the left jamb's inside face to a wall, a cabinet or
             another thing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals,
             mm, cm or m. Without a unit it is in the request's `unit`, when the request has one.
@@ -76,10 +76,10 @@ class Door(Request, frozen=True, kw_only=True):
             it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.
         profile: The jamb stock's name at the yard. A name on one line, not starting with a space.
-        rough_height: The height of the rough opening, measured from the floor to the underside of the header.
-            Give it to have it checked. A length as a tape reads it, with its unit: feet, inches and
-            fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request
-            has one.
+        rough_height: The height of the rough opening, measured from the finished floor to the underside of
+            the header. Give it to have it checked. A length as a tape reads it, with its unit: feet, inches
+            and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the
+            request has one.
         rough_width: The width of the rough opening, measured from stud to stud. Give it to have it checked. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.

@@ -69,8 +69,8 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
             Without a unit it is in the request's `unit`, when the request has one.
         movement: The wood, and the air its joints will live through: the answer then says how far miters
             open.
-        planning_seconds: How long to search for cheaper sticks, all profiles together, where first-fit is not
-            proven cheapest; 0 takes first-fit.
+        planning_seconds: The time to search for cheaper sticks, in seconds, all profiles together, where the
+            first plan is not proven cheapest. 0 takes the first plan.
         rounding: It says how lengths are rounded.
         shop: It says how the shop works.
         skip: Places on the first sheet that are used up.

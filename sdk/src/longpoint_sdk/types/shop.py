@@ -62,11 +62,11 @@ class Rates(Request, frozen=True, kw_only=True):
             source).
         carry_seconds: The time to carry a piece to another saw, or back to one; 15 s when left out (common
             practice, no source).
-        caulk_bead: The width of the caulk's bead along casing or wall, from their corner; 3/16 in when left
-            out (common practice, no source).
+        caulk_bead: The width of the caulk's bead, from the corner of casing and wall to the bead's edge on
+            either; 3/16 in when left out (common practice, no source).
         caulk_depth: The depth that the bead goes into the gap behind the casing, from the casing's edge; 1/8
             in when left out (common practice, no source).
-        caulk_gap: The width of the gap behind the casing that the bead fills, from wall to casing; 1/16 in
+        caulk_gap: The width of the gap behind the casing that the caulk fills, from wall to casing; 1/16 in
             when left out (common practice, no source).
         caulk_minutes: The time to caulk 1 ft; 0.3 min when left out (common practice, no source).
         caulk_wait: The wait until caulk can be painted; 1 h when left out (common practice, no source; the
@@ -77,10 +77,11 @@ class Rates(Request, frozen=True, kw_only=True):
             source).
         cut_seconds: The time to make a cut; 5 s when left out (common practice, no source).
         detent_seconds: The time to swing the saw to a detent; 4 s when left out (common practice, no source).
-        drywall: The thickness of the wall's face, from the studs to the room; 1/2 in when left out (common
-            practice, no source).
+        drywall: The thickness of the drywall, from the studs to the wall's face in the room; 1/2 in when left
+            out (common practice, no source).
         fence_seconds: The time to set a rip fence; 60 s when left out (common practice, no source).
-        fill_minutes: The time to fill and sand a hole; 0.15 min when left out (common practice, no source).
+        fill_minutes: The time to fill the hole over one nail with filler and to sand it; 0.15 min when left
+            out (common practice, no source).
         filler_wait: The wait until filler can be sanded; 1 h when left out (common practice, no source; the
             label rules).
         filler_waste: The filler lost, proud and sanded off or dried up, as a share of what the nail holes
@@ -91,11 +92,12 @@ class Rates(Request, frozen=True, kw_only=True):
             practice, no source).
         glue_waste: The share of the glue that is squeezed out and wiped off; 50% when left out (common
             practice, no source).
-        hole_depth: The depth of the hole over a set nail; 1/8 in when left out (common practice, no source).
-        hole_width: The width across the hole over a set nail; 1/8 in when left out (common practice, no
-            source).
-        inner_nail: The nail's size for what goes into the jamb; 0 takes the shortest that reaches; 0 penny
-            when left out (common practice, no source).
+        hole_depth: The depth of that hole, from the wood's face in to the nail's head; 1/8 in when left out
+            (common practice, no source).
+        hole_width: The width across the hole that a nail leaves when it is set below the face; 1/8 in when
+            left out (common practice, no source).
+        inner_nail: The nail's size of the nails that go into the jamb; 0 takes the shortest that reaches; 0
+            penny when left out (common practice, no source).
         install_minutes: The time to fit a piece at the wall; 5 min when left out (common practice, no
             source).
         jamb_penetration: The least depth that a nail goes into the jamb's edge; 3/4 in when left out (common
@@ -138,8 +140,8 @@ class Rates(Request, frozen=True, kw_only=True):
             label rules).
         primer_wait: The wait until primer can be sanded; 2 h when left out (common practice, no source; the
             label rules).
-        profile_girth: The developed width of a molded face, as a share of its flat width; 110% when left out
-            (common practice, no source).
+        profile_girth: The width of a molded face, measured along its curves, as a share of its flat width;
+            110% when left out (common practice, no source).
         rip_minutes: The time to rip 1 ft; 0.5 min when left out (common practice, no source).
         rout_minutes: The time to rout 1 ft of a stool's nosing; 1 min when left out (common practice, no
             source).

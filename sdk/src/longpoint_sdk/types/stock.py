@@ -25,9 +25,9 @@ class LengthsOnHand(Request, frozen=True, kw_only=True):
     """A piece of stock on hand: used first where that is cheaper.
 
     Attributes:
-        length: The length on hand, measured from end to end. A length as a tape reads it, with its unit:
-            feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`,
-            when the request has one.
+        length: The length of each length on hand, measured from end to end. A length as a tape reads it, with
+            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
         count: The number of lengths that are just so.
         defects: The stretches that no piece may touch, on each of them.
         price: The amount that using it is taken to cost. An amount of money as decimal text, at most two

@@ -10,7 +10,8 @@ if TYPE_CHECKING:
     ApronEnds = Literal["angled", "mitered_return", "square"]
     """An apron's end: returned to the wall, cut square, or cut back at an angle below the stool."""
     BoxCorners = Literal["butted", "mitered"]
-    """How the boards of a jamb extension meet: the top board lies on the side boards, or they are mitered.
+    """How a top board and side boards meet, of a jamb extension or a door's stop: butted, the top lies on the
+    sides; or mitered.
     """
     HeadStyle = Literal["butted", "corner_blocks", "mitered"]
     """How casing meets at the head: mitered, head over the side casings, or both against a block."""
@@ -36,8 +37,7 @@ class Apron(Request, frozen=True, kw_only=True):
         thickness: The thickness of the apron, measured from the wall out to its face. A length as a tape
             reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
             in the request's `unit`, when the request has one.
-        end_angle: The angle of angled ends, cut back below the stool; it is measured off a square cut.
-            Degrees off a square cut.
+        end_angle: How far angled ends slant back below the stool from a square cut. Degrees off a square cut.
         ends: It says how the ends are made: mitered returns, square cuts, or cut back at an angle.
         profile: The name that the yard sells it under. A name on one line, not starting with a space.
     """
@@ -72,7 +72,7 @@ class BackBand(Request, frozen=True, kw_only=True):
 
 
 class Casing(Request, frozen=True, kw_only=True):
-    """Casing stock.
+    """The stick that the casing is cut from.
 
     Attributes:
         width: The width of the stock, measured across its face from inner to outer edge. A length as a tape
@@ -108,7 +108,7 @@ class CornerBlock(Request, frozen=True, kw_only=True):
 
 
 class DoorStop(Request, frozen=True, kw_only=True):
-    """The stop a door closes against.
+    """The strip on a door's jamb that the closed door rests against.
 
     Attributes:
         width: The width of the stop, measured across its face from edge to edge. A length as a tape reads it,
@@ -117,7 +117,7 @@ class DoorStop(Request, frozen=True, kw_only=True):
         thickness: The thickness of the stop, measured from the jamb out to its face. A length as a tape reads
             it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.
-        corners: It says how the pieces of the stop meet at a corner.
+        corners: It says how the pieces of the door stop meet at a corner.
         profile: The name that the yard sells it under. A name on one line, not starting with a space.
     """
 

@@ -9,6 +9,7 @@ from litestar.di import NamedDependency
 from litestar.params import JSONBody
 
 from longpoint.api.answers.asked import ASKED, Asked
+from longpoint.api.answers.kept import ready
 from longpoint.api.answers.sheet import FILE_HEADERS, SHEET_OFFERS, file, sheet_reply, wanted_by
 from longpoint.api.computed.cut_list_events import cut_list_events
 from longpoint.api.computed.cut_list_work import CutListWork
@@ -16,7 +17,7 @@ from longpoint.api.computed.request import CutListRequest
 from longpoint.api.computed.sheet_work import house_of
 from longpoint.api.document.examples import CUT_LIST
 from longpoint.api.document.examples_shapes import GROUPED
-from longpoint.api.http.answer import Reply, in_pieces
+from longpoint.api.http.answer import Reply
 from longpoint.api.http.negotiate import BOTH, EVENTS, SVG
 from longpoint.api.http.operation import operation
 from longpoint.api.http.request import ApiRequest
@@ -67,7 +68,7 @@ async def compute_cut_list(
     write = length_writer(data.rounding)
     if not is_long(size):
         return Reply(found.answer(), write)
-    return Reply(await apart(lambda: in_pieces(found.answer(), wanted, write)), write)
+    return Reply(await apart(lambda: ready(found.answer(), wanted, write)), write)
 
 
 def _drawn(house: SheetHouse, asked: Asked, wanted: str) -> Reply[CutListAnswer]:

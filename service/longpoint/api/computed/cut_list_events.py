@@ -8,9 +8,10 @@ from collections.abc import AsyncIterator
 from litestar.response import Stream
 
 from longpoint.api.answers.events import search_events
+from longpoint.api.answers.kept import ready
 from longpoint.api.computed.cut_list_work import CutListWork
 from longpoint.api.computed.request import CutListRequest
-from longpoint.api.http.answer import encode, in_pieces
+from longpoint.api.http.answer import encode
 from longpoint.api.http.negotiate import JSON
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.planning_pool import PlanningPool
@@ -33,7 +34,7 @@ def cut_list_events(
 
     async def answer() -> bytes:
         return await apart_if_long(
-            openings_of_work(data), lambda: encode(in_pieces(found.answer(), JSON, write), JSON, write)
+            openings_of_work(data), lambda: encode(ready(found.answer(), JSON, write), JSON, write)
         )
 
     return search_events(request, _steps(found, pool), answer)

@@ -23,6 +23,8 @@ class CutListRequest(House, frozen=True, kw_only=True):
     pieces.
 
     Attributes:
+        planning_seconds: The time to search for cheaper sticks, in seconds, all profiles together, where the first
+            plan is not proven cheapest. 0 takes the first plan.
         include: Sections of the answer that are only worked out when asked for.
     """
 

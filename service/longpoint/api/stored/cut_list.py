@@ -8,8 +8,9 @@ from litestar import get
 from litestar.params import QueryParameter
 from msgspec.structs import replace
 
+from longpoint.api.answers.kept import ready
 from longpoint.api.answers.sheet import wanted_by
-from longpoint.api.http.answer import File, Reply, encode, in_pieces
+from longpoint.api.http.answer import File, Reply, encode
 from longpoint.api.http.conditional import ETAG, check_news, etag
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.threads import apart
@@ -38,8 +39,6 @@ from longpoint.shop.remaining import Need
 from longpoint.shop.too_much import MOST_PIECES
 
 _Asked = tuple[str, bool, tuple[str, ...], tuple[str, ...], tuple[str, ...], str]
-_MANY = 10_000
-"""Pieces of an answer that takes long to encode."""
 _recent: Recent[_Asked, bytes] = Recent(most=16, heaviest=MOST_PIECES)
 
 
@@ -109,9 +108,7 @@ async def compute_schedule_cut_list(
 
     def encoded() -> bytes:
         answer = still_to_cut(done, sections, marks)
-        if done.cut_list.pieces > _MANY:
-            answer = in_pieces(answer, wanted, write)
-        return encode(answer, wanted, write)
+        return encode(replace(answer, cut_list=ready(answer.cut_list, wanted, write)), wanted, write)
 
     out = await apart(encoded)
     _recent.put(asked(house.schedule, plan.row), out, done.cut_list.pieces)

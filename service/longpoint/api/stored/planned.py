@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 from collections.abc import Callable
 from contextlib import suppress
 
@@ -12,7 +13,7 @@ from longpoint.api.http.conditional import state_tag
 from longpoint.api.http.problems import Overloaded
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import PlanSearch, Searches
+from longpoint.api.running.searches import PlanSearch, ReportStep, Searches
 from longpoint.api.running.threads import apart
 from longpoint.api.stored.plan_making import (
     SECONDS,
@@ -37,6 +38,8 @@ from longpoint.texts import say
 from longpoint.values import Refusal
 
 _TRIES = 3
+_ANSWER_GONE = 0.1
+"""Seconds within which an answer that is made has gone out."""
 
 
 class PlannedHouse(msgspec.Struct, frozen=True):
@@ -103,9 +106,9 @@ async def plan_first(request: AnyRequest, schedule_id: str) -> None:
 
 
 def search_on(request: AnyRequest, schedule: ScheduleRow, plan: PlanRow) -> None:
-    """Search for a cheaper plan where that was not done; called once the answer is made, which it would hold up."""
+    """Search for a cheaper plan where that was not done, once the answer, which it would hold up, has gone."""
     if not is_searched(plan, SECONDS):
-        begin_search(request, schedule, SECONDS)
+        begin_search(request, schedule, SECONDS, wait=_ANSWER_GONE)
 
 
 async def work_out(house: StoredHouse, plan: KeptPlan) -> PlannedHouse:
@@ -136,12 +139,19 @@ async def with_paid(request: AnyRequest, done: PlannedHouse) -> PlannedHouse:
     return replace(done, cut_list=await apart(work))
 
 
-def begin_search(request: AnyRequest, schedule: ScheduleRow, seconds: float) -> PlanSearch[PlanRow]:
+def begin_search(
+    request: AnyRequest, schedule: ScheduleRow, seconds: float, wait: float = 0
+) -> PlanSearch[PlanRow]:
     """A search for a plan of what the schedule is now, which goes on whoever waits for it."""
     maker = maker_of(request, schedule.id)
     searches: Searches[PlanRow] = request.app.state.searches
     key = schedule.basis, thousandths(seconds)
-    return searches.begin(schedule.id, key, lambda report: maker.make(seconds, report))
+
+    async def search(report: ReportStep) -> PlanRow:
+        await asyncio.sleep(wait)
+        return await maker.make(seconds, report)
+
+    return searches.begin(schedule.id, key, search)
 
 
 def maker_of(request: AnyRequest, id: str) -> Maker:

@@ -65,7 +65,8 @@ class Limits(Given, frozen=True):
     """How far the wall may lie off the jamb's edge; beyond `plane` the jamb is extended. Common practice, no source.
 
     Attributes:
-        caulk: The joint is caulked where the wall lies no farther than this from the jamb's edge.
+        caulk: Caulk alone closes the joint of casing and wall where the wall's face stands no more than this proud or
+            shy of the jamb's edge, measured square to the wall.
         plane: The wall is planed back, or the casing back-beveled, where the wall lies no farther than this
             from the jamb's edge.
     """

@@ -41,7 +41,7 @@ class Clearances(Given, frozen=True):
         right: The free space to the right, measured from the right jamb's inside face to a wall, a cabinet or
             another thing.
         above: The free space above, measured from the head jamb's underside up to the next thing.
-        below: The free space below, measured from the stool's top, or the base, down to the next thing.
+        below: The free space below, measured from the stool's top, or the base without one, down to the next thing.
         left_neighbor: The distance from the left jamb's inside face to the jamb face of the next opening on the
             left.
         right_neighbor: The distance from the right jamb's inside face to the jamb face of the next opening on
@@ -88,7 +88,7 @@ class Door(Given, frozen=True, kw_only=True):
         jamb_depth: The width of the jamb stock, measured across the wall from edge to edge.
         housing: The head jamb is let this deep into each side jamb, measured from the side jamb's face.
         rough_width: The width of the rough opening, measured from stud to stud. Give it to have it checked.
-        rough_height: The height of the rough opening, measured from the floor to the underside of the header.
+        rough_height: The height of the rough opening, measured from the finished floor to the underside of the header.
             Give it to have it checked.
         hinges: The number of hinges.
         hinge_length: The length of each hinge, measured from top to bottom.

@@ -46,14 +46,15 @@ class StripEnds(StrEnum):
 
 
 class BoxCorners(StrEnum):
-    """How the boards of a jamb extension meet: the top board lies on the side boards, or they are mitered."""
+    """How a top board and side boards meet, of a jamb extension or a door's stop: butted, the top lies on the sides; or
+    mitered."""
 
     BUTTED = "butted"
     MITERED = "mitered"
 
 
 class Casing(Given, frozen=True):
-    """Casing stock.
+    """The stick that the casing is cut from.
 
     Attributes:
         width: The width of the stock, measured across its face from inner to outer edge.
@@ -149,7 +150,7 @@ class Apron(Given, frozen=True):
         width: The width of the apron, measured down the wall from its upper to its lower edge.
         thickness: The thickness of the apron, measured from the wall out to its face.
         ends: It says how the ends are made: mitered returns, square cuts, or cut back at an angle.
-        end_angle: The angle of angled ends, cut back below the stool; it is measured off a square cut.
+        end_angle: How far angled ends slant back below the stool from a square cut.
         profile: The name that the yard sells it under.
     """
 
@@ -194,12 +195,12 @@ class JambExtension(Given, frozen=True):
 
 
 class DoorStop(Given, frozen=True):
-    """The stop a door closes against.
+    """The strip on a door's jamb that the closed door rests against.
 
     Attributes:
         width: The width of the stop, measured across its face from edge to edge.
         thickness: The thickness of the stop, measured from the jamb out to its face.
-        corners: It says how the pieces of the stop meet at a corner.
+        corners: It says how the pieces of the door stop meet at a corner.
         profile: The name that the yard sells it under.
     """
 
