@@ -624,6 +624,9 @@ export interface Finding {
   by: string;
 }
 
+/** What trim is finished with, and so what is done to it: paint grade is primed, filled, caulked and painted; stain grade is stained and cleared, its nail holes closed with putty and no joint caulked; prefinished trim comes as it stays, and only its nail holes are closed. */
+export type Finish = "paint_grade" | "prefinished" | "stain_grade";
+
 /** A request to go back to an earlier revision. */
 export interface GoBack {
   /** The number of the revision to go back to. */
@@ -1068,8 +1071,8 @@ export interface Material {
   notes: string[];
 }
 
-/** What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint in fluid ounces; shims; tape in feet; abrasive in sheets. */
-export type MaterialCode = "abrasive" | "caulk" | "filler" | "glue" | "nails_10d" | "nails_2d" | "nails_3d" | "nails_4d" | "nails_5d" | "nails_6d" | "nails_7d" | "nails_8d" | "nails_9d" | "paint" | "primer" | "shims" | "tape";
+/** What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, putty, primer, paint, stain and clear finish in fluid ounces; shims; tape in feet; abrasive in sheets. */
+export type MaterialCode = "abrasive" | "caulk" | "clear_finish" | "filler" | "glue" | "nails_10d" | "nails_2d" | "nails_3d" | "nails_4d" | "nails_5d" | "nails_6d" | "nails_7d" | "nails_8d" | "nails_9d" | "paint" | "primer" | "putty" | "shims" | "stain" | "tape";
 
 /** A list of what to buy beside the sticks. */
 export interface Materials {
@@ -1386,7 +1389,7 @@ export interface Package {
   material: MaterialCode;
   /** The name that it is sold under. A name on one line, not starting with a space. */
   name: string;
-  /** How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, primer and paint in fluid ounces; tape in feet; abrasive in sheets. */
+  /** How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, putty, primer, paint, stain and clear finish in fluid ounces; tape in feet; abrasive in sheets. */
   size: number;
   /** The price of one package. An amount of money as decimal text, at most two places. */
   price?: string | null;
@@ -1673,6 +1676,16 @@ export interface Rates {
   caulk_wait?: number | null;
   /** The share of the caulk that is left in tube and nozzle; 10% when left out (common practice, no source). */
   caulk_waste?: number | null;
+  /** The number of coats of clear finish on faces and edges of stain-grade trim; 3 when left out (common practice, no source). */
+  clear_coats?: number | null;
+  /** The thickness of the dry film of one coat of clear finish; 1 mil when left out (common practice, no source; the label rules). */
+  clear_film?: number | null;
+  /** The time to put one coat of clear finish on 1 ft2, on the bench; 1 min when left out (common practice, no source). */
+  clear_minutes?: number | null;
+  /** The solids of the clear finish by volume; 30% when left out (common practice, no source; the label rules). */
+  clear_solids?: number | null;
+  /** The wait between coats of clear finish, and after the last; 3 h when left out (common practice, no source; the label rules). */
+  clear_wait?: number | null;
   /** The number of nails across a mitered corner; 2 when left out (common practice, no source). */
   corner_nails?: number | null;
   /** The time to make a cut; 5 s when left out (common practice, no source). */
@@ -1749,6 +1762,8 @@ export interface Rates {
   primer_wait?: number | null;
   /** The width of a molded face, measured along its curves, as a share of its flat width; 110% when left out (common practice, no source). */
   profile_girth?: number | null;
+  /** The time to press matched putty into the hole over one nail; 0.25 min when left out (common practice, no source). */
+  putty_minutes?: number | null;
   /** The time to rip 1 ft; 0.5 min when left out (common practice, no source). */
   rip_minutes?: number | null;
   /** The time to rout 1 ft of a stool's nosing; 1 min when left out (common practice, no source). */
@@ -1763,6 +1778,14 @@ export interface Rates {
   shims_per_opening?: number | null;
   /** The time to make a careful cut of a short piece; 20 s when left out (common practice, no source). */
   short_cut_seconds?: number | null;
+  /** The number of coats of stain on faces and edges of stain-grade trim; 1 when left out (common practice, no source). */
+  stain_coats?: number | null;
+  /** The area that a gallon of stain covers; 400 ft2 when left out (common practice, no source; the label rules). */
+  stain_covers?: number | null;
+  /** The time to wipe a coat of stain on 1 ft2 and off again; 1.5 min when left out (common practice, no source). */
+  stain_minutes?: number | null;
+  /** The wait until stain can be coated; 8 h when left out (common practice, no source; the label rules). */
+  stain_wait?: number | null;
   /** The distance from nail to nail along the stool; 12 in when left out (common practice, no source). */
   stool_nail_spacing?: LengthText | null;
   /** The time to set a stop block; 30 s when left out (common practice, no source). */
@@ -2452,8 +2475,8 @@ export interface Taper {
   right: MarkedLength;
 }
 
-/** What hands-on time goes to; `fill` closes the holes over nails with filler and sands them. */
-export type Task = "caulk" | "cut" | "fill" | "final_coat" | "install" | "measure" | "nail" | "paint" | "rip" | "rout" | "set_up";
+/** What hands-on time goes to; `fill` closes the holes over nails with filler and sands them, `putty` those of trim that is not painted. */
+export type Task = "caulk" | "clear_finish" | "cut" | "fill" | "final_coat" | "install" | "measure" | "nail" | "paint" | "putty" | "rip" | "rout" | "set_up" | "stain";
 
 /** A cut is made with one of these. */
 export type Tool = "hand_saw" | "miter_saw" | "table_saw";
@@ -2478,6 +2501,8 @@ export interface Trim {
   extension?: JambExtension | null;
   /** The fillet under a butted head. */
   fillet?: HeadStrip | null;
+  /** What the trim is finished with; materials and hours follow from it. */
+  finish?: Finish;
   /** The gap under a door's side casings, measured from the floor up to their ends. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   floor_clearance?: LengthText;
   /** The head casing's stock, where it is not the side casing's. */
@@ -2490,6 +2515,8 @@ export interface Trim {
   overhang?: LengthText;
   /** The plinth blocks under a door's side casings. */
   plinth?: Plinth | null;
+  /** The wood that the trim is of, as the yard names it; it is printed with the finish. A name on one line, not starting with a space. */
+  species?: string | null;
   /** The stool; null where there is none. */
   stool?: Stool | null;
   /** The strip on a door's jamb that the closed door rests against, for a door to be hung. */

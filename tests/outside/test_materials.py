@@ -14,7 +14,8 @@ from longpoint.lengths import Fraction
 from longpoint.shop import MaterialCode, Package, Rates, amounts, materials
 from longpoint.shop.build import CutList, build_openings
 from longpoint.shop.cautions import ESCAPE, LEAD_PAINT, LEAD_YEAR, SAW_GUARDS, WOOD_DUST
-from longpoint.shop.materials import bead_area, coverage
+from longpoint.shop.finishing import coverage
+from longpoint.shop.materials import bead_area
 from longpoint.shop.nails import in_a_row, nail_length
 from longpoint.shop.packages import NAILS_A_POUND, buy
 from longpoint.shop.rates import DEFAULTS

@@ -8,9 +8,10 @@ from random import Random
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from geometry.builders import read
-from longpoint.geometry import Bottom, Casing, Opening, PlumbSides, Trim
+from longpoint.geometry import Bottom, Casing, Finish, Opening, PlumbSides, Trim
 from longpoint.shop import (
     DEFAULTS,
     Amounts,
@@ -27,7 +28,7 @@ from longpoint.shop import (
 from longpoint.shop.nails import in_a_row, nail_length, shortest
 from longpoint.shop.packages import buy
 from longpoint.values import Cents
-from shop.builders import BUTTED, FLAT, Entry, F, random_house, window, worked_out
+from shop.builders import BUTTED, FLAT, TRIM, Entry, F, random_house, window, worked_out
 
 seeds = st.integers(0, 10**9)
 
@@ -149,7 +150,9 @@ def test_every_rate_says_where_it_comes_from_and_a_callers_own_says_so() -> None
 
 
 def test_every_rate_is_used_by_something() -> None:
-    house = worked_out((Entry(window("W1", F(30), F(46))),))
+    painted = window("W1", F(30), F(46))
+    stained = replace(painted, mark="W2", trim=replace(TRIM, finish=Finish.STAIN_GRADE))
+    house = worked_out((Entry(painted), Entry(stained)))
     own = Rates(painted_backs=1)
     counted = amounts(house, own)
     used = {

@@ -44,7 +44,7 @@ class SheetHouse(Value, frozen=True):
 
 
 AT_THE_SAW = ("saw_guards", "wood_dust", "short_piece", "clamp", "short_rip", "sharp_miter")
-AT_THE_WALL = ("lead_paint", "escape_opening", "finishes", "local_codes")
+AT_THE_WALL = ("lead_paint", "escape_opening", "oily_rags", "finishes", "local_codes")
 
 
 def caution_notes(house: SheetHouse, *codes: str) -> Notes:

@@ -112,7 +112,8 @@ def _facts(built: Built, wording: Wording) -> tuple[tuple[str, Cell], ...]:
     ]
     if trim.stool is not None and opening.bottom == "stool":
         chosen += [("horn", PrintedLength(trim.stool.horn)), ("nosing", PrintedLength(trim.stool.nosing))]
-    return (*readings_of(opening, wording), *chosen)
+    finish = words(trim.finish) if trim.species is None else f"{words(trim.finish)}, {trim.species}"
+    return (*readings_of(opening, wording), *chosen, ("finish", finish))
 
 
 def _pieces(built: Built) -> Iterator[tuple[Cell, ...]]:

@@ -6,7 +6,7 @@ import math
 from collections import Counter
 from collections.abc import Iterable
 
-from longpoint.geometry import CutKind, Piece, PieceKind
+from longpoint.geometry import CutKind, Finish, Piece, PieceKind
 from longpoint.lengths import Fraction
 from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.shop.exact import exactly
@@ -24,9 +24,11 @@ class Amounts(Value, frozen=True):
         count: how many openings; zero for what a group of them shares.
         nailing: every use of nails.
         glued: faces of mitered joints and returns, each joint once.
-        caulked: joints with wall and jamb.
-        faces: developed faces and edges to paint.
-        backs: what lies on wall and jamb.
+        finish: of its trim.
+        species: of its trim; "" where it is not said.
+        caulked: joints with wall and jamb, of trim that is painted.
+        faces: developed faces and edges to finish: none where the trim comes finished.
+        backs: what lies on wall and jamb, of trim that is painted.
         ripped, routed: lengths.
     """
 
@@ -35,6 +37,8 @@ class Amounts(Value, frozen=True):
     count: int
     nailing: tuple[Nailing, ...]
     glued: Fraction
+    finish: Finish
+    species: str
     caulked: Fraction
     faces: Fraction
     backs: Fraction
@@ -45,6 +49,25 @@ class Amounts(Value, frozen=True):
     @property
     def nails(self) -> int:
         return sum(each.count for each in self.nailing)
+
+    @property
+    def painted(self) -> Fraction:
+        """Faces and edges that are primed and painted."""
+        return self.faces if self.finish is Finish.PAINT_GRADE else ZERO
+
+    @property
+    def stained(self) -> Fraction:
+        """Faces and edges that are stained and cleared."""
+        return self.faces - self.painted
+
+    @property
+    def filled(self) -> int:
+        """Nail holes that are closed before the paint; the others are closed with putty."""
+        return self.nails if self.finish is Finish.PAINT_GRADE else 0
+
+    @property
+    def puttied(self) -> int:
+        return self.nails - self.filled
 
 
 UNCAULKED = (*GLUED, *DOOR_JAMB, PieceKind.TAPERED_SHIM)
@@ -73,15 +96,20 @@ def _amounts(one: BuiltOpening, openings: int, rates: Rates) -> Amounts:
     pieces, count = one.built.pieces, one.count
     girth = rates.share("profile_girth")
     stools = [piece for piece in pieces if piece.kind is PieceKind.STOOL]
+    trim = one.built.opening.trim
+    painted = count if trim.finish is Finish.PAINT_GRADE else 0
+    finished = count if trim.finish is not Finish.PREFINISHED else 0
     return Amounts(
         opening=one.built.opening.mark,
         room=one.room,
         count=openings,
         nailing=_together(nailings(pieces, rates), count),
         glued=count * sum((_glued(piece) for piece in pieces), ZERO),
-        caulked=count * sum((_caulked(piece) for piece in pieces), ZERO),
-        faces=count * sum((_faces(piece, girth) for piece in pieces), ZERO),
-        backs=count * sum((exactly(piece.overall) * exactly(piece.width) for piece in pieces), ZERO),
+        finish=trim.finish,
+        species=trim.species or "",
+        caulked=painted * sum((_caulked(piece) for piece in pieces), ZERO),
+        faces=finished * sum((_faces(piece, girth) for piece in pieces), ZERO),
+        backs=painted * sum((exactly(piece.overall) * exactly(piece.width) for piece in pieces), ZERO),
         pieces=count * len(pieces),
         ripped=count * sum((exactly(piece.overall) for piece in pieces if piece.rip_width is not None), ZERO),
         routed=count * sum((exactly(piece.overall) for piece in stools), ZERO),

@@ -6,7 +6,7 @@ it is common practice.
 
 from __future__ import annotations
 
-from longpoint.geometry import Bottom
+from longpoint.geometry import Bottom, Finish
 from longpoint.shop.build import CutList
 from longpoint.shop.operations import PieceName
 from longpoint.shop.rates import PRACTICE
@@ -85,6 +85,11 @@ FINISHES = Caution(
     say("caution", "house.finishes"),
     PRACTICE,
 )
+OILY_RAGS = Caution(
+    "oily_rags",
+    say("caution", "house.oily-rags"),
+    "29 CFR 1926.252(e)",
+)
 LOCAL_CODES = Caution(
     "local_codes",
     say("caution", "house.local-codes"),
@@ -116,4 +121,11 @@ def cautions(
         found.append(LEAD_PAINT)
     if windows:
         found.append(Caution(ESCAPE.code, ESCAPE.text, ESCAPE.source, windows))
+    stained = tuple(
+        one.built.opening.mark
+        for one in cut_list.openings
+        if one.shown and one.built.opening.trim.finish is Finish.STAIN_GRADE
+    )
+    if stained:
+        found.append(Caution(OILY_RAGS.code, OILY_RAGS.text, OILY_RAGS.source, stained))
     return (*found, FINISHES, LOCAL_CODES)

@@ -63,12 +63,30 @@ def hours(amounts: Sequence[Amounts], order: SawOrder, rates: Rates) -> Hours:
         labor(
             Task.PAINT,
             "ft2",
-            lambda one: (one.faces * benched + one.backs * rates["painted_backs"]) * SQUARE_FEET,
+            lambda one: (one.painted * benched + one.backs * rates["painted_backs"]) * SQUARE_FEET,
             "paint_minutes",
             "faces and edges x every coat but the last, bundled on the bench",
             "primer_coats",
             "paint_coats",
             "painted_backs",
+            "profile_girth",
+        ),
+        labor(
+            Task.STAIN,
+            "ft2",
+            lambda one: one.stained * rates["stain_coats"] * SQUARE_FEET,
+            "stain_minutes",
+            "faces and edges x coats of stain, on the bench",
+            "stain_coats",
+            "profile_girth",
+        ),
+        labor(
+            Task.CLEAR_FINISH,
+            "ft2",
+            lambda one: one.stained * rates["clear_coats"] * SQUARE_FEET,
+            "clear_minutes",
+            "faces and edges x coats of clear finish, on the bench",
+            "clear_coats",
             "profile_girth",
         ),
         labor(Task.RIP, "ft", lambda one: one.ripped * FEET, "rip_minutes", "lengths ripped"),
@@ -91,12 +109,13 @@ def hours(amounts: Sequence[Amounts], order: SawOrder, rates: Rates) -> Hours:
         ),
         labor(Task.INSTALL, "piece", lambda one: Fraction(one.pieces), "install_minutes", "pieces"),
         labor(Task.NAIL, "nail", lambda one: Fraction(one.nails), "nail_minutes", "nails, waste apart"),
-        labor(Task.FILL, "hole", lambda one: Fraction(one.nails), "fill_minutes", "nail holes"),
+        labor(Task.FILL, "hole", lambda one: Fraction(one.filled), "fill_minutes", "nail holes"),
+        labor(Task.PUTTY, "hole", lambda one: Fraction(one.puttied), "putty_minutes", "nail holes"),
         labor(Task.CAULK, "ft", lambda one: one.caulked * FEET, "caulk_minutes", "joints with wall and jamb"),
         labor(
             Task.FINAL_COAT,
             "ft2",
-            lambda one: one.faces * last * SQUARE_FEET,
+            lambda one: one.painted * last * SQUARE_FEET,
             "final_coat_minutes",
             "faces and edges, one coat",
             "paint_coats",
@@ -121,14 +140,20 @@ def _sum(amounts: Iterable[Fraction]) -> Quantity:
 
 def _waits(amounts: Sequence[Amounts], rates: Rates) -> tuple[Wait, ...]:
     """One wait for the whole house each, since all of it dries together."""
-    nails = any(one.nails for one in amounts)
-    caulked = any(one.caulked for one in amounts)
-    found = [
-        *(_wait(f"primer, coat {n}", "primer_wait", rates) for n in _coats(rates["primer_coats"])),
-        *([_wait("filler", "filler_wait", rates)] if nails else []),
-        *([_wait("caulk", "caulk_wait", rates)] if caulked else []),
-        *(_wait(f"paint, coat {n}", "paint_wait", rates) for n in _coats(rates["paint_coats"])),
-    ]
+    painted = any(one.painted for one in amounts)
+    stained = any(one.stained for one in amounts)
+    found: list[Wait] = []
+    if stained:
+        found += [_wait(f"stain, coat {n}", "stain_wait", rates) for n in _coats(rates["stain_coats"])]
+        found += [_wait(f"clear finish, coat {n}", "clear_wait", rates) for n in _coats(rates["clear_coats"])]
+    if painted:
+        found += [_wait(f"primer, coat {n}", "primer_wait", rates) for n in _coats(rates["primer_coats"])]
+    if any(one.filled for one in amounts):
+        found.append(_wait("filler", "filler_wait", rates))
+    if any(one.caulked for one in amounts):
+        found.append(_wait("caulk", "caulk_wait", rates))
+    if painted:
+        found += [_wait(f"paint, coat {n}", "paint_wait", rates) for n in _coats(rates["paint_coats"])]
     return tuple(wait for wait in found if wait.hours > 0)
 
 

@@ -22,8 +22,8 @@ NEAR_ENOUGH = 8
 
 
 class MaterialCode(StrEnum):
-    """What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint in
-    fluid ounces; shims; tape in feet; abrasive in sheets."""
+    """What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, putty, primer, paint,
+    stain and clear finish in fluid ounces; shims; tape in feet; abrasive in sheets."""
 
     NAILS_2D = "nails_2d"
     NAILS_3D = "nails_3d"
@@ -39,6 +39,9 @@ class MaterialCode(StrEnum):
     FILLER = "filler"
     PRIMER = "primer"
     PAINT = "paint"
+    STAIN = "stain"
+    CLEAR_FINISH = "clear_finish"
+    PUTTY = "putty"
     SHIMS = "shims"
     TAPE = "tape"
     ABRASIVE = "abrasive"
@@ -50,8 +53,8 @@ class Package(Given, frozen=True):
     Attributes:
         material: The material that it holds.
         name: The name that it is sold under.
-        size: How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, primer and paint in
-            fluid ounces; tape in feet; abrasive in sheets.
+        size: How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, putty, primer, paint,
+            stain and clear finish in fluid ounces; tape in feet; abrasive in sheets.
         price: The price of one package.
     """
 
@@ -79,6 +82,11 @@ SOLD: tuple[Package, ...] = (
     Package(MaterialCode.PRIMER, "gallon", 128),
     Package(MaterialCode.PAINT, "quart", 32),
     Package(MaterialCode.PAINT, "gallon", 128),
+    Package(MaterialCode.STAIN, "half pint", 8),
+    Package(MaterialCode.STAIN, "quart", 32),
+    Package(MaterialCode.CLEAR_FINISH, "quart", 32),
+    Package(MaterialCode.CLEAR_FINISH, "gallon", 128),
+    Package(MaterialCode.PUTTY, "3 fl oz jar", 3),
     Package(MaterialCode.SHIMS, "bundle of 12", 12),
     Package(MaterialCode.TAPE, "60 yd roll", 180),
     Package(MaterialCode.ABRASIVE, "pack of 5 sheets", 5),

@@ -98,10 +98,13 @@ class Materials(Value, frozen=True):
 
 
 class Task(StrEnum):
-    """What hands-on time goes to; `fill` closes the holes over nails with filler and sands them."""
+    """What hands-on time goes to; `fill` closes the holes over nails with filler and sands them, `putty` those of trim
+    that is not painted."""
 
     MEASURE = "measure"
     PAINT = "paint"
+    STAIN = "stain"
+    CLEAR_FINISH = "clear_finish"
     RIP = "rip"
     ROUT = "rout"
     CUT = "cut"
@@ -109,6 +112,7 @@ class Task(StrEnum):
     INSTALL = "install"
     NAIL = "nail"
     FILL = "fill"
+    PUTTY = "putty"
     CAULK = "caulk"
     FINAL_COAT = "final_coat"
 

@@ -9,9 +9,24 @@ from longpoint_sdk.types.basics import Rate, Share
 
 if TYPE_CHECKING:
     Task = Literal[
-        "caulk", "cut", "fill", "final_coat", "install", "measure", "nail", "paint", "rip", "rout", "set_up"
+        "caulk",
+        "clear_finish",
+        "cut",
+        "fill",
+        "final_coat",
+        "install",
+        "measure",
+        "nail",
+        "paint",
+        "putty",
+        "rip",
+        "rout",
+        "set_up",
+        "stain",
     ]
-    """What hands-on time goes to; `fill` closes the holes over nails with filler and sands them."""
+    """What hands-on time goes to; `fill` closes the holes over nails with filler and sands them, `putty` those
+    of trim that is not painted.
+    """
 else:
     Task = str
 

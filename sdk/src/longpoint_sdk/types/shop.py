@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     MaterialCode = Literal[
         "abrasive",
         "caulk",
+        "clear_finish",
         "filler",
         "glue",
         "nails_10d",
@@ -24,11 +25,13 @@ if TYPE_CHECKING:
         "nails_9d",
         "paint",
         "primer",
+        "putty",
         "shims",
+        "stain",
         "tape",
     ]
-    """What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, primer and paint
-    in fluid ounces; shims; tape in feet; abrasive in sheets.
+    """What is bought beside sticks, and the unit it is counted in: nails; glue, caulk, filler, putty, primer,
+    paint, stain and clear finish in fluid ounces; shims; tape in feet; abrasive in sheets.
     """
 else:
     MaterialCode = str
@@ -40,8 +43,8 @@ class Package(Request, frozen=True, kw_only=True):
     Attributes:
         material: The material that it holds.
         name: The name that it is sold under. A name on one line, not starting with a space.
-        size: How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, primer and
-            paint in fluid ounces; tape in feet; abrasive in sheets.
+        size: How much it holds, in the material's unit: nails by the piece; glue, caulk, filler, putty,
+            primer, paint, stain and clear finish in fluid ounces; tape in feet; abrasive in sheets.
         price: The price of one package. An amount of money as decimal text, at most two places.
     """
 
@@ -73,6 +76,16 @@ class Rates(Request, frozen=True, kw_only=True):
             label rules).
         caulk_waste: The share of the caulk that is left in tube and nozzle; 10% when left out (common
             practice, no source).
+        clear_coats: The number of coats of clear finish on faces and edges of stain-grade trim; 3 when left
+            out (common practice, no source).
+        clear_film: The thickness of the dry film of one coat of clear finish; 1 mil when left out (common
+            practice, no source; the label rules).
+        clear_minutes: The time to put one coat of clear finish on 1 ft2, on the bench; 1 min when left out
+            (common practice, no source).
+        clear_solids: The solids of the clear finish by volume; 30% when left out (common practice, no source;
+            the label rules).
+        clear_wait: The wait between coats of clear finish, and after the last; 3 h when left out (common
+            practice, no source; the label rules).
         corner_nails: The number of nails across a mitered corner; 2 when left out (common practice, no
             source).
         cut_seconds: The time to make a cut; 5 s when left out (common practice, no source).
@@ -142,6 +155,8 @@ class Rates(Request, frozen=True, kw_only=True):
             label rules).
         profile_girth: The width of a molded face, measured along its curves, as a share of its flat width;
             110% when left out (common practice, no source).
+        putty_minutes: The time to press matched putty into the hole over one nail; 0.25 min when left out
+            (common practice, no source).
         rip_minutes: The time to rip 1 ft; 0.5 min when left out (common practice, no source).
         rout_minutes: The time to rout 1 ft of a stool's nosing; 1 min when left out (common practice, no
             source).
@@ -154,6 +169,14 @@ class Rates(Request, frozen=True, kw_only=True):
             no source).
         short_cut_seconds: The time to make a careful cut of a short piece; 20 s when left out (common
             practice, no source).
+        stain_coats: The number of coats of stain on faces and edges of stain-grade trim; 1 when left out
+            (common practice, no source).
+        stain_covers: The area that a gallon of stain covers; 400 ft2 when left out (common practice, no
+            source; the label rules).
+        stain_minutes: The time to wipe a coat of stain on 1 ft2 and off again; 1.5 min when left out (common
+            practice, no source).
+        stain_wait: The wait until stain can be coated; 8 h when left out (common practice, no source; the
+            label rules).
         stool_nail_spacing: The distance from nail to nail along the stool; 12 in when left out (common
             practice, no source).
         stop_seconds: The time to set a stop block; 30 s when left out (common practice, no source).
@@ -173,6 +196,11 @@ class Rates(Request, frozen=True, kw_only=True):
     caulk_minutes: float | None = None
     caulk_wait: float | None = None
     caulk_waste: float | None = None
+    clear_coats: int | None = None
+    clear_film: float | None = None
+    clear_minutes: float | None = None
+    clear_solids: float | None = None
+    clear_wait: float | None = None
     corner_nails: int | None = None
     cut_seconds: float | None = None
     detent_seconds: float | None = None
@@ -211,6 +239,7 @@ class Rates(Request, frozen=True, kw_only=True):
     primer_solids: float | None = None
     primer_wait: float | None = None
     profile_girth: float | None = None
+    putty_minutes: float | None = None
     rip_minutes: float | None = None
     rout_minutes: float | None = None
     sandings: int | None = None
@@ -218,6 +247,10 @@ class Rates(Request, frozen=True, kw_only=True):
     shim_space: LengthText | None = None
     shims_per_opening: int | None = None
     short_cut_seconds: float | None = None
+    stain_coats: int | None = None
+    stain_covers: float | None = None
+    stain_minutes: float | None = None
+    stain_wait: float | None = None
     stool_nail_spacing: LengthText | None = None
     stop_seconds: float | None = None
     stud_penetration: LengthText | None = None

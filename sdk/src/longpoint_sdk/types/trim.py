@@ -13,6 +13,11 @@ if TYPE_CHECKING:
     """How a top board and side boards meet, of a jamb extension or a door's stop: butted, the top lies on the
     sides; or mitered.
     """
+    Finish = Literal["paint_grade", "prefinished", "stain_grade"]
+    """What trim is finished with, and so what is done to it: paint grade is primed, filled, caulked and painted;
+    stain grade is stained and cleared, its nail holes closed with putty and no joint caulked; prefinished
+    trim comes as it stays, and only its nail holes are closed.
+    """
     HeadStyle = Literal["butted", "corner_blocks", "mitered"]
     """How casing meets at the head: mitered, head over the side casings, or both against a block."""
     StoolEnds = Literal["eased", "mitered_return", "square"]
@@ -22,6 +27,7 @@ if TYPE_CHECKING:
 else:
     ApronEnds = str
     BoxCorners = str
+    Finish = str
     HeadStyle = str
     StoolEnds = str
     StripEnds = str
@@ -250,6 +256,7 @@ class Trim(Request, frozen=True, kw_only=True):
         corner_block: The corner blocks, for a head style that has them.
         extension: The boards that bring the jamb out to the wall.
         fillet: The fillet under a butted head.
+        finish: What the trim is finished with; materials and hours follow from it.
         floor_clearance: The gap under a door's side casings, measured from the floor up to their ends. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
@@ -260,6 +267,8 @@ class Trim(Request, frozen=True, kw_only=True):
             reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
             in the request's `unit`, when the request has one.
         plinth: The plinth blocks under a door's side casings.
+        species: The wood that the trim is of, as the yard names it; it is printed with the finish. A name on
+            one line, not starting with a space.
         stool: The stool; null where there is none.
         stop: The strip on a door's jamb that the closed door rests against, for a door to be hung.
     """
@@ -273,11 +282,13 @@ class Trim(Request, frozen=True, kw_only=True):
     corner_block: CornerBlock | None = None
     extension: JambExtension | None = None
     fillet: HeadStrip | None = None
+    finish: Finish = "paint_grade"
     floor_clearance: LengthText = "0 in"
     head_casing: Casing | None = None
     head_style: HeadStyle = "mitered"
     mull_casing: Casing | None = None
     overhang: LengthText = "0 in"
     plinth: Plinth | None = None
+    species: str | None = None
     stool: Stool | None = None
     stop: DoorStop | None = None

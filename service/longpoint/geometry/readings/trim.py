@@ -210,6 +210,16 @@ class DoorStop(Given, frozen=True):
     profile: Name = "door stop"
 
 
+class Finish(StrEnum):
+    """What trim is finished with, and so what is done to it: paint grade is primed, filled, caulked and painted; stain
+    grade is stained and cleared, its nail holes closed with putty and no joint caulked; prefinished trim comes as it
+    stays, and only its nail holes are closed."""
+
+    PAINT_GRADE = "paint_grade"
+    STAIN_GRADE = "stain_grade"
+    PREFINISHED = "prefinished"
+
+
 class Trim(Given, frozen=True):
     """The trim chosen for one opening or for many.
 
@@ -233,6 +243,8 @@ class Trim(Given, frozen=True):
         extension: The boards that bring the jamb out to the wall.
         mull_casing: The casing that covers the joints between units.
         stop: The strip on a door's jamb that the closed door rests against, for a door to be hung.
+        finish: What the trim is finished with; materials and hours follow from it.
+        species: The wood that the trim is of, as the yard names it; it is printed with the finish.
     """
 
     casing: Casing | None
@@ -252,3 +264,5 @@ class Trim(Given, frozen=True):
     extension: JambExtension | None = None
     mull_casing: Casing | None = None
     stop: DoorStop | None = None
+    finish: Finish = Finish.PAINT_GRADE
+    species: Name | None = None
