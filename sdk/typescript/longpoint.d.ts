@@ -467,6 +467,8 @@ export interface CutStick {
 export interface CutSticks {
   /** The names of the sticks, as sheets and plans have them. */
   sticks: string[];
+  /** Whether those that are laid out otherwise today were cut as they were printed before: their pieces are then recorded as they were, and the cut list says which of them do not fit any more. */
+  as_printed?: boolean;
   /** Who cut them: needed for sticks that are claimed, by the name that claimed them. A name on one line, not starting with a space. */
   by?: string | null;
 }
@@ -953,8 +955,8 @@ export interface LengthOnHand {
   price?: string;
   /** The stick that it is left over from, where it is an offcut of one. */
   stick?: string | null;
-  /** The number of them that are gone in all: cut, spoiled or given away. */
-  used_up?: number;
+  /** The number of them that are gone in all: cut, spoiled or given away. When left out, it is as many as were recorded before; none of a new lot. */
+  used_up?: number | null;
 }
 
 /** One length that was read. */
@@ -2290,8 +2292,8 @@ export interface StoredLength {
   price: string;
   /** The stick that it is left over from, where it is an offcut of one. */
   stick: string | null;
-  /** The number of them that are gone in all: cut, spoiled or given away. */
-  used_up: number;
+  /** The number of them that are gone in all: cut, spoiled or given away. When left out, it is as many as were recorded before; none of a new lot. */
+  used_up: number | null;
 }
 
 /** An opening as it was sent, and the exact value of every length in it. */

@@ -91,7 +91,12 @@ async def test_a_claim_that_is_over_is_said_to_both(
     late = await cut(service, where, "C1", by="yard saw")
     assert late.status_code == 409
     assert "'shop saw'" in late.json()["detail"]
+    assert f"Your own claim of it was over at {until}." in late.json()["detail"]
+    stranger = await cut(service, where, "C1", by="third saw")
+    assert "Your own claim" not in stranger.json()["detail"]
     later(monkeypatch, 5000)
+    seen = (await service.get(f"{where}/sticks/C1")).json()["notes"]
+    assert seen[0].startswith("C1: 'shop saw' had claimed it; that claim was over at ")
     renewed = await claim(service, where, "C1", SHOP)
     assert renewed.json()["notes"][0].startswith("C1: Your claim of it was over at ")
     later(monkeypatch, 50_000)

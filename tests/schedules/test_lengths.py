@@ -69,7 +69,7 @@ async def test_a_lot_goes_from_ordered_to_used_up(service: httpx.AsyncClient) ->
     for state, number in (("ordered", 0), ("delivered", 1), ("on_hand", 0), ("used_up", 1)):
         listed = (await service.get(f"{where}/lengths", params={"state": state})).json()["items"]
         assert len(listed) == number, state
-    cancelled = (await put(service, where, "yard 1", {**FOURTEEN, "ordered": 0})).json()
+    cancelled = (await put(service, where, "yard 1", {**FOURTEEN, "ordered": 0, "used_up": 0})).json()
     assert (cancelled["available"], cancelled["delivered"]) == (0, 0)
     assert (await service.get(where)).json()["revision"] == 6
 
@@ -84,7 +84,11 @@ async def test_an_offcut_is_found_and_named(service: httpx.AsyncClient) -> None:
     assert added.json()["exact"]["/length"] == "6000/127"
     only = (await service.get(f"{where}/lengths", params={"profile": "apron"})).json()["items"]
     assert [one["lot"] for one in only] == ["length 2"]
-    taken = await service.post(f"{where}/lengths", json={**body, "lot": "length 2"})
+    revision = (await service.get(where)).json()["revision"]
+    same = await service.post(f"{where}/lengths", json={**body, "lot": "length 2"})
+    assert (same.status_code, same.json()) == (201, added.json()), "the same fact changes nothing"
+    assert (await service.get(where)).json()["revision"] == revision
+    taken = await service.post(f"{where}/lengths", json={**body, "lot": "length 2", "length": "1.1 m"})
     assert [(one["pointer"], one["code"]) for one in taken.json()["errors"]] == [("/lot", "duplicate-lot")]
     twice = {"lengths": [{**body, "lot": "bench"}, {**body, "lot": "bench"}]}
     for path, sent in ((f"{where}/work", {"pieces": [], **twice}), ("/v1/schedules", house(**twice))):

@@ -130,8 +130,8 @@ class StickChanged(Problem):
 
     A stick's name stands for one layout. What the schedule holds was changed since this one was printed, so
     the plan that stands has other sticks in its place: each error says what was on it and where these pieces
-    are today. A cut is a fact: where the stick was cut as it was printed, record its pieces one by one, the
-    lengths that were used up and those that are left over; the sticks are planned anew from what is left.
+    are today. A cut is a fact: where the stick was cut as it was printed, send the same with `as_printed`,
+    and its pieces are recorded as they were; the sticks are planned anew from what is left.
     """
 
     type_uri = "/problems/stick-changed"

@@ -6,7 +6,7 @@ from typing import Annotated
 
 import msgspec
 from msgspec import Meta
-from sqlalchemy import update
+from sqlalchemy import select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.schedules.basics import moment
@@ -67,16 +67,29 @@ def claim_of(row: StickRow) -> Claimed | None:
 
 
 async def claim(connection: AsyncConnection, row: StickRow, asked: Claim) -> StickRow:
-    """Keep a claim of a stick of a schedule that is held."""
-    return await _keep(connection, row, asked.by, moment(asked.seconds))
+    """Keep a claim of a stick of a schedule that is held, and whose was over that it takes the place of."""
+    lost = row.lost_by, row.lost_at
+    if row.claimed_by not in (None, asked.by):
+        lost = row.claimed_by, row.claimed_until
+    return await _keep(connection, row, (asked.by, moment(asked.seconds)), lost)
 
 
 async def release(connection: AsyncConnection, row: StickRow) -> StickRow:
     """Let a stick go."""
-    return row if claim_of(row) is None else await _keep(connection, row, None, None)
+    return row if claim_of(row) is None else await _keep(connection, row, (None, None), (None, None))
 
 
-async def _keep(connection: AsyncConnection, row: StickRow, by: str | None, until: str | None) -> StickRow:
+async def claimed_now(connection: AsyncConnection, schedule_id: str) -> list[StickRow]:
+    """The sticks of a schedule that somebody has claimed."""
+    own = StickRecord.schedule_id == schedule_id, StickRecord.claimed_until > moment()
+    return [StickRow.of(row) for row in await connection.execute(select(StickRecord).where(*own))]
+
+
+_Who = tuple[str | None, str | None]
+
+
+async def _keep(connection: AsyncConnection, row: StickRow, claim: _Who, lost: _Who) -> StickRow:
+    now = row._replace(claimed_by=claim[0], claimed_until=claim[1], lost_by=lost[0], lost_at=lost[1])
     own = update(StickRecord).where(StickRecord.schedule_id == row.schedule_id, StickRecord.name == row.name)
-    await connection.execute(own.values(claimed_by=by, claimed_until=until))
-    return row._replace(claimed_by=by, claimed_until=until)
+    await connection.execute(own.values(now._asdict()))
+    return now

@@ -37,7 +37,8 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
         ordered: How many were ordered in all; none when left out.
         delivered: The number that came or were found in all. When left out, it is none of those that were
             ordered and, where nothing is said of an order, one.
-        used_up: The number of them that are gone in all: cut, spoiled or given away.
+        used_up: The number of them that are gone in all: cut, spoiled or given away. When left out, it is as many
+            as were recorded before; none of a new lot.
         paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are planned.
         stick: The stick that it is left over from, where it is an offcut of one.
         note: It says where the lot came from, or where it stands.
@@ -49,7 +50,7 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
     profile: Name
     ordered: Quantity | None = None
     delivered: Quantity | None = None
-    used_up: Quantity = 0
+    used_up: Quantity | None = None
     paid: Price = Price(0)
     stick: StickName | None = None
     note: Text = ""
@@ -67,9 +68,14 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
         return max(self.ordered or 0, self.came)
 
     @property
+    def gone(self) -> int:
+        """How many are gone."""
+        return self.used_up or 0
+
+    @property
     def available(self) -> int:
         """How many are left to plan with."""
-        return max(0, self.counted - self.used_up)
+        return max(0, self.counted - self.gone)
 
     @property
     def bought(self) -> bool:
@@ -82,7 +88,7 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
         said = {
             LengthState.ORDERED: (self.ordered or 0) > self.came,
             LengthState.DELIVERED: self.came > 0,
-            LengthState.ON_HAND: self.came > self.used_up,
+            LengthState.ON_HAND: self.came > self.gone,
             LengthState.USED_UP: not self.available,
         }
         return tuple(state for state, so in said.items() if so)
@@ -112,11 +118,11 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
 
     def called(self, lot: str) -> LengthOnHand:
         """It under a name, its quantities said."""
-        return replace(self, lot=lot, ordered=self.ordered or 0, delivered=self.came)
+        return replace(self, lot=lot, ordered=self.ordered or 0, delivered=self.came, used_up=self.gone)
 
     def less(self, number: int) -> LengthOnHand:
         """It with some more used up."""
-        return replace(self, used_up=self.used_up + number)
+        return replace(self, used_up=self.gone + number)
 
     def report(self, faults: Faults, at: Path = ()) -> None:
         """Note a name that no address can hold, and more used up than there were."""
@@ -126,11 +132,11 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
                 "lot-is-a-path",
                 say("problem", "lot.name-is-a-path", lot=self.lot),
             )
-        if self.used_up > self.counted:
+        if self.gone > self.counted:
             faults.add(
                 (*at, "used_up"),
                 "more-than-there-were",
-                say("problem", "lot.more-used-than-came", used_up=self.used_up, there=self.counted),
+                say("problem", "lot.more-used-than-came", used_up=self.gone, there=self.counted),
             )
 
 

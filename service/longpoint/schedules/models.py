@@ -213,9 +213,11 @@ class PlanRecord(Base):
 
 
 class StickRecord(Base):
-    """One layout of one stick, under a name that is never used again. `plan` is the first plan that has it.
+    """One layout of one stick, under a name that is never used again. `plan` is the first plan that has it, made from
+    the schedule as it was at `revision`.
 
     `document` says, too, where the stick comes from by the latest plan that has it: to be bought, or of which lot.
+    `lost_by` is who had claimed it before, and `lost_at` when that claim was over.
     """
 
     __tablename__ = "stick"
@@ -223,9 +225,12 @@ class StickRecord(Base):
     schedule_id: Mapped[str] = mapped_column(ForeignKey("schedule.id", ondelete="CASCADE"), primary_key=True)
     name: Mapped[str] = mapped_column(String(12), primary_key=True)
     plan: Mapped[int] = mapped_column(Integer)
+    revision: Mapped[int] = mapped_column(Integer)
     document: Mapped[str] = mapped_column(Text)
     claimed_by: Mapped[str | None] = mapped_column(String(120))
     claimed_until: Mapped[str | None] = mapped_column(MOMENT)
+    lost_by: Mapped[str | None] = mapped_column(String(120))
+    lost_at: Mapped[str | None] = mapped_column(MOMENT)
 
 
 class PieceNumbers(Base):

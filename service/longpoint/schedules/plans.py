@@ -103,7 +103,7 @@ async def keep_made(
         moved = update(StickRecord).where(StickRecord.schedule_id == schedule.id, StickRecord.name == name)
         await connection.execute(moved.values(document=layout))
     new = [
-        StickRow(schedule.id, name, number, layout, None, None)._asdict()
+        StickRow(schedule.id, name, number, schedule.revision, layout, None, None, None, None)._asdict()
         for name, layout in made.sticks.items()
     ]
     if new:

@@ -158,9 +158,12 @@ class _Stick(NamedTuple):
     schedule_id: str
     name: str
     plan: int
+    revision: int
     document: str
     claimed_by: str | None
     claimed_until: str | None
+    lost_by: str | None
+    lost_at: str | None
 
 
 class StickRow(_Stick, _Row):

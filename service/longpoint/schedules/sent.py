@@ -55,10 +55,13 @@ class CutSticks(Given, frozen=True, kw_only=True):
     Attributes:
         sticks: The names of the sticks, as sheets and plans have them.
         by: Who cut them: needed for sticks that are claimed, by the name that claimed them.
+        as_printed: Whether those that are laid out otherwise today were cut as they were printed before: their pieces
+            are then recorded as they were, and the cut list says which of them do not fit any more.
     """
 
     sticks: Annotated[tuple[StickName, ...], Meta(min_length=1, max_length=2000)]
     by: Name | None = None
+    as_printed: bool = False
 
 
 class PlanAsked(Given, frozen=True, kw_only=True):

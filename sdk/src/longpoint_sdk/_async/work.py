@@ -403,6 +403,9 @@ class Work(BaseAsyncClient):
 
         Its place counts as not cut again. A piece that was cut and spoiled is recorded as spoiled instead.
 
+        With the last piece of a stick that was recorded as cut, the stick counts as not cut: the offcut that
+        it left goes from the lengths on hand, and the length of a lot that it was is there again.
+
         Args:
             schedule_id: The id of a schedule.
             piece_id: The id of a piece.

@@ -542,7 +542,8 @@ class LengthOnHand(Request, frozen=True, kw_only=True):
         price: The amount that using it is taken to cost. An amount of money as decimal text, at most two
             places.
         stick: The stick that it is left over from, where it is an offcut of one.
-        used_up: The number of them that are gone in all: cut, spoiled or given away.
+        used_up: The number of them that are gone in all: cut, spoiled or given away. When left out, it is as
+            many as were recorded before; none of a new lot.
     """
 
     length: LengthText
@@ -555,7 +556,7 @@ class LengthOnHand(Request, frozen=True, kw_only=True):
     paid: MoneyText = "0.00"
     price: MoneyText = "0.00"
     stick: str | None = None
-    used_up: int = 0
+    used_up: int | None = None
 
 
 class Made(Result, frozen=True, kw_only=True):

@@ -47,7 +47,8 @@ class StoredLength(Result, frozen=True, kw_only=True):
         price: The amount that using it is taken to cost. An amount of money as decimal text, at most two
             places.
         stick: The stick that it is left over from, where it is an offcut of one.
-        used_up: The number of them that are gone in all: cut, spoiled or given away.
+        used_up: The number of them that are gone in all: cut, spoiled or given away. When left out, it is as
+            many as were recorded before; none of a new lot.
     """
 
     length: LengthText
@@ -66,7 +67,7 @@ class StoredLength(Result, frozen=True, kw_only=True):
     paid: Decimal = Decimal("0.00")
     price: Decimal = Decimal("0.00")
     stick: str | None = None
-    used_up: int = 0
+    used_up: int | None = None
 
     def changed(self, **fields: Any) -> LengthOnHand:
         """The request that changes it: all as it was read, with other values for these fields.

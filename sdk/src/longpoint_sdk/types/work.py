@@ -23,11 +23,15 @@ class CutSticks(Request, frozen=True, kw_only=True):
 
     Attributes:
         sticks: The names of the sticks, as sheets and plans have them.
+        as_printed: Whether those that are laid out otherwise today were cut as they were printed before:
+            their pieces are then recorded as they were, and the cut list says which of them do not fit any
+            more.
         by: Who cut them: needed for sticks that are claimed, by the name that claimed them. A name on one
             line, not starting with a space.
     """
 
     sticks: list[str]
+    as_printed: bool = False
     by: str | None = None
 
 

@@ -18,7 +18,7 @@ from longpoint.schedules.lots import (
     report_too_many,
 )
 from longpoint.schedules.rows import LengthRow
-from longpoint.schedules.values import Change
+from longpoint.schedules.values import Change, ItemKind
 from longpoint.values import Faults, Path
 
 
@@ -67,8 +67,9 @@ class HeldLots:
         report_lots(self._house, placed, others, faults)
         report_names(placed, faults)
         for place, one in placed:
-            if one.lot is not None and self.find(one.lot) is not None:
-                faults.add((*place, "lot"), "duplicate-lot", lot_called(one.lot))
+            there = None if one.lot is None else self.find(one.lot)
+            if there is not None and one.called(there.named) != there:
+                faults.add((*place, "lot"), "duplicate-lot", lot_called(there.named))
         named = named_lots(sent, self.names)
         for one in named:
             self.put(one)
@@ -93,6 +94,18 @@ class HeldLots:
             return False
         self.put(one.less(1))
         return True
+
+    def not_cut(self, stick: str, lot: str | None) -> list[Change]:
+        """What it changes that a stick was not cut after all: what is left of its offcuts goes, its length is back."""
+        gone = [
+            Change(ItemKind.LENGTH, row.id, None)
+            for row in self._rows.values()
+            if (one := self._kept(row)).stick == stick and not one.gone
+        ]
+        was = None if lot is None else self.find(lot)
+        if was is not None and was.gone:
+            self.put(was.less(-1))
+        return [*gone, *self.changes]
 
     @property
     def changes(self) -> list[Change]:

@@ -7,6 +7,7 @@ from typing import Annotated
 import msgspec
 from litestar import delete, get, post, put
 from litestar.params import JSONBody, PathParameter, QueryParameter
+from msgspec.structs import replace
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.document.examples_schedule import FOUND_LENGTH, LENGTH
@@ -14,6 +15,7 @@ from longpoint.api.document.links import LENGTH_LINKS, LISTED_LENGTH_LINKS
 from longpoint.api.http.answer import Reply
 from longpoint.api.http.conditional import ETAG, check_absent, check_news, check_unless, etag, state_tag
 from longpoint.api.http.problems import NotFound
+from longpoint.api.http.problems_stored import StickCut
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.changing import HeldSchedule, changing, changing_once
 from longpoint.api.stored.held_lots import HeldLots
@@ -31,6 +33,7 @@ from longpoint.api.stored.storage import (
 from longpoint.lengths import Unit
 from longpoint.schedules import items
 from longpoint.schedules.answers import StoredLength
+from longpoint.schedules.cut_lots import cut_from
 from longpoint.schedules.kept import read_house
 from longpoint.schedules.lots import LengthOnHand
 from longpoint.schedules.made import Made
@@ -111,7 +114,8 @@ async def add_length(
         faults = Faults()
         (lot,) = lots.add([sent], (), faults)
         faults.raise_any()
-        await held.write("add length", *lots.changes)
+        if lots.changes:
+            await held.write("add length", *lots.changes)
         return await _created(held, lot)
 
     return await changing_once(request, data, schedule_id, work, why)
@@ -162,8 +166,14 @@ async def put_length(
         sent = await request.under(held.house.unit, data)
         faults = Faults()
         name = lot if row is None else row.lot
+        if row is not None and sent.used_up is None:
+            sent = replace(sent, used_up=row.used_up)
         one = sent.called(name)
         _report_name(name, sent, row, faults)
+        cut = await cut_from(held.connection, held.schedule.id, name)
+        if one.gone < len(cut):
+            detail = say("problem", "lot.fewer-used-than-cut", used_up=one.gone, sticks=cut)
+            faults.add(("used_up",), "fewer-than-were-cut", detail)
         lots = await HeldLots.of(held)
         lots.change(row, one, faults)
         if row is None:
@@ -190,6 +200,8 @@ async def remove_length(request: AnyRequest, schedule_id: ScheduleId, lot: LotNa
     async with changing(request, schedule_id, why) as held:
         row = await _find(held.connection, held.schedule.id, lot)
         held.check_current(row)
+        if cut := await cut_from(held.connection, held.schedule.id, row.lot):
+            raise StickCut(say("problem", "lot.was-cut-from", lot=row.lot, sticks=cut))
         gone = Change(ItemKind.LENGTH, row.id, None)
         made = await held.write("remove length", gone, as_planned=not row.available)
     return Made(made.number)

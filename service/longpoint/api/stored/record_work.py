@@ -9,6 +9,7 @@ from longpoint.api.stored.changing import HeldSchedule
 from longpoint.api.stored.groups import group_of, members, sharing
 from longpoint.geometry import Piece, PieceKey
 from longpoint.schedules import items, plans
+from longpoint.schedules.as_printed import PieceThen
 from longpoint.schedules.basics import new_id
 from longpoint.schedules.house_rows import group_id
 from longpoint.schedules.kept import KeptPiece, RecordedPiece, piece_change, read_opening, read_piece
@@ -16,6 +17,7 @@ from longpoint.schedules.sent import PieceDone
 from longpoint.schedules.states import Done, PieceState
 from longpoint.schedules.values import Change, ItemKind
 from longpoint.shop.build import BuiltOpening
+from longpoint.shop.named_sticks import StickPiece
 from longpoint.shop.piece_numbers import Numbers, numbered, printed
 from longpoint.shop.recut import can_be_recut
 from longpoint.shop.remaining import Slot
@@ -95,6 +97,26 @@ class Recorder:
             return
         self._seen.add(slot)
         await self._write(sent, slot, found.mark, piece, at, stick)
+
+    async def record_then(self, piece: StickPiece, was: PieceThen, stick: str) -> None:
+        """Record a piece that was cut as it was printed; where its place has one already it is a spare."""
+        there = await self._there(piece.slot, Done.CUT)
+        taken = there is not None or piece.slot in self._seen
+        self._seen.add(piece.slot)
+        self.new = True
+        self._put(
+            new_id(),
+            KeptPiece(
+                piece=piece.piece,
+                instance=piece.instance,
+                state=PieceState.SPARE if taken else PieceState.CUT,
+                opening_id=piece.opening_id,
+                opening=was.mark,
+                stick=stick,
+                rounding=was.rounding,
+                shape=was.shape,
+            ),
+        )
 
     async def _named(self, sent: PieceDone, at: Path) -> tuple[FoundPiece, Piece, int] | None:
         """The piece that is meant, by its key or by its number on sheets; None when there is none such."""

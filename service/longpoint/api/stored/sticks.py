@@ -48,7 +48,9 @@ async def get_stick(request: AnyRequest, schedule_id: ScheduleId, name: StickCal
         row = await _find(connection, house.schedule.id, name)
     tag = f"{plan_tag(house.schedule, plan.row)}-{digest_of(row.claimed_by, row.claimed_until)[:12]}"
     check_news(request, tag)
-    reply = _reply(house, plan, row, ())
+    claim = claim_of(row)
+    note = None if claim is None else claim.note(row.name, None)
+    reply = _reply(house, plan, row, () if note is None else (note,))
     reply.headers["etag"] = etag(request, tag)
     return reply
 
@@ -80,7 +82,7 @@ async def claim_stick(
         _refuse_gone(house, plan, row)
         if before is not None and before.holds_off(data.by):
             raise StickClaimed(
-                claimed(before, row.name),
+                claimed(before, row, data.by),
                 [
                     Fault.at(
                         ("by",),
@@ -120,7 +122,7 @@ async def release_stick(
         house = await load_house(held.connection, held.schedule)
         before = claim_of(row)
         if before is not None and by is not None and before.holds_off(by):
-            raise StickClaimed(claimed(before, row.name))
+            raise StickClaimed(claimed(before, row, by))
         return _reply(house, plan, await claims.release(held.connection, row), ())
 
 

@@ -28,15 +28,19 @@ class SticksCut(msgspec.Struct, frozen=True):
 
     Attributes:
         pieces: Each with the name of the stick it came from.
+        printed: The pieces of sticks that are laid out otherwise today and were cut as they were printed, likewise.
         offcuts: What they left that is long enough to keep.
         used: The lot of each length on hand that they were.
         again: Names of those that were recorded before.
+        notes: What is to be known of them: names by which today's plan has the same stick.
     """
 
     pieces: list[tuple[PieceDone, str]]
+    printed: list[tuple[StickPiece, str]]
     offcuts: list[LengthOnHand]
     used: list[str]
     again: list[str]
+    notes: list[Sentence]
 
 
 def sticks_cut(
@@ -74,31 +78,65 @@ def sticks_cut(
     ]
     if unknown:
         raise NotFound(never_had(unknown))
+    today = {
+        name: same
+        for name in data.sticks
+        if name in elsewhere and name not in left.cut and (same := _same(elsewhere[name], plan, left))
+    }
     changed = [
         Fault.at(("sticks", index), "stick-changed", otherwise_by_now(name, elsewhere[name], plan, marks))
         for index, name in enumerate(data.sticks)
-        if name not in plan.sticks and name not in left.cut
+        if name in elsewhere and name not in left.cut and name not in today
     ]
-    if changed:
+    if changed and not data.as_printed:
         raise StickChanged(
             say("problem", "stick.changed-all"),
             changed,
         )
-    return _work(data, sited, plan, left)
+    return _work(data, sited, plan, left, elsewhere, today)
 
 
-def _work(data: CutSticks, sited: Sited, plan: KeptPlan, left: Left) -> SticksCut:
+def _same(was: NamedStick, plan: KeptPlan, left: Left) -> str | None:
+    """The name by which today's plan has a stick just like it; None where it has none."""
+    return next(
+        (
+            name
+            for name, stick in plan.sticks.items()
+            if name not in left.cut
+            and (stick.profile, stick.length, stick.pieces) == (was.profile, was.length, was.pieces)
+        ),
+        None,
+    )
+
+
+def _work(
+    data: CutSticks,
+    sited: Sited,
+    plan: KeptPlan,
+    left: Left,
+    elsewhere: Mapping[str, NamedStick],
+    today: Mapping[str, str],
+) -> SticksCut:
     down = Rounding(sited.house.rounding.to, Mode.DOWN)
-    done = SticksCut([], [], [], [])
+    done = SticksCut([], [], [], [], [], [])
     places = sited.places
     marks = [one.built.opening.mark for one in left.openings]
-    for name in data.sticks:
+    for named in dict.fromkeys(data.sticks):
+        name = today.get(named, named)
         if name in left.cut:
             done.again.append(name)
             continue
-        stick = plan.sticks[name]
-        for piece in stick.pieces:
-            done.pieces.append((_cut(piece, marks[places[piece.opening_id]]), name))
+        if name != named:
+            if name in data.sticks:
+                continue
+            done.notes.append(say("note", "stick.same-by-now", stick=named, today=name))
+        if name in plan.sticks:
+            stick = plan.sticks[name]
+            for piece in stick.pieces:
+                done.pieces.append((_cut(piece, marks[places[piece.opening_id]]), name))
+        else:
+            stick = elsewhere[name]
+            done.printed.extend((piece, name) for piece in stick.pieces)
         if stick.lot is not None:
             done.used.append(stick.lot)
         room = MOST_LENGTHS - len(sited.lots.get(stick.profile, ()))
@@ -129,7 +167,7 @@ def refuse_claimed(
         if claim is None:
             continue
         if claim.holds_off(data.by):
-            held.append(Fault.at(("sticks", index), "claimed", claimed(claim, name)))
+            held.append(Fault.at(("sticks", index), "claimed", claimed(claim, rows[name], data.by)))
         elif (note := claim.note(name, data.by)) is not None:
             notes.append(note)
     if held:
@@ -140,9 +178,12 @@ def refuse_claimed(
     )
 
 
-def claimed(claim: Claimed, stick: str) -> Sentence:
-    """What is said of a stick that somebody has claimed."""
-    return say("problem", "stick.claimed", by=claim.by, stick=stick, until=claim.until)
+def claimed(claim: Claimed, row: StickRow, by: str | None) -> Sentence:
+    """What is said of a stick that another has claimed, and to one whose own claim was over before that."""
+    detail = say("problem", "stick.claimed", by=claim.by, stick=row.name, until=claim.until)
+    if by is None or row.lost_by != by or row.lost_at is None:
+        return detail
+    return detail + say("hint", "claim.yours-was-over", until=row.lost_at)
 
 
 def never_had(names: Sequence[str]) -> Sentence:

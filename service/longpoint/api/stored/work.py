@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from typing import Annotated
 
 from litestar import delete, get, post
@@ -17,12 +16,10 @@ from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest
 from longpoint.api.stored.changing import HeldSchedule, changing, changing_once
 from longpoint.api.stored.groups import find_place
-from longpoint.api.stored.held_lots import HeldLots
 from longpoint.api.stored.held_plan import held_plan
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_cursor
-from longpoint.api.stored.planned import marks_of, plan_first
-from longpoint.api.stored.record_work import Recorder
-from longpoint.api.stored.sticks_cut import refuse_claimed, sticks_cut
+from longpoint.api.stored.planned import plan_first
+from longpoint.api.stored.recording import record_pieces, record_sticks, stick_not_cut
 from longpoint.api.stored.storage import (
     CHANGES,
     ScheduleId,
@@ -33,20 +30,16 @@ from longpoint.api.stored.storage import (
     store_of,
     stored,
 )
-from longpoint.api.stored.stored_house import left_of, load_house
 from longpoint.lengths import length_writer
-from longpoint.schedules import claims, items, plans
+from longpoint.schedules import items
 from longpoint.schedules.answers import StoredPiece
-from longpoint.schedules.kept import read_house, read_stick
-from longpoint.schedules.lots import MOST_LOTS, named_lots
+from longpoint.schedules.kept import read_house
 from longpoint.schedules.made import Made, WorkMade
-from longpoint.schedules.making import KeptPlan
 from longpoint.schedules.rows import PieceRow
 from longpoint.schedules.sent import CutSticks, Work
-from longpoint.schedules.states import Done, PieceState
-from longpoint.schedules.values import Change, ItemKind, Stamp
-from longpoint.texts import Sentence, say
-from longpoint.values import Faults, nearest
+from longpoint.schedules.states import PieceState
+from longpoint.schedules.values import Change, ItemKind
+from longpoint.texts import say
 
 _TAG = "Work"
 PieceId = Annotated[str, PathParameter(max_length=64, description="The id of a piece.")]
@@ -72,7 +65,7 @@ async def record_work(
 
     async def work(held: HeldSchedule) -> Reply[WorkMade]:
         held.check_match()
-        return await _record(held, await request.under(held.house.unit, data), "work")
+        return await record_pieces(held, await request.under(held.house.unit, data), "work")
 
     return await changing_once(request, data, schedule_id, work, why)
 
@@ -103,7 +96,7 @@ async def cut_sticks(
 
     async def work(held: HeldSchedule) -> Reply[WorkMade]:
         held.check_match()
-        return await _record_sticks(held, data, await held_plan(held))
+        return await record_sticks(held, data, await held_plan(held))
 
     return await changing_once(request, data, schedule_id, work, why)
 
@@ -173,11 +166,16 @@ async def get_piece(request: AnyRequest, schedule_id: ScheduleId, piece_id: Piec
 async def remove_piece(
     request: AnyRequest, schedule_id: ScheduleId, piece_id: PieceId, why: Why = ""
 ) -> Made:
-    """Its place counts as not cut again. A piece that was cut and spoiled is recorded as spoiled instead."""
+    """Its place counts as not cut again. A piece that was cut and spoiled is recorded as spoiled instead.
+
+    With the last piece of a stick that was recorded as cut, the stick counts as not cut: the offcut that it left goes
+    from the lengths on hand, and the length of a lot that it was is there again.
+    """
     async with changing(request, schedule_id, why) as held:
         row = await _find(held.connection, held.schedule.id, piece_id)
         held.check_current(row)
-        made = await held.write("strike piece", Change(ItemKind.PIECE, row.id, None))
+        changes = [Change(ItemKind.PIECE, row.id, None), *await stick_not_cut(held, row)]
+        made = await held.write("strike piece", *changes)
     return Made(made.number)
 
 
@@ -186,82 +184,3 @@ async def _find(connection: AsyncConnection, schedule_id: str, id: str) -> Piece
     if row is None:
         raise NotFound(say("problem", "work.no-such-piece", id=id))
     return row
-
-
-async def _record_sticks(held: HeldSchedule, data: CutSticks, plan: KeptPlan) -> Reply[WorkMade]:
-    house = await load_house(held.connection, held.schedule)
-    left = await left_of(house)
-    rows = await plans.sticks(held.connection, held.schedule.id, data.sticks)
-    elsewhere = {name: read_stick(row.document) for name, row in rows.items() if name not in plan.sticks}
-    done = sticks_cut(data, house.sited, plan, left, elsewhere, marks_of(house))
-    notes = refuse_claimed(data, rows, left.cut)
-    recorder = Recorder(held, faults := Faults())
-    for index, (piece, stick) in enumerate(done.pieces):
-        await recorder.record(piece, ("pieces", index), stick)
-    faults.raise_any()
-    lots = await HeldLots.of(held)
-    for lot in done.used:
-        lots.use(lot)
-    offcuts = named_lots(done.offcuts[: MOST_LOTS - len(lots.names)], lots.names)
-    for one in offcuts:
-        lots.put(one)
-    for row in rows.values():
-        await claims.release(held.connection, row)
-    await plans.mark_used(held.connection, plan.row)
-    added = tuple(one.named for one in offcuts)
-    return await _written(held, recorder, "cut sticks", lots.changes, added, notes, as_planned=True)
-
-
-async def _record(held: HeldSchedule, data: Work, action: str) -> Reply[WorkMade]:
-    faults = Faults()
-    recorder = Recorder(held, faults)
-    for index, piece in enumerate(data.pieces):
-        await recorder.record(piece, ("pieces", index))
-    lots = await HeldLots.of(held)
-    for index, lot in enumerate(data.used_lengths):
-        if not lots.use(lot):
-            detail = (
-                say("problem", "lot.none-left", lot=lot)
-                if lots.find(lot)
-                else say("problem", "lot.no-such", lot=lot)
-            )
-            faults.add(("used_lengths", index), "no-such-length", detail + nearest(lot, lots.names))
-    if not data.pieces and not data.lengths and not data.used_lengths:
-        faults.add((), "empty", say("problem", "work.nothing-recorded"))
-    added = lots.add(data.lengths, ("lengths",), faults) if data.lengths else ()
-    faults.raise_any()
-    # What is only put up leaves what is planned as it was.
-    put_up = lots.as_planned and all(one.state is Done.INSTALLED for one in data.pieces)
-    as_planned = put_up and not recorder.new
-    return await _written(held, recorder, action, lots.changes, added, as_planned=as_planned)
-
-
-async def _written(
-    held: HeldSchedule,
-    recorder: Recorder,
-    action: str,
-    more: Sequence[Change],
-    added: tuple[str, ...],
-    notes: tuple[Sentence, ...] = (),
-    *,
-    as_planned: bool,
-) -> Reply[WorkMade]:
-    """What was recorded, kept in one revision; in none where all of it was recorded before."""
-    changes = [*recorder.changes, *more]
-    stamp = Stamp(held.schedule.revision, held.schedule.digest)
-    made = await held.write(action, *changes, as_planned=as_planned) if changes else stamp
-    pieces = [
-        StoredPiece.of(change.id, made.number, change.document)
-        for change in recorder.changes
-        if change.document is not None
-    ]
-    for id in recorder.unchanged:
-        row = await items.find_piece(held.connection, held.schedule.id, id)
-        if row is not None:
-            pieces.append(StoredPiece.of_row(row))
-    return Reply(
-        WorkMade(made.number, tuple(pieces), added, notes),
-        length_writer(held.house.rounding),
-        status_code=201,
-        headers=held.headers(made),
-    )

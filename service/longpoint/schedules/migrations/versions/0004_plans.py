@@ -58,9 +58,12 @@ def upgrade() -> None:
         sa.Column("schedule_id", ID, nullable=False),
         sa.Column("name", sa.String(12), nullable=False),
         sa.Column("plan", sa.Integer, nullable=False),
+        sa.Column("revision", sa.Integer, nullable=False),
         sa.Column("document", sa.Text, nullable=False),
         sa.Column("claimed_by", sa.String(120)),
         sa.Column("claimed_until", MOMENT),
+        sa.Column("lost_by", sa.String(120)),
+        sa.Column("lost_at", MOMENT),
         sa.PrimaryKeyConstraint("schedule_id", "name", name="pk_stick"),
         _of_schedule("stick"),
     )
