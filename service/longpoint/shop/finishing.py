@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from typing import NamedTuple
 
 from longpoint.lengths import Fraction
 from longpoint.shop.amounts import Amounts
@@ -74,106 +75,65 @@ def _in_holes(
     )
 
 
-def primer(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material:
-    """Primer for trim that is painted."""
-    coats, backs = rates["primer_coats"], rates["painted_backs"]
-    return _coating(
-        "primer",
-        "primer",
-        per_opening(amounts, lambda one: one.painted * coats + one.backs * backs),
-        total(amounts, lambda one: one.painted),
-        rates,
-        offers,
-        ("primer_coats", "painted_backs", "primer_solids", "primer_film"),
-    )
+class _Coat(NamedTuple):
+    """Something that trim is coated with.
+
+    Attributes:
+        code: Of the material.
+        name: In words.
+        area: What is coated with it, square inches.
+        backs: The rate that says how often backs are coated with it; "" where they are not.
+        dries: Whether it dries to a film, by which it covers; else the rate `covers` says that.
+    """
+
+    code: str
+    name: str
+    area: Callable[[Amounts], Fraction]
+    backs: str = ""
+    dries: bool = True
+
+    @property
+    def rates(self) -> tuple[str, ...]:
+        """What it is reckoned by."""
+        short = self.code.removesuffix("_finish")
+        covers = (f"{short}_solids", f"{short}_film") if self.dries else (f"{short}_covers",)
+        return (f"{short}_coats", *filter(None, (self.backs,)), *covers)
+
+    def covers(self, rates: Rates) -> Fraction:
+        """Square feet by a gallon."""
+        *_, solids, last = self.rates
+        return coverage(rates.share(solids), rates[last]) if self.dries else rates[last]
 
 
-def paint(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material:
-    """Paint."""
-    return _coating(
-        "paint",
-        "paint",
-        per_opening(amounts, lambda one: one.painted * rates["paint_coats"]),
-        total(amounts, lambda one: one.painted),
-        rates,
-        offers,
-        ("paint_coats", "paint_solids", "paint_film"),
-    )
+_COATS = (
+    _Coat("primer", "primer", lambda one: one.painted, backs="painted_backs"),
+    _Coat("paint", "paint", lambda one: one.painted),
+    _Coat("stain", "stain", lambda one: one.stained, dries=False),
+    _Coat("clear_finish", "clear finish", lambda one: one.stained),
+)
+_BY_FILM = (
+    "developed faces and edges x coats / (1604.17 x solids / dry film), more for waste; the label rules"
+)
+_BY_AREA = "developed faces and edges x coats / what a gallon covers, more for waste; the label rules"
 
 
-def stain(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material:
-    """Stain for stain-grade trim."""
-    return _spread(
-        "stain",
-        "stain",
-        per_opening(amounts, lambda one: one.stained * rates["stain_coats"]),
-        total(amounts, lambda one: one.stained),
-        rates["stain_covers"],
-        rates,
-        offers,
-        "developed faces and edges x coats / what a gallon covers, more for waste; the label rules",
-        ("stain_coats", "stain_covers"),
-    )
-
-
-def clear_finish(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Material:
-    """Clear finish for stain-grade trim."""
-    return _coating(
-        "clear_finish",
-        "clear finish",
-        per_opening(amounts, lambda one: one.stained * rates["clear_coats"]),
-        total(amounts, lambda one: one.stained),
-        rates,
-        offers,
-        ("clear_coats", "clear_solids", "clear_film"),
-    )
-
-
-def _coating(
-    code: str,
-    name: str,
-    areas: list[tuple[str, Fraction]],
-    faces: Fraction,
-    rates: Rates,
-    offers: Offers,
-    used: tuple[str, ...],
-) -> Material:
-    """What dries to a film; the last two rates that it uses are its solids and how thick that is."""
-    return _spread(
-        code,
-        name,
-        areas,
-        faces,
-        coverage(rates.share(used[-2]), rates[used[-1]]),
-        rates,
-        offers,
-        "developed faces and edges x coats / (1604.17 x solids / dry film), more for waste; the label rules",
-        used,
-    )
-
-
-def _spread(
-    code: str,
-    name: str,
-    areas: list[tuple[str, Fraction]],
-    faces: Fraction,
-    covers: Fraction,
-    rates: Rates,
-    offers: Offers,
-    rule: str,
-    used: tuple[str, ...],
-) -> Material:
-    per_inch = FLUID_OUNCES_A_GALLON / covers * (1 + rates.share("paint_waste")) / SQUARE_INCHES_A_SQUARE_FOOT
-    return material_line(
-        code,
-        name,
-        "fl oz",
-        [(opening, area * per_inch) for opening, area in areas],
-        offers,
-        rule,
-        (
-            figure("faces and edges", faces / SQUARE_INCHES_A_SQUARE_FOOT, "ft2"),
-            figure("covered by a gallon", covers, "ft2"),
-        ),
-        (*used, "profile_girth", "paint_waste"),
-    )
+def coatings(amounts: Sequence[Amounts], rates: Rates, offers: Offers) -> Iterator[Material]:
+    """What the trim is coated with, the first coat first."""
+    for coat in _COATS:
+        coats, backs = rates[coat.rates[0]], rates[coat.backs] if coat.backs else Fraction(0)
+        covers = coat.covers(rates)
+        waste = (1 + rates.share("paint_waste")) / SQUARE_INCHES_A_SQUARE_FOOT
+        per_inch = FLUID_OUNCES_A_GALLON / covers * waste
+        yield material_line(
+            coat.code,
+            coat.name,
+            "fl oz",
+            [(one.opening, (coat.area(one) * coats + one.backs * backs) * per_inch) for one in amounts],
+            offers,
+            _BY_FILM if coat.dries else _BY_AREA,
+            (
+                figure("faces and edges", total(amounts, coat.area) / SQUARE_INCHES_A_SQUARE_FOOT, "ft2"),
+                figure("covered by a gallon", covers, "ft2"),
+            ),
+            (*coat.rates, "profile_girth", "paint_waste"),
+        )

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from longpoint.lengths import Fraction, tape
 from longpoint.shop.amounts import Amounts
-from longpoint.shop.finishing import clear_finish, filler, paint, primer, putty, stain
+from longpoint.shop.finishing import coatings, filler, putty
 from longpoint.shop.material_line import (
     CUBIC_INCHES_A_FLUID_OUNCE,
     SQUARE_INCHES_A_SQUARE_FOOT,
@@ -32,8 +32,9 @@ def materials(amounts: Sequence[Amounts], rates: Rates, packages: Iterable[Packa
     offers = sold(packages)
     lines = (
         *_nails(amounts, rates, offers),
-        *(line(amounts, rates, offers) for line in (_glue, _caulk, filler, putty, primer, paint)),
-        *(line(amounts, rates, offers) for line in (stain, clear_finish, _shims, _tape, _abrasive)),
+        *(line(amounts, rates, offers) for line in (_glue, _caulk, filler, putty)),
+        *coatings(amounts, rates, offers),
+        *(line(amounts, rates, offers) for line in (_shims, _tape, _abrasive)),
     )
     lines = tuple(line for line in lines if line.quantity > 0)
     return Materials(lines, rates.used(name for line in lines for name in line.rates))

@@ -156,7 +156,10 @@ def main() -> None:
                 os._exit(0)
 
     def send(message: Any) -> None:
-        write(out, message)
+        try:
+            write(out, message)
+        except BrokenPipeError:  # the server was killed
+            os._exit(0)
 
     Thread(target=listen, daemon=True).start()
     send(("ready", -1, None))
