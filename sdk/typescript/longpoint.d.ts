@@ -949,7 +949,7 @@ export interface LengthOnHand {
   note?: string;
   /** How many were ordered in all; none when left out. */
   ordered?: number | null;
-  /** The price that was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
+  /** The price that was paid for each; `price` is what using one is taken to cost when sticks are planned. Leave `price` out for those that are paid for, so that they are used before any are bought. An amount of money as decimal text, at most two places. */
   paid?: string;
   /** The amount that using it is taken to cost. An amount of money as decimal text, at most two places. */
   price?: string;
@@ -2286,7 +2286,7 @@ export interface StoredLength {
   note: string;
   /** How many were ordered in all; none when left out. */
   ordered: number | null;
-  /** The price that was paid for each; `price` is what using one is taken to cost when sticks are planned. An amount of money as decimal text, at most two places. */
+  /** The price that was paid for each; `price` is what using one is taken to cost when sticks are planned. Leave `price` out for those that are paid for, so that they are used before any are bought. An amount of money as decimal text, at most two places. */
   paid: string;
   /** The amount that using it is taken to cost. An amount of money as decimal text, at most two places. */
   price: string;

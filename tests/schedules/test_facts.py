@@ -162,3 +162,20 @@ async def test_pieces_cut_from_a_claimed_stick_are_taken_and_said(service: httpx
     done = await record(service, where, {"opening": "K1", "piece": "side_casing/left", "state": "cut"})
     assert stick["name"] in done["notes"][0]
     assert "'shop saw'" in done["notes"][0]
+
+
+async def test_what_is_printed_stands_when_the_search_that_it_began_is_over(
+    service: httpx.AsyncClient,
+) -> None:
+    # First-fit buys these for 132.80, a search for less.
+    sizes = [("40 1/8", "63 7/8"), ("40 1/8", "49 7/8"), ("37 5/8", "46 1/8"), ("38 7/8", "56 1/8")]
+    rooms = [opening(f"K{number}", *size) for number, size in enumerate(sizes, 1)]
+    where = str((await made(service, openings=rooms)).headers["location"])
+    assert (await cut_list(service, where))["plan"]["number"] == 1
+    sheet = await service.get(f"{where}/sheets/stick-sheet", headers={"accept": "text/html"}, timeout=60)
+    assert "Plan 2" in sheet.text
+    plans = (await service.get(f"{where}/plans")).json()["items"]
+    assert [(one["number"], one["stands"]) for one in plans] == [(2, True), (1, False)]
+    sticks = (await service.get(f"{where}/plans/2")).json()["sticks"]
+    done = await cut(service, where, *(stick["name"] for stick in sticks))
+    assert done.status_code == 201, done.text

@@ -34,7 +34,7 @@ from shop.builders import Entry, F, random_house, stock, window, worked_out
 
 CUTTINGS = 10_000
 # Houses are dear to draw, so each is costed at this many random sets of rates, prices and wages.
-SETTINGS_A_HOUSE = 5
+SETTINGS_A_HOUSE = 20
 
 
 def costed(

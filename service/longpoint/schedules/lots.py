@@ -40,6 +40,7 @@ class LengthOnHand(OnHand, frozen=True, kw_only=True):
         used_up: The number of them that are gone in all: cut, spoiled or given away. When left out, it is as many
             as were recorded before; none of a new lot.
         paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are planned.
+            Leave `price` out for those that are paid for, so that they are used before any are bought.
         stick: The stick that it is left over from, where it is an offcut of one.
         note: It says where the lot came from, or where it stands.
     """

@@ -538,7 +538,8 @@ class LengthOnHand(Request, frozen=True, kw_only=True):
         note: It says where the lot came from, or where it stands. Free text; may have several lines.
         ordered: How many were ordered in all; none when left out.
         paid: The price that was paid for each; `price` is what using one is taken to cost when sticks are
-            planned. An amount of money as decimal text, at most two places.
+            planned. Leave `price` out for those that are paid for, so that they are used before any are
+            bought. An amount of money as decimal text, at most two places.
         price: The amount that using it is taken to cost. An amount of money as decimal text, at most two
             places.
         stick: The stick that it is left over from, where it is an offcut of one.

@@ -38,6 +38,8 @@ from longpoint.texts import say
 from longpoint.values import Refusal
 
 _TRIES = 3
+_PRINT_WAIT = SECONDS + 1.5
+"""Seconds that paper waits: for the search, for keeping sticks of the plan before, and for the process to start."""
 _ANSWER_GONE = 0.1
 """Seconds within which an answer that is made has gone out."""
 
@@ -93,6 +95,24 @@ async def read_planned(
         if made is not None:
             return made
     raise Overloaded(say("problem", "schedule.changed-again"), headers={"retry-after": "1"})
+
+
+async def read_to_print(
+    request: AnyRequest, schedule_id: str, look: Callable[[ScheduleRow, PlanRow], None]
+) -> tuple[StoredHouse, KeptPlan]:
+    """The same for paper, which is to hold: it waits for the search for a cheaper plan, as long as that may take, since
+    what that finds would soon take the place of what was printed.
+
+    Raises:
+        NotFound, Refusal: as `read_planned` does.
+    """
+    found = await read_planned(request, schedule_id, look)
+    house, plan = found
+    if is_searched(plan.row, SECONDS):
+        return found
+    search = begin_search(request, house.schedule, SECONDS)
+    await asyncio.wait((search.done,), timeout=_PRINT_WAIT)
+    return await read_planned(request, schedule_id, look)
 
 
 async def plan_first(request: AnyRequest, schedule_id: str) -> None:

@@ -32,7 +32,7 @@ from longpoint.api.stored.built import built_with_group
 from longpoint.api.stored.groups import find_place, group_of, members, sharing
 from longpoint.api.stored.openings import OpeningName, find_opening
 from longpoint.api.stored.pieces import OpeningsAsked, RoomsAsked, chosen_of, work_on
-from longpoint.api.stored.planned import mark_used, plan_tag, read_planned, search_on, with_paid, work_out
+from longpoint.api.stored.planned import mark_used, plan_tag, read_to_print, search_on, with_paid, work_out
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
 from longpoint.schedules import plans
 from longpoint.schedules.kept import KeptHouse, read_house, read_opening
@@ -107,12 +107,13 @@ async def get_schedule_sheet(
 
     Stick sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure sheet, materials
     and hours are the whole house's, or of the rooms and openings that are asked for. `title` is the schedule's name
-    when left out.
+    when left out. A sheet of sticks that were not planned with a search yet waits a few seconds for that, so that what
+    is printed stands; where it is not over then, the sheet says that it is not proven, and the search goes on.
     """
     if format is not None:
         request.wanted = _MEDIA_TYPES[format]
     wanted = wanted_by(request)
-    house, plan = await read_planned(
+    house, plan = await read_to_print(
         request, schedule_id, lambda *stands: check_news(request, _tag(*stands, sheet, asked, skip), KEPT)
     )
     done = await work_out(house, plan)
@@ -148,7 +149,7 @@ async def get_sticks_drawing(
     opening: OpeningsAsked = None,
 ) -> Reply[str]:
     """Every stick that is still to be cut, with its pieces and what is left of it, as SVG."""
-    house, plan = await read_planned(
+    house, plan = await read_to_print(
         request, schedule_id, lambda *stands: check_news(request, _tag(*stands, "sticks", feet), KEPT)
     )
     cut_list = (await work_out(house, plan)).cut_list
