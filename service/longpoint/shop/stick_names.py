@@ -7,7 +7,17 @@ from typing import Annotated
 
 from msgspec import Meta
 
-StickName = Annotated[str, Meta(pattern=r"^[A-Z][1-9][0-9]{0,8}$(?![\s\S])", examples=["C7"])]
+from longpoint.texts import say
+from longpoint.values.names import EXPECT
+
+StickName = Annotated[
+    str,
+    Meta(
+        pattern=r"^[A-Z][1-9][0-9]{0,8}$(?![\s\S])",
+        examples=["C7"],
+        extra={EXPECT: say("hint", "stick.name")},
+    ),
+]
 
 
 class StickNames:

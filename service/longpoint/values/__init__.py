@@ -9,6 +9,7 @@ from longpoint.values.fault import Fault, Faults, Path, Place, Refusal, nearest
 from longpoint.values.money import Cents, Price
 from longpoint.values.names import Name, Room, Text
 from longpoint.values.numbers import Amount, Angle
+from longpoint.values.parameters import wrong_parameter
 from longpoint.values.renamed import moved
 from longpoint.values.value import Given, Value, fields_of
 from longpoint.values.whole import inspected, whole
@@ -44,4 +45,5 @@ __all__ = [
     "packer",
     "schemas",
     "whole",
+    "wrong_parameter",
 ]

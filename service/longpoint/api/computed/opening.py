@@ -24,7 +24,7 @@ from longpoint.shop.answer import OpeningAnswer, opening_answer
 from longpoint.shop.build import BuiltOpening
 from longpoint.shop.house import report_mark
 from longpoint.texts import say
-from longpoint.values import Fault, Faults, Path
+from longpoint.values import Fault, Faults, Path, nearest
 
 
 class OpeningRequest(Opening, frozen=True, kw_only=True):
@@ -119,8 +119,8 @@ def drawn(result: Built, drawing: Drawing, key: str, wording: Wording) -> str:
     )
     if piece is None:
         has = tuple(f"{mark}-{number} {piece.key}" for number, piece in result.numbered)
-        fault = Fault(
-            code="unknown-piece", detail=say("problem", "opening.has-pieces", pieces=has), parameter="piece"
-        )
+        hint = nearest(key, [str(piece.key) for _, piece in result.numbered])
+        detail = say("problem", "opening.has-pieces", pieces=has) + hint
+        fault = Fault(code="unknown-piece", detail=detail, parameter="piece")
         raise InvalidRequest(say("problem", "opening.no-such-piece"), [fault])
     return piece_drawing(result.opening.mark, piece, wording)

@@ -22,7 +22,7 @@ from longpoint.api.http.problems import (
 from longpoint.api.http.request import ROUNDING, AnyRequest
 from longpoint.lengths import Rounding, length_writer
 from longpoint.texts import SPOKEN, say
-from longpoint.values import Fault, Refusal, encoder, moved
+from longpoint.values import Refusal, encoder, moved, wrong_parameter
 
 _log = logging.getLogger("longpoint.errors")
 _MISSING = re.compile(r"required query parameter '([^']*)'")
@@ -84,8 +84,7 @@ def _as_problem(request: AnyRequest, refusal: HTTPException) -> Problem | None:
             wrong = [(str(one.get("key", "")), one.get("message", "")) for one in refusal.extra]
         else:  # what is missing stands in a sentence alone
             wrong = [(name, say("word", "parameter.needed")) for name in _MISSING.findall(refusal.detail)]
-        said = [(name, say("problem", "parameter.wrong", name=name, why=why)) for name, why in wrong]
-        faults = [Fault(code="wrong-parameter", detail=how, parameter=name) for name, how in said]
+        faults = [wrong_parameter(request.plan.named, name, why) for name, why in wrong]
         return InvalidRequest(say("problem", "parameter.some-wrong"), faults, headers)
     if refusal.status_code < 500:
         return BadRequest(say("problem", "request.invalid", words=refusal.detail), headers=headers)

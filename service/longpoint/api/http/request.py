@@ -48,6 +48,7 @@ class HandlerPlan:
         reader: Reads its body; None when it has none.
         reads_csv: Reads its body when that is CSV; None when it takes none.
         most_bytes: The largest body it takes.
+        named: Its parameters by the names it has for them: each by its name in an address, with its types.
         parameters: The query parameters it knows, each with the types of its values.
     """
 
@@ -58,20 +59,21 @@ class HandlerPlan:
         self.reader: BodyReader[Any] | None = BodyReader(data.annotation) if data else None
         self.reads_csv = said.reads_csv if said else None
         self.most_bytes = handler.resolve_request_max_body_size() or 0
-        self.parameters = _query_parameters(handler)
+        self.named = _parameters(handler, "path") | (query := _parameters(handler, "query"))
+        self.parameters = dict(query.values())
 
 
-def _query_parameters(handler: HTTPRouteHandler) -> dict[str, list[Any]]:
-    """Those that a handler and what it depends on know, as they are written in an address, with their types."""
+def _parameters(handler: HTTPRouteHandler, place: str) -> dict[str, tuple[str, list[Any]]]:
+    """Those of a place that a handler and what it depends on know: by their names, as written there, their types."""
     signatures = [handler.parsed_fn_signature]
     signatures += [provided.parsed_fn_signature for provided in handler.resolve_dependencies().values()]
     found = {}
     for signature in signatures:
         for name, field in signature.parameters.items():
             kwarg = field.kwarg_definition
-            if getattr(kwarg, "param_type", None) == "query":
+            if getattr(kwarg, "param_type", None) == place:
                 kinds = [one.annotation for one in (field.inner_types if field.is_union else [field])]
-                found[getattr(kwarg, "name", None) or name] = kinds
+                found[name] = getattr(kwarg, "name", None) or name, kinds
     return found
 
 

@@ -23,7 +23,7 @@ from longpoint.shop.recut import can_be_recut
 from longpoint.shop.remaining import Slot
 from longpoint.shop.shape import PieceShape, alike, shape_of
 from longpoint.texts import say
-from longpoint.values import Faults, Path, fields_of
+from longpoint.values import Faults, Path, fields_of, nearest
 
 
 class FoundPiece(msgspec.Struct, frozen=True):
@@ -137,7 +137,7 @@ class Recorder:
         if piece is None:
             has = tuple(f"{found.mark}-{number} {one.key}" for number, one in found.numbers.items())
             detail = say("problem", "work.unknown-piece", mark=found.mark, piece=str(sent.piece), has=has)
-            self._faults.add((*at, "piece"), "unknown-piece", detail)
+            self._faults.add((*at, "piece"), "unknown-piece", detail + nearest(sent.piece, found.pieces))
             return None
         return found, piece, instance
 

@@ -71,13 +71,13 @@ def sticks_cut(
         if name in data.sticks[:index]:
             faults.add(("sticks", index), "given-twice", say("problem", "stick.twice"))
     faults.raise_any()
-    unknown = [
-        name
-        for name in data.sticks
+    unknown = {
+        name: Fault.at(("sticks", index), "unknown-stick", never_had([name]))
+        for index, name in enumerate(data.sticks)
         if name not in plan.sticks and name not in elsewhere and name not in left.cut
-    ]
+    }
     if unknown:
-        raise NotFound(never_had(unknown))
+        raise NotFound(never_had(tuple(unknown)), tuple(unknown.values()))
     today = {
         name: same
         for name in data.sticks
