@@ -1550,13 +1550,15 @@ export interface PlanLine {
   used_at: string | null;
   /** How long was allowed for the search; 0 took the first plan that was found. */
   planning_seconds: number;
-  /** The cost of the sticks that were left to cut when it was made. An amount of money as decimal text with two places. */
+  /** The cost of the sticks that were left to cut when it was made; of profiles in `unstocked` it holds nothing. An amount of money as decimal text with two places. */
   cost: string;
   /** A lower bound: no plan of them costs less. An amount of money as decimal text with two places. */
   bound: string;
-  /** How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text with two places. */
+  /** How far the cost may be above the cheapest: zero is proven, where nothing is in `unstocked`. An amount of money as decimal text with two places. */
   above: string;
-  /** True where it is proven that no plan is cheaper. */
+  /** Profiles that pieces needed and no stock was given for when it was made. */
+  unstocked: string[];
+  /** True where it is proven that no plan is cheaper; false where a profile was unstocked. */
   proven: boolean;
 }
 
@@ -2378,13 +2380,15 @@ export interface StoredPlan {
   used_at: string | null;
   /** How long was allowed for the search; 0 took the first plan that was found. */
   planning_seconds: number;
-  /** The cost of the sticks that were left to cut when it was made. An amount of money as decimal text with two places. */
+  /** The cost of the sticks that were left to cut when it was made; of profiles in `unstocked` it holds nothing. An amount of money as decimal text with two places. */
   cost: string;
   /** A lower bound: no plan of them costs less. An amount of money as decimal text with two places. */
   bound: string;
-  /** How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text with two places. */
+  /** How far the cost may be above the cheapest: zero is proven, where nothing is in `unstocked`. An amount of money as decimal text with two places. */
   above: string;
-  /** True where it is proven that no plan is cheaper. */
+  /** Profiles that pieces needed and no stock was given for when it was made. */
+  unstocked: string[];
+  /** True where it is proven that no plan is cheaper; false where a profile was unstocked. */
   proven: boolean;
   /** It says how good the plan is, profile by profile. */
   profiles: PlannedSticks[];
@@ -2834,6 +2838,7 @@ export interface Operations {
     method: "GET";
     path: "/v1/schedules/{schedule_id}/plans/{number}";
     parameters: { "schedule_id": string; "number": number };
+    query: { "room"?: Record<string, unknown>; "opening"?: Record<string, unknown> };
     header: { "If-None-Match"?: string };
     response: StoredPlan;
   };

@@ -198,7 +198,8 @@ class Making(NamedTuple):
             profile, more = name_sticks(self.house.sited, one.plan, kept, waiting, names)
             profiles.append(profile)
             new |= more
-        return tuple(profiles), new
+        missing = CutList(self.house.sited.house, self.left.openings, ()).unstocked
+        return (*profiles, *map(PlannedProfile.missing, missing)), new
 
 
 def plan_again(house: StoredHouse, left: Left, before: KeptPlan | None, searched: bool) -> Planning:

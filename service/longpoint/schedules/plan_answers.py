@@ -26,10 +26,12 @@ class PlanLine(Value, frozen=True):
         used_at: When something was first printed or cut from it; null while nothing was. Such a plan is kept; of the
             others the oldest go.
         planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
-        cost: The cost of the sticks that were left to cut when it was made.
+        cost: The cost of the sticks that were left to cut when it was made; of profiles in `unstocked` it holds
+            nothing.
         bound: A lower bound: no plan of them costs less.
-        above: How far the cost may be above the cheapest: zero is proven.
-        proven: True where it is proven that no plan is cheaper.
+        above: How far the cost may be above the cheapest: zero is proven, where nothing is in `unstocked`.
+        unstocked: Profiles that pieces needed and no stock was given for when it was made.
+        proven: True where it is proven that no plan is cheaper; false where a profile was unstocked.
     """
 
     number: int
@@ -40,11 +42,13 @@ class PlanLine(Value, frozen=True):
     cost: Cents
     bound: Cents
     above: Cents
+    unstocked: tuple[str, ...]
     proven: bool
 
     @classmethod
     def of(cls, row: PlanRow, profiles: Sequence[PlannedProfile], stands: bool) -> PlanLine:
         """As its row has it."""
+        unstocked = tuple(one.profile for one in profiles if not one.stocked)
         cost, bound = sum(one.cost for one in profiles), sum(one.bound for one in profiles)
         return cls(
             number=row.number,
@@ -55,7 +59,8 @@ class PlanLine(Value, frozen=True):
             cost=Cents(cost),
             bound=Cents(bound),
             above=Cents(cost - bound),
-            proven=cost == bound,
+            unstocked=unstocked,
+            proven=cost == bound and not unstocked,
         )
 
 

@@ -71,7 +71,7 @@ RECIPES: Mapping[Sheet, Recipe] = {
 }
 
 
-_OF_STICKS = (Sheet.CUT_LIST, Sheet.STICK_SHEET, Sheet.MATERIAL_LIST, Sheet.COST_SHEET)
+_OF_STICKS = (Sheet.CUT_LIST, Sheet.STICK_SHEET, Sheet.MATERIAL_LIST, Sheet.COST_SHEET, Sheet.LABELS)
 
 
 def made(house: SheetHouse, sheet: Sheet, skip: int = 0) -> Document:
@@ -82,7 +82,5 @@ def made(house: SheetHouse, sheet: Sheet, skip: int = 0) -> Document:
         sheet: Which sheet.
         skip: Places on the first sheet of labels that are used up.
     """
-    if sheet is Sheet.LABELS:
-        return label_sheet(house, skip=skip)
-    document = RECIPES[sheet].make(house)
+    document = label_sheet(house, skip=skip) if sheet is Sheet.LABELS else RECIPES[sheet].make(house)
     return replace(document, plan=plan_words(house.cut_list)) if sheet in _OF_STICKS else document

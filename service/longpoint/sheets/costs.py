@@ -65,6 +65,14 @@ def _unpriced(cost: CostSheet) -> Iterator[Sentence]:
         yield say("note", "sheet.unpriced", lines=tuple(others))
 
 
+def _names_unpriced(cost: CostSheet) -> Iterator[str]:
+    """What has no price, category by category: sheets have little room."""
+    for category in CATEGORIES:
+        names = [one.name for one in cost.unpriced if one.category == category]
+        if names:
+            yield ", ".join(names if category == "stock" else map(words, names))
+
+
 def _lines(cost: CostSheet) -> Table:
     groups = []
     for category, title in CATEGORIES.items():
@@ -73,6 +81,9 @@ def _lines(cost: CostSheet) -> Table:
         )
         if cells:
             groups.append(Rows(cells, title))
+    if cost.unpriced:
+        missing: tuple[tuple[Cell, ...], ...] = tuple((names, "") for names in _names_unpriced(cost))
+        groups.append(Rows(missing, "Without a price, not in the total"))
     return Table(
         "lines",
         f"What it costs ({cost.currency})",

@@ -91,8 +91,8 @@ class CutList(Value, frozen=True):
 
     @property
     def held(self) -> tuple[str, ...]:
-        """Marks of the openings that only count in the cost."""
-        return tuple(one.built.opening.mark for one in self.openings if not one.to_cut)
+        """Marks of the openings shown that only count in the cost."""
+        return tuple(one.built.opening.mark for one in self.openings if one.shown and not one.to_cut)
 
     @property
     def stick_names(self) -> Mapping[str, tuple[str, ...]]:

@@ -65,8 +65,11 @@ class NamedStick(Value, frozen=True):
     kept: bool
 
 
+_UNSTOCKED = "unstocked"
+
+
 class PlannedProfile(Value, frozen=True):
-    """The sticks of one profile, and how good they are.
+    """The sticks of one profile, and how good they are; or that there was no stock of it when they were planned.
 
     Attributes:
         profile: Whose sticks.
@@ -74,7 +77,7 @@ class PlannedProfile(Value, frozen=True):
         cost: What they cost, in cents.
         bound: No plan costs less.
         method: What found it.
-        stopped: Why the search ended: proven, effort, clock or memory.
+        stopped: Why the search ended: proven, effort, clock or memory; unstocked where no stock was given.
         seconds: How long it took.
         split_openings: Openings that were to come from one stick each and that no stick can hold.
     """
@@ -87,6 +90,16 @@ class PlannedProfile(Value, frozen=True):
     stopped: str
     seconds: float
     split_openings: tuple[str, ...]
+
+    @classmethod
+    def missing(cls, profile: str) -> PlannedProfile:
+        """A profile that pieces need and no stock was given for."""
+        return cls(profile, (), 0, 0, "", _UNSTOCKED, 0.0, ())
+
+    @property
+    def stocked(self) -> bool:
+        """Whether there was stock of it."""
+        return self.stopped != _UNSTOCKED
 
 
 class Sited(Value, frozen=True):

@@ -3,29 +3,32 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import replace as with_changed
 
 from msgspec.structs import replace
 
-from longpoint.shop.build import CutList, HouseKey
+from longpoint.shop.build import BuiltOpening, CutList, HouseKey
 from longpoint.shop.cost import summed
 from longpoint.shop.takeoff import CostSheet
 from longpoint.stock import Layout, Plan
 from longpoint.values import Cents
 
 
-def chosen(cut_list: CutList, rooms: Collection[str], marks: Collection[str]) -> frozenset[str]:
+def chosen(
+    openings: Iterable[BuiltOpening], rooms: Collection[str], marks: Collection[str]
+) -> frozenset[str]:
     """Marks of the openings, and groups, that are in these rooms or have these marks."""
     return frozenset(
-        one.built.opening.mark
-        for one in cut_list.openings
-        if one.room in rooms or one.built.opening.mark in marks
+        one.built.opening.mark for one in openings if one.room in rooms or one.built.opening.mark in marks
     )
 
 
 def narrowed(cut_list: CutList, marks: Collection[str]) -> CutList:
-    """The openings of these marks and the sticks that hold a piece of theirs, with whatever else is on those."""
+    """The openings of these marks and the sticks that hold a piece of theirs, with whatever else is on those.
+
+    So it is with the sticks that are cut later, too: one that holds pieces of others besides counts whole.
+    """
     openings = tuple(replace(one, shown=one.built.opening.mark in marks) for one in cut_list.openings)
     shown = {index for index, one in enumerate(openings) if one.shown}
     left: dict[HouseKey, list[int]] = defaultdict(list)
@@ -34,9 +37,7 @@ def narrowed(cut_list: CutList, marks: Collection[str]) -> CutList:
     for plan in cut_list.plans:
         layouts = list(_layouts(cut_list, plan, shown, left, names[plan.profile]))
         if layouts:
-            cost = sum(layout.price_cents * layout.times for layout in layouts)
-            bound = max(0, cost - (plan.cost_cents - plan.bound_cents))
-            plans.append(with_changed(plan, layouts=tuple(layouts), cost_cents=cost, bound_cents=bound))
+            plans.append(_of(plan, layouts))
     planned = {plan.profile for plan in cut_list.plans}
     for index, one in enumerate(openings):
         for piece in one.built.pieces:
@@ -49,8 +50,37 @@ def narrowed(cut_list: CutList, marks: Collection[str]) -> CutList:
         plans=tuple(plans),
         left={key: tuple(instances) for key, instances in left.items()},
         kept_names={profile: tuple(some) for profile, some in names.items()},
-        later=(),
+        later=tuple(_later(plan, shown) for plan in cut_list.later),
+        later_missing=tuple(
+            profile
+            for profile in cut_list.later_missing
+            if any(
+                piece.profile == profile
+                for one in openings
+                if one.shown and not one.to_cut
+                for piece in one.built.pieces
+            )
+        ),
     )
+
+
+def _later(plan: Plan, shown: set[int]) -> Plan:
+    """The sticks of a plan that hold a piece of the openings shown."""
+    rows = (
+        with_changed(
+            layout, keys=tuple(keys for keys in layout.keys if any(key.opening in shown for key in keys))
+        )
+        for layout in plan.layouts
+    )
+    layouts = [layout for layout in rows if layout.keys]
+    return _of(plan, layouts)
+
+
+def _of(plan: Plan, layouts: Sequence[Layout]) -> Plan:
+    """Some of a plan's sticks; what of its cost may be too much is as much as before."""
+    cost = sum(layout.price_cents * layout.times for layout in layouts)
+    bound = max(0, cost - (plan.cost_cents - plan.bound_cents))
+    return with_changed(plan, layouts=tuple(layouts), cost_cents=cost, bound_cents=bound)
 
 
 def _layouts(

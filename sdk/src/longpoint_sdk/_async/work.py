@@ -31,7 +31,8 @@ class Work(BaseAsyncClient):
         one goes on; `plan` says how good it is. Pieces cut before that are not right any more are reported,
         with what each can be cut again into and what must be cut from stock once more. Asked for some rooms
         or openings, `cut_list` is of these: their pieces, and the sticks that hold any of them with all that
-        is on those.
+        is on those; so are `held` and `cost_later`, in which a stick that holds pieces of others besides
+        counts whole.
 
         Args:
             schedule_id: The id of a schedule.

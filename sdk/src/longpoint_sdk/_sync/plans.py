@@ -64,22 +64,35 @@ class Plans(BaseClient):
         return self.send(calls.make_plan(schedule_id, request, idempotency_key=idempotency_key))
 
     def get_plan(
-        self, schedule_id: str, number: int, *, if_none_match: Versioned[types.StoredPlan] | None = None
+        self,
+        schedule_id: str,
+        number: int,
+        *,
+        room: dict[str, Any] | None = None,
+        opening: dict[str, Any] | None = None,
+        if_none_match: Versioned[types.StoredPlan] | None = None,
     ) -> Versioned[types.StoredPlan]:
         """Read a plan.
 
         A plan with every stick of it, those that were cut too.
 
+        Asked for some rooms or openings, `sticks` and `buy` are of the sticks that hold any of their pieces,
+        with all that is on those; what else there is, its cost and its proof, is said of the whole plan.
+
         Args:
             schedule_id: The id of a schedule.
             number: The number of a plan.
+            room: Only the openings of these rooms.
+            opening: Only the openings, or groups, of these marks.
             if_none_match: What was read before: it comes back itself while it still stands, and is not sent
                 again.
 
         Returns:
             A `Versioned`: its `value` is `types.StoredPlan`; its `etag` is the version.
         """
-        return self.send(calls.get_plan(schedule_id, number, if_none_match=if_none_match))
+        return self.send(
+            calls.get_plan(schedule_id, number, room=room, opening=opening, if_none_match=if_none_match)
+        )
 
     def get_stick(
         self, schedule_id: str, name: str, *, if_none_match: Versioned[types.StickDetail] | None = None

@@ -38,7 +38,12 @@ def make_plan(
 
 
 def get_plan(
-    schedule_id: str, number: int, *, if_none_match: Versioned[types.StoredPlan] | None = None
+    schedule_id: str,
+    number: int,
+    *,
+    room: dict[str, Any] | None = None,
+    opening: dict[str, Any] | None = None,
+    if_none_match: Versioned[types.StoredPlan] | None = None,
 ) -> Call[Versioned[types.StoredPlan]]:
     """`GET /v1/schedules/{schedule_id}/plans/{number}`: Read a plan."""
     return Call(
@@ -46,6 +51,7 @@ def get_plan(
         method="GET",
         path=f"/v1/schedules/{path_part(schedule_id)}/plans/{path_part(number)}",
         result=types.StoredPlan,
+        query=query_fields(room=room, opening=opening),
         headers=header_fields(**{"If-None-Match": if_none_match}),
         versioned=True,
         held=if_none_match,

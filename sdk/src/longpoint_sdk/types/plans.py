@@ -135,12 +135,13 @@ class StoredPlan(Result, frozen=True, kw_only=True):
         used_at: When something was first printed or cut from it; null while nothing was. Such a plan is kept;
             of the others the oldest go. RFC 3339, in UTC.
         planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
-        cost: The cost of the sticks that were left to cut when it was made. An amount of money as decimal
-            text with two places.
+        cost: The cost of the sticks that were left to cut when it was made; of profiles in `unstocked` it
+            holds nothing. An amount of money as decimal text with two places.
         bound: A lower bound: no plan of them costs less. An amount of money as decimal text with two places.
-        above: How far the cost may be above the cheapest: zero is proven. An amount of money as decimal text
-            with two places.
-        proven: True where it is proven that no plan is cheaper.
+        above: How far the cost may be above the cheapest: zero is proven, where nothing is in `unstocked`. An
+            amount of money as decimal text with two places.
+        unstocked: Profiles that pieces needed and no stock was given for when it was made.
+        proven: True where it is proven that no plan is cheaper; false where a profile was unstocked.
         profiles: It says how good the plan is, profile by profile.
         sticks: The sticks of the plan.
         changed: Sticks of the plan before it that it has no more: their names are never used again.
@@ -155,6 +156,7 @@ class StoredPlan(Result, frozen=True, kw_only=True):
     cost: Decimal
     bound: Decimal
     above: Decimal
+    unstocked: list[str]
     proven: bool
     profiles: list[PlannedSticks]
     sticks: list[StoredStick]

@@ -69,7 +69,8 @@ async def compute_schedule_cut_list(
     Where there is no plan yet, the first that is found is kept and answered, and a search for a cheaper one goes on;
     `plan` says how good it is. Pieces cut before that are not right any more are reported, with what each can be cut
     again into and what must be cut from stock once more. Asked for some rooms or openings, `cut_list` is of these:
-    their pieces, and the sticks that hold any of them with all that is on those.
+    their pieces, and the sticks that hold any of them with all that is on those; so are `held` and `cost_later`, in
+    which a stick that holds pieces of others besides counts whole.
     """
     sections = tuple(sorted(set(include or ())))
     wanted = wanted_by(request)
@@ -103,7 +104,7 @@ async def compute_schedule_cut_list(
     done = await work_out(house, plan)
     if Section.COST in sections:
         done = await with_paid(request, done)
-    marks = chosen_of(done.cut_list, room, opening)
+    marks = chosen_of(done.cut_list.openings, room, opening)
     write = length_writer(done.cut_list.house.rounding)
 
     def encoded() -> bytes:

@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from longpoint.api.http.problems import InvalidRequest
 from longpoint.shop import Section, ShopWork, work
-from longpoint.shop.build import CutList
+from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.shop.narrowed import chosen, cost_of, narrowed
 from longpoint.texts import say
 from longpoint.values import Fault, nearest
@@ -25,7 +25,7 @@ OpeningsAsked = Annotated[
 
 
 def chosen_of(
-    cut_list: CutList, rooms: Sequence[str] | None, marks: Sequence[str] | None
+    openings: Sequence[BuiltOpening], rooms: Sequence[str] | None, marks: Sequence[str] | None
 ) -> frozenset[str] | None:
     """Marks of the openings that are asked for; None for all.
 
@@ -35,8 +35,8 @@ def chosen_of(
     if not rooms and not marks:
         return None
     known = {
-        "room": [one.room for one in cut_list.openings],
-        "opening": [one.built.opening.mark for one in cut_list.openings],
+        "room": [one.room for one in openings],
+        "opening": [one.built.opening.mark for one in openings],
     }
     faults = [
         Fault(
@@ -51,7 +51,7 @@ def chosen_of(
     ]
     if faults:
         raise InvalidRequest(say("problem", "house.no-such-room-or-opening"), faults)
-    return chosen(cut_list, rooms or (), marks or ())
+    return chosen(openings, rooms or (), marks or ())
 
 
 def work_on(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Sequence
 from typing import Annotated, Any
 
 import msgspec
@@ -18,6 +19,7 @@ from longpoint.api.http.negotiate import BOTH, EVENTS, JSON
 from longpoint.api.http.problems import NotFound
 from longpoint.api.http.request import AnyRequest, ApiRequest
 from longpoint.api.stored.paging import LINK, Cursor, Limit, Page, page, read_number_cursor
+from longpoint.api.stored.pieces import OpeningsAsked, RoomsAsked, chosen_of
 from longpoint.api.stored.plan_making import load_plan
 from longpoint.api.stored.planned import begin_search, marks_of, plan_tag
 from longpoint.api.stored.storage import ScheduleId, find_schedule, store_of, stored
@@ -25,7 +27,6 @@ from longpoint.api.stored.stored_house import left_of, load_house
 from longpoint.lengths import length_writer
 from longpoint.schedules import plans
 from longpoint.schedules.kept import read_plan
-from longpoint.schedules.making import uncut
 from longpoint.schedules.plan_answers import PlanLine, PlannedSticks, StoredPlan, StoredStick
 from longpoint.schedules.rows import PlanRow
 from longpoint.schedules.sent import PlanAsked
@@ -61,8 +62,18 @@ async def list_plans(
     "/v1/schedules/{schedule_id:str}/plans/{number:int}",
     **stored("get_plan", summary="Read a plan", tag=_TAG, headers=ETAG, links=PLAN_LINKS),
 )
-async def get_plan(request: AnyRequest, schedule_id: ScheduleId, number: PlanNumber) -> Reply[StoredPlan]:
-    """A plan with every stick of it, those that were cut too."""
+async def get_plan(
+    request: AnyRequest,
+    schedule_id: ScheduleId,
+    number: PlanNumber,
+    room: RoomsAsked = None,
+    opening: OpeningsAsked = None,
+) -> Reply[StoredPlan]:
+    """A plan with every stick of it, those that were cut too.
+
+    Asked for some rooms or openings, `sticks` and `buy` are of the sticks that hold any of their pieces, with all that
+    is on those; what else there is, its cost and its proof, is said of the whole plan.
+    """
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
         row = await plans.find(connection, schedule.id, number)
@@ -70,7 +81,7 @@ async def get_plan(request: AnyRequest, schedule_id: ScheduleId, number: PlanNum
             raise NotFound(say("problem", "plan.unknown", number=number, latest=schedule.last_plan))
         tag = plan_tag(schedule, row)
         check_news(request, tag)
-    return await plan_reply(request, schedule_id, row, 200)
+    return await plan_reply(request, schedule_id, row, 200, room, opening)
 
 
 @post(
@@ -116,8 +127,15 @@ async def make_plan(
     return await answer()
 
 
-async def plan_reply(request: AnyRequest, schedule_id: str, row: PlanRow, status: int) -> Reply[StoredPlan]:
-    """A plan as it is answered."""
+async def plan_reply(
+    request: AnyRequest,
+    schedule_id: str,
+    row: PlanRow,
+    status: int,
+    rooms: Sequence[str] | None = None,
+    openings: Sequence[str] | None = None,
+) -> Reply[StoredPlan]:
+    """A plan as it is answered, or of it the sticks that hold pieces of some rooms and openings."""
     async with store_of(request).reading() as connection:
         schedule = await find_schedule(connection, request, schedule_id)
         row = await plans.find(connection, schedule.id, row.number) or row
@@ -129,13 +147,19 @@ async def plan_reply(request: AnyRequest, schedule_id: str, row: PlanRow, status
     marks = marks_of(house)
     line = PlanLine.of(row, plan.profiles, stands is not None and stands.number == row.number)
     had = [] if before is None else [name for one in read_plan(before.document) for name in one.sticks]
-    bought = ((one.profile, one.length, one.price) for one in uncut(plan, left).values() if one.lot is None)
+    chosen = chosen_of(left.openings, rooms, openings)
+    shown = {
+        name: one
+        for name, one in plan.sticks.items()
+        if chosen is None or any(marks.get(piece.opening_id) in chosen for piece in one.pieces)
+    }
+    uncut = (one for name, one in shown.items() if name not in left.cut and one.lot is None)
     answered = StoredPlan(
         **msgspec.structs.asdict(line),
-        profiles=tuple(PlannedSticks.of(one) for one in plan.profiles),
-        sticks=tuple(StoredStick.of(name, one, marks, left.cut) for name, one in plan.sticks.items()),
+        profiles=tuple(PlannedSticks.of(one) for one in plan.profiles if one.stocked),
+        sticks=tuple(StoredStick.of(name, one, marks, left.cut) for name, one in shown.items()),
         changed=tuple(name for name in had if name not in plan.sticks and name not in left.cut),
-        buy=tuple(buy_lines(Counter(bought))),
+        buy=tuple(buy_lines(Counter((one.profile, one.length, one.price) for one in uncut))),
     )
     return Reply(
         answered,

@@ -123,7 +123,7 @@ async def get_schedule_sheet(
     await mark_used(request, plan)
     look = asked if asked.title else msgspec.structs.replace(asked, title=house.schedule.name)
 
-    marks = chosen_of(done.cut_list, room, opening)
+    marks = chosen_of(done.cut_list.openings, room, opening)
 
     def make() -> Reply[SheetContents]:
         cut_list, found = work_on(done.cut_list, RECIPES[sheet].needs, marks)
@@ -153,7 +153,7 @@ async def get_sticks_drawing(
         request, schedule_id, lambda *stands: check_news(request, _tag(*stands, "sticks", feet), KEPT)
     )
     cut_list = (await work_out(house, plan)).cut_list
-    marks = chosen_of(cut_list, room, opening)
+    marks = chosen_of(cut_list.openings, room, opening)
     if marks is not None:
         cut_list = narrowed(cut_list, marks)
     check_printed(cut_list, Sheet.CUT_LIST, SVG)
