@@ -11,6 +11,7 @@ from hypothesis import given, note, settings
 from hypothesis import strategies as st
 
 from asking import Service
+from dryfit.openings import mixed
 
 CASING = {"width": "2 1/2 in", "thickness": "5/8 in"}
 STOOL = {"thickness": "3/4 in", "horn": "3/4 in", "nosing": "7/8 in"}
@@ -63,7 +64,7 @@ def service() -> Iterator[Service]:
 
 
 def inches(least: int, most: int) -> st.SearchStrategy[str]:
-    return st.integers(least * 32, most * 32).map(lambda number: f"{Fraction(number, 32)} in")
+    return st.integers(least * 32, most * 32).map(lambda number: f"{mixed(Fraction(number, 32))} in")
 
 
 @st.composite

@@ -8,6 +8,8 @@ from typing import Any
 from hypothesis import assume
 from hypothesis import strategies as st
 
+from dryfit.tape import inches
+
 Draw = st.DrawFn
 
 
@@ -120,7 +122,7 @@ def openings(
         for name in sides:
             outline = outline | {name: f"{mixed(Fraction(depth + draw(st.integers(-8, 8)), 32))} in"}
         if draw(st.booleans()):
-            by = f"{draw(st.integers(1, 24))}/32 in"
+            by = f"{mixed(Fraction(draw(st.integers(1, 24)), 32))} in"
             outline = outline | {"sill": {"low": draw(st.sampled_from(("left", "right"))), "by": by}}
     own = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right", "head", "sill"), reveals)))
     trim = draw(trims(foot, may_butt=four))
@@ -133,10 +135,21 @@ def openings(
         "readings": outline,
         "trim": trim,
         "reveals": own,
-        **draw(decided(foot, "sill" in outline)),
+        **_no_wider(draw(decided(foot, "sill" in outline)), trim),
         "square_gap": draw(st.sampled_from(("1/64 in", "0 in", "1/8 in"))),
         "rounding": draw(roundings),
     }
+
+
+def _no_wider(more: dict[str, Any], trim: dict[str, Any]) -> dict[str, Any]:
+    """What was decided, without rips that its stock is too narrow for."""
+    stock = {"head": trim.get("head_casing"), "apron": trim.get("apron"), "sill": trim.get("bottom_casing")}
+    kept = {
+        side: width
+        for side, width in more.get("widths", {}).items()
+        if inches(width) <= inches((stock.get(side) or trim["casing"])["width"])
+    }
+    return more | ({"widths": kept} if "widths" in more else {})
 
 
 @st.composite

@@ -5,7 +5,7 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from dryfit.openings import Draw, casings, reveals, roundings, small
+from dryfit.openings import Draw, casings, mixed, reveals, roundings, small
 
 
 @st.composite
@@ -32,7 +32,7 @@ def rows(draw: Draw) -> dict[str, Any]:
     group: dict[str, Any] = {
         "mark": "all",
         "openings": [one["mark"] for one in openings],
-        "gaps": [f"{draw(st.integers(6 * 32, 40 * 32))}/32 in" for _ in range(count - 1)],
+        "gaps": [f"{mixed(Fraction(draw(st.integers(6 * 32, 40 * 32)), 32))} in" for _ in range(count - 1)],
     }
     if draw(st.integers(0, 4)):
         group["stock_length"] = f"{draw(st.integers(8, 16))} ft"
@@ -44,7 +44,9 @@ def rows(draw: Draw) -> dict[str, Any]:
 
 @st.composite
 def _window(draw: Draw, number: int, alike: bool) -> dict[str, Any]:
-    readings: dict[str, Any] = {"jamb_width": f"{draw(st.integers(20 * 16, 60 * 16))}/16 in"}
+    readings: dict[str, Any] = {
+        "jamb_width": f"{mixed(Fraction(draw(st.integers(20 * 16, 60 * 16)), 16))} in"
+    }
     own: dict[str, Any] = {}
     if alike:
         return {
@@ -55,9 +57,12 @@ def _window(draw: Draw, number: int, alike: bool) -> dict[str, Any]:
     left, right = draw(st.integers(40, 60)), draw(st.integers(40, 60))
     deep, deeper = draw(st.integers(80, 120)), draw(st.integers(80, 120))
     readings |= {"left_jamb_height": f"{left} in", "right_jamb_height": f"{right} in"}
-    readings |= {"left_depth": f"{deep}/32 in", "right_depth": f"{deeper}/32 in"}
+    readings |= {
+        "left_depth": f"{mixed(Fraction(deep, 32))} in",
+        "right_depth": f"{mixed(Fraction(deeper, 32))} in",
+    }
     for name, each in (("reveals", reveals), ("horns", small(3))):
         own[name] = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right"), each)))
-    widths = st.integers(8, 20).map(lambda eighths: f"{eighths}/8 in")
+    widths = st.integers(4, 8).map(lambda eighths: f"{mixed(Fraction(eighths, 8))} in")
     own["widths"] = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right"), widths)))
     return {"mark": f"W{number}", "trim": "house", "readings": readings, **own}

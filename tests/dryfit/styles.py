@@ -10,6 +10,7 @@ from dryfit.openings import (
     Draw,
     casings,
     lengths,
+    mixed,
     plumb_sided,
     polygons,
     quadrilaterals,
@@ -26,14 +27,15 @@ def dressed(draw: Draw) -> dict[str, Any]:
     """A level opening in one of the trade's other styles: blocks, a fillet and cap, a back band, returned horns."""
     style = draw(st.sampled_from(("corner_blocks", "butted", "banded")))
     foot = draw(st.sampled_from(("stool", "floor") if style == "butted" else ("stool", "floor", "casing")))
-    casing = {"width": f"{draw(st.integers(8, 24))}/4 in", "thickness": "3/4 in"}
+    width = Fraction(draw(st.integers(8, 24)), 4)
+    casing = {"width": f"{mixed(width)} in", "thickness": "3/4 in"}
     trim: dict[str, Any] = {"casing": casing, "reveal": draw(small(Fraction(1, 2)))}
     if style == "corner_blocks":
         # No narrower than the casing, and not over the opening.
         more, reveal = draw(st.integers(0, 16)), draw(st.integers(8, 16))
-        wide = f"{Fraction(casing['width'].removesuffix(' in')) + Fraction(more, 16)} in"
+        wide = f"{mixed(width + Fraction(more, 16))} in"
         trim |= {"head_style": style, "corner_block": {"width": wide, "thickness": "1 in"}}
-        trim["reveal"] = f"{reveal}/16 in" if reveal < 12 else "11/16 in"
+        trim["reveal"] = f"{mixed(Fraction(reveal, 16))} in" if reveal < 12 else "11/16 in"
     if style == "butted":
         trim |= {"head_style": style, "overhang": draw(small(1)), "head_casing": draw(casings)}
         for kind in draw(st.sets(st.sampled_from(("fillet", "cap")))):
@@ -62,7 +64,7 @@ def joined(draw: Draw) -> dict[str, Any]:
     """Units joined by mulls, level or under a raked head, mitered or butted."""
     count = draw(st.integers(2, 5))
     foot = draw(st.sampled_from(("stool", "floor", "casing")))
-    mulls = [f"{draw(st.integers(24, 64))}/8 in" for _ in range(count - 1)]
+    mulls = [f"{mixed(Fraction(draw(st.integers(24, 64)), 8))} in" for _ in range(count - 1)]
     readings: dict[str, Any] = {
         "joined_widths": [draw(lengths(12, 40)) for _ in range(count)],
         "mull_widths": mulls,
@@ -76,7 +78,10 @@ def joined(draw: Draw) -> dict[str, Any]:
             "right_jamb_height": f"{draw(st.integers(61, 80))} in",
         }
     trim = draw(trims(foot, may_butt=foot != "casing"))
-    trim["mull_casing"] = {"width": f"{draw(st.integers(8, 24))}/8 in", "thickness": "5/8 in"}
+    trim["mull_casing"] = {
+        "width": f"{mixed(Fraction(draw(st.integers(8, 24)), 8))} in",
+        "thickness": "5/8 in",
+    }
     request = {"mark": "A1", "bottom": foot, "readings": readings, "trim": trim, "square_gap": "0 in"}
     return request | {"rounding": draw(roundings)}
 
@@ -100,7 +105,7 @@ def extended(draw: Draw) -> dict[str, Any]:
         "mark": "A1",
         "bottom": foot,
         "readings": readings
-        | {"wall": [{"proud": f"{each}/32 in"} for each in proud]}
+        | {"wall": [{"proud": f"{mixed(Fraction(each, 32))} in"} for each in proud]}
         | ({"jamb_depth": draw(lengths(2, 6))} if foot == "stool" else {}),
         "trim": trim,
         "square_gap": "0 in",
@@ -120,15 +125,16 @@ def leant(draw: Draw) -> dict[str, Any]:
     corners = len(outline.get("sides", "four"))
     alike = draw(st.booleans())
     proud = (
-        [f"{draw(st.integers(0, 16))}/32 in"] * corners
-        if alike
-        else [f"{draw(st.integers(-4, 16))}/32 in" for _ in range(corners)]
+        [draw(st.integers(0, 16))] * corners if alike else [draw(st.integers(-4, 16)) for _ in range(corners)]
     )
-    wall = [{"shy": each[1:]} if each.startswith("-") else {"proud": each} for each in proud]
-    casing = {"width": f"{draw(st.integers(8, 24))}/4 in", "thickness": draw(lengths(1, 2))}
+    wall = [{"shy" if each < 0 else "proud": f"{mixed(Fraction(abs(each), 32))} in"} for each in proud]
+    casing = {"width": f"{mixed(Fraction(draw(st.integers(8, 24)), 4))} in", "thickness": draw(lengths(1, 2))}
     trim: dict[str, Any] = {"casing": casing, "reveal": draw(small(Fraction(1, 2)))}
     if draw(st.booleans()):
-        trim["head_casing"] = {"width": f"{draw(st.integers(8, 24))}/4 in", "thickness": casing["thickness"]}
+        trim["head_casing"] = {
+            "width": f"{mixed(Fraction(draw(st.integers(8, 24)), 4))} in",
+            "thickness": casing["thickness"],
+        }
     if foot == "stool":
         trim["stool"] = {"thickness": "3/4 in", "horn": draw(small(2)), "nosing": draw(small(2))}
     return {

@@ -6,7 +6,9 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
-from longpoint.lengths import MAX_LENGTH, MAX_TEXT, Fraction, LengthError, Unit, parse, tape
+from longpoint.lengths import MAX_LENGTH, MAX_TEXT, Fraction, Length, LengthError, Unit, parse
+from longpoint.lengths.parsing import MAX_DENOMINATOR
+from longpoint.lengths.printing import readable
 
 F = Fraction
 
@@ -20,9 +22,15 @@ F = Fraction
         ("30-5/8 in.", F(245, 8)),
         ("30 5/8 inches", F(245, 8)),
         ("1 inch", F(1)),
+        ("30 5/8 ins", F(245, 8)),
+        ("30 5/8 ins.", F(245, 8)),
+        ("30 5/8 inches.", F(245, 8)),
+        ("30 5/8 in\n", F(245, 8)),
+        ("\r\n30 5/8 in\r\n", F(245, 8)),
+        ("1/128 in", F(1, 128)),
+        ("1 in.", F(1)),
         ("30.625 IN", F(245, 8)),
         (".5 in", F(1, 2)),
-        ("9/8 in", F(9, 8)),
         ("0 in", F(0)),
         ("\t30\u00a05/8\u202fin ", F(245, 8)),
         ("2' 6-5/8\"", F(245, 8)),
@@ -36,14 +44,20 @@ F = Fraction
         ("5'", F(60)),
         ("1 foot", F(12)),
         ("2.5 ft", F(30)),
+        ("2.5'", F(30)),
+        ("2.100 ft", F(126, 5)),
+        ("2.12'", F(636, 25)),
+        ("2' 6-5/8 ins.", F(245, 8)),
         ("2 1/2'", F(30)),
         ("778 mm", F(3890, 127)),
+        ("778 mm.", F(3890, 127)),
+        ("77.8 cm.", F(3890, 127)),
         ("77.8cm", F(3890, 127)),
         ("0.778 m", F(3890, 127)),
         ("1 m", F(5000, 127)),
         ("1 metre", F(5000, 127)),
         ("25.4 millimeters", F(1)),
-        ("25 2/5 mm", F(1)),
+        ("25 1/2 mm", F(255, 254)),
         ("30⅝ in", F(245, 8)),
         ("30 ⅝″", F(245, 8)),
         ("34-⅜”", F(275, 8)),
@@ -110,7 +124,7 @@ def test_inches_after_feet_may_be_bare_where_the_unit_given_is_inches() -> None:
         ("٣ in", "not-a-length"),
         ("1_000 in", "not-a-length"),
         ("34\nin", "not-a-length"),
-        ("34 in\n", "not-a-length"),
+        ("34 in\n 1", "not-a-length"),
         ("\0", "not-a-length"),
         ("34\0 in", "not-a-length"),
         ("34 in; drop table", "not-a-length"),
@@ -118,6 +132,22 @@ def test_inches_after_feet_may_be_bare_where_the_unit_given_is_inches() -> None:
         ("1/00 in", "zero-denominator"),
         ("34 9/8 in", "improper-fraction"),
         ("34 8/8 in", "improper-fraction"),
+        ("5/3 in", "improper-fraction"),
+        ("30 5/3 in", "improper-fraction"),
+        ("9/8 in", "improper-fraction"),
+        ("5/7 in", "not-on-a-tape"),
+        ("30 5/9 in", "not-on-a-tape"),
+        ("1/3 in", "not-on-a-tape"),
+        ("1/256 in", "not-on-a-tape"),
+        ("1/10 in", "not-on-a-tape"),
+        ("1/1000000 in", "not-on-a-tape"),
+        ("25 2/5 mm", "not-on-a-tape"),
+        ("1/3 ft", "not-on-a-tape"),
+        ("2' 6-5/7\"", "not-on-a-tape"),
+        ("2.10'", "feet-or-inches"),
+        ("2.10 ft", "feet-or-inches"),
+        ("2.11 feet", "feet-or-inches"),
+        ("2.06'", "feet-or-inches"),
         ("-3 in", "negative"),
         ("−3 in", "negative"),
         ("-½ in", "negative"),
@@ -143,7 +173,7 @@ def test_inches_after_feet_may_be_bare_where_the_unit_given_is_inches() -> None:
         ("99999999999999 in", "too-many-digits"),
         ("0.00000000000001 in", "too-many-digits"),
         ("1/10000000000000 in", "too-many-digits"),
-        ("1/1000000001 in", "too-fine"),
+        ("1/1000000001 in", "not-on-a-tape"),
         ("0.1234567891 in", "too-fine"),
         ("9" * 10_000, "too-long"),
         ("34 1/" + "0" * 100, "too-long"),
@@ -156,6 +186,61 @@ def test_refuses(text: str, code: str) -> None:
     assert str(refused.value) == str(refused.value.detail)
     assert str(refused.value).endswith(".")
     assert str(refused.value).isprintable()
+
+
+@pytest.mark.parametrize(
+    ("text", "nearest"),
+    [
+        ("5/7 in", "11/16 in"),
+        ("30 5/9 in", "30 9/16 in"),
+        ("1/3 in", "5/16 in"),
+        ("1/1000000 in", "0 in"),
+        ("30 14/15 in", "30 15/16 in"),
+        ("30 99/100 in", "31 in"),
+        ("5/3 in", "1 11/16 in"),
+        ("30 5/3 in", "31 11/16 in"),
+        ("9/8 in", "1 1/8 in"),
+        ("30 35/32 in", "31 3/32 in"),
+        ("25 2/5 mm", "25 mm"),
+        ("25 2/3 cm", "25.7 cm"),
+        ("2 1/3 ft", "2' 4\""),
+        ("2' 6-5/7\"", "2' 6 11/16\""),
+    ],
+)
+def test_a_fraction_no_tape_shows_is_refused_with_the_nearest_mark(text: str, nearest: str) -> None:
+    with pytest.raises(LengthError) as refused:
+        parse(text)
+    assert str(refused.value).endswith(f"nearest tape mark is {nearest}.")
+    parse(nearest)
+
+
+@given(st.integers(0, 300), st.integers(1, 400), st.integers(1, 400))
+def test_the_nearest_mark_is_a_mark_and_no_other_is_nearer(ones: int, above: int, below: int) -> None:
+    text, halves = f"{ones} {above}/{below} in", (1, 2, 4, 8, 16, 32, 64, 128)
+    if above < below and below in halves:
+        assert parse(text) == ones + F(above, below)
+        return
+    with pytest.raises(LengthError) as refused:
+        parse(text)
+    assert refused.value.code == ("improper-fraction" if above >= below else "not-on-a-tape")
+    mark = parse(str(refused.value).removesuffix(".").rpartition("mark is ")[2])
+    assert mark.denominator in halves
+    assert abs(mark - ones - F(above, below)) <= F(1, 32)
+
+
+def test_decimals_of_feet_that_read_as_inches_are_refused_with_both_ways_of_writing_it() -> None:
+    with pytest.raises(
+        LengthError, match=r"2' 10\" or decimal feet\. Write 2' 10\", or 2\.100 ft"
+    ) as refused:
+        parse("2.10'")
+    assert refused.value.code == "feet-or-inches"
+    with pytest.raises(LengthError):
+        parse("2.10", Unit.FT)
+    assert parse("2.10", Unit.IN) == F(21, 10)
+
+
+def test_a_length_keeps_its_text_without_the_end_of_its_line() -> None:
+    assert Length.of("30 5/8 in\n").text == "30 5/8 in"
 
 
 def test_the_longest_text_is_read_and_one_more_is_not() -> None:
@@ -196,5 +281,6 @@ def _is_a_length_or_a_refusal(text: str, unit: Unit | None) -> None:
         return
     assert isinstance(length, Fraction)
     assert 0 <= length <= MAX_LENGTH
-    for asked in Unit:
-        assert parse(tape(length, asked)) == length
+    assert parse(readable(length)) == length
+    if length.denominator <= MAX_DENOMINATOR // 1000:
+        assert parse(Length(length, text).text, unit) == length

@@ -22,7 +22,7 @@ F = Fraction
 # The inch and the foot stand in NIST SP 811, Appendix B, with the same exact factors (memory).
 @pytest.mark.parametrize(
     ("customary", "metric"),
-    [("1 in", "2.54 cm"), ("1 ft", "30.48 cm"), ("3 ft", "0.9144 m"), ("1/1000 in", "0.0254 mm")],
+    [("1 in", "2.54 cm"), ("1 ft", "30.48 cm"), ("3 ft", "0.9144 m"), ("0.001 in", "0.0254 mm")],
 )
 def test_the_exact_factors_of_the_code_of_federal_regulations(customary: str, metric: str) -> None:
     assert parse(customary) == parse(metric)

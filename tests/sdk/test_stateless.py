@@ -3,7 +3,9 @@
 from decimal import Decimal
 from fractions import Fraction
 
-from longpoint_sdk import AsyncClient, Client, Length, calls, types
+import pytest
+
+from longpoint_sdk import AsyncClient, Client, Length, calls, problems, types
 
 STOOL = types.StoolRequest(
     jamb_width=Length("30 5/8 in"),
@@ -41,9 +43,18 @@ def test_a_plain_mapping_will_do(client: Client) -> None:
 
 
 def test_lengths_go_out_exactly(client: Client) -> None:
-    sent = [Length("30 5/8 in"), Length("778 mm") / 3, Length("2' 6-5/8\""), Length("1 mm").to("in")]
+    sent = [Length("30 5/8 in"), Length("778 mm") / 4, Length("2' 6-5/8\""), Length("1 mm").to("in")]
     answer = client.read_lengths(types.LengthsRequest(lengths=[*sent]))
     assert [one.length for one in answer.lengths] == sent
+
+
+def test_a_third_is_rounded_before_it_goes_out(client: Client) -> None:
+    third = Length("30 5/8 in") / 3
+    with pytest.raises(problems.InvalidRequest, match="nearest tape mark is 10 3/16 in"):
+        client.read_lengths(types.LengthsRequest(lengths=[third]))
+    assert client.read_lengths(types.LengthsRequest(lengths=[third.round("1/16 in")])).lengths[
+        0
+    ].length == Length("10 3/16 in")
 
 
 def test_an_answered_length_goes_out_as_it_is(client: Client) -> None:

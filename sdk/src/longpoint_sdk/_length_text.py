@@ -23,11 +23,10 @@ INCHES_PER: dict[Unit, Fraction] = {
 
 _WORDS: dict[str, Unit] = {unit: unit for unit in get_args(Unit)} | {
     '"': "in",
-    "in.": "in",
+    "ins": "in",
     "inch": "in",
     "inches": "in",
     "'": "ft",
-    "ft.": "ft",
     "foot": "ft",
     "feet": "ft",
     "millimeter": "mm",
@@ -55,10 +54,14 @@ _BUILT_FRACTION = re.compile("[¼½¾⅐-⅞]|[⁰¹²³⁴-⁹]+[⁄/][₀-₉]
 
 _NUMBER = r"(?:(?:([0-9]+)(?: +|- ?))?([0-9]+)/([0-9]+)|([0-9]+(?:\.[0-9]+)?|\.[0-9]+))"
 _ONE_UNIT = re.compile(rf"{_NUMBER} *(\"|'|[a-z]+\.?)?")
-_FEET_AND_INCHES = re.compile(rf"([0-9]+) *(?:'|ft\.?|foot|feet) *(?:- *)?{_NUMBER} *(\"|in\.?|inch|inches)?")
+_FEET_AND_INCHES = re.compile(
+    rf"([0-9]+) *(?:'|(?:ft|foot|feet)\.?) *(?:- *)?{_NUMBER} *(\"|(?:ins?|inch|inches)\.?)?"
+)
 
 _FINEST_TAPE_FRACTION = 64
+_FINEST_FRACTION_READ = 128
 _FINEST_DECIMAL = 10**9
+_INCHES_AFTER_A_POINT = re.compile(r"[0-9]+\.(?:0[1-9]|1[01])")
 
 
 def read(text: str, unit: Unit | None) -> tuple[Fraction, Unit]:
@@ -74,9 +77,11 @@ def read(text: str, unit: Unit | None) -> tuple[Fraction, Unit]:
     written = written.removeprefix("-")
     if found := _ONE_UNIT.fullmatch(written):
         *number, word = found.groups()
-        read_in = _WORDS.get(word) if word else unit
+        read_in = _WORDS.get(word.rstrip(".")) if word else unit
         if read_in is None:
             raise LengthError(_unreadable(text, f"has the unknown unit {word}" if word else "has no unit"))
+        if read_in == "ft" and _INCHES_AFTER_A_POINT.fullmatch(number[-1] or ""):
+            raise LengthError(_unreadable(text, "may be feet and inches, or decimal feet"))
         return sign * _value(text, *number) * INCHES_PER[read_in], read_in
     if found := _FEET_AND_INCHES.fullmatch(written):
         feet, *number, word = found.groups()
@@ -93,7 +98,7 @@ def _plain(text: str) -> str:
     if not text.isascii():
         text = _BUILT_FRACTION.sub(lambda built: f" {unicodedata.normalize('NFKC', built[0])} ", text)
         text = text.translate(_MARKS)
-    return text.lower().replace("\t", " ").replace("''", '"').strip(" ")
+    return text.lower().replace("\t", " ").replace("''", '"').strip(" \r\n")
 
 
 def _value(
@@ -105,8 +110,10 @@ def _value(
     assert below is not None
     if int(below) == 0:
         raise LengthError(_unreadable(text, "divides by zero"))
-    if whole is not None and int(above) >= int(below):
-        raise LengthError(_unreadable(text, "has a fraction of 1 or more after its whole number"))
+    if int(above) >= int(below):
+        raise LengthError(_unreadable(text, "has a fraction of 1 or more"))
+    if _FINEST_FRACTION_READ % int(below):
+        raise LengthError(_unreadable(text, "has a fraction that no tape shows"))
     return int(whole or 0) + Fraction(int(above), int(below))
 
 
@@ -116,7 +123,13 @@ def _unreadable(text: str, wrong: str) -> str:
 
 
 def write(inches: Fraction, unit: Unit) -> str:
-    """A length as a tape reads: `37 1/2 in`, `952.5 mm`, `3' 1 1/2"`. Always exact; reads back to itself."""
+    """A length as a tape reads: `37 1/2 in`, `952.5 mm`, `3' 1 1/2"`. Always exact.
+
+    What is made of inches and millimeters together and is no tape's fraction prints in millimeters, so that it reads
+    back to itself.
+    """
+    if unit in ("in", "ft") and not _marked(inches) and _marked(inches / INCHES_PER["mm"]):
+        unit = "mm"
     sign = "-" if inches < 0 else ""
     size = abs(inches) / INCHES_PER[unit]
     if unit != "ft":
@@ -124,6 +137,10 @@ def write(inches: Fraction, unit: Unit) -> str:
     feet, rest = divmod(size, 1)
     text = _number(rest * 12, fractions_first=True)
     return f"{sign}{feet}' {text}\"" if feet else f'{sign}{text}"'
+
+
+def _marked(size: Fraction) -> bool:
+    return _FINEST_TAPE_FRACTION % size.denominator == 0 or _FINEST_DECIMAL % size.denominator == 0
 
 
 def _number(size: Fraction, *, fractions_first: bool) -> str:

@@ -19,9 +19,9 @@ _BUILT_FRACTION: Final = re.compile("[¼½¾⅐-⅞]|[⁰¹²³⁴-⁹]+[⁄/][�
 
 
 def plain(text: str) -> str:
-    """Return text in small letters and plain marks, spaces at its ends removed."""
+    """Return text in small letters and plain marks, spaces and ends of lines at its ends removed."""
     if not text.isascii():
         # Set apart on both sides, so that 30⅝ is not 305/8 and ½5 is not 1/25.
         text = _BUILT_FRACTION.sub(lambda built: f" {unicodedata.normalize('NFKC', built[0])} ", text)
         text = text.translate(_MARKS)
-    return text.lower().replace("\t", " ").replace("''", '"').strip(" ")
+    return text.lower().replace("\t", " ").replace("''", '"').strip(" \r\n")

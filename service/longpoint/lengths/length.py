@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any, ClassVar, Self
 from longpoint.lengths.errors import LengthError
 from longpoint.lengths.fraction import Fraction, Irrational, Real
 from longpoint.lengths.parsing import MAX_TEXT, parse
-from longpoint.lengths.printing import tape
+from longpoint.lengths.printing import readable
 from longpoint.lengths.units import Unit
 from longpoint.texts import say
 from longpoint.values.kept import Kept
@@ -50,7 +50,7 @@ class Length(_Exact, Wired):
     @property
     def text(self) -> str:
         """As it was sent; a bare number is in the unit of what it was sent with."""
-        return self._text or tape(+self)
+        return self._text or readable(+self)
 
     @classmethod
     def of(cls, text: str) -> Self:
@@ -111,7 +111,7 @@ def _read(given: tuple[type[Length], str, Unit | None]) -> Length:
     value = parse(text, unit)
     if not value and issubclass(cls, PositiveLength):
         raise LengthError("zero", say("problem", "lengths.zero"))
-    return cls(value, text)
+    return cls(value, text.strip("\r\n"))
 
 
 _READ = Kept(8192, _read)

@@ -8,6 +8,7 @@ from longpoint.lengths.characters import plain
 from longpoint.lengths.errors import LengthError, quoted
 from longpoint.lengths.fraction import Fraction
 from longpoint.lengths.refusals import refusal
+from longpoint.lengths.tape_marks import check_decimal_feet, check_fraction
 from longpoint.lengths.units import INCHES_PER, MAX_LENGTH, UNIT_WORDS, Unit
 from longpoint.texts import say
 
@@ -18,12 +19,12 @@ MAX_DIGITS: Final = 13
 """Digits in any one number: enough for every text that this room prints of a length it has read."""
 
 MAX_DENOMINATOR: Final = 10**9
-"""The finest part of an inch read: far finer than a tape, and it keeps exact sums short."""
+"""The finest decimal read: far finer than a tape, and it keeps exact sums short."""
 
 _NUMBER = r"(?:(?:([0-9]+)(?: +|- ?))?([0-9]+)/([0-9]+)|([0-9]+(?:\.[0-9]+)?|\.[0-9]+))"
 _ONE_UNIT = re.compile(rf"{_NUMBER} *(\"|'|[a-z]+\.?)?")
 _FEET_AND_INCHES = re.compile(
-    rf"([0-9]+) *(?:'|ft\.?|foot|feet) *(?:- *)?{_NUMBER} *(\"|in\.?|inch|inches)?",
+    rf"([0-9]+) *(?:'|(?:ft|foot|feet)\.?) *(?:- *)?{_NUMBER} *(\"|(?:ins?|inch|inches)\.?)?",
 )
 
 
@@ -32,8 +33,9 @@ def parse(text: str, unit: Unit | None = None) -> Fraction:
 
     Reads `30-5/8"`, `30 5/8 in`, `30⅝"`, `2' 6-5/8"`, `2ft 6.625in`, `5'`, `778 mm`, `77.8cm`,
     `1 m`, with straight or curly marks. A decimal comma is refused, since 1,250 reads two ways;
-    so are inches of 12 or more after feet and a fraction of 1 or more after a whole number, since
-    both are more often a slip than meant. A negative length is refused.
+    so are feet like 2.10, which may be 2' 10". Inches of 12 or more after feet, a fraction of 1 or
+    more and one that no tape shows (5/7) are refused, since they are more often a slip than meant.
+    A negative length is refused.
 
     Args:
         text: at most 64 characters.
@@ -55,10 +57,15 @@ def _parse(text: str, unit: Unit | None) -> Fraction:
     written = plain(text)
     if found := _ONE_UNIT.fullmatch(written):
         *number, word = found.groups()
-        length = _number(text, number) * INCHES_PER[_unit(text, word, unit)]
+        value = _number(text, number)
+        read_in = _unit(text, word, unit)
+        length = value * INCHES_PER[read_in]
+        if read_in is Unit.FT:
+            check_decimal_feet(text, number[-1])
     elif found := _FEET_AND_INCHES.fullmatch(written):
         feet, *number, word = found.groups()
         length = _feet_and_inches(text, feet, _number(text, number), word or unit)
+        read_in = Unit.FT
     else:
         raise refusal(text, written)
     if length > MAX_LENGTH:
@@ -66,6 +73,7 @@ def _parse(text: str, unit: Unit | None) -> Fraction:
             "too-large",
             say("problem", "lengths.too-large", text=quoted(text), most=int(MAX_LENGTH)),
         )
+    check_fraction(text, number, length, read_in)
     if length.denominator > MAX_DENOMINATOR:
         raise LengthError("too-fine", say("problem", "lengths.too-fine", text=quoted(text)))
     return length
@@ -76,16 +84,17 @@ def _unit(text: str, word: str | None, default: Unit | None) -> Unit:
         if default is None:
             raise LengthError("missing-unit", say("problem", "lengths.missing-unit", text=quoted(text)))
         return default
-    if word not in UNIT_WORDS:
+    read_in = UNIT_WORDS.get(word.rstrip("."))
+    if read_in is None:
         raise LengthError(
             "unknown-unit",
             say("problem", "lengths.unknown-unit", word=quoted(word), text=quoted(text)),
         )
-    return UNIT_WORDS[word]
+    return read_in
 
 
 def _feet_and_inches(text: str, feet: str, inches: Fraction, word: str | None) -> Fraction:
-    if word is None or UNIT_WORDS[word] is not Unit.IN:
+    if word is None or UNIT_WORDS[word.rstrip(".")] is not Unit.IN:
         raise LengthError("missing-unit", say("problem", "lengths.inches-without-unit", text=quoted(text)))
     if inches >= 12:
         raise LengthError(
@@ -114,14 +123,7 @@ def _fraction(text: str, whole: str | None, numerator: str, denominator: str) ->
             "zero-denominator",
             say("problem", "lengths.zero-denominator", text=quoted(text)),
         )
-    if whole is None:
-        return Fraction(above, below)
-    if above >= below:
-        raise LengthError(
-            "improper-fraction",
-            say("problem", "lengths.improper-fraction", text=quoted(text)),
-        )
-    return Fraction(_whole(text, whole) * below + above, below)
+    return Fraction(_whole(text, whole or "0") * below + above, below)
 
 
 def _whole(text: str, digits: str) -> int:

@@ -1,4 +1,4 @@
-"""Prints exact lengths so that they read back to the same value."""
+"""Prints exact lengths."""
 
 from functools import lru_cache
 from math import gcd
@@ -18,8 +18,8 @@ def tape(value: Fraction, unit: Unit = Unit.IN) -> str:
     """Print a length in inches as a tape reads in unit: `37 1/2 in`, `952.5 mm`, `3' 1 1/2"`.
 
     Exact always: what is neither a tape's fraction nor a decimal of at most nine places prints as the
-    fraction it is (`17 253/508 in`). `parse` reads it back to the same value, up to its own limits of size
-    and digits. A negative value (a residual) carries a leading minus, which `parse` refuses.
+    fraction it is (`17 253/508 in`), which `parse` refuses. All else it reads back to the same value, up to its own
+    limits of size and digits. A negative value (a residual) carries a leading minus, which `parse` refuses, too.
     """
     sign = "-" if value < 0 else ""
     size = abs(value) / INCHES_PER[unit]
@@ -28,6 +28,14 @@ def tape(value: Fraction, unit: Unit = Unit.IN) -> str:
     feet, rest = divmod(size, 1)
     inches = _number(rest * INCHES_PER[unit], fractions_first=True)
     return f"{sign}{feet}' {inches}\"" if feet else f'{sign}{inches}"'
+
+
+def readable(value: Fraction) -> str:
+    """Print a length in inches so that `parse` reads it back: what is made of millimeters and fractions of an inch
+    together is neither a tape's fraction nor a decimal in inches, and prints in millimeters."""
+    denominator = value.denominator
+    in_inches = _FINEST_TAPE_FRACTION % denominator == 0 or _FINEST_DECIMAL % denominator == 0
+    return tape(value, _INCH if in_inches else Unit.MM)
 
 
 def feet_inches(value: Fraction) -> str:

@@ -40,12 +40,11 @@ INCHES_PER: Final[Mapping[Unit, Fraction]] = _Sizes({Unit.IN: Fraction(1), Unit.
 UNIT_WORDS: Final = {
     '"': Unit.IN,
     "in": Unit.IN,
-    "in.": Unit.IN,
+    "ins": Unit.IN,
     "inch": Unit.IN,
     "inches": Unit.IN,
     "'": Unit.FT,
     "ft": Unit.FT,
-    "ft.": Unit.FT,
     "foot": Unit.FT,
     "feet": Unit.FT,
     "mm": Unit.MM,
@@ -64,4 +63,4 @@ UNIT_WORDS: Final = {
     "metre": Unit.M,
     "metres": Unit.M,
 }
-"""Every way of writing a unit, in small letters."""
+"""Every way of writing a unit, in small letters; a word may have a point after it."""

@@ -8,7 +8,7 @@ from longpoint.lengths import Fraction, Real
 
 FINE = 1_000_000
 """An irrational length is kept to a millionth of an inch."""
-MARKS = 127 * lcm(*range(1, 13), 64, FINE)
+MARKS = 127 * lcm(*range(1, 13), 128, FINE)
 """Inches, their fractions and decimals, and millimeters to four places are whole numbers of this part of an inch.
 
 A fraction that is not is kept to a millionth, too: sums over a house of a thousand odd denominators would have
