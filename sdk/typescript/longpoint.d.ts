@@ -17,7 +17,7 @@ export interface Air {
   name?: string;
   /** The relative humidity of the air, in percent. */
   relative_humidity?: number | null;
-  /** The temperature of the air, in degrees of the scale. */
+  /** The temperature of the air, in degrees of the scale. Below 30 degrees Fahrenheit (-1 Celsius), where the table begins, wood is taken to hold what it holds at 30. */
   temperature?: number | null;
 }
 

@@ -72,7 +72,7 @@ async def test_movement_is_told_in_the_unit_of_the_request_for_a_miter_of_45(
     assert plain != await answered(client, "movement", {**inches, "miter_degrees": 46.0})
     assert plain["widest_gap"].endswith(" in")
     millimeters = {**inches, "width": "88.9", "unit": "mm"}
-    assert (await answered(client, "movement", millimeters))["widest_gap"] == "1.784 mm"
+    assert (await answered(client, "movement", millimeters))["widest_gap"] == "1.772 mm"
 
 
 async def test_an_opening_by_itself_is_in_no_room_and_there_once(client: httpx.AsyncClient) -> None:

@@ -9,7 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from geometry.builders import F
-from longpoint.geometry import Air, Conditions, GeometryError, Grain, Movement, Species, movement
+from longpoint.geometry import Air, Conditions, GeometryError, Grain, Movement, Scale, Species, movement
+from longpoint.geometry.moving.wood import COLDER
 
 SHOP = Air("shop", moisture_content=8.0)
 
@@ -40,7 +41,39 @@ def test_the_gap_is_what_a_drawing_of_the_shrunken_pieces_shows() -> None:
     short = (3.5, width)
     along = math.hypot(*short)
     off_diagonal = math.radians(45) - math.atan2(width, 3.5)
-    assert dry.gap == pytest.approx(2 * along * math.sin(off_diagonal), rel=0.01)
+    assert dry.gap == pytest.approx(2 * along * math.sin(off_diagonal), abs=1e-12)
+
+
+@given(st.floats(0.5, 12), st.floats(6, 14), st.floats(6, 14), st.floats(1, 84))
+def test_the_gap_follows_with_the_length_along_the_grain_kept(
+    width: float, start: float, end: float, miter: float
+) -> None:
+    """By the two tips: a face of (w + change) / cos(miter after) on each side of the joint."""
+    installed, season = Air("", moisture_content=start), Air("", moisture_content=end)
+    conditions = Conditions(species=Species.BEECH, installed=installed, seasons=(season,))
+    (found,) = movement(F(width), miter, conditions).seasons
+    change = width * 0.00431 * (end - start)
+    run = width * math.tan(math.radians(miter))
+    after = math.atan2(run, width + change)
+    face = (width + change) / math.cos(after)
+    turned = after - math.radians(miter)
+    assert found.change == pytest.approx(change, abs=1e-9)
+    assert found.gap == pytest.approx(abs(2 * face * math.sin(turned)), abs=1e-9)
+    assert found.opens_degrees == pytest.approx(abs(math.degrees(2 * turned)), abs=1e-9)
+
+
+@pytest.mark.parametrize(("scale", "cold"), [(Scale.FAHRENHEIT, -20.0), (Scale.CELSIUS, -29.0)])
+def test_air_colder_than_the_table_is_taken_as_its_coldest_and_says_so(scale: Scale, cold: float) -> None:
+    def in_air(degrees: float) -> Movement:
+        seasons = (Air("winter", degrees, 70.0),)
+        conditions = Conditions(species=Species.RED_OAK, installed=SHOP, seasons=seasons, scale=scale)
+        return movement(F("3.5"), 45.0, conditions)
+
+    found, coldest = in_air(cold), in_air(30.0 if scale is Scale.FAHRENHEIT else -10 / 9)
+    (winter,), (tabled,) = found.seasons, coldest.seasons
+    assert float(winter.moisture_content) == pytest.approx(float(tabled.moisture_content))
+    assert COLDER in found.notes
+    assert COLDER not in coldest.notes
 
 
 def test_beyond_the_table_it_says_so() -> None:
@@ -70,7 +103,7 @@ def test_going_and_coming_back_cancel_to_first_order(start: float, end: float, m
         (Air("a", 70.0), "moisture_content"),
         (Air("a", 70.0, 40.0, 8.0), "moisture_content"),
         (Air("a", moisture_content=31.0), "moisture_content"),
-        (Air("a", 0.0, 40.0), "temperature"),
+        (Air("a", 141.0, 40.0), "temperature"),
         (Air("a", 70.0, 99.0), "relative_humidity"),
     ],
 )

@@ -6,7 +6,8 @@ import math
 
 import pytest
 
-from longpoint.geometry import Grain, Species, equilibrium_moisture, miter_opening
+from longpoint.geometry import Grain, Species, equilibrium_moisture
+from longpoint.geometry.fit import miter_gap
 from longpoint.geometry.moving.wood import COEFFICIENTS, change_of_width
 
 # Table 4-2: temperature, degrees Fahrenheit, then moisture content at 10, 30, 50, 65, 80 and 90 % humidity.
@@ -80,8 +81,9 @@ def test_fibreboard_moves_by_its_own_figure() -> None:
 def test_a_45_degree_miter_opens_by_twice_its_own_change(shrinkage: float) -> None:
     """Computed: 2 (45 - atan(1 - s)) in all; drying opens the short point, wetting the long point."""
     expected = 2 * (45 - math.degrees(math.atan(1 - shrinkage)))
-    assert miter_opening(45, shrinkage) == pytest.approx(expected, abs=1e-12)
-    assert (miter_opening(45, shrinkage) > 0) == (shrinkage > 0)
+    found = miter_gap(1, -shrinkage, 45)
+    assert found.opens_degrees == pytest.approx(abs(expected), abs=1e-9)
+    assert found.opens_at == ("short point" if shrinkage > 0 else "long point" if shrinkage else "")
 
 
 def test_flat_sawn_moves_more_than_quarter_sawn() -> None:

@@ -16,7 +16,6 @@ from longpoint.geometry.moving.wood import (
     Scale,
     Species,
     equilibrium_moisture,
-    miter_opening,
     movement,
 )
 from longpoint.geometry.opening import Built, Pieces, build_opening
@@ -128,7 +127,6 @@ __all__ = [
     "compound",
     "corners",
     "equilibrium_moisture",
-    "miter_opening",
     "movement",
     "open_joints",
 ]

@@ -44,7 +44,8 @@ class Air(Request, frozen=True, kw_only=True):
         moisture_content: The moisture content of the wood as a meter showed it, in percent.
         name: The name to call these conditions by. A name on one line, not starting with a space.
         relative_humidity: The relative humidity of the air, in percent.
-        temperature: The temperature of the air, in degrees of the scale.
+        temperature: The temperature of the air, in degrees of the scale. Below 30 degrees Fahrenheit (-1
+            Celsius), where the table begins, wood is taken to hold what it holds at 30.
     """
 
     moisture_content: float | None = None

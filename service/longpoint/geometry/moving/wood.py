@@ -2,18 +2,19 @@
 
 Source of equations and coefficients: USDA Forest Products Laboratory, Wood Handbook (FPL-GTR-190): Eq. 4-5
 for moisture content, Eq. 13-2 and Table 13-5 for change across the grain. They are averages of clear wood;
-one board may move half as much again.
+one board may move half as much again. How far a miter opens follows with its length along the grain kept
+(`geometry/fit/miter_gap.py`).
 """
 
 from __future__ import annotations
 
-import math
 from enum import StrEnum
 from typing import Annotated
 
 from msgspec import Meta
 
 from longpoint.geometry.faults import GeometryError
+from longpoint.geometry.fit.miter_gap import miter_gap
 from longpoint.lengths import Fraction, Gap
 from longpoint.texts import Sentence, say
 from longpoint.values import Amount, Angle, Faults, Given, Name, Path, Value
@@ -21,7 +22,9 @@ from longpoint.values import Amount, Angle, Faults, Given, Name, Path, Value
 SOURCE = "USDA Forest Products Laboratory, Wood Handbook (FPL-GTR-190): Eq. 4-5, Eq. 13-2, Table 13-5."
 FIBREBOARD = say("note", "wood.fiberboard")
 OUTSIDE = say("note", "wood.outside-table")
-LEAST_FAHRENHEIT, GREATEST_FAHRENHEIT = 30.0, 140.0
+COLDER = say("note", "wood.colder-than-table")
+# Table 4-2 begins at 30 degrees; the colder the air, the less its temperature matters there (2.6 percent at 30 and 50).
+COLDEST_TABLED, GREATEST_FAHRENHEIT = 30.0, 140.0
 MOST_MITER = 85
 # Table 13-5 holds between these moisture contents, percent.
 DRIEST, WETTEST = 6.0, 14.0
@@ -89,7 +92,8 @@ class Air(Given, frozen=True):
 
     Attributes:
         name: The name to call these conditions by.
-        temperature: The temperature of the air, in degrees of the scale.
+        temperature: The temperature of the air, in degrees of the scale. Below 30 degrees Fahrenheit (-1 Celsius),
+            where the table begins, wood is taken to hold what it holds at 30.
         relative_humidity: The relative humidity of the air, in percent.
         moisture_content: The moisture content of the wood as a meter showed it, in percent.
     """
@@ -197,6 +201,8 @@ def movement(width: Fraction, miter_degrees: float, conditions: Conditions) -> M
     notes = [FIBREBOARD] if conditions.species is Species.MDF else []
     if not all(season.within_table for season in moved):
         notes.append(OUTSIDE)
+    if any(_colder(air, conditions.scale) for _, air in conditions.airs):
+        notes.append(COLDER)
     widest = max((each.gap for each in moved), default=0.0)
     return Movement(Amount(start), coefficient, moved, Gap(widest), notes=tuple(notes))
 
@@ -221,35 +227,28 @@ def change_of_width(width: float, coefficient: float, start: float, end: float) 
     return width * coefficient * (end - start)
 
 
-def miter_opening(miter_degrees: float, shrinkage: float) -> float:
-    """The whole angle, degrees, by which two alike mitered pieces stand open after shrinking across.
-
-    Length along the grain stays, so a piece cut M off square ends in an angle of atan((1 - s)/tan M) between
-    joint and edge where it had 90 - M. Positive opens the short point, negative the long point.
-    """
-    run = math.tan(math.radians(miter_degrees))
-    return 2 * (90 - miter_degrees - math.degrees(math.atan2(1 - shrinkage, run)))
-
-
 def _moved(
     width: float, miter_degrees: float, coefficient: float, name: str, start: float, end: float
 ) -> Moved:
     change = change_of_width(width, coefficient, start, end)
-    opens = miter_opening(miter_degrees, -change / width)
-    joint = (width + change) / math.cos(math.radians(miter_degrees))
+    joint = miter_gap(width, change, miter_degrees)
     return Moved(
         name=name,
         moisture_content=Amount(end),
         change=Gap(change),
-        opens_degrees=Angle(abs(opens)),
-        gap=Gap(2 * joint * math.sin(math.radians(abs(opens) / 2))),
-        opens_at="" if change == 0 else "short point" if change < 0 else "long point",
+        opens_degrees=Angle(joint.opens_degrees),
+        gap=Gap(joint.gap),
+        opens_at=joint.opens_at,
         within_table=min(start, end) >= DRIEST and max(start, end) <= WETTEST,
     )
 
 
 def _fahrenheit(degrees: float, scale: Scale) -> float:
     return degrees * 9 / 5 + 32 if scale is Scale.CELSIUS else degrees
+
+
+def _colder(air: Air, scale: Scale) -> bool:
+    return air.temperature is not None and _fahrenheit(air.temperature, scale) < COLDEST_TABLED
 
 
 def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Faults) -> float:
@@ -272,11 +271,11 @@ def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Fault
         )
         return DRIEST
     fahrenheit = _fahrenheit(air.temperature, scale)
-    if not LEAST_FAHRENHEIT <= fahrenheit <= GREATEST_FAHRENHEIT:
+    if fahrenheit > GREATEST_FAHRENHEIT:
         faults.add(
             (*path, "temperature"),
             "out-of-range",
-            say("problem", "air.temperature-out-of-range", least=LEAST_FAHRENHEIT, most=GREATEST_FAHRENHEIT),
+            say("problem", "air.temperature-out-of-range", most=GREATEST_FAHRENHEIT),
         )
         return DRIEST
     if not 0 < air.relative_humidity <= 95:
@@ -286,7 +285,7 @@ def _moisture(air: Air, scale: Scale, path: tuple[str | int, ...], faults: Fault
             say("problem", "air.humidity-out-of-range"),
         )
         return DRIEST
-    return equilibrium_moisture(fahrenheit, air.relative_humidity)
+    return equilibrium_moisture(max(fahrenheit, COLDEST_TABLED), air.relative_humidity)
 
 
 def _check_piece(width: Fraction, miter_degrees: float, faults: Faults) -> None:
