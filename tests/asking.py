@@ -27,12 +27,14 @@ class Service:
         self._loop.run_until_complete(self._client.aclose())
         self._loop.close()
 
-    def post(self, path: str, body: Any) -> httpx.Response:
+    def post(self, path: str, body: Any, accept: str = "*/*") -> httpx.Response:
         """Send a body as JSON; bytes go as they are."""
+        headers = {"accept": accept}
         if isinstance(body, bytes):
-            sent = self._client.post(path, content=body, headers={"content-type": "application/json"})
+            headers["content-type"] = "application/json"
+            sent = self._client.post(path, content=body, headers=headers)
         else:
-            sent = self._client.post(path, json=body)
+            sent = self._client.post(path, json=body, headers=headers)
         return self._loop.run_until_complete(sent)
 
     def get(self, path: str) -> httpx.Response:

@@ -236,6 +236,42 @@ export interface Clearances {
   right_neighbor?: LengthText | null;
 }
 
+/** Mitered pieces round a curve or a polygon whose lengths, and whose settings on the saw's scale of tenths of a degree, are rounded together. */
+export interface Closing {
+  /** The key of the piece whose beginning is held; the others are counted from it, counterclockwise. */
+  first: string;
+  /** How far `first` is turned off its exact direction, in degrees, counterclockwise; its foot is cut to match. */
+  first_turned: number;
+  /** Their joints, counterclockwise from the right; of a picture frame the last one closes the ring. */
+  corners: ClosingCorner[];
+  /** How far the whole stands open: from the end of the last piece to its exact place. */
+  gap: string;
+  /** Whether that is within one step of the rounding, and every corner within one and a half. */
+  closes: boolean;
+  /** The least gap that any way of rounding leaves; null where it closes, or where there are too many pieces to try every way. */
+  least_gap: string | null;
+  /** How far a saw 0.05 degrees off its zero opens the whole, the first piece being held. */
+  opens_off_zero: string;
+  /** The joint to cut and try first, by its place in `corners`: its settings come most often. */
+  try_first: number;
+  /** How many pieces to lay out dry, from the first on, before the rest is cut. */
+  dry_fit: number;
+}
+
+/** A joint of pieces that are rounded together. */
+export interface ClosingCorner {
+  /** The key of the piece that ends at this joint, going counterclockwise as seen from the room. */
+  before: string;
+  /** The key of the piece that begins at it. */
+  after: string;
+  /** The saw's setting for the end of `before`, off a square cut; negative where its long point lies on the inner edge. */
+  before_degrees: number;
+  /** The saw's setting for the end of `after`, counted in the same way. */
+  after_degrees: number;
+  /** How far the joint's long point lies from its exact place once all before it are cut to their marks, measured in a straight line. */
+  gap: string;
+}
+
 /** The saw's setting for a compound cut: the table is turned and the blade is tilted at once. */
 export interface CompoundCut {
   /** The saw's table off a square cut. */
@@ -624,6 +660,8 @@ export interface Finding {
   offers: Offer[];
   /** What is in the way, where a side may have two of a kind: "neighbor" or empty. */
   by: string;
+  /** The field that it is about, a JSON pointer into the opening, in which `/trim` is the trim it names; null where it is about the room, the wall, or several openings. */
+  field: string | null;
 }
 
 /** What trim is finished with, and so what is done to it: paint grade is primed, filled, caulked and painted; stain grade is stained and cleared, its nail holes closed with putty and no joint caulked; prefinished trim comes as it stays, and only its nail holes are closed. */
@@ -1210,7 +1248,7 @@ export interface Offer {
   /** The field that takes it up, a JSON pointer into the opening or, for what a group's openings have together, into the house; null where no one field does, as for caulk: `detail` then says what does. It was tried: with that value the answer comes without the finding, a group's once every opening of it that is offered one has its own. */
   field: string | null;
   /** The value to write in that field. */
-  value: string | boolean | null;
+  value: string | boolean | number | null;
   /** Lengths, and angles in degrees, that go with it, each by its name. */
   figures: Record<string, string>;
 }
@@ -1249,6 +1287,8 @@ export interface OpeningAnswer {
   notes: string[];
   /** What is in the way, out of plane or out of level; none has changed a size. */
   findings: Finding[];
+  /** How the pieces close that are rounded together: casing, and a back band, mitered round a curve or a polygon. Empty where each piece is rounded by itself. */
+  closings: Closing[];
   /** The widest miter season by season; null where no conditions were given. */
   movement: OpenJoint[] | null;
 }

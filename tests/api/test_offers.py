@@ -34,6 +34,9 @@ DONE_BY_HAND = {
     "stop_head_short",
     "rip_block",
     "share_mull_casing",
+    "saw_curve",
+    "wider_nosing",
+    "thinner_casing",
 }
 """Answers that no field takes up: they are work on the wall, the framing or the trim, or a matter of two openings."""
 ANSWERS = {
@@ -52,6 +55,8 @@ ANSWERS = {
     "rough-opening-tight": {"thin_jamb"},
     "rough-opening-loose": {"pack_framing"},
     "heads-out-of-line": {"line_up_head", "fur_head"},
+    "arch-covers-daylight": {"more_pieces", "saw_curve"},
+    "casing-past-stool": {"wider_nosing", "thinner_casing"},
 }
 """Every kind of finding, and every answer that it may offer."""
 SAYS_WHY = ("cannot be sent as things are", "does not settle it alone")
@@ -206,6 +211,11 @@ def on_blocks(**clear: str) -> dict[str, Any]:
     return asked | {"trim": asked["trim"] | {"plinth": PLINTH}}
 
 
+def with_thick_casing() -> dict[str, Any]:
+    asked = window()
+    return asked | {"trim": asked["trim"] | {"casing": {**CASING, "thickness": "1 3/4 in"}}}
+
+
 OPENINGS = [
     on_blocks(left="2 1/2 in", right_neighbor="5 in"),
     among(left="2 1/2 in"),
@@ -223,6 +233,9 @@ OPENINGS = [
     door("30 in", "82 in"),
     door("32 1/8 in", "84 in"),
     door("36 in", "85 in"),
+    window(rise="8 in", head_pieces=4, jamb_height="40 in"),
+    window(rise="8 in", departure="1/2 in", jamb_height="40 in"),
+    with_thick_casing(),
 ]
 
 

@@ -129,9 +129,8 @@ def check_widths(request: dict[str, Any], pieces: list[dict[str, Any]], misfits:
         wanted = float(inches(own.get(side) or stock["width"], unit))
         misfits.near(f"{piece['key']}'s width", float(unrounded(piece["width"])), wanted)
         ripped = None if piece["rip_width"] is None else float(unrounded(piece["rip_width"]))
-        misfits.says(
-            f"{piece['key']} ripped", ripped, float(unrounded(piece["width"])) if own.get(side) else None
-        )
+        narrower = own.get(side) and inches(own[side], unit) < inches(stock["width"], unit)
+        misfits.says(f"{piece['key']} ripped", ripped, float(unrounded(piece["width"])) if narrower else None)
 
 
 def _width(piece: SolidPiece) -> float:

@@ -104,12 +104,12 @@ def test_what_is_shared_ends_as_its_outermost_sides_do() -> None:
             readings=replace(each.readings, left_horn_depth=near, right_horn_depth=far),
             reveals=Reveals(left=F(1, 4), right=F(1, 8)),
             horns=Horns(left=F(1, 2), right=F(1)),
-            widths=Widths(left=F(2), right=F(3)),
+            widths=Widths(left=F(2), right=F("2.25")),
         )
         for each, near, far in ((PAIR[0], F("2.875"), F(2)), (PAIR[1], F(2), F(3)))
     )
     # Of the sides between them nothing is taken.
-    between = {"reveals": F(1, 2), "horns": F(2), "widths": F(4)}
+    between = {"reveals": F(1, 2), "horns": F(2), "widths": F("1.5")}
     left, right = (
         replace(each, **{name: replace(getattr(each, name), **{side: by}) for name, by in between.items()})
         for each, side in ((left, "right"), (right, "left"))
@@ -117,12 +117,12 @@ def test_what_is_shared_ends_as_its_outermost_sides_do() -> None:
     shared = build_group((left, right), Group(mark="pair", gaps=(F(12),))).shared
     assert shared is not None
     stool, apron = shared.pieces[:2]
-    # 78 between the outer jambs; 1/4 + 2 + 1/2 at the left end, 1/8 + 3 + 1 at the right.
-    assert stool.overall == 78 + F("2.75") + F("4.125")
+    # 78 between the outer jambs; 1/4 + 2 + 1/2 at the left end, 1/8 + 2 1/4 + 1 at the right.
+    assert stool.overall == 78 + F("2.75") + F("3.375")
     assert apron.overall == stool.overall - F("1.5")
     assert [end.notch and (end.notch.length, end.notch.end_depth) for end in stool.ends] == [
         (F("2.75"), F("2.875")),
-        (F("4.125"), F(3)),
+        (F("3.375"), F(3)),
     ]
     assert shared.opening.mark == "pair"
 

@@ -52,6 +52,7 @@ from longpoint.geometry.readings.trim import (
     StripEnds,
     Trim,
 )
+from longpoint.geometry.together import Closing, ClosingCorner
 from longpoint.values import Fault
 
 __all__ = [
@@ -67,6 +68,8 @@ __all__ = [
     "BuiltGroup",
     "Casing",
     "Clearances",
+    "Closing",
+    "ClosingCorner",
     "Conditions",
     "Corner",
     "CornerBlock",

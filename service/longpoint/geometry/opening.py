@@ -8,10 +8,12 @@ from enum import Flag, auto
 
 from msgspec.structs import replace
 
+from longpoint.geometry.checks.arch import arch_findings
 from longpoint.geometry.checks.door import door_findings
 from longpoint.geometry.checks.findings import Finding
 from longpoint.geometry.checks.obstructions import obstruction_findings
 from longpoint.geometry.checks.offers import tried
+from longpoint.geometry.checks.physics import physics_findings
 from longpoint.geometry.checks.returned_stool import returned_stool_findings
 from longpoint.geometry.checks.trim import check_lengths, check_trim
 from longpoint.geometry.checks.wall import sill_findings, tapered_shim, wall_findings
@@ -32,10 +34,12 @@ from longpoint.geometry.pieces.headdress import headdress_pieces
 from longpoint.geometry.pieces.mull import mull_pieces
 from longpoint.geometry.pieces.stool import stool_pieces
 from longpoint.geometry.readings.inputs import Bottom, Opening, SillAnswer, WallAnswer
-from longpoint.geometry.readings.outline import Arch, PlumbSides, Quadrilateral
+from longpoint.geometry.readings.outline import Arch, PlumbSides, Polygon, Quadrilateral
 from longpoint.geometry.readings.readings import NOTHING_IN_THE_WAY, Door
 from longpoint.geometry.readings.taken import at_the_reading
 from longpoint.geometry.readings.trim import HeadStyle, StoolEnds
+from longpoint.geometry.together import Closing, rounded_together
+from longpoint.lengths import Rounding
 from longpoint.texts import Sentence, say
 from longpoint.values import Faults, Value
 
@@ -56,6 +60,7 @@ class Built(Value, frozen=True):
         notes: what was assumed.
         findings: what is in the way, out of plane or out of level, each with what can be done; none has
             changed a size.
+        closings: how pieces that are rounded together close; none where each is rounded by itself.
         numbers: the number of each piece, by which sheets name it; None for 1, 2, 3 in their order.
     """
 
@@ -66,6 +71,7 @@ class Built(Value, frozen=True):
     notes: tuple[Sentence, ...]
     findings: tuple[Finding, ...] = ()
     numbers: tuple[int, ...] | None = None
+    closings: tuple[Closing, ...] = ()
 
     @property
     def numbered(self) -> tuple[tuple[int, Piece], ...]:
@@ -90,8 +96,13 @@ def _asked(piece: Pieces, wanted: Pieces) -> bool:
     return wanted is _ALL or piece in wanted
 
 
-def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
+def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL, rounding: Rounding | None = None) -> Built:
     """Every piece of an opening, or only those asked for.
+
+    Args:
+        opening: as it was read and decided.
+        wanted: which pieces.
+        rounding: by which lengths of the answer are rounded; without it none are rounded together.
 
     Raises:
         GeometryError: with every fault found.
@@ -101,10 +112,25 @@ def build_opening(opening: Opening, wanted: Pieces = Pieces.ALL) -> Built:
     except GeometryError as error:
         found = dict.fromkeys(at_the_reading(opening.readings, fault) for fault in error.faults)
         raise GeometryError(found) from None
-    if not built.findings:
+    if built.findings:
+        findings = tried(opening, built.findings, lambda changed: _built(changed, wanted).findings)
+        built = replace(built, findings=findings)
+    if rounding is not None and isinstance(opening.outline.shape, Arch | Polygon):
+        return _rounded_together(built, rounding)
+    return built
+
+
+def _rounded_together(built: Built, rounding: Rounding) -> Built:
+    sides = cased_sides(built.opening, built.frame)
+    found = rounded_together(built.opening, built.frame, sides, built.pieces, rounding)
+    if found is None:
         return built
     return replace(
-        built, findings=tried(opening, built.findings, lambda changed: _built(changed, wanted).findings)
+        built,
+        pieces=found.pieces,
+        closings=found.closings,
+        notes=(*built.notes, *found.notes),
+        findings=(*built.findings, *found.findings),
     )
 
 
@@ -161,6 +187,9 @@ def _findings(
     opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], pieces: Iterable[Piece]
 ) -> tuple[Finding, ...]:
     readings, outline = opening.readings, opening.outline
+    physics = physics_findings(opening, frame, sides)
+    if isinstance(outline.shape, Arch):
+        physics = (*physics, *arch_findings(outline.shape, sides))
     stool = opening.trim.stool
     returned = stool is not None and stool.ends is StoolEnds.MITERED_RETURN
     door = isinstance(outline.shape, Door)
@@ -171,8 +200,9 @@ def _findings(
         and not door
         and not returned
     ):
-        return ()
+        return physics
     return (
+        *physics,
         *(returned_stool_findings(opening, pieces) if returned else ()),
         *(door_findings(outline.shape) if isinstance(outline.shape, Door) else ()),
         *wall_findings(opening, frame, sides),

@@ -60,12 +60,12 @@ class Offered(Wired):
     """What to write in the field of an opening that takes an offer up.
 
     Attributes:
-        value: a length in inches, a word or True.
+        value: a length in inches, a word, True or a count.
     """
 
     __slots__ = ("value",)
 
-    def __init__(self, value: Real | str | bool) -> None:
+    def __init__(self, value: Real | str | bool | int) -> None:
         self.value = value
 
     def __eq__(self, other: object) -> bool:
@@ -77,9 +77,9 @@ class Offered(Wired):
     def __repr__(self) -> str:
         return repr(self.value)
 
-    def written(self, write: Any) -> str | bool:
-        return self.value if isinstance(self.value, str | bool) else write.plain(Fraction(self.value))
+    def written(self, write: Any) -> str | bool | int:
+        return self.value if isinstance(self.value, str | bool | int) else write.plain(Fraction(self.value))
 
     @classmethod
     def schema(cls) -> dict[str, Any]:
-        return {"anyOf": [{"type": "string"}, {"type": "boolean"}]}
+        return {"anyOf": [{"type": "string"}, {"type": "boolean"}, {"type": "integer"}]}

@@ -4,7 +4,7 @@ Every length inside is an exact number of inches. Nothing here does I/O.
 """
 
 from longpoint.lengths.errors import LengthError
-from longpoint.lengths.fraction import MARKED, Fraction, Irrational, Real
+from longpoint.lengths.fraction import MARKED, Fraction, Irrational, Real, Together
 from longpoint.lengths.length import MADE_REAL, Length, PositiveLength, real
 from longpoint.lengths.parsing import MAX_TEXT, parse
 from longpoint.lengths.printing import exact, feet_inches, tape
@@ -49,6 +49,7 @@ __all__ = [
     "RoundTo",
     "Rounded",
     "Rounding",
+    "Together",
     "Unit",
     "counter",
     "exact",

@@ -73,4 +73,35 @@ class Irrational(float):
     __slots__ = ()
 
 
-__all__ = ["MARKED", "Fraction", "Irrational", "Real"]
+class Together(Irrational):
+    """An irrational length that was rounded together with others, so that they close: it goes to its own mark, which
+    may be the farther of the two that are next to it.
+
+    Lengths on different marks are not equal, so that pieces that are cut differently are not taken for alike.
+
+    Attributes:
+        mark: where it was rounded to, inches.
+        step: of the rounding it was done for, inches; under another it is rounded by itself.
+    """
+
+    __slots__ = ("mark", "step")
+    mark: Fraction
+    step: Fraction
+
+    def __new__(cls, value: float, mark: Fraction, step: Fraction) -> Together:
+        self = float.__new__(cls, value)
+        self.mark, self.step = mark, step
+        return self
+
+    def __eq__(self, other: object) -> bool:
+        return float.__eq__(self, other) is True and (
+            not isinstance(other, Together) or self.mark == other.mark
+        )
+
+    __hash__ = float.__hash__
+
+    def __reduce__(self) -> tuple[object, ...]:
+        return Together, (float(self), self.mark, self.step)
+
+
+__all__ = ["MARKED", "Fraction", "Irrational", "Real", "Together"]

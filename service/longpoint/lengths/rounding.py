@@ -7,7 +7,7 @@ from math import ceil, floor, isfinite
 from typing import Final, NamedTuple
 
 from longpoint.lengths.errors import LengthError
-from longpoint.lengths.fraction import Fraction, Real
+from longpoint.lengths.fraction import Fraction, Real, Together
 from longpoint.lengths.parsing import parse
 from longpoint.lengths.units import Unit
 from longpoint.texts import say
@@ -94,6 +94,8 @@ def rounded(value: Real, rounding: Rounding) -> Rounded:
     Raises:
         LengthError: not-finite, for a float that is no number.
     """
+    if isinstance(value, Together) and value.step == _step(rounding.to):
+        return Rounded(value.mark, float(value.mark) - value)
     if isinstance(value, float):
         number, residual = counter(rounding)(value)
         return Rounded(mark(number, rounding), residual)

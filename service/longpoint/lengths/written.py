@@ -10,10 +10,10 @@ from typing import Annotated, Any, ClassVar
 import msgspec
 from msgspec import Meta
 
-from longpoint.lengths.fraction import Fraction, Irrational, Real
+from longpoint.lengths.fraction import Fraction, Irrational, Real, Together
 from longpoint.lengths.length import Length
 from longpoint.lengths.printing import exact, ratio, tape
-from longpoint.lengths.rounding import Rounding, counter, mark, pick
+from longpoint.lengths.rounding import Rounding, counter, mark, pick, rounded
 from longpoint.lengths.units import INCHES_PER, Unit
 from longpoint.texts import SPOKEN
 from longpoint.values.fault import Place
@@ -87,15 +87,20 @@ class LengthWriter:
             type(Fraction(0)): self._exact,
             float: self._real,
             Irrational: self._real,
+            Together: self._write_together,
         }
         self.written: dict[int, Any] = {}
 
     def __call__(self, value: Real) -> MarkedLength:
         """Write one length."""
+        if isinstance(value, Together):
+            return self._write_together(value)
         return self._real(value) if isinstance(value, float) else self._exact(value)
 
     def added(self, value: Real) -> float:
         """What rounding adds to a length, in inches."""
+        if isinstance(value, Together):
+            return float(rounded(value, self.rounding).residual)
         if isinstance(value, float):
             return self._count(value)[1]
         _, above, below = self._picked(value.as_integer_ratio())
@@ -116,6 +121,8 @@ class LengthWriter:
         return [self._at_mark[number] for number in marks]
 
     def _mark_of(self, value: Real) -> int:
+        if isinstance(value, Together):
+            return int(rounded(value, self.rounding).value / self.rounding.to.step)
         if isinstance(value, float):
             return self._count(value)[0]
         return self._picked(value.as_integer_ratio())[0]
@@ -131,6 +138,15 @@ class LengthWriter:
 
     def _write_plain(self, length: _Ratio) -> str:
         return tape.__wrapped__(Fraction(*length), self.unit)
+
+    def _write_together(self, value: Together) -> MarkedLength:
+        """A length on the mark it was given together with others."""
+        at = rounded(value, self.rounding)
+        real = floor(float(value) / self._size * _BILLIONTHS + 0.5) / _BILLIONTHS
+        residual = _trimmed(f"{float(at.residual) / self._size:.6f}")
+        return MarkedLength(
+            None, real, tape.__wrapped__(at.value, self.unit), self.unit, residual + self._after
+        )
 
     def _exact_writer(self) -> Callable[[Fraction], MarkedLength]:
         """What writes an exact length; kept by the two numbers it is made of, which are looked for in a third of the

@@ -88,6 +88,8 @@ def _opening(one: BuiltOpening, wording: Wording) -> Iterator[Block]:
     if marks:
         caption = f"Marks to lay out on {opening.mark}"
         yield Table("marks", caption, MARKS, (Rows(marks),), about=opening.mark)
+    if built.findings:
+        yield Notes("Check on site", tuple(dict.fromkeys(finding.detail for finding in built.findings)))
     notes = dict.fromkeys((*built.notes, *(note for piece in built.pieces for note in piece.notes)))
     if notes:
         yield Notes("Caution", tuple(notes))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from msgspec.structs import replace
 
-from longpoint.geometry import Conditions, Finding, OpenJoint, Piece, open_joints
+from longpoint.geometry import Closing, Conditions, Finding, OpenJoint, Piece, open_joints
 from longpoint.lengths import Gap
 from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.shop.cautions import Caution
@@ -32,6 +32,8 @@ class OpeningAnswer(Value, frozen=True):
             were cut.
         notes: They say what was assumed.
         findings: What is in the way, out of plane or out of level; none has changed a size.
+        closings: How the pieces close that are rounded together: casing, and a back band, mitered round a curve or a
+            polygon. Empty where each piece is rounded by itself.
         movement: The widest miter season by season; null where no conditions were given.
     """
 
@@ -43,6 +45,7 @@ class OpeningAnswer(Value, frozen=True):
     square_gap: Gap
     notes: tuple[Sentence, ...]
     findings: tuple[Finding, ...]
+    closings: tuple[Closing, ...]
     movement: tuple[OpenJoint, ...] | None
 
 
@@ -150,5 +153,6 @@ def opening_answer(
         square_gap=Gap(built.square_gap),
         notes=built.notes,
         findings=built.findings,
+        closings=built.closings,
         movement=None if movement is None else open_joints(built, movement),
     )

@@ -161,7 +161,7 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
     for index, one in enumerate(house.openings):
         wanted = Pieces.CASING if index in shares else Pieces.ALL
         try:
-            found = build_opening(house.opening(index), wanted)
+            found = build_opening(house.opening(index), wanted, house.rounding)
         except GeometryError as error:
             faults.extend(house.field_of(index, fault) for fault in error.faults)
             continue

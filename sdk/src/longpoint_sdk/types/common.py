@@ -83,6 +83,56 @@ class Caution(Result, frozen=True, kw_only=True):
     pieces: list[PieceName]
 
 
+class ClosingCorner(Result, frozen=True, kw_only=True):
+    """A joint of pieces that are rounded together.
+
+    Attributes:
+        before: The key of the piece that ends at this joint, going counterclockwise as seen from the room.
+        after: The key of the piece that begins at it.
+        before_degrees: The saw's setting for the end of `before`, off a square cut; negative where its long
+            point lies on the inner edge.
+        after_degrees: The saw's setting for the end of `after`, counted in the same way.
+        gap: How far the joint's long point lies from its exact place once all before it are cut to their
+            marks, measured in a straight line.
+    """
+
+    before: str
+    after: str
+    before_degrees: float
+    after_degrees: float
+    gap: str
+
+
+class Closing(Result, frozen=True, kw_only=True):
+    """Mitered pieces round a curve or a polygon whose lengths, and whose settings on the saw's scale of tenths
+    of a degree, are rounded together.
+
+    Attributes:
+        first: The key of the piece whose beginning is held; the others are counted from it, counterclockwise.
+        first_turned: How far `first` is turned off its exact direction, in degrees, counterclockwise; its
+            foot is cut to match.
+        corners: Their joints, counterclockwise from the right; of a picture frame the last one closes the
+            ring.
+        gap: How far the whole stands open: from the end of the last piece to its exact place.
+        closes: Whether that is within one step of the rounding, and every corner within one and a half.
+        least_gap: The least gap that any way of rounding leaves; null where it closes, or where there are too
+            many pieces to try every way.
+        opens_off_zero: How far a saw 0.05 degrees off its zero opens the whole, the first piece being held.
+        try_first: The joint to cut and try first, by its place in `corners`: its settings come most often.
+        dry_fit: How many pieces to lay out dry, from the first on, before the rest is cut.
+    """
+
+    first: str
+    first_turned: float
+    corners: list[ClosingCorner]
+    gap: str
+    closes: bool
+    least_gap: str | None
+    opens_off_zero: str
+    try_first: int
+    dry_fit: int
+
+
 class LeftOver(Result, frozen=True, kw_only=True):
     """A length that goes back on the rack.
 
@@ -114,7 +164,7 @@ class Offer(Result, frozen=True, kw_only=True):
     answer: str
     detail: str
     field: str | None
-    value: str | bool | None
+    value: str | bool | int | None
     figures: dict[str, str]
 
 
@@ -129,6 +179,8 @@ class Finding(Result, frozen=True, kw_only=True):
         amount: It says by how much.
         offers: The answers that can be given to it, the least work first.
         by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
+        field: The field that it is about, a JSON pointer into the opening, in which `/trim` is the trim it
+            names; null where it is about the room, the wall, or several openings.
     """
 
     code: str
@@ -137,6 +189,7 @@ class Finding(Result, frozen=True, kw_only=True):
     amount: MarkedLength
     offers: list[Offer]
     by: str
+    field: str | None
 
 
 class OpenJoint(Result, frozen=True, kw_only=True):
@@ -173,6 +226,8 @@ class OpeningAnswer(Result, frozen=True, kw_only=True):
             own angles were cut.
         notes: They say what was assumed.
         findings: What is in the way, out of plane or out of level; none has changed a size.
+        closings: How the pieces close that are rounded together: casing, and a back band, mitered round a
+            curve or a polygon. Empty where each piece is rounded by itself.
         movement: The widest miter season by season; null where no conditions were given.
     """
 
@@ -184,6 +239,7 @@ class OpeningAnswer(Result, frozen=True, kw_only=True):
     square_gap: str
     notes: list[str]
     findings: list[Finding]
+    closings: list[Closing]
     movement: list[OpenJoint] | None
 
 

@@ -91,7 +91,7 @@ async def compute_opening(
 
     As SVG it is drawn to scale: the elevation, the section, or one piece as it lies on the saw.
     """
-    result = build_opening(data)
+    result = build_opening(data, rounding=data.rounding)
     wanted = wanted_by(request)
     if wanted in BOTH:
         write, answer = (

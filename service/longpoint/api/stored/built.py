@@ -34,7 +34,7 @@ def shared_marks(house: KeptHouse) -> set[str]:
 def opening_pieces(house: KeptHouse, opening: HouseOpening) -> dict[PieceKey, Piece]:
     """An opening's own pieces, by key."""
     wanted = Pieces.CASING if opening.mark in shared_marks(house) else Pieces.ALL
-    built = build_opening(opening.with_trim(house.trim_specs[opening.trim]), wanted)
+    built = build_opening(opening.with_trim(house.trim_specs[opening.trim]), wanted, house.rounding)
     return {piece.key: piece for piece in built.pieces}
 
 

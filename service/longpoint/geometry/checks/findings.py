@@ -14,7 +14,7 @@ from longpoint.values import Path, Place, Value
 
 if TYPE_CHECKING:
     Field = Place | Path | None
-    Worth = Offered | Real | str | bool | None
+    Worth = Offered | Real | str | bool | int | None
     Given = Measures | Pairs
 else:
     Field, Worth, Given = Place | None, Offered | None, Measures
@@ -54,7 +54,7 @@ class Offer(Value, frozen=True):
         return self.field.steps if isinstance(self.field, Place) else ()
 
     @property
-    def worth(self) -> Real | str | bool | None:
+    def worth(self) -> Real | str | bool | int | None:
         """What to write in its field."""
         return self.value.value if isinstance(self.value, Offered) else None
 
@@ -70,6 +70,8 @@ class Finding(Value, frozen=True):
         amount: It says by how much.
         offers: The answers that can be given to it, the least work first.
         by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
+        field: The field that it is about, a JSON pointer into the opening, in which `/trim` is the trim it names; null
+            where it is about the room, the wall, or several openings.
     """
 
     code: str
@@ -78,6 +80,9 @@ class Finding(Value, frozen=True):
     amount: Real
     offers: tuple[Offer, ...]
     by: str = ""
+    field: Field = None
 
     def __post_init__(self) -> None:
         fit(self)
+        if not isinstance(self.field, Place | None):
+            force_setattr(self, "field", Place(self.field) if self.field else None)

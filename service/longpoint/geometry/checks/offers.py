@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.readings.inputs import Opening, SillAnswer, WallAnswer
-from longpoint.lengths import Fraction
+from longpoint.lengths import Fraction, PositiveLength
 from longpoint.texts import Sentence, say
 
 # A length in a field is cut down to what a tape reads, so that it clears what is in the way.
@@ -65,6 +65,11 @@ def with_offer(opening: Opening, offer: Offer) -> Opening:
             return replace(opening, wall_answer=WallAnswer(str(offer.worth)))
         case ("sill_answer",):
             return replace(opening, sill_answer=SillAnswer(str(offer.worth)))
+        case ("readings", "head_pieces"):
+            return replace(opening, readings=replace(opening.readings, head_pieces=int(offer.worth or 0)))
+        case ("readings", "departure"):
+            departure = PositiveLength(Fraction(offer.worth or 0))
+            return replace(opening, readings=replace(opening.readings, departure=departure))
         case ("without_apron",):
             return replace(opening, without_apron=True)
     raise ValueError(f"no opening takes up {offer.path}")

@@ -6,7 +6,7 @@ from longpoint.geometry.checks.door import check_door
 from longpoint.geometry.frame.kernel import Corner, Frame
 from longpoint.geometry.readings.inputs import Bottom, Opening, WallAnswer
 from longpoint.geometry.readings.readings import Door
-from longpoint.geometry.readings.trim import ApronEnds, BoxCorners, CornerBlock, HeadStyle
+from longpoint.geometry.readings.trim import ApronEnds, BoxCorners, Casing, CornerBlock, HeadStyle
 from longpoint.lengths import Fraction
 from longpoint.texts import say
 from longpoint.values import Faults
@@ -40,6 +40,11 @@ def check_style(opening: Opening, frame: Frame | None, faults: Faults) -> None:
         )
     if trim.back_band is not None and trim.back_band.lap >= trim.back_band.width:
         faults.add(("trim", "back_band", "lap"), "lap-too-wide", say("problem", "band.lap-too-wide"))
+    elif trim.back_band is not None and trim.casing is not None:
+        narrowest = _narrowest(opening, trim.casing)
+        if trim.back_band.lap >= narrowest:
+            detail = say("problem", "band.over-the-opening", lap=+trim.back_band.lap, narrowest=narrowest)
+            faults.add(("trim", "back_band", "lap"), "lap-past-casing", detail)
     if (
         trim.apron is not None
         and trim.apron.ends is ApronEnds.ANGLED
@@ -186,6 +191,15 @@ def _check_wall(opening: Opening, frame: Frame | None, faults: Faults) -> None:
         )
 
 
+def _narrowest(opening: Opening, sides: Casing) -> Fraction:
+    """The width of the narrowest casing of an opening, `sides` being its side casings' stock."""
+    trim = opening.trim
+    stock = {"left": sides, "right": sides, "head": trim.head_casing or sides}
+    if opening.bottom is Bottom.CASING:
+        stock["sill"] = trim.bottom_casing or sides
+    return min(getattr(opening.widths, side) or +casing.width for side, casing in stock.items())
+
+
 def _check_leaning(opening: Opening, proud: Fraction, faults: Faults) -> None:
     trim = opening.trim
     if trim.head_style is not HeadStyle.MITERED or trim.back_band is not None or trim.casing is None:
@@ -195,12 +209,7 @@ def _check_leaning(opening: Opening, proud: Fraction, faults: Faults) -> None:
             say("problem", "wall.lean-mitered-only"),
         )
         return
-    own = opening.widths
-    stock = {"left": trim.casing, "right": trim.casing, "head": trim.head_casing or trim.casing}
-    if opening.bottom is Bottom.CASING:
-        stock["sill"] = trim.bottom_casing or trim.casing
-    ripped = {side: getattr(own, side) for side in stock}
-    narrowest = min(ripped[side] or casing.width for side, casing in stock.items())
+    narrowest = _narrowest(opening, trim.casing)
     # Beyond this the casing stands on edge rather than lies on the wall.
     if proud * 2 > narrowest:
         faults.add(

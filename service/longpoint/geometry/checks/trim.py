@@ -7,7 +7,7 @@ from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.piece import Piece
 from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.pieces.stool import stool_width
-from longpoint.geometry.readings.inputs import NO_REVEALS, Bottom, Opening, SillAnswer, WallAnswer
+from longpoint.geometry.readings.inputs import NO_REVEALS, NO_WIDTHS, Bottom, Opening, SillAnswer, WallAnswer
 from longpoint.geometry.readings.outline import Arch, Polygon, Shape
 from longpoint.geometry.readings.readings import Door
 from longpoint.geometry.readings.taken import as_read
@@ -23,6 +23,8 @@ HORNS = ("left_horn_depth", "right_horn_depth")
 def check_trim(opening: Opening, frame: Frame | None, faults: Faults, *, stands_on_stool: bool) -> None:
     """Trim that does not fit the opening it was chosen for; the stool is judged only where it is asked for."""
     _check_reveals(opening, faults)
+    if opening.widths is not NO_WIDTHS:
+        _check_widths(opening, faults)
     if opening.bottom is Bottom.STOOL and stands_on_stool:
         check_stool(opening, faults)
     if opening.bottom is Bottom.PLINTH and opening.trim.plinth is None:
@@ -58,6 +60,23 @@ def _check_reveal(path: tuple[str, ...], reveal: Fraction | None, edge: Fraction
             "reveal-too-wide",
             say("problem", "reveal.too-wide", reveal=reveal, edge=edge),
         )
+
+
+def _check_widths(opening: Opening, faults: Faults) -> None:
+    """What is ripped comes out no wider than its stock."""
+    trim = opening.trim
+    stock = {
+        "left": trim.casing,
+        "right": trim.casing,
+        "head": trim.head_casing or trim.casing,
+        "sill": trim.bottom_casing or trim.casing,
+        "apron": trim.apron,
+    }
+    for side, sold in stock.items():
+        width: Fraction | None = getattr(opening.widths, side)
+        if width is not None and sold is not None and width > sold.width:
+            detail = say("problem", "widths.wider-than-stock", width=+width, stock=+sold.width)
+            faults.add(("widths", side), "wider-than-stock", detail)
 
 
 def check_stool(opening: Opening, faults: Faults, least_depth: Fraction = ZERO) -> None:

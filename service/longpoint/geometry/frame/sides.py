@@ -51,7 +51,14 @@ def base_line(choices: _Choices) -> Fraction:
 def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
     """Each side of the frame with its own reveal and casing, the base or sill first, counterclockwise."""
     wall = opening.outline.wall
-    proud = wall.proud if wall is not None and opening.wall_answer is WallAnswer.EXTEND else ()
+    proud: tuple[Fraction, ...] = ()
+    # One of another number of corners is refused by the check of the wall, which may come after.
+    if (
+        wall is not None
+        and opening.wall_answer is WallAnswer.EXTEND
+        and len(wall.proud) == len(frame.corners)
+    ):
+        proud = wall.proud
     choices = _Choices(opening.trim, opening.bottom, opening.reveals, opening.widths, proud)
     return _sides(choices, len(frame.sides))
 
@@ -95,6 +102,7 @@ def _cased(
         trim.reveal if own is None else own
     )  # plain: quicker to reckon with than a length as it was sent
     width: Fraction | None = getattr(choices.widths, side)
+    ripped = width is not None and width < casing.width
     if width is not None:
         casing = replace(casing, width=PositiveLength(width))
     set_back = ZERO
@@ -105,7 +113,7 @@ def _cased(
     outer = edge = reveal + casing.width
     if trim.back_band is not None:
         edge = outer - trim.back_band.lap + trim.back_band.width
-    return CasedSide(name, reveal, casing, outer, edge, width is not None, set_back)
+    return CasedSide(name, reveal, casing, outer, edge, ripped, set_back)
 
 
 def called_by_number(opening: Opening, sides: int, what: str, index: int) -> str:
