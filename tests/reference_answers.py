@@ -36,7 +36,7 @@ ORDER = [
     "get_plan",
     "get_stick",
     "claim_stick",
-    "release_stick",
+    "give_up_claim",
     "record_work",
     "list_pieces",
     "get_piece",

@@ -11,7 +11,7 @@ with Client() as client:
     id = client.create_schedule({**house, "name": "Heron Cottage"}).value.id
     try:
         client.import_openings(id, (HERE / "house.csv").read_bytes())
-    except problems.InvalidRequest as refusal:  # nothing was kept; every wrong cell is told
+    except problems.InvalidRequest as refusal:  # nothing was kept; every wrong cell is reported
         raise SystemExit("\n".join(map(str, refusal.errors))) from None
     cut_list = client.compute_schedule_cut_list(id).value.cut_list
 for line in cut_list.buy:

@@ -18,7 +18,7 @@ yard = types.Stock(profile="casing", sticks=[types.Stick(length="8 ft", price="9
 house = types.CutListRequest(openings=[window], trim_specs={"plain": trim}, stock=[yard])
 cut_list = client.compute_cut_list(house)
 pdf = client.compute_cut_list(house, accept="application/pdf")
-# `print` is told of each better plan on the way.
+# `print` gets each better plan on the way.
 cut_list = client.follow(calls.compute_cut_list(house), print)""",
     "compute_opening": """\
 trim = types.Trim(casing=types.Casing(width="2 1/2 in", thickness="5/8 in"), reveal="3/16 in")

@@ -1163,7 +1163,7 @@ export interface Movement {
   widest_gap: string;
   /** The source of the formulas and coefficients. */
   source: string;
-  /** They say what to bear in mind. */
+  /** They say what else there is to know. */
   notes: string[];
 }
 
@@ -1500,7 +1500,7 @@ export interface PieceChange {
   quantity_after: number;
 }
 
-/** What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled. */
+/** What was done with one piece: it was cut as the cut list now has it, or installed, or spoiled. */
 export interface PieceDone {
   /** Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets have it, `K1-4` or, of several alike, `L1-4.2`. */
   piece: string;
@@ -2615,7 +2615,7 @@ export interface Widths {
   sill?: LengthText | null;
 }
 
-/** Work that was done: pieces cut, fitted or spoiled, lengths that are on hand from now on, and lengths used up. */
+/** Work that was done: pieces cut, installed or spoiled, new lengths on hand, and lengths used up. */
 export interface Work {
   /** The lots that are new: what is left over from a cut, or was found. */
   lengths?: LengthOnHand[];
@@ -2890,8 +2890,8 @@ export interface Operations {
     header: { "If-None-Match"?: string };
     response: StickDetail;
   };
-  /** Release a stick */
-  release_stick: {
+  /** Give up a claim */
+  give_up_claim: {
     method: "DELETE";
     path: "/v1/schedules/{schedule_id}/sticks/{name}/claim";
     parameters: { "schedule_id": string; "name": string };
@@ -3108,7 +3108,7 @@ export interface Operations {
     query: { "limit"?: number; "cursor"?: string; "opening"?: string; "state"?: PieceState };
     response: Page<StoredPiece>;
   };
-  /** Record what was cut, fitted or spoiled */
+  /** Record what was cut, installed or spoiled */
   record_work: {
     method: "POST";
     path: "/v1/schedules/{schedule_id}/work";

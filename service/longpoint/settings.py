@@ -102,7 +102,7 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
         Meta(
             ge=0,
             le=60,
-            description="How long a server told to stop still serves, not ready any more, before it stops.",
+            description="How long a server asked to stop still serves, not ready any more, before it stops.",
         ),
     ] = 0.0
     planners: Annotated[

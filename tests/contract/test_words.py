@@ -25,6 +25,8 @@ BANNED = {
     r"saw-sheet|yard-list|fitting-sheet|piece-labels": "key prose",
     r"casing (leg|sill)\b|leg height|levelling strip|part off": "prose",
     r"\bfitted\b": "field",
+    r"\bfitted\b|\b[Ff]itting (and|sheet)|bear in mind|\b[Tt]old\b(?! apart)": "document",
+    r"[Rr]eleases? (a|the) (stick|claim)": "prose",
     r"^(Count|In all|Mind|Take care)$|, in all$": "prose",  # heads of columns and notes on sheets
 }
 EXCEPTIONS = {
@@ -69,6 +71,8 @@ def test_a_banned_word_stands_nowhere(phrase: str, places: str) -> None:
         found += [name for name in fields() if re.search(phrase, name)]
     if "key" in places:
         found += [path for path in DOCUMENT["paths"] if re.search(phrase, path)]
+    if "document" in places:
+        found += [text for text in prose_of_the_document() if re.search(phrase, text)]
     if "prose" in places:
         found += [text for text in prose_of_the_document() if re.search(phrase, text)]
         found += [f"{at} {text}" for at, text in prose_of_the_service() if re.search(phrase, text)]

@@ -124,3 +124,31 @@ async def test_labels_say_which_plan_their_sticks_are_from(sqlite_service, sched
     answer = await sqlite_service.get(f"{schedule}/sheets/labels", headers={"accept": "text/html"})
     assert '<header class="seen"><p>Plan 1, ' in answer.text
     assert ".seen{display:none}" in answer.text
+
+
+async def test_a_kept_plan_that_is_not_proven_says_where_to_search_on(sqlite_service):
+    answer = await made(sqlite_service, openings=[opening("A1")])
+    schedule = f"/v1/schedules/{answer.json()['id']}"
+    await sqlite_service.post(f"{schedule}/plans", json={"planning_seconds": 0})
+    kept = await cut_list(sqlite_service, schedule)
+    assert kept["proven"] is False
+    assert "POST a plan with more `planning_seconds` to the schedule's `/plans`." in kept["notes"][-1]
+
+    body = {**house(), "openings": [opening("A1")], "planning_seconds": 0}
+    del body["name"]
+    sent = await sqlite_service.post("/v1/cut-list", json=body)
+    assert sent.status_code == 200, sent.text
+    assert sent.json()["proven"] is False
+    assert "more `planning_seconds` may close the gap." in sent.json()["notes"][-1]
+
+
+@pytest.mark.parametrize(
+    ("count", "said"),
+    [(1, "There is only 1 opening 'A1'."), (2, "There are only 2 openings 'A1'.")],
+)
+async def test_more_of_an_opening_than_there_are_are_counted(sqlite_service, count, said):
+    answer = await made(sqlite_service, openings=[opening("A1", count=count)])
+    piece = {"opening": "A1", "piece": "stool", "state": "cut", "instance": 3}
+    refused = await sqlite_service.post(f"/v1/schedules/{answer.json()['id']}/work", json={"pieces": [piece]})
+    assert refused.status_code == 422
+    assert refused.json()["errors"][0]["detail"] == said

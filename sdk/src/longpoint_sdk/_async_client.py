@@ -118,7 +118,7 @@ class BaseAsyncClient:
                 yield event
 
     async def follow(self, call: Call[T], progress: Callable[[Progress], object]) -> T:
-        """Send a call that takes a while, be told how it comes along, and get its answer.
+        """Send a call that takes a while, report how it comes along, and get its answer.
 
         Args:
             call: A call of an operation that can answer with events: `calls.compute_cut_list(...)`.

@@ -71,7 +71,7 @@ class Event(msgspec.Struct, frozen=True):
 
 
 def answer_in(event: Event, call: Call[T], progress: Callable[[Progress], object]) -> T | None:
-    """The answer, if this event holds it; one of progress is told of.
+    """The answer, if this event holds it; one of progress is reported.
 
     Raises:
         Problem: the service refused after all.

@@ -77,7 +77,7 @@ def exchange(call: Call[T], retry: Retry) -> Steps[T]:
             seconds = perf_counter() - started
             _log.debug("%s %s: %d (request %s)", send.method, send.path, came.status, request_id)
             if "deprecation" in came.headers:  # RFC 9745; the Sunset field is RFC 8594
-                ends = came.headers.get("sunset", "a day not told yet")
+                ends = came.headers.get("sunset", "a day not set yet")
                 _log.warning("%s is deprecated and ends on %s", call.operation, ends)
             if came.status < 300 or came.status == 304:
                 return _reply(call, came, request_id, attempts, seconds)

@@ -49,7 +49,7 @@ class KeyRefused(Problem):
     """The key is not taken (401).
 
     The key is not one of this service, was revoked, or its time is over: the detail says which where that may
-    be told. Check that it was copied whole, or ask whoever runs the service for a new one.
+    be said. Check that it was copied whole, or ask whoever runs the service for a new one.
 
     Here the key is the client's `api_key`, or LONGPOINT_API_KEY.
     """
@@ -141,7 +141,7 @@ class StickClaimed(Problem):
     """Somebody else has claimed the stick (409).
 
     Somebody is about to cut it: the detail says who, and until when. Take another stick, wait until the claim
-    is over, or have it released. To record a stick that you claimed yourself, say who you are in `by`.
+    is over, or have it given up. To record a stick that you claimed yourself, say who you are in `by`.
     """
 
     type_uri = "/problems/stick-claimed"
@@ -276,7 +276,7 @@ class PlanningBusy(Problem):
 class Stopping(Problem):
     """The service is about to stop (503).
 
-    This one of the services was told to stop and takes its leave; ask again, and another will answer.
+    This one of the services is about to stop; ask again, and another will answer.
     """
 
     type_uri = "/problems/stopping"

@@ -60,7 +60,7 @@ class Claimed(msgspec.Struct, frozen=True):
 
 
 def claim_of(row: StickRow) -> Claimed | None:
-    """The claim of a stick; None where nobody ever claimed it, or it was released."""
+    """The claim of a stick; None where nobody ever claimed it, or it was given up."""
     if row.claimed_by is None or row.claimed_until is None:
         return None
     return Claimed(row.claimed_by, row.claimed_until)

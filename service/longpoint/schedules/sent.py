@@ -20,7 +20,7 @@ Existing = Literal["refuse", "update", "replace"]
 
 
 class PieceDone(RecordedPiece, Given, frozen=True, kw_only=True):
-    """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
+    """What was done with one piece: it was cut as the cut list now has it, or installed, or spoiled.
 
     Attributes:
         opening: The opening's mark or id; may be left out where `piece` is the piece's number, which has it.
@@ -34,7 +34,7 @@ class PieceDone(RecordedPiece, Given, frozen=True, kw_only=True):
 
 
 class Work(Given, frozen=True, kw_only=True):
-    """Work that was done: pieces cut, fitted or spoiled, lengths that are on hand from now on, and lengths used up.
+    """Work that was done: pieces cut, installed or spoiled, new lengths on hand, and lengths used up.
 
     Attributes:
         pieces: They say what was done with each piece.

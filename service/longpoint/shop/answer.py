@@ -15,8 +15,6 @@ from longpoint.shop.work import ShopWork
 from longpoint.texts import Sentence, say
 from longpoint.values import Cents, Value, nearest
 
-UNPROVEN = say("note", "sticks.unproven")
-
 
 class OpeningAnswer(Value, frozen=True):
     """One opening worked out: its pieces and what was assumed.
@@ -107,7 +105,8 @@ def cut_list_answer(cut_list: CutList, work: ShopWork) -> CutListAnswer:
         for profile in unused
     ]
     if any(not plan.proven for plan in plans):
-        notes.append(UNPROVEN)
+        kept = cut_list.plan_number is not None
+        notes.append(say("note", "sticks.unproven-kept") if kept else say("note", "sticks.unproven"))
     return CutListAnswer(
         openings=tuple(
             opening_answer(

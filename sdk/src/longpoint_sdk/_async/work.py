@@ -288,7 +288,7 @@ class Work(BaseAsyncClient):
 
         A sheet to print, with the schedule's shop settings and lengths on hand.
 
-        Stick sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure
+        Stick sheet, cut list, labels and the sticks to buy are of what is not cut yet; opening and measure
         sheet, materials and hours are the whole house's, or of the rooms and openings that are asked for.
         `title` is the schedule's name when left out. A sheet of sticks that were not planned with a search
         yet waits a few seconds for that, so that what is printed stands; where it is not over then, the sheet
@@ -364,7 +364,7 @@ class Work(BaseAsyncClient):
         if_match: Versioned[Any] | str | None = None,
         idempotency_key: str | None = None,
     ) -> types.WorkMade:
-        """Record what was cut, fitted or spoiled.
+        """Record what was cut, installed or spoiled.
 
         Pieces are taken to be cut as the cut list has them now. An If-Match header names the schedule's
         state.

@@ -92,7 +92,7 @@ class AHouse(BaseClient):
             house = types.CutListRequest(openings=[window], trim_specs={"plain": trim}, stock=[yard])
             cut_list = client.compute_cut_list(house)
             pdf = client.compute_cut_list(house, accept="application/pdf")
-            # `print` is told of each better plan on the way.
+            # `print` gets each better plan on the way.
             cut_list = client.follow(calls.compute_cut_list(house), print)
         """
         return self.send(

@@ -22,6 +22,6 @@ class Health(BaseClient):
         Answers once the service can do its work: its database, if it has one, is there and of the right
         revision.
 
-        From when the service was told to stop it is not ready any more, though it still answers for a while.
+        Once the service was asked to stop it is not ready any more, though it still answers for a while.
         """
         return self.send(calls.check_ready())

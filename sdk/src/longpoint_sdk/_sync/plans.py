@@ -113,8 +113,8 @@ class Plans(BaseClient):
         """
         return self.send(calls.get_stick(schedule_id, name, if_none_match=if_none_match))
 
-    def release_stick(self, schedule_id: str, name: str, *, by: str | None = None) -> types.StickDetail:
-        """Release a stick.
+    def give_up_claim(self, schedule_id: str, name: str, *, by: str | None = None) -> types.StickDetail:
+        """Give up a claim.
 
         Nobody has it claimed from now on; where nobody had, nothing changes.
 
@@ -129,7 +129,7 @@ class Plans(BaseClient):
             StickClaimed: Somebody else has claimed the stick.
             StickCut: The stick was cut already.
         """
-        return self.send(calls.release_stick(schedule_id, name, by=by))
+        return self.send(calls.give_up_claim(schedule_id, name, by=by))
 
     def claim_stick(
         self, schedule_id: str, name: str, request: types.Claim | Mapping[str, Any]

@@ -28,7 +28,7 @@ from longpoint_sdk.calls.openings import (
     remove_opening,
     replace_opening,
 )
-from longpoint_sdk.calls.plans import claim_stick, get_plan, get_stick, list_plans, make_plan, release_stick
+from longpoint_sdk.calls.plans import claim_stick, get_plan, get_stick, give_up_claim, list_plans, make_plan
 from longpoint_sdk.calls.revisions import compare_revisions, get_revision, list_revisions, restore_revision
 from longpoint_sdk.calls.schedules import (
     archive_schedule,
@@ -92,6 +92,7 @@ __all__ = [
     "get_schedule_sheet",
     "get_stick",
     "get_sticks_drawing",
+    "give_up_claim",
     "hold_openings",
     "import_openings",
     "list_lengths",
@@ -111,7 +112,6 @@ __all__ = [
     "read_lengths",
     "record_work",
     "release_openings",
-    "release_stick",
     "remove_length",
     "remove_opening",
     "remove_piece",

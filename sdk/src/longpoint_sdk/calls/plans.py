@@ -73,10 +73,10 @@ def get_stick(
     )
 
 
-def release_stick(schedule_id: str, name: str, *, by: str | None = None) -> Call[types.StickDetail]:
-    """`DELETE /v1/schedules/{schedule_id}/sticks/{name}/claim`: Release a stick."""
+def give_up_claim(schedule_id: str, name: str, *, by: str | None = None) -> Call[types.StickDetail]:
+    """`DELETE /v1/schedules/{schedule_id}/sticks/{name}/claim`: Give up a claim."""
     return Call(
-        operation="release_stick",
+        operation="give_up_claim",
         method="DELETE",
         path=f"/v1/schedules/{path_part(schedule_id)}/sticks/{path_part(name)}/claim",
         result=types.StickDetail,

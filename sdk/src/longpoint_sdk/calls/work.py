@@ -214,7 +214,7 @@ def record_work(
     if_match: Versioned[Any] | str | None = None,
     idempotency_key: str | None = None,
 ) -> Call[types.WorkMade]:
-    """`POST /v1/schedules/{schedule_id}/work`: Record what was cut, fitted or spoiled."""
+    """`POST /v1/schedules/{schedule_id}/work`: Record what was cut, installed or spoiled."""
     return Call(
         operation="record_work",
         method="POST",

@@ -294,7 +294,7 @@ class Movement(Result, frozen=True, kw_only=True):
         seasons: The piece in each set of conditions.
         widest_gap: The widest gap that the joint opens to in any season.
         source: The source of the formulas and coefficients.
-        notes: They say what to bear in mind.
+        notes: They say what else there is to know.
     """
 
     installed_moisture_content: float

@@ -36,7 +36,7 @@ class CutSticks(Request, frozen=True, kw_only=True):
 
 
 class PieceDone(Request, frozen=True, kw_only=True):
-    """What was done with one piece: it was cut as the cut list now has it, or fitted, or spoiled.
+    """What was done with one piece: it was cut as the cut list now has it, or installed, or spoiled.
 
     Attributes:
         piece: Which part of it: its `key` in the cut list or, where work is recorded, its number as sheets
@@ -144,8 +144,7 @@ class StillToCut(Result, frozen=True, kw_only=True):
 
 
 class Work(Request, frozen=True, kw_only=True):
-    """Work that was done: pieces cut, fitted or spoiled, lengths that are on hand from now on, and lengths used
-    up.
+    """Work that was done: pieces cut, installed or spoiled, new lengths on hand, and lengths used up.
 
     Attributes:
         lengths: The lots that are new: what is left over from a cut, or was found.

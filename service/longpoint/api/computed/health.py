@@ -38,7 +38,7 @@ async def check_live() -> Health:
 async def check_ready(request: Request[Any, Any, Any]) -> Health:
     """Answers once the service can do its work: its database, if it has one, is there and of the right revision.
 
-    From when the service was told to stop it is not ready any more, though it still answers for a while.
+    Once the service was asked to stop it is not ready any more, though it still answers for a while.
     """
     if request.app.state.notice.given:
         raise Stopping(say("problem", "service.stopping"), headers={"retry-after": "1"})

@@ -44,7 +44,7 @@ CORNERS = {
 
 MOVEMENT = {
     "oak_over_a_year": Example(
-        summary="Flat-sawn red oak casing, fitted at 8 percent, over a winter and a summer",
+        summary="Flat-sawn red oak casing, installed at 8 percent, over a winter and a summer",
         request={
             "species": "red_oak",
             "width": "3 1/2 in",

@@ -79,7 +79,7 @@ PLAN_LINKS = {
 }
 STICK_LINKS = {
     id: _leads_to(id, schedule_id=_UNDER, name="$request.path.name")
-    for id in ("get_stick", "claim_stick", "release_stick")
+    for id in ("get_stick", "claim_stick", "give_up_claim")
 }
 REVISION_LINKS = {
     "get_revision": _leads_to("get_revision", schedule_id=_UNDER, number=_NUMBER),

@@ -132,7 +132,7 @@ class Overloaded(Problem, status=503, title="The service has too much to do"):
 
 
 class Stopping(Problem, status=503, title="The service is about to stop"):
-    """This one of the services was told to stop and takes its leave; ask again, and another will answer."""
+    """This one of the services is about to stop; ask again, and another will answer."""
 
 
 class InvalidRequest(Problem, status=422, title="The request was read, but cannot be done as it stands"):

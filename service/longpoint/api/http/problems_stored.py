@@ -10,7 +10,7 @@ class KeyNeeded(Problem, status=401, title="A key is needed"):
 
 class KeyRefused(Problem, status=401, title="The key is not taken"):
     """The key is not one of this service, was revoked, or its time is over: the detail says which where that may be
-    told. Check that it was copied whole, or ask whoever runs the service for a new one."""
+    said. Check that it was copied whole, or ask whoever runs the service for a new one."""
 
 
 class ScopeMissing(Problem, status=403, title="The key may not do this"):
@@ -45,7 +45,7 @@ class StickChanged(Problem, status=409, title="The stick is laid out otherwise b
 
 class StickClaimed(Problem, status=409, title="Somebody else has claimed the stick"):
     """Somebody is about to cut it: the detail says who, and until when. Take another stick, wait until the claim is
-    over, or have it released. To record a stick that you claimed yourself, say who you are in `by`."""
+    over, or have it given up. To record a stick that you claimed yourself, say who you are in `by`."""
 
 
 class StickCut(Problem, status=409, title="The stick was cut already"):

@@ -87,7 +87,7 @@ class Recorder:
             return
         found, piece, instance = named
         if instance > found.count:
-            detail = say("problem", "work.too-many", mark=found.mark, times=found.count)
+            detail = say("problem", "work.too-many", mark=found.mark, count=found.count)
             self._faults.add((*at, "instance"), "too-many", detail)
             return
         slot = (found.id, piece.key, instance)

@@ -105,7 +105,7 @@ async def get_schedule_sheet(
 ) -> Reply[SheetContents]:
     """A sheet to print, with the schedule's shop settings and lengths on hand.
 
-    Stick sheet, cut list, labels and the sticks to buy are of what is not cut yet; fitting and measure sheet, materials
+    Stick sheet, cut list, labels and the sticks to buy are of what is not cut yet; opening and measure sheet, materials
     and hours are the whole house's, or of the rooms and openings that are asked for. `title` is the schedule's name
     when left out. A sheet of sticks that were not planned with a search yet waits a few seconds for that, so that what
     is printed stands; where it is not over then, the sheet says that it is not proven, and the search goes on.

@@ -99,14 +99,14 @@ async def claim_stick(
 @delete(
     "/v1/schedules/{schedule_id:str}/sticks/{name:str}/claim",
     **stored(
-        "release_stick",
-        summary="Release a stick",
+        "give_up_claim",
+        summary="Give up a claim",
         tag=_TAG,
         access="write",
         problems=(403, 409),
     ),
 )
-async def release_stick(
+async def give_up_claim(
     request: AnyRequest,
     schedule_id: ScheduleId,
     name: StickCalled,

@@ -1,4 +1,4 @@
-"""/v1/schedules/{id}/work: pieces cut, fitted and spoiled."""
+"""/v1/schedules/{id}/work: pieces cut, installed and spoiled."""
 
 from __future__ import annotations
 
@@ -49,7 +49,7 @@ PieceId = Annotated[str, PathParameter(max_length=64, description="The id of a p
     "/v1/schedules/{schedule_id:str}/work",
     **stored(
         "record_work",
-        summary="Record what was cut, fitted or spoiled",
+        summary="Record what was cut, installed or spoiled",
         tag=_TAG,
         access="write",
         status=201,

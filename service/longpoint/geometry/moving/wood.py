@@ -167,7 +167,7 @@ class Movement(Value, frozen=True):
         seasons: The piece in each set of conditions.
         widest_gap: The widest gap that the joint opens to in any season.
         source: The source of the formulas and coefficients.
-        notes: They say what to bear in mind.
+        notes: They say what else there is to know.
     """
 
     installed_moisture_content: Amount
@@ -179,7 +179,7 @@ class Movement(Value, frozen=True):
 
 
 def movement(width: Fraction, miter_degrees: float, conditions: Conditions) -> Movement:
-    """How a mitered piece moves from the conditions it was fitted in to others.
+    """How a mitered piece moves from the conditions it was installed in to others.
 
     Args:
         width: of the piece across its face.
