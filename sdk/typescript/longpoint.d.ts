@@ -807,6 +807,8 @@ export interface HouseOpening {
   sill_answer?: SillAnswer;
   /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
+  /** How far a reading of the tape is off as a rule, root mean square, measured between what was read and what is there; readings that check each other are weighed by it. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  tape_spread?: LengthText;
   /** The remedy chosen for a wall out of plane; until one is chosen no size changes for it. */
   wall_answer?: WallAnswer;
   /** It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */
@@ -1341,6 +1343,8 @@ export interface OpeningRequest {
   sill_answer?: SillAnswer;
   /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
+  /** How far a reading of the tape is off as a rule, root mean square, measured between what was read and what is there; readings that check each other are weighed by it. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  tape_spread?: LengthText;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
   /** The remedy chosen for a wall out of plane; until one is chosen no size changes for it. */
@@ -2372,6 +2376,8 @@ export interface StoredOpening {
   sill_answer: SillAnswer | (string & {});
   /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap: LengthText;
+  /** How far a reading of the tape is off as a rule, root mean square, measured between what was read and what is there; readings that check each other are weighed by it. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  tape_spread: LengthText;
   /** The remedy chosen for a wall out of plane; until one is chosen no size changes for it. */
   wall_answer: WallAnswer | (string & {});
   /** It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb extended. */

@@ -37,6 +37,7 @@ DONE_BY_HAND = {
     "saw_curve",
     "wider_nosing",
     "thinner_casing",
+    "take_again",
 }
 """Answers that no field takes up: they are work on the wall, the framing or the trim, or a matter of two openings."""
 ANSWERS = {
@@ -56,6 +57,7 @@ ANSWERS = {
     "rough-opening-loose": {"pack_framing"},
     "heads-out-of-line": {"line_up_head", "fur_head"},
     "arch-covers-daylight": {"more_pieces", "saw_curve"},
+    "readings-disagree": {"take_again"},
     "casing-past-stool": {"wider_nosing", "thinner_casing"},
 }
 """Every kind of finding, and every answer that it may offer."""
@@ -236,6 +238,7 @@ OPENINGS = [
     window(rise="8 in", head_pieces=4, jamb_height="40 in"),
     window(rise="8 in", departure="1/2 in", jamb_height="40 in"),
     with_thick_casing(),
+    window(head_width="30 in", diagonal_from_bottom_left="58 3/8 in", diagonal_from_bottom_right="59 in"),
 ]
 
 

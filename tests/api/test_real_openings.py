@@ -84,9 +84,9 @@ def test_a_second_diagonal_checks_the_tape(client: TestClient[Any]) -> None:
         **REAL_OPENINGS["out_of_square"].request,
         "readings": {**body["readings"], "jamb_depth": "3 in"},
     }
-    assert pointers(client, "/v1/opening", opening) == {
-        ("/readings/diagonal_from_bottom_right", "readings-disagree")
-    }
+    found = ask(client, "/v1/opening", opening)["findings"]
+    (doubt,) = [one for one in found if one["code"] == "readings-disagree"]
+    assert {offer["answer"] for offer in doubt["offers"]} == {"take_again"}
 
 
 def test_movement_tells_where_a_miter_opens(client: TestClient[Any]) -> None:

@@ -81,13 +81,12 @@ def test_the_reading_that_slipped_is_suspected_first(field: str, slip: F) -> Non
     assert found.suspects[0].change == pytest.approx(-float(slip), abs=1e-9)
 
 
-def test_readings_that_disagree_are_refused_for_cutting_and_name_the_suspect() -> None:
-    shape = Quadrilateral(*SIDES, F("55.375"), F("56.375"))
-    with pytest.raises(GeometryError) as refused:
-        build_opening(opening(shape))
-    (fault,) = refused.value.faults
-    assert (fault.code, fault.path) == ("readings-disagree", ("readings", "diagonal_from_bottom_right"))
-    assert "diagonal_from_bottom_right" in str(fault.detail)
+def test_readings_that_disagree_are_found_and_each_that_may_be_off_is_named() -> None:
+    built = build_opening(opening(Quadrilateral(*SIDES, F("55.375"), F("56.375"))))
+    (finding,) = built.findings
+    assert finding.code == "readings-disagree"
+    assert len(finding.offers) == 6
+    assert "diagonal_from_bottom_right" in str(finding.detail)
 
 
 def test_an_angle_serves_in_place_of_a_diagonal() -> None:

@@ -14,6 +14,7 @@ from longpoint.geometry.checks.findings import Finding
 from longpoint.geometry.checks.obstructions import obstruction_findings
 from longpoint.geometry.checks.offers import tried
 from longpoint.geometry.checks.physics import physics_findings
+from longpoint.geometry.checks.readings import weighed
 from longpoint.geometry.checks.returned_stool import returned_stool_findings
 from longpoint.geometry.checks.trim import check_lengths, check_trim
 from longpoint.geometry.checks.wall import sill_findings, tapered_shim, wall_findings
@@ -151,7 +152,11 @@ def _built(opening: Opening, wanted: Pieces) -> Built:
         _add_casing(opening, frame, sides, pieces)
     check_lengths(opening, pieces, faults)
     faults.raise_any(GeometryError)
-    return Built(opening, frame, in_order(pieces), gap, notes, _findings(opening, frame, sides, pieces))
+    findings = _findings(opening, frame, sides, pieces)
+    if isinstance(opening.outline.shape, Quadrilateral):
+        said, doubts = weighed(opening.outline.shape, opening.readings, opening.tape_spread)
+        notes, findings = (*notes, *said), (*doubts, *findings)
+    return Built(opening, frame, in_order(pieces), gap, notes, findings)
 
 
 def _add_stool_and_apron(

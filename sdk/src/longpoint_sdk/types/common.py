@@ -427,6 +427,10 @@ class HouseOpening(Request, frozen=True, kw_only=True):
         square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
             A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
+        tape_spread: How far a reading of the tape is off as a rule, root mean square, measured between what
+            was read and what is there; readings that check each other are weighed by it. A length as a tape
+            reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
+            in the request's `unit`, when the request has one.
         wall_answer: The remedy chosen for a wall out of plane; until one is chosen no size changes for it.
         wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the
             jamb extended.
@@ -446,6 +450,7 @@ class HouseOpening(Request, frozen=True, kw_only=True):
     room: str = ""
     sill_answer: SillAnswer = "shim"
     square_gap: LengthText = "1/64 in"
+    tape_spread: LengthText = "1/32 in"
     wall_answer: WallAnswer = "flat"
     wall_limits: Limits = Limits()
     widths: Widths = Widths()

@@ -15,7 +15,8 @@ from longpoint.geometry.frame.kernel import (
     rectangle,
 )
 from longpoint.geometry.frame.quadrilateral import corner_of_cosine, cosine_between, quadrilateral
-from longpoint.geometry.frame.tape import TAPE_TOLERANCE, Check, check_tape
+from longpoint.geometry.frame.six import refuse_contradictions
+from longpoint.geometry.frame.tape import Check, check_tape
 from longpoint.geometry.readings.outline import Arch, PlumbSides, Polygon, Quadrilateral, Shape
 from longpoint.geometry.readings.readings import Door
 from longpoint.lengths import Fraction, Real
@@ -55,13 +56,16 @@ def _arched(shape: Arch, faults: Faults) -> Frame | None:
 
 
 def _quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
+    if refuse_contradictions(shape, faults):
+        return None
     frame = quadrilateral(shape, faults)
     if frame is None:
         return None
     check_corners(frame.corners, ("readings", "jamb_width"), faults)
     tape = check_tape(shape, frame.corners)
     for check in tape.checks if tape else ():
-        if check.agrees:
+        # Two diagonals that disagree are found, and the readings that may be off named: `checks.readings`.
+        if check.agrees or not check.reading.endswith("_angle"):
             continue
         suspects = tape.suspects if tape else ()
         likeliest = say("hint", "frame.likeliest-wrong", reading=suspects[0].reading) if suspects else None
@@ -71,9 +75,7 @@ def _quadrilateral(shape: Quadrilateral, faults: Faults) -> Frame | None:
 
 def _disagrees(check: Check) -> Sentence:
     computed, away = float(check.computed), abs(float(check.difference))
-    if check.reading.endswith("_angle"):
-        return say("problem", "frame.angles-disagree", computed=computed, away=away)
-    return say("problem", "frame.readings-disagree", computed=computed, away=away, most=TAPE_TOLERANCE)
+    return say("problem", "frame.angles-disagree", computed=computed, away=away)
 
 
 _FOUR = ("bottom right", "top right", "top left", "bottom left")

@@ -130,6 +130,8 @@ class AnyOpening(Given, frozen=True, dict=True):
         wall_limits: It says how far the wall may lie off the jamb's edge before the casing is planed or the jamb
             extended.
         sill_answer: It says what is done under a stool on a sill out of level.
+        tape_spread: How far a reading of the tape is off as a rule, root mean square, measured between what was read
+            and what is there; readings that check each other are weighed by it.
     """
 
     mark: Name
@@ -143,6 +145,7 @@ class AnyOpening(Given, frozen=True, dict=True):
     wall_answer: WallAnswer = WallAnswer.FLAT
     wall_limits: Limits = USUAL_LIMITS
     sill_answer: SillAnswer = SillAnswer.SHIM
+    tape_spread: PositiveLength = PositiveLength.of("1/32 in")
 
     @cached_property
     def outline(self) -> Outline:
