@@ -69,9 +69,13 @@ async def at_once(requests: Iterable[Awaitable[httpx.Response]]) -> tuple[Counte
     return Counter(answer.status_code for answer in answers), answers
 
 
+_DIGITS = "0123456789abcdefghjkmnpqrstvwxyz"
+_ELSEWHERE = str.maketrans(_DIGITS, _DIGITS[7:] + _DIGITS[:7])
+
+
 def unlike(id: str) -> str:
-    """An id of the same form that nothing has."""
-    return id[:-8] + "00000000"
+    """An id of the same form that nothing has; those of ids that differ differ, too, though one moment made them."""
+    return id[:-8] + id[-8:].translate(_ELSEWHERE)
 
 
 def items_of(answer: httpx.Response) -> set[Any]:
