@@ -245,7 +245,7 @@ async def test_every_fault_of_the_shop_is_told_with_those_of_the_house(client):
         ({"order": "as_it_comes"}, "/shop/order"),
         ({"saw": {"detents": [91]}}, "/shop/saw/detents/0"),
         ({"rates": {"nail_spacing": 16}}, "/shop/rates/nail_spacing"),
-        ({"packages": [{"material": "putty", "name": "tub", "size": 8}]}, "/shop/packages/0/material"),
+        ({"packages": [{"material": "plaster", "name": "tub", "size": 8}]}, "/shop/packages/0/material"),
         ({"packages": [{"material": "glue", "name": "tub", "size": 0}]}, "/shop/packages/0/size"),
         (
             {"packages": [{"material": "glue", "name": "tub", "size": 8, "price": 4}]},

@@ -14,7 +14,7 @@ from typing import NamedTuple
 from shapely import Polygon, box
 
 from longpoint.geometry import End, Piece
-from longpoint.lengths import Rounding
+from longpoint.lengths import Rounding, Together
 from longpoint.shop.build import CutList
 from longpoint.shop.yard import Stock
 from longpoint.stock import Layout, Placed
@@ -70,7 +70,7 @@ def _stick(house: CutList, stock: Stock, layout: Layout, row: list[Piece]) -> It
     defects = kind[int(number.partition("/")[0])].defects
     solids = [solid(piece, placed) for piece, placed in zip(row, layout.placed, strict=True)]
     for at, (piece, placed, one) in enumerate(zip(row, layout.placed, solids, strict=True)):
-        if abs(float(placed.length) - float(piece.overall)) > _most(house.house.rounding) + SLACK:
+        if abs(float(placed.length) - float(piece.overall)) > _most(piece, house.house.rounding) + SLACK:
             yield f"{piece.title} is off its length by more than its rounding"
         usable = box(trim - SLACK, -1, float(layout.length) - trim + SLACK, FAR * 9)
         for slice in one.slices():
@@ -98,10 +98,11 @@ def _stick(house: CutList, stock: Stock, layout: Layout, row: list[Piece]) -> It
         )
 
 
-def _most(rounding: Rounding) -> float:
-    """How far from its length a piece may be cut."""
+def _most(piece: Piece, rounding: Rounding) -> float:
+    """How far from its length a piece may be cut: one that closes with others may go to the farther mark."""
     mark = float(rounding.to.step)
-    return mark / 2 if rounding.mode == "nearest" else mark
+    alone = not isinstance(piece.overall, Together)
+    return mark / 2 if alone and rounding.mode == "nearest" else mark
 
 
 def solid(piece: Piece, placed: Placed) -> Solid:
