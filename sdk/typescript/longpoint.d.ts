@@ -246,7 +246,7 @@ export interface Closing {
   corners: ClosingCorner[];
   /** How far the whole stands open: from the end of the last piece to its exact place. */
   gap: string;
-  /** Whether that is within one step of the rounding, and every corner within one and a half. */
+  /** Whether `gap` is at most one step of the rounding, as 1/16 in, and each corner's gap at most one and a half steps. */
   closes: boolean;
   /** The least gap that any way of rounding leaves; null where it closes, or where there are too many pieces to try every way. */
   least_gap: string | null;
@@ -487,7 +487,7 @@ export interface CutStick {
   name: string;
   /** The length of the stick, measured from end to end. */
   length: MarkedLength;
-  /** True where it is a length on hand, false where it is one to buy. */
+  /** True where it is a length on hand, one on order too; false where it is one to buy. */
   on_hand: boolean;
   /** The price of the stick. An amount of money as decimal text with two places. */
   price: string;
@@ -554,7 +554,7 @@ export interface Door {
   hinges?: number;
   /** The head jamb is let this deep into each side jamb, measured from the side jamb's face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   housing?: LengthText;
-  /** The width of the jamb stock, measured across the wall from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The width of the jamb stock, measured across the wall from edge to edge; of a window's readings `jamb_depth` is another measure, to the sash stop. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_depth?: LengthText;
   /** The thickness of the jamb stock, measured from face to face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   jamb_thickness?: LengthText;
@@ -673,7 +673,7 @@ export interface GoBack {
   revision: number;
 }
 
-/** The way a board was sawn from the log: its growth rings run along its width (flat-sawn) or stand on it. */
+/** The way a board was sawn from the log. Look at its end: in a flat-sawn board the growth rings lie nearly along the wide face, in a quarter-sawn one they stand nearly square to it. */
 export type Grain = "flat_sawn" | "quarter_sawn";
 
 /** It says what became of the pieces that a group's openings share. */
@@ -1026,7 +1026,7 @@ export interface LengthsAnswer {
   lengths: LengthRead[];
 }
 
-/** A piece of stock on hand: used first where that is cheaper. */
+/** Lengths on hand that are alike in length, price and defects: used first where that is cheaper. */
 export interface LengthsOnHand {
   /** The length of each length on hand, measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   length: LengthText;
@@ -1882,7 +1882,7 @@ export interface Readings {
   left_horn_depth?: LengthText | null;
   /** The height along the left jamb, measured as `jamb_height` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left_jamb_height?: LengthText | null;
-  /** The widths of the mulls between the units, left to right, each measured from one unit's jamb face to the next one's. */
+  /** The widths of the mulls between the units, left to right, each measured from one unit's inside jamb face to the next one's, so that both jambs' thicknesses count. */
   mull_widths?: LengthText[] | null;
   /** The depth at the right jamb, measured as `jamb_depth` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right_depth?: LengthText | null;
@@ -2163,7 +2163,7 @@ export interface StickDetail {
   name: string;
   /** The length of the stick, measured from end to end. */
   length: MarkedLength;
-  /** True where it is a length on hand, false where it is one to buy. */
+  /** True where it is a length on hand, one on order too; false where it is one to buy. */
   on_hand: boolean;
   /** The price of the stick. An amount of money as decimal text with two places. */
   price: string;
@@ -2316,7 +2316,7 @@ export interface StoredLength {
   revision: number;
   /** How many are left to plan with: what was ordered or, where more came, delivered, less those used up. */
   available: number;
-  /** Those of these that are true of it now: ordered while some are to come, delivered when some came, on_hand while some of those are left, used_up when none is left to plan with. */
+  /** Those of these that are true of it now: ordered while some are to come, delivered when some came, on_hand while some of those that came are left, used_up when none is left to plan with. */
   states: (LengthState | (string & {}))[];
   /** What is odd of it: more came than were ordered. */
   notes: string[];
@@ -2472,7 +2472,7 @@ export interface StoredStick {
   name: string;
   /** The length of the stick, measured from end to end. */
   length: MarkedLength;
-  /** True where it is a length on hand, false where it is one to buy. */
+  /** True where it is a length on hand, one on order too; false where it is one to buy. */
   on_hand: boolean;
   /** The price of the stick. An amount of money as decimal text with two places. */
   price: string;

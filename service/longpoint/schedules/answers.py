@@ -138,7 +138,8 @@ class StoredLength(LengthOnHand, frozen=True, kw_only=True):
         revision: The schedule's revision that last changed it.
         available: How many are left to plan with: what was ordered or, where more came, delivered, less those used up.
         states: Those of these that are true of it now: ordered while some are to come, delivered when some came,
-            on_hand while some of those are left, used_up when none is left to plan with.
+            on_hand while some of
+            those that came are left, used_up when none is left to plan with.
         notes: What is odd of it: more came than were ordered.
         exact: The exact value of every length in it.
     """

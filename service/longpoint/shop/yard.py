@@ -62,7 +62,7 @@ class OnHand(Given, frozen=True):
 
 
 class LengthsOnHand(OnHand, frozen=True, kw_only=True):
-    """A piece of stock on hand: used first where that is cheaper.
+    """Lengths on hand that are alike in length, price and defects: used first where that is cheaper.
 
     Attributes:
         count: The number of lengths that are just so.

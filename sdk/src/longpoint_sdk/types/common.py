@@ -114,7 +114,8 @@ class Closing(Result, frozen=True, kw_only=True):
         corners: Their joints, counterclockwise from the right; of a picture frame the last one closes the
             ring.
         gap: How far the whole stands open: from the end of the last piece to its exact place.
-        closes: Whether that is within one step of the rounding, and every corner within one and a half.
+        closes: Whether `gap` is at most one step of the rounding, as 1/16 in, and each corner's gap at most
+            one and a half steps.
         least_gap: The least gap that any way of rounding leaves; null where it closes, or where there are too
             many pieces to try every way.
         opens_off_zero: How far a saw 0.05 degrees off its zero opens the whole, the first piece being held.

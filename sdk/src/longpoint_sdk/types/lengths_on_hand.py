@@ -31,7 +31,7 @@ class StoredLength(Result, frozen=True, kw_only=True):
         available: How many are left to plan with: what was ordered or, where more came, delivered, less those
             used up.
         states: Those of these that are true of it now: ordered while some are to come, delivered when some
-            came, on_hand while some of those are left, used_up when none is left to plan with.
+            came, on_hand while some of those that came are left, used_up when none is left to plan with.
         notes: What is odd of it: more came than were ordered.
         exact: The exact value of every length in it. Every length exactly, by its JSON pointer, as a fraction
             of an inch.

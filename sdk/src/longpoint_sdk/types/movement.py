@@ -8,7 +8,8 @@ from longpoint_sdk.types._base import Request
 
 if TYPE_CHECKING:
     Grain = Literal["flat_sawn", "quarter_sawn"]
-    """The way a board was sawn from the log: its growth rings run along its width (flat-sawn) or stand on it.
+    """The way a board was sawn from the log. Look at its end: in a flat-sawn board the growth rings lie nearly
+    along the wide face, in a quarter-sawn one they stand nearly square to it.
     """
     Scale = Literal["celsius", "fahrenheit"]
     """The thermometer's scale: what temperatures are in."""

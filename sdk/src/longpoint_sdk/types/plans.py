@@ -65,7 +65,7 @@ class StickDetail(Result, frozen=True, kw_only=True):
     Attributes:
         name: What sheets call it: a name stands for this one layout of one stick.
         length: The length of the stick, measured from end to end.
-        on_hand: True where it is a length on hand, false where it is one to buy.
+        on_hand: True where it is a length on hand, one on order too; false where it is one to buy.
         price: The price of the stick. An amount of money as decimal text with two places.
         pieces: The pieces that it gives, from its left end to its right.
         offcut: The length that remains after the last cut, measured from there to the stick's end.
@@ -102,7 +102,7 @@ class StoredStick(Result, frozen=True, kw_only=True):
     Attributes:
         name: What sheets call it: a name stands for this one layout of one stick.
         length: The length of the stick, measured from end to end.
-        on_hand: True where it is a length on hand, false where it is one to buy.
+        on_hand: True where it is a length on hand, one on order too; false where it is one to buy.
         price: The price of the stick. An amount of money as decimal text with two places.
         pieces: The pieces that it gives, from its left end to its right.
         offcut: The length that remains after the last cut, measured from there to the stick's end.

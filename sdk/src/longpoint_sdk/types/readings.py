@@ -69,9 +69,10 @@ class Door(Request, frozen=True, kw_only=True):
         housing: The head jamb is let this deep into each side jamb, measured from the side jamb's face. A
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
-        jamb_depth: The width of the jamb stock, measured across the wall from edge to edge. A length as a
-            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
-            is in the request's `unit`, when the request has one.
+        jamb_depth: The width of the jamb stock, measured across the wall from edge to edge; of a window's
+            readings `jamb_depth` is another measure, to the sash stop. A length as a tape reads it, with its
+            unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
         jamb_thickness: The thickness of the jamb stock, measured from face to face. A length as a tape reads
             it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.
@@ -206,7 +207,7 @@ class Readings(Request, frozen=True, kw_only=True):
             reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
             in the request's `unit`, when the request has one.
         mull_widths: The widths of the mulls between the units, left to right, each measured from one unit's
-            jamb face to the next one's.
+            inside jamb face to the next one's, so that both jambs' thicknesses count.
         right_depth: The depth at the right jamb, measured as `jamb_depth` is. A length as a tape reads it,
             with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.

@@ -22,7 +22,7 @@ class Defect(Request, frozen=True, kw_only=True):
 
 
 class LengthsOnHand(Request, frozen=True, kw_only=True):
-    """A piece of stock on hand: used first where that is cheaper.
+    """Lengths on hand that are alike in length, price and defects: used first where that is cheaper.
 
     Attributes:
         length: The length of each length on hand, measured from end to end. A length as a tape reads it, with

@@ -29,8 +29,8 @@ GLOSSARY: dict[str, str] = {
     "head jamb": "The jamb across the top of an opening.",
     "horn": "The end of a stool that runs past the opening, along the wall, under the side casing and beyond it. "
     "Its length is given from the casing's outer edge on; the notch behind it starts at the jamb.",
-    "jamb": "The lining of an opening: the boards at both sides and over the top that window or door sit in. "
-    "The tape is hooked to their inside faces.",
+    "jamb": "The lining of an opening: the boards at both sides, over the top and, of a window cased on four sides, "
+    "across the bottom (the sill jamb). The tape is hooked to their inside faces.",
     "joined units": "Windows that stand side by side in one opening and share a stool and a head casing.",
     "kerf": "The slot that the blade leaves. Each cut turns that much wood into sawdust.",
     "length on hand": "A stick, or a rest of one, that the carpenter has already or has on order. It need not "

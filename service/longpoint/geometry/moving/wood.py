@@ -52,7 +52,8 @@ class Species(StrEnum):
 
 
 class Grain(StrEnum):
-    """The way a board was sawn from the log: its growth rings run along its width (flat-sawn) or stand on it."""
+    """The way a board was sawn from the log. Look at its end: in a flat-sawn board the growth rings lie nearly along
+    the wide face, in a quarter-sawn one they stand nearly square to it."""
 
     FLAT_SAWN = "flat_sawn"
     QUARTER_SAWN = "quarter_sawn"

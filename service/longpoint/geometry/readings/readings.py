@@ -85,7 +85,8 @@ class Door(Given, frozen=True, kw_only=True):
         head_gap: The gap over the door, measured from its top to the underside of the head jamb.
         floor_gap: The gap under the door, measured from the finished floor to the door's bottom.
         jamb_thickness: The thickness of the jamb stock, measured from face to face.
-        jamb_depth: The width of the jamb stock, measured across the wall from edge to edge.
+        jamb_depth: The width of the jamb stock, measured across the wall from edge to edge; of a window's readings
+            `jamb_depth` is another measure, to the sash stop.
         housing: The head jamb is let this deep into each side jamb, measured from the side jamb's face.
         rough_width: The width of the rough opening, measured from stud to stud. Give it to have it checked.
         rough_height: The height of the rough opening, measured from the finished floor to the underside of the header.
@@ -172,7 +173,7 @@ class Readings(Given, frozen=True, kw_only=True):
         joined_widths: The widths of the joined units, left to right, each measured from one jamb's inside face
             to the other's.
         mull_widths: The widths of the mulls between the units, left to right, each measured from one unit's
-            jamb face to the next one's.
+            inside jamb face to the next one's, so that both jambs' thicknesses count.
         door: The door that is to be hung here.
         left_horn_depth: The depth at the left horn's end, measured as `jamb_depth` is.
         right_horn_depth: The depth at the right horn's end, measured as `jamb_depth` is.
