@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from itertools import pairwise
@@ -192,7 +193,10 @@ def _marked(piece: Piece, mark: Fraction, rounding: Rounding) -> Piece:
     past = float(piece.overall) - float(piece.long_point)
     overall = long_point
     if past:
-        overall = Together(float(piece.overall), mark + round(past / float(step)) * step, step)
+        # Moved as its long point is, and no farther than to the mark next to it.
+        below = math.floor(float(piece.overall) / float(step)) * step
+        moved = mark + round(past / float(step)) * step
+        overall = Together(float(piece.overall), min(max(moved, below), below + step), step)
     return replace(piece, long_point=long_point, overall=overall)
 
 
