@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import NamedTuple
 
 import msgspec
@@ -115,9 +116,9 @@ def find_left(stored: StoredHouse) -> Left:
     return Left(openings, rest, frozenset(cut), frozenset(slots))
 
 
-def cut_sticks_of(house: StoredHouse) -> frozenset[str]:
-    """The names of the sticks that were cut as they were planned."""
-    named = (_read_stick_of(row.document).stick for row in house.pieces.values())
+def cut_sticks_of(pieces: Iterable[PieceRow]) -> frozenset[str]:
+    """The names of the sticks that pieces were cut from as they were planned."""
+    named = (_read_stick_of(row.document).stick for row in pieces)
     return frozenset(name for name in named if name is not None)
 
 

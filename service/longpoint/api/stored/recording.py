@@ -17,6 +17,7 @@ from longpoint.lengths import length_writer
 from longpoint.schedules import claims, items, plans
 from longpoint.schedules.answers import StoredPiece
 from longpoint.schedules.as_printed import PiecesThen, house_then, pieces_then
+from longpoint.schedules.house_rows import cut_sticks_of
 from longpoint.schedules.kept import read_piece, read_stick
 from longpoint.schedules.lots import MOST_LOTS, named_lots
 from longpoint.schedules.made import WorkMade
@@ -150,8 +151,8 @@ async def stick_not_cut(held: HeldSchedule, row: PieceRow) -> list[Change]:
     name = read_piece(row.document).stick
     if name is None:
         return []
-    for other in await items.list_pieces(held.connection, held.schedule.id):
-        if other.id != row.id and read_piece(other.document).stick == name:
-            return []
+    pieces = await items.list_pieces(held.connection, held.schedule.id)
+    if name in cut_sticks_of(other for other in pieces if other.id != row.id):
+        return []
     stick = (await plans.sticks(held.connection, held.schedule.id, [name]))[name]
     return (await HeldLots.of(held)).not_cut(name, read_stick(stick.document).lot)

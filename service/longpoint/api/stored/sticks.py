@@ -128,7 +128,7 @@ async def give_up_claim(
 
 def _refuse_gone(house: StoredHouse, plan: KeptPlan, row: StickRow) -> None:
     """Refuse a stick that nobody is to cut any more."""
-    if row.name in cut_sticks_of(house):
+    if row.name in cut_sticks_of(house.pieces.values()):
         raise StickCut(say("problem", "stick.was-cut", stick=row.name))
     if row.name not in plan.sticks:
         detail = otherwise_by_now(row.name, read_stick(row.document), plan, marks_of(house))
@@ -146,5 +146,7 @@ def _reply(
     house: StoredHouse, plan: KeptPlan, row: StickRow, notes: tuple[Sentence, ...]
 ) -> Reply[StickDetail]:
     gone = row.name not in plan.sticks
-    stick = StickDetail.of_row(row, marks_of(house), cut_sticks_of(house), changed=gone, notes=notes)
+    stick = StickDetail.of_row(
+        row, marks_of(house), cut_sticks_of(house.pieces.values()), changed=gone, notes=notes
+    )
     return Reply(stick, length_writer(house.sited.house.rounding), status_code=200)
