@@ -86,6 +86,29 @@ async def test_a_stick_of_an_opening_that_is_gone_is_recorded_too(service: httpx
     assert (await cut_list(service, where))["wrong"]
 
 
+async def test_a_claim_holds_by_whatever_name_the_stick_is_sent(service: httpx.AsyncClient) -> None:
+    where = await started(service)
+    was = (await stick_with(service, where, "K1", "side_casing/left"))["name"]
+    for width, height in (
+        ("30 5/8", "48 1/4"),
+        (ROOMS[0]["readings"]["jamb_width"], ROOMS[0]["readings"]["jamb_height"]),
+    ):
+        await measure(service, where, "K1", width, height)
+        await cut_list(service, where)
+    today = (await stick_with(service, where, "K1", "side_casing/left"))["name"]
+    assert today != was
+    claimed = await service.put(f"{where}/sticks/{today}/claim", json={"by": "shop saw"})
+    assert claimed.status_code == 200, claimed.text
+    refused = await cut(service, where, was)
+    assert (refused.status_code, refused.json()["type"]) == (409, "/problems/stick-claimed"), refused.text
+    assert today in refused.json()["detail"]
+    done = await cut(service, where, was, by="shop saw")
+    assert done.status_code == 201, done.text
+    assert (await service.get(f"{where}/sticks/{today}")).json()["claimed_by"] is None, (
+        "it is cut: no claim is left"
+    )
+
+
 async def test_a_stick_that_was_not_cut_after_all_leaves_nothing_behind(service: httpx.AsyncClient) -> None:
     stock = [{**one, "sticks": [{"length": "14 ft", "price": "16.10"}]} for one in STOCK]
     lot = {"lot": "yard 1", "profile": "casing", "length": "14 ft", "paid": "16.10", "delivered": 1}

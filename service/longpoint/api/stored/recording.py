@@ -37,7 +37,8 @@ async def record_sticks(held: HeldSchedule, data: CutSticks, plan: KeptPlan) -> 
     rows = await plans.sticks(held.connection, held.schedule.id, data.sticks)
     elsewhere = {name: read_stick(row.document) for name, row in rows.items() if name not in plan.sticks}
     done = sticks_cut(data, house.sited, plan, left, elsewhere, marks_of(house))
-    notes = (*refuse_claimed(data, rows, left.cut), *done.notes)
+    rows.update(await plans.sticks(held.connection, held.schedule.id, tuple(done.today.values())))
+    notes = (*refuse_claimed(data, done.today, rows, left.cut), *done.notes)
     recorder = Recorder(held, faults := Faults())
     for index, (piece, stick) in enumerate(done.pieces):
         await recorder.record(piece, ("pieces", index), stick)

@@ -46,10 +46,12 @@ async def get_stick(request: AnyRequest, schedule_id: ScheduleId, name: StickCal
     house, plan = await read_planned(request, schedule_id, lambda *_: None)
     async with store_of(request).reading() as connection:
         row = await _find(connection, house.schedule.id, name)
-    tag = f"{plan_tag(house.schedule, plan.row)}-{digest_of(row.claimed_by, row.claimed_until)[:12]}"
-    check_news(request, tag)
     claim = claim_of(row)
     note = None if claim is None else claim.note(row.name, None)
+    # A claim ends without a write: that it is over is a part of what is answered.
+    said = digest_of(row.claimed_by, row.claimed_until, note is None)
+    tag = f"{plan_tag(house.schedule, plan.row)}-{said[:12]}"
+    check_news(request, tag)
     reply = _reply(house, plan, row, () if note is None else (note,))
     reply.headers["etag"] = etag(request, tag)
     return reply

@@ -32,6 +32,7 @@ class SticksCut(msgspec.Struct, frozen=True):
         offcuts: What they left that is long enough to keep.
         used: The lot of each length on hand that they were.
         again: Names of those that were recorded before.
+        today: The name by which today's plan has a stick, by the earlier one that was sent.
         notes: What is to be known of them: names by which today's plan has the same stick.
     """
 
@@ -40,6 +41,7 @@ class SticksCut(msgspec.Struct, frozen=True):
     offcuts: list[LengthOnHand]
     used: list[str]
     again: list[str]
+    today: Mapping[str, str]
     notes: list[Sentence]
 
 
@@ -118,7 +120,7 @@ def _work(
     today: Mapping[str, str],
 ) -> SticksCut:
     down = Rounding(sited.house.rounding.to, Mode.DOWN)
-    done = SticksCut([], [], [], [], [], [])
+    done = SticksCut([], [], [], [], [], today, [])
     places = sited.places
     marks = [one.built.opening.mark for one in left.openings]
     for named in dict.fromkeys(data.sticks):
@@ -154,15 +156,18 @@ def _cut(piece: StickPiece, mark: str) -> PieceDone:
 
 
 def refuse_claimed(
-    data: CutSticks, rows: Mapping[str, StickRow], cut: Collection[str]
+    data: CutSticks, today: Mapping[str, str], rows: Mapping[str, StickRow], cut: Collection[str]
 ) -> tuple[Sentence, ...]:
-    """Refuse sticks that somebody else is about to cut; what is to be said of claims that were over.
+    """Refuse sticks that somebody else is about to cut, by any of their names; what to say of claims that were over.
 
     Raises:
         StickClaimed: with every one.
     """
     held, notes = [], []
-    for index, name in enumerate(data.sticks):
+    names = [
+        (index, name) for index, sent in enumerate(data.sticks) for name in {sent, today.get(sent, sent)}
+    ]
+    for index, name in names:
         claim = claim_of(rows[name]) if name in rows and name not in cut else None
         if claim is None:
             continue
