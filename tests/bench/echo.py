@@ -1,7 +1,9 @@
 """Requests a second of one operation, beside a bare Litestar and msgspec echo of the same body.
 
-Both are served by one worker on loopback and driven in turn, in short rounds, by the same light generator
-over kept-alive connections; the bodies differ from one request to the next. Run from the repository's top:
+Both are served by one worker on loopback and driven in turn, in many short rounds, by the same light generator
+over kept-alive connections; the bodies differ from one request to the next. A ratio is the middle one of the ratios
+within each round, since the speed of a machine that others use drifts from one round to the next. Run from the
+repository's top:
 
     PYTHONPATH=service python tests/bench/echo.py --path /v1/lengths --body tests/bench/lengths.json
 """
@@ -180,7 +182,7 @@ async def drive(pid: int, port: int, requests: list[bytes], connections: int, se
     drivers = [Driver(lambda: requests[next(turn) % len(requests)]) for _ in range(connections)]
     for driver in drivers:
         await loop.create_connection(lambda driver=driver: driver, "127.0.0.1", port)  # type: ignore[misc]
-    await asyncio.sleep(0.3)
+    await asyncio.sleep(0.2)
     before, start, cpu = sum(driver.answered for driver in drivers), time.perf_counter(), cpu_seconds(pid)
     await asyncio.sleep(seconds)
     answered = sum(driver.answered for driver in drivers) - before
@@ -220,8 +222,8 @@ def main() -> None:
     parser.add_argument("--path", default="/v1/lengths")
     parser.add_argument("--body", default="tests/bench/lengths.json")
     parser.add_argument("--fresh", action="store_true", help="never send the same reading twice")
-    parser.add_argument("--seconds", type=float, default=2, help="of each round")
-    parser.add_argument("--rounds", type=int, default=3)
+    parser.add_argument("--seconds", type=float, default=1, help="of each round")
+    parser.add_argument("--rounds", type=int, default=15)
     parser.add_argument("--connections", type=int, default=16)
     parser.add_argument("--serve", choices=KINDS, help=argparse.SUPPRESS)
     parser.add_argument("--port", type=int, help=argparse.SUPPRESS)
@@ -239,8 +241,10 @@ def main() -> None:
         for kind in KINDS
     }
     try:
-        for _ in range(chosen.rounds):
-            for kind, (process, port) in servers.items():
+        for turn in range(chosen.rounds):
+            # There and back, so that none always comes after the same other.
+            order = list(servers.items())
+            for kind, (process, port) in order if turn % 2 == 0 else reversed(order):
                 drove = drive(process.pid, port, requests[kind], chosen.connections, chosen.seconds)
                 rounds[kind].append(uvloop.run(drove))
     finally:
@@ -251,12 +255,14 @@ def main() -> None:
         f"{chosen.path}, {len(set(map(repr, bodies)))} different bodies of about "
         f"{len(json.dumps(body, separators=(',', ':')))} bytes"
     )
-    middle = {kind: Round(*map(statistics.median, zip(*rounds[kind], strict=True))) for kind in KINDS}
-    bare = middle["bare echo"]
-    for kind, (rate, cpu) in middle.items():
+    for kind in KINDS:
+        rate, cpu = map(statistics.median, zip(*rounds[kind], strict=True))
+        pairs = list(zip(rounds[kind], rounds["bare echo"], strict=True))
+        faster = statistics.median(own.rate / bare.rate for own, bare in pairs)
+        cheaper = statistics.median(bare.cpu / own.cpu for own, bare in pairs)
         print(
-            f"{kind:<12} {rate:>9,.0f} requests/s, ratio {rate / bare.rate:.2f}"
-            f"   server CPU {cpu:>7.1f} us each, ratio {bare.cpu / cpu:.2f}"
+            f"{kind:<12} {rate:>9,.0f} requests/s, ratio {faster:.2f}"
+            f"   server CPU {cpu:>7.1f} us each, ratio {cheaper:.2f}"
         )
 
 
