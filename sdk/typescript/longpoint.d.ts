@@ -35,7 +35,7 @@ export interface Apron {
   profile?: string;
 }
 
-/** An apron's end: returned to the wall, cut square, or cut back at an angle below the stool. */
+/** An apron's end: with a return to the wall, cut square, or cut back at an angle below the stool. */
 export type ApronEnds = "angled" | "mitered_return" | "square";
 
 /** An apron's readings and choices: it ends flush with the casing's outside edges. */
@@ -250,7 +250,7 @@ export interface Closing {
   closes: boolean;
   /** The least gap that any way of rounding leaves; null where it closes, or where there are too many pieces to try every way. */
   least_gap: string | null;
-  /** How far a saw 0.05 degrees off its zero opens the whole, the first piece being held. */
+  /** How far the end of the last piece comes off its place, the first being held, where each cut is 0.05 degrees off because the saw's pointer stands at zero while the blade is that far off square. */
   opens_off_zero: string;
   /** The joint to cut and try first, by its place in `corners`: its settings come most often. */
   try_first: number;
@@ -459,7 +459,7 @@ export interface CutListRequest {
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
-  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
+  /** Openings trimmed together: those with heads in one line, or with one stool and apron under all of them; or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
   /** Sections of the answer that are only worked out when asked for. */
   include?: Section[];
@@ -523,9 +523,9 @@ export interface Cutout {
 
 /** A stretch of a stick that no piece may touch. */
 export interface Defect {
-  /** The start of the defect, measured from the stick's left end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The start of the defect, measured from the left end of the stick as it lies, its face up. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   start: LengthText;
-  /** The end of the defect, measured from the stick's left end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The end of the defect, measured from the left end of the stick as it lies, its face up. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end: LengthText;
 }
 
@@ -697,7 +697,7 @@ export interface HeadStrip {
   height: LengthText;
   /** The depth of the strip, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   depth: LengthText;
-  /** It says how the ends are finished: square, or returned to the wall. */
+  /** It says how the ends are finished: square, or with a mitered return to the wall. */
   ends?: StripEnds;
   /** The strip runs this far past the outside edge of each side casing. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   overhang?: LengthText;
@@ -747,7 +747,7 @@ export interface House {
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
-  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
+  /** Openings trimmed together: those with heads in one line, or with one stool and apron under all of them; or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
   /** An offcut of this length or longer is kept; it is measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
@@ -867,7 +867,7 @@ export interface KeptHouse {
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
-  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
+  /** Openings trimmed together: those with heads in one line, or with one stool and apron under all of them; or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
   /** An offcut of this length or longer is kept; it is measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
@@ -921,7 +921,7 @@ export interface LabelsRequest {
   end_trim?: LengthText;
   /** Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on A4. */
   grid?: LabelGrid | null;
-  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
+  /** Openings trimmed together: those with heads in one line, or with one stool and apron under all of them; or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
   /** Sections of the answer that are only worked out when asked for. */
   include?: Section[];
@@ -1052,7 +1052,7 @@ export interface LengthsRequest {
 export interface Limits {
   /** Caulk alone closes the joint of casing and wall where the wall's face stands no more than this proud or shy of the jamb's edge, measured square to the wall. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   caulk?: LengthText;
-  /** The wall is planed back, or the casing back-beveled, where the wall lies no farther than this from the jamb's edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** No extension is needed where the wall's face lies no farther than this proud or shy of the jamb's edge, measured square to the wall: the wall is cut back with a plane, or the casing's back beveled to lie on both. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   plane?: LengthText;
 }
 
@@ -1072,7 +1072,7 @@ export interface Mark {
   across: MarkedLength | null;
 }
 
-/** What a length is measured from: the stick's free end or its left end, or the piece's other end, as it is there on the edge that is marked. */
+/** The point that a length is measured from, on the edge that is marked. free_end: the end of what is left of the stick from which the next piece is cut. left_end: the end of the stick that lay left in its drawing, before anything was cut. long_point: the long point of the piece's other end, that is there already. short_point: the short point of the piece's other end. square_end: the piece's other end, that is square. */
 export type MarkFrom = "free_end" | "left_end" | "long_point" | "short_point" | "square_end";
 
 /** A length going out. */
@@ -1197,7 +1197,7 @@ export interface NewSchedule {
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   end_trim?: LengthText;
-  /** Openings trimmed together, or joined units whose stool is too long for a stick. */
+  /** Openings trimmed together: those with heads in one line, or with one stool and apron under all of them; or joined units whose stool is too long for a stick. */
   groups?: HouseGroup[];
   /** An offcut of this length or longer is kept; it is measured from end to end. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   keep_length?: LengthText;
@@ -1367,9 +1367,9 @@ export interface Openings {
 export interface Operation {
   /** The place of the cut in the sequence, counted from 1. */
   number: number;
-  /** The number of the setup it is made at. */
+  /** The number of the setup that it is made at: a tool set once, as the order's `setups` list it. */
   setup: number;
-  /** It says what is done. */
+  /** It says what is done: a square cut, a miter, a bevel, a compound cut, a rip or a notch. */
   kind: OperationKind | (string & {});
   /** The profile of the stock that is cut. */
   profile: string;
@@ -1383,15 +1383,15 @@ export interface Operation {
   end: string;
   /** It says which end of the piece that is as it lies. */
   on_saw: Hand | (string & {}) | null;
-  /** Whether its face lies up; it lies down where stock that may be turned over is. */
+  /** Whether its face, the side that is seen in the room, lies up. It lies down where a piece of stock that is `turnable` is turned over. */
   face_up: boolean;
-  /** The edge that lies against the fence: outer, inner, top, back. */
+  /** The edge that lies against the fence. Of a casing the inner edge is the one at the opening, and the outer edge the one away from it; of an apron top is the edge under the stool; of a stool back is the edge at the sash. */
   fence_edge: string;
   /** The length to mark; null where a stop block, or the corner of what is there, says where to cut. */
   mark: MarkedLength | null;
   /** The mark is measured from here. */
   mark_from: MarkFrom | (string & {}) | null;
-  /** The edge that the cut has its long point on, where the mark is: outer, inner, top, front, face, back, or outer_back and inner_back, of the piece's back; empty for a cut square across a square piece. */
+  /** The edge that the cut has its long point on, where the mark is: outer and inner as at `fence_edge`; the stool's front, into the room, or back; an apron's top; the face, seen in the room, or the back, on the wall; outer_back and inner_back are the same edges on the piece's back; empty for a cut square across a square piece. */
   mark_edge: string;
   /** It says what is held when the cut is made. */
   holds: Holding | (string & {});
@@ -1405,7 +1405,7 @@ export interface Operation {
   cautions: string[];
 }
 
-/** What is done, each with one cut. rip_stick: a whole stick is ripped to width. square_end: a stick's free end is cut square. cut_out: a stick is cut through beyond a defect. angled_end: a miter, bevel or compound cut at the end of a piece, to its corner or to a mark. cut_off: a square cut cuts a piece off its stick. angled_cut_off: a miter, bevel or compound cut cuts a piece off its stick and makes its end. shared_cut: the same, and the cut makes the end of the next piece too, which lies turned over. rip: one piece is ripped to width. notch: a stool's notch is sawn out. */
+/** What is done, each with one cut. rip_stick: a whole stick is ripped to width. square_end: a stick's free end, from which the next piece is cut, is cut square. cut_out: a stick is cut through beyond a defect. angled_end: a miter, bevel or compound cut at the end of a piece, to its corner or to a mark. cut_off: a square cut cuts a piece off its stick. angled_cut_off: a miter, bevel or compound cut cuts a piece off its stick and makes its end. shared_cut: the same, and the cut makes the end of the next piece too: that lies turned over, its face down, so that the slanted end which the cut leaves is the one it needs. rip: one piece is ripped to width. notch: a stool's notch is sawn out. */
 export type OperationKind = "angled_cut_off" | "angled_end" | "cut_off" | "cut_out" | "notch" | "rip" | "rip_stick" | "shared_cut" | "square_end";
 
 /** An order to cut in. stick_by_stick: each stick is finished before the next is picked up. opening_by_opening: each opening's pieces are finished before the next opening's. setting_by_setting: cuts of one setting are made together, whatever stick they are on. */
@@ -1479,7 +1479,7 @@ export interface Piece {
   title: string;
   /** The name of the piece within its opening, by which it is named elsewhere. */
   key: string;
-  /** The widest a miter of it can open or bind because `overall` was rounded, were all of the residual to fall on one joint. */
+  /** The widest that a miter of it can stand open, measured across the joint, or be too tight to close, because `overall` was rounded, were all of its residual, rounded less exact, to fall on one joint. */
   joint_error: string;
 }
 
@@ -1596,7 +1596,7 @@ export interface PlanLine {
   planning_seconds: number;
   /** The cost of the sticks that were left to cut when it was made; of profiles in `unstocked` it holds nothing. An amount of money as decimal text with two places. */
   cost: string;
-  /** A lower bound: no plan of them costs less. An amount of money as decimal text with two places. */
+  /** A lower bound: no plan of those sticks costs less. An amount of money as decimal text with two places. */
   bound: string;
   /** How far the cost may be above the cheapest: zero is proven, where nothing is in `unstocked`. An amount of money as decimal text with two places. */
   above: string;
@@ -1694,7 +1694,7 @@ export interface Rate {
   name: string;
   /** The amount, in `unit`. */
   value: number;
-  /** The unit: in, mil, percent, each, ft2, s, min, h or penny. */
+  /** The unit: in, mil (1/1000 in), percent, each, ft2, s, min, h or penny. */
   unit: string;
   /** Where it comes from: a published source, common practice, or the caller. */
   source: string;
@@ -1722,15 +1722,15 @@ export interface Rates {
   caulk_minutes?: number | null;
   /** The wait until caulk can be painted; 1 h when left out (common practice, no source; the label rules). */
   caulk_wait?: number | null;
-  /** The share of the caulk that is left in tube and nozzle; 10% when left out (common practice, no source). */
+  /** The share of the caulk in a tube that is left in tube and nozzle; 10% when left out (common practice, no source). */
   caulk_waste?: number | null;
   /** The number of coats of clear finish on faces and edges of stain-grade trim; 3 when left out (common practice, no source). */
   clear_coats?: number | null;
-  /** The thickness of the dry film of one coat of clear finish; 1 mil when left out (common practice, no source; the label rules). */
+  /** The thickness of a dry coat of clear finish (1 mil is 0.001 in); 1 mil when left out (common practice, no source; the label rules). */
   clear_film?: number | null;
   /** The time to put one coat of clear finish on 1 ft2, on the bench; 1 min when left out (common practice, no source). */
   clear_minutes?: number | null;
-  /** The solids of the clear finish by volume; 30% when left out (common practice, no source; the label rules). */
+  /** The clear finish that stays when it is dry, by volume; 30% when left out (common practice, no source; the label rules). */
   clear_solids?: number | null;
   /** The wait between coats of clear finish, and after the last; 3 h when left out (common practice, no source; the label rules). */
   clear_wait?: number | null;
@@ -1752,7 +1752,7 @@ export interface Rates {
   filler_waste?: number | null;
   /** The time to put the last coat on 1 ft2, at the wall; 1.5 min when left out (common practice, no source). */
   final_coat_minutes?: number | null;
-  /** The thickness of the wet film on mitered joints and returns; 6 mil when left out (common practice, no source). */
+  /** The thickness of the film of wet glue on mitered joints and returns; 6 mil when left out (common practice, no source). */
   glue_film?: number | null;
   /** The share of the glue that is squeezed out and wiped off; 50% when left out (common practice, no source). */
   glue_waste?: number | null;
@@ -1786,11 +1786,11 @@ export interface Rates {
   outer_nail?: 0 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | null;
   /** The number of coats of paint on faces and edges; 2 when left out (common practice, no source). */
   paint_coats?: number | null;
-  /** The thickness of the dry film of one coat of paint; 1.4 mil when left out (common practice, no source; the label rules). */
+  /** The thickness of a dry coat of paint (1 mil is 0.001 in); 1.4 mil when left out (common practice, no source; the label rules). */
   paint_film?: number | null;
   /** The time to put one coat on 1 ft2, bundled on the bench; 1 min when left out (common practice, no source). */
   paint_minutes?: number | null;
-  /** The solids of the paint by volume; 35% when left out (common practice, no source; the label rules). */
+  /** The paint that stays when it is dry, by volume; 35% when left out (common practice, no source; the label rules). */
   paint_solids?: number | null;
   /** The wait between coats of paint, and after the last; 4 h when left out (common practice, no source; the label rules). */
   paint_wait?: number | null;
@@ -1802,9 +1802,9 @@ export interface Rates {
   pick_up_seconds?: number | null;
   /** The number of coats of primer on faces and edges; 1 when left out (common practice, no source). */
   primer_coats?: number | null;
-  /** The thickness of the dry film of one coat of primer; 1.5 mil when left out (common practice, no source; the label rules). */
+  /** The thickness of a dry coat of primer (1 mil is 0.001 in); 1.5 mil when left out (common practice, no source; the label rules). */
   primer_film?: number | null;
-  /** The solids of the primer by volume; 35% when left out (common practice, no source; the label rules). */
+  /** The primer that stays when it is dry, by volume; 35% when left out (common practice, no source; the label rules). */
   primer_solids?: number | null;
   /** The wait until primer can be sanded; 2 h when left out (common practice, no source; the label rules). */
   primer_wait?: number | null;
@@ -2055,11 +2055,11 @@ export interface Setting {
   bevel_direction: Hand | (string & {}) | null;
   /** The blade is tilted this far from upright, to the step of the saw's scale. */
   bevel_degrees: number;
-  /** The distance from the blade to the stop block; null for a cut to a mark or to a corner. */
+  /** The distance from the blade's near side to the stop block, a block clamped to the saw's fence that the end of the stick is pushed against, so that pieces come out alike; null for a cut to a mark or to a corner. */
   stop: MarkedLength | null;
   /** The distance from the rip fence to the blade, at the wider end of a taper; null where nothing is ripped. */
   fence: MarkedLength | null;
-  /** Widths at the left and at the right end as the piece lies, ripped on a taper jig; null where it is parallel. */
+  /** Widths at the left and at the right end as the piece lies, ripped on a taper jig, a carrier that holds the board at a slant to the rip fence; null where it is parallel. */
   taper: [MarkedLength] | null;
   /** The depth of the notch, measured from the stool's back edge in; null where nothing is notched. */
   notch_depth: MarkedLength | null;
@@ -2261,7 +2261,7 @@ export interface Stool {
   stock_width?: LengthText | null;
 }
 
-/** A horn's end: cut square, square with its edges eased, or its nosing returned to the wall. */
+/** A horn's end: cut square, square with its edges eased, or with a return of its nosing to the wall. */
 export type StoolEnds = "eased" | "mitered_return" | "square";
 
 /** A stool's readings and choices. Give `jamb_depth`, or `left_depth` and `right_depth` where they differ. */
@@ -2428,7 +2428,7 @@ export interface StoredPlan {
   planning_seconds: number;
   /** The cost of the sticks that were left to cut when it was made; of profiles in `unstocked` it holds nothing. An amount of money as decimal text with two places. */
   cost: string;
-  /** A lower bound: no plan of them costs less. An amount of money as decimal text with two places. */
+  /** A lower bound: no plan of those sticks costs less. An amount of money as decimal text with two places. */
   bound: string;
   /** How far the cost may be above the cheapest: zero is proven, where nothing is in `unstocked`. An amount of money as decimal text with two places. */
   above: string;

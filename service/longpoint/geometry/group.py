@@ -32,7 +32,8 @@ from longpoint.values import Faults, Given, Name, Path, Value
 class Group(Given, frozen=True, kw_only=True):
     """Openings trimmed together, or one of joined units, its `gaps` an empty list, whose stool is too long for a stick.
 
-    With `gaps` they share one stool and apron.
+    Their heads are brought to one level line; with `gaps`, the widths of wall between them, they stand so close that
+    one stool and one apron run under all of them.
 
     Attributes:
         mark: The group's own name.

@@ -62,7 +62,8 @@ class Closing(Value, frozen=True):
             half steps.
         least_gap: The least gap that any way of rounding leaves; null where it closes, or where there are too many
             pieces to try every way.
-        opens_off_zero: How far a saw 0.05 degrees off its zero opens the whole, the first piece being held.
+        opens_off_zero: How far the end of the last piece comes off its place, the first being held, where each cut is
+            0.05 degrees off because the saw's pointer stands at zero while the blade is that far off square.
         try_first: The joint to cut and try first, by its place in `corners`: its settings come most often.
         dry_fit: How many pieces to lay out dry, from the first on, before the rest is cut.
     """

@@ -28,7 +28,7 @@ class PlanLine(Value, frozen=True):
         planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
         cost: The cost of the sticks that were left to cut when it was made; of profiles in `unstocked` it holds
             nothing.
-        bound: A lower bound: no plan of them costs less.
+        bound: A lower bound: no plan of those sticks costs less.
         above: How far the cost may be above the cheapest: zero is proven, where nothing is in `unstocked`.
         unstocked: Profiles that pieces needed and no stock was given for when it was made.
         proven: True where it is proven that no plan is cheaper; false where a profile was unstocked.

@@ -76,7 +76,8 @@ class AnyHouse(Given, frozen=True, kw_only=True):
 
     Attributes:
         trim_specs: The trims that its openings name.
-        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        groups: Openings trimmed together: those with heads in one line, or with one stool and apron under all of them;
+            or joined units whose stool is too long for a stick.
         movement: The wood, and the air its joints will live through: the answer then says how far miters open.
         unit: The unit of lengths that are written without one; without it each must carry its own.
         rounding: It says how lengths are rounded.

@@ -27,7 +27,7 @@ class Rate(Value, frozen=True):
     Attributes:
         name: The name of its field in the shop's `rates`.
         value: The amount, in `unit`.
-        unit: The unit: in, mil, percent, each, ft2, s, min, h or penny.
+        unit: The unit: in, mil (1/1000 in), percent, each, ft2, s, min, h or penny.
         source: Where it comes from: a published source, common practice, or the caller.
         says: It says in words what the rate is.
     """
@@ -150,7 +150,7 @@ DEFAULTS: Mapping[str, Rate] = dict(
             "size of the nails that go into the jamb; 0 takes the shortest that reaches",
         ),
         _rate("nail_waste", "10", "percent", "share of the nails that is bent or dropped"),
-        _rate("glue_film", "6", "mil", "thickness of the wet film on mitered joints and returns"),
+        _rate("glue_film", "6", "mil", "thickness of the film of wet glue on mitered joints and returns"),
         _rate("glue_waste", "50", "percent", "share of the glue that is squeezed out and wiped off"),
         _rate(
             "caulk_bead",
@@ -170,7 +170,7 @@ DEFAULTS: Mapping[str, Rate] = dict(
             "in",
             "depth that the bead goes into the gap behind the casing, from the casing's edge",
         ),
-        _rate("caulk_waste", "10", "percent", "share of the caulk that is left in tube and nozzle"),
+        _rate("caulk_waste", "10", "percent", "share of the caulk in a tube that is left in tube and nozzle"),
         _rate(
             "hole_width",
             "1/8",
@@ -192,17 +192,17 @@ DEFAULTS: Mapping[str, Rate] = dict(
         ),
         _rate("painted_backs", "0", "each", "coats of primer on the backs, which get no paint"),
         _rate("primer_coats", "1", "each", "coats of primer on faces and edges"),
-        _rate("primer_solids", "35", "percent", "solids of the primer by volume", LABEL),
-        _rate("primer_film", "1.5", "mil", "thickness of the dry film of one coat of primer", LABEL),
+        _rate("primer_solids", "35", "percent", "primer that stays when it is dry, by volume", LABEL),
+        _rate("primer_film", "1.5", "mil", "thickness of a dry coat of primer (1 mil is 0.001 in)", LABEL),
         _rate("paint_coats", "2", "each", "coats of paint on faces and edges"),
-        _rate("paint_solids", "35", "percent", "solids of the paint by volume", LABEL),
-        _rate("paint_film", "1.4", "mil", "thickness of the dry film of one coat of paint", LABEL),
+        _rate("paint_solids", "35", "percent", "paint that stays when it is dry, by volume", LABEL),
+        _rate("paint_film", "1.4", "mil", "thickness of a dry coat of paint (1 mil is 0.001 in)", LABEL),
         _rate("paint_waste", "15", "percent", "share of the paint that is left in brush, roller and can"),
         _rate("stain_coats", "1", "each", "coats of stain on faces and edges of stain-grade trim"),
         _rate("stain_covers", "400", "ft2", "area that a gallon of stain covers", LABEL),
         _rate("clear_coats", "3", "each", "coats of clear finish on faces and edges of stain-grade trim"),
-        _rate("clear_solids", "30", "percent", "solids of the clear finish by volume", LABEL),
-        _rate("clear_film", "1", "mil", "thickness of the dry film of one coat of clear finish", LABEL),
+        _rate("clear_solids", "30", "percent", "clear finish that stays when it is dry, by volume", LABEL),
+        _rate("clear_film", "1", "mil", "thickness of a dry coat of clear finish (1 mil is 0.001 in)", LABEL),
         _rate("shims_per_opening", "4", "each", "tapered shims under stool and jamb"),
         _rate("tape_waste", "10", "percent", "share of the tape that goes to overlaps and corners"),
         _rate("sheet_area", "40", "ft2", "area sanded with one sheet"),

@@ -15,8 +15,8 @@ class Defect(Given, frozen=True):
     """A stretch of a stick that no piece may touch.
 
     Attributes:
-        start: The start of the defect, measured from the stick's left end.
-        end: The end of the defect, measured from the stick's left end.
+        start: The start of the defect, measured from the left end of the stick as it lies, its face up.
+        end: The end of the defect, measured from the left end of the stick as it lies, its face up.
     """
 
     start: Length

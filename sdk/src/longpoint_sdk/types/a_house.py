@@ -26,7 +26,8 @@ class House(Request, frozen=True, kw_only=True):
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
-        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        groups: Openings trimmed together: those with heads in one line, or with one stool and apron under all
+            of them; or joined units whose stool is too long for a stick.
         keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.

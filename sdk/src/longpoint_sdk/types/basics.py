@@ -49,7 +49,7 @@ class Rate(Result, frozen=True, kw_only=True):
     Attributes:
         name: The name of its field in the shop's `rates`.
         value: The amount, in `unit`.
-        unit: The unit: in, mil, percent, each, ft2, s, min, h or penny.
+        unit: The unit: in, mil (1/1000 in), percent, each, ft2, s, min, h or penny.
         source: Where it comes from: a published source, common practice, or the caller.
         says: It says in words what the rate is.
     """

@@ -118,7 +118,9 @@ class Closing(Result, frozen=True, kw_only=True):
             one and a half steps.
         least_gap: The least gap that any way of rounding leaves; null where it closes, or where there are too
             many pieces to try every way.
-        opens_off_zero: How far a saw 0.05 degrees off its zero opens the whole, the first piece being held.
+        opens_off_zero: How far the end of the last piece comes off its place, the first being held, where
+            each cut is 0.05 degrees off because the saw's pointer stands at zero while the blade is that far
+            off square.
         try_first: The joint to cut and try first, by its place in `corners`: its settings come most often.
         dry_fit: How many pieces to lay out dry, from the first on, before the rest is cut.
     """
@@ -344,8 +346,9 @@ class Limits(Request, frozen=True, kw_only=True):
             proud or shy of the jamb's edge, measured square to the wall. A length as a tape reads it, with
             its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
             `unit`, when the request has one.
-        plane: The wall is planed back, or the casing back-beveled, where the wall lies no farther than this
-            from the jamb's edge. A length as a tape reads it, with its unit: feet, inches and fractions,
+        plane: No extension is needed where the wall's face lies no farther than this proud or shy of the
+            jamb's edge, measured square to the wall: the wall is cut back with a plane, or the casing's back
+            beveled to lie on both. A length as a tape reads it, with its unit: feet, inches and fractions,
             decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one.
     """
 
@@ -485,7 +488,8 @@ class CutListRequest(Request, frozen=True, kw_only=True):
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
-        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        groups: Openings trimmed together: those with heads in one line, or with one stool and apron under all
+            of them; or joined units whose stool is too long for a stick.
         include: Sections of the answer that are only worked out when asked for.
         keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
@@ -551,7 +555,8 @@ class KeptHouse(Request, frozen=True, kw_only=True):
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
-        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        groups: Openings trimmed together: those with heads in one line, or with one stool and apron under all
+            of them; or joined units whose stool is too long for a stick.
         keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
@@ -642,7 +647,8 @@ class NewSchedule(Request, frozen=True, kw_only=True):
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
-        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        groups: Openings trimmed together: those with heads in one line, or with one stool and apron under all
+            of them; or joined units whose stool is too long for a stick.
         keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
@@ -690,7 +696,8 @@ class PlanLine(Result, frozen=True, kw_only=True):
         planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
         cost: The cost of the sticks that were left to cut when it was made; of profiles in `unstocked` it
             holds nothing. An amount of money as decimal text with two places.
-        bound: A lower bound: no plan of them costs less. An amount of money as decimal text with two places.
+        bound: A lower bound: no plan of those sticks costs less. An amount of money as decimal text with two
+            places.
         above: How far the cost may be above the cheapest: zero is proven, where nothing is in `unstocked`. An
             amount of money as decimal text with two places.
         unstocked: Profiles that pieces needed and no stock was given for when it was made.

@@ -169,8 +169,9 @@ class Piece(Result, frozen=True, kw_only=True):
         quantity: The number of such pieces, those of openings alike taken together.
         title: The name of the piece in words.
         key: The name of the piece within its opening, by which it is named elsewhere.
-        joint_error: The widest a miter of it can open or bind because `overall` was rounded, were all of the
-            residual to fall on one joint.
+        joint_error: The widest that a miter of it can stand open, measured across the joint, or be too tight
+            to close, because `overall` was rounded, were all of its residual, rounded less exact, to fall on
+            one joint.
     """
 
     kind: PieceKind | str

@@ -137,7 +137,8 @@ class StoredPlan(Result, frozen=True, kw_only=True):
         planning_seconds: How long was allowed for the search; 0 took the first plan that was found.
         cost: The cost of the sticks that were left to cut when it was made; of profiles in `unstocked` it
             holds nothing. An amount of money as decimal text with two places.
-        bound: A lower bound: no plan of them costs less. An amount of money as decimal text with two places.
+        bound: A lower bound: no plan of those sticks costs less. An amount of money as decimal text with two
+            places.
         above: How far the cost may be above the cheapest: zero is proven, where nothing is in `unstocked`. An
             amount of money as decimal text with two places.
         unstocked: Profiles that pieces needed and no stock was given for when it was made.

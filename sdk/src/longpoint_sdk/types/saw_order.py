@@ -11,8 +11,12 @@ if TYPE_CHECKING:
     Holding = Literal["piece", "stick"]
     """What is held when a cut is made: the stick, or the piece."""
     MarkFrom = Literal["free_end", "left_end", "long_point", "short_point", "square_end"]
-    """What a length is measured from: the stick's free end or its left end, or the piece's other end, as it is
-    there on the edge that is marked.
+    """The point that a length is measured from, on the edge that is marked.
+
+    free_end: the end of what is left of the stick from which the next piece is cut. left_end: the end of the
+    stick that lay left in its drawing, before anything was cut. long_point: the long point of the piece's
+    other end, that is there already. short_point: the short point of the piece's other end. square_end: the
+    piece's other end, that is square.
     """
     OperationKind = Literal[
         "angled_cut_off",
@@ -27,12 +31,13 @@ if TYPE_CHECKING:
     ]
     """What is done, each with one cut.
 
-    rip_stick: a whole stick is ripped to width. square_end: a stick's free end is cut square. cut_out: a
-    stick is cut through beyond a defect. angled_end: a miter, bevel or compound cut at the end of a piece, to
-    its corner or to a mark. cut_off: a square cut cuts a piece off its stick. angled_cut_off: a miter, bevel
-    or compound cut cuts a piece off its stick and makes its end. shared_cut: the same, and the cut makes the
-    end of the next piece too, which lies turned over. rip: one piece is ripped to width. notch: a stool's
-    notch is sawn out.
+    rip_stick: a whole stick is ripped to width. square_end: a stick's free end, from which the next piece is
+    cut, is cut square. cut_out: a stick is cut through beyond a defect. angled_end: a miter, bevel or
+    compound cut at the end of a piece, to its corner or to a mark. cut_off: a square cut cuts a piece off its
+    stick. angled_cut_off: a miter, bevel or compound cut cuts a piece off its stick and makes its end.
+    shared_cut: the same, and the cut makes the end of the next piece too: that lies turned over, its face
+    down, so that the slanted end which the cut leaves is the one it needs. rip: one piece is ripped to width.
+    notch: a stool's notch is sawn out.
     """
     Tool = Literal["hand_saw", "miter_saw", "table_saw"]
     """A cut is made with one of these."""
@@ -62,21 +67,25 @@ class Operation(Result, frozen=True, kw_only=True):
 
     Attributes:
         number: The place of the cut in the sequence, counted from 1.
-        setup: The number of the setup it is made at.
-        kind: It says what is done.
+        setup: The number of the setup that it is made at: a tool set once, as the order's `setups` list it.
+        kind: It says what is done: a square cut, a miter, a bevel, a compound cut, a rip or a notch.
         profile: The profile of the stock that is cut.
         stick: The stick's name; null for a piece without stock.
         pieces: What it makes or cuts: two for a shared cut, all of the stick's where a whole stick is ripped.
         title: The piece in words; empty where a whole stick is worked on.
         end: The end of the piece as installed: left, foot, head and so on; empty where none is meant.
         on_saw: It says which end of the piece that is as it lies.
-        face_up: Whether its face lies up; it lies down where stock that may be turned over is.
-        fence_edge: The edge that lies against the fence: outer, inner, top, back.
+        face_up: Whether its face, the side that is seen in the room, lies up. It lies down where a piece of
+            stock that is `turnable` is turned over.
+        fence_edge: The edge that lies against the fence. Of a casing the inner edge is the one at the
+            opening, and the outer edge the one away from it; of an apron top is the edge under the stool; of
+            a stool back is the edge at the sash.
         mark: The length to mark; null where a stop block, or the corner of what is there, says where to cut.
         mark_from: The mark is measured from here.
-        mark_edge: The edge that the cut has its long point on, where the mark is: outer, inner, top, front,
-            face, back, or outer_back and inner_back, of the piece's back; empty for a cut square across a
-            square piece.
+        mark_edge: The edge that the cut has its long point on, where the mark is: outer and inner as at
+            `fence_edge`; the stool's front, into the room, or back; an apron's top; the face, seen in the
+            room, or the back, on the wall; outer_back and inner_back are the same edges on the piece's back;
+            empty for a cut square across a square piece.
         holds: It says what is held when the cut is made.
         held: How long that is; null where no stick was planned.
         stops_after: How far from the front edge the cut goes, where it stops: at a stool's notch, or at the
@@ -137,11 +146,13 @@ class Setting(Result, frozen=True, kw_only=True):
         miter_degrees: The table is turned this far off a square cut, to the step of the saw's scale.
         bevel_direction: The side to which the top of the blade leans; null for an upright blade.
         bevel_degrees: The blade is tilted this far from upright, to the step of the saw's scale.
-        stop: The distance from the blade to the stop block; null for a cut to a mark or to a corner.
+        stop: The distance from the blade's near side to the stop block, a block clamped to the saw's fence
+            that the end of the stick is pushed against, so that pieces come out alike; null for a cut to a
+            mark or to a corner.
         fence: The distance from the rip fence to the blade, at the wider end of a taper; null where nothing
             is ripped.
-        taper: Widths at the left and at the right end as the piece lies, ripped on a taper jig; null where it
-            is parallel.
+        taper: Widths at the left and at the right end as the piece lies, ripped on a taper jig, a carrier
+            that holds the board at a slant to the rip fence; null where it is parallel.
         notch_depth: The depth of the notch, measured from the stool's back edge in; null where nothing is
             notched.
         notch_length: The length of the notch, measured from the stick's end in.

@@ -59,7 +59,8 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
             is in the request's `unit`, when the request has one.
         grid: Where labels lie; without it 3 by 10 labels of 2 5/8 by 1 in on Letter, 3 by 8 of 70 by 37 mm on
             A4.
-        groups: Openings trimmed together, or joined units whose stool is too long for a stick.
+        groups: Openings trimmed together: those with heads in one line, or with one stool and apron under all
+            of them; or joined units whose stool is too long for a stick.
         include: Sections of the answer that are only worked out when asked for.
         keep_length: An offcut of this length or longer is kept; it is measured from end to end. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it

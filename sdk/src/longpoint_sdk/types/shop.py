@@ -74,16 +74,16 @@ class Rates(Request, frozen=True, kw_only=True):
         caulk_minutes: The time to caulk 1 ft; 0.3 min when left out (common practice, no source).
         caulk_wait: The wait until caulk can be painted; 1 h when left out (common practice, no source; the
             label rules).
-        caulk_waste: The share of the caulk that is left in tube and nozzle; 10% when left out (common
-            practice, no source).
+        caulk_waste: The share of the caulk in a tube that is left in tube and nozzle; 10% when left out
+            (common practice, no source).
         clear_coats: The number of coats of clear finish on faces and edges of stain-grade trim; 3 when left
             out (common practice, no source).
-        clear_film: The thickness of the dry film of one coat of clear finish; 1 mil when left out (common
-            practice, no source; the label rules).
+        clear_film: The thickness of a dry coat of clear finish (1 mil is 0.001 in); 1 mil when left out
+            (common practice, no source; the label rules).
         clear_minutes: The time to put one coat of clear finish on 1 ft2, on the bench; 1 min when left out
             (common practice, no source).
-        clear_solids: The solids of the clear finish by volume; 30% when left out (common practice, no source;
-            the label rules).
+        clear_solids: The clear finish that stays when it is dry, by volume; 30% when left out (common
+            practice, no source; the label rules).
         clear_wait: The wait between coats of clear finish, and after the last; 3 h when left out (common
             practice, no source; the label rules).
         corner_nails: The number of nails across a mitered corner; 2 when left out (common practice, no
@@ -101,8 +101,8 @@ class Rates(Request, frozen=True, kw_only=True):
             hold; 100% when left out (common practice, no source).
         final_coat_minutes: The time to put the last coat on 1 ft2, at the wall; 1.5 min when left out (common
             practice, no source).
-        glue_film: The thickness of the wet film on mitered joints and returns; 6 mil when left out (common
-            practice, no source).
+        glue_film: The thickness of the film of wet glue on mitered joints and returns; 6 mil when left out
+            (common practice, no source).
         glue_waste: The share of the glue that is squeezed out and wiped off; 50% when left out (common
             practice, no source).
         hole_depth: The depth of that hole, from the wood's face in to the nail's head; 1/8 in when left out
@@ -131,12 +131,12 @@ class Rates(Request, frozen=True, kw_only=True):
             left out (common practice, no source).
         paint_coats: The number of coats of paint on faces and edges; 2 when left out (common practice, no
             source).
-        paint_film: The thickness of the dry film of one coat of paint; 1.4 mil when left out (common
+        paint_film: The thickness of a dry coat of paint (1 mil is 0.001 in); 1.4 mil when left out (common
             practice, no source; the label rules).
         paint_minutes: The time to put one coat on 1 ft2, bundled on the bench; 1 min when left out (common
             practice, no source).
-        paint_solids: The solids of the paint by volume; 35% when left out (common practice, no source; the
-            label rules).
+        paint_solids: The paint that stays when it is dry, by volume; 35% when left out (common practice, no
+            source; the label rules).
         paint_wait: The wait between coats of paint, and after the last; 4 h when left out (common practice,
             no source; the label rules).
         paint_waste: The share of the paint that is left in brush, roller and can; 15% when left out (common
@@ -147,10 +147,10 @@ class Rates(Request, frozen=True, kw_only=True):
             practice, no source).
         primer_coats: The number of coats of primer on faces and edges; 1 when left out (common practice, no
             source).
-        primer_film: The thickness of the dry film of one coat of primer; 1.5 mil when left out (common
+        primer_film: The thickness of a dry coat of primer (1 mil is 0.001 in); 1.5 mil when left out (common
             practice, no source; the label rules).
-        primer_solids: The solids of the primer by volume; 35% when left out (common practice, no source; the
-            label rules).
+        primer_solids: The primer that stays when it is dry, by volume; 35% when left out (common practice, no
+            source; the label rules).
         primer_wait: The wait until primer can be sanded; 2 h when left out (common practice, no source; the
             label rules).
         profile_girth: The width of a molded face, measured along its curves, as a share of its flat width;

@@ -9,12 +9,12 @@ class Defect(Request, frozen=True, kw_only=True):
     """A stretch of a stick that no piece may touch.
 
     Attributes:
-        start: The start of the defect, measured from the stick's left end. A length as a tape reads it, with
-            its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
-            `unit`, when the request has one.
-        end: The end of the defect, measured from the stick's left end. A length as a tape reads it, with its
-            unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
-            `unit`, when the request has one.
+        start: The start of the defect, measured from the left end of the stick as it lies, its face up. A
+            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
+            Without a unit it is in the request's `unit`, when the request has one.
+        end: The end of the defect, measured from the left end of the stick as it lies, its face up. A length
+            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
+            unit it is in the request's `unit`, when the request has one.
     """
 
     start: LengthText

@@ -8,7 +8,7 @@ from longpoint_sdk.types._base import LengthText, Request
 
 if TYPE_CHECKING:
     ApronEnds = Literal["angled", "mitered_return", "square"]
-    """An apron's end: returned to the wall, cut square, or cut back at an angle below the stool."""
+    """An apron's end: with a return to the wall, cut square, or cut back at an angle below the stool."""
     BoxCorners = Literal["butted", "mitered"]
     """How a top board and side boards meet, of a jamb extension or a door's stop: butted, the top lies on the
     sides; or mitered.
@@ -21,7 +21,8 @@ if TYPE_CHECKING:
     HeadStyle = Literal["butted", "corner_blocks", "mitered"]
     """How casing meets at the head: mitered, head over the side casings, or both against a block."""
     StoolEnds = Literal["eased", "mitered_return", "square"]
-    """A horn's end: cut square, square with its edges eased, or its nosing returned to the wall."""
+    """A horn's end: cut square, square with its edges eased, or with a return of its nosing to the wall.
+    """
     StripEnds = Literal["mitered_return", "square"]
     """The ends of a fillet or a cap over a butted head."""
 else:
@@ -144,7 +145,7 @@ class HeadStrip(Request, frozen=True, kw_only=True):
         depth: The depth of the strip, measured from the wall out to its face. A length as a tape reads it,
             with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.
-        ends: It says how the ends are finished: square, or returned to the wall.
+        ends: It says how the ends are finished: square, or with a mitered return to the wall.
         overhang: The strip runs this far past the outside edge of each side casing. A length as a tape reads
             it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.

@@ -21,6 +21,7 @@ GLOSSARY: dict[str, str] = {
     "end trim": "The short length that is cut off a stick's factory end, to have a clean and square end to start from.",
     "extension": "A board on the jamb's edge that brings the jamb out to the wall's face, where the wall is thicker "
     "than the jamb is deep.",
+    "face": "The side that is seen from the room, of a piece as of the wall. A piece's back lies on the wall.",
     "fence": "The straight guide on a saw. The wood's edge lies against it.",
     "filler": "The paste that closes the holes over nails that were set below the face.",
     "fillet": "A thin strip between the side casings' tops and a butted head casing.",
@@ -59,6 +60,7 @@ GLOSSARY: dict[str, str] = {
     "The stool's back edge lands on it.",
     "scarf": "A joint of two pieces end to end, cut at a slant, where one stick is too short.",
     "scribe": "To cut an edge along a line drawn from the wall, so that it closes on a wall that is not straight.",
+    "setup": "A tool set once, as a saw at one angle, and the cuts that are made until it is set again.",
     "shim": "A thin wedge that packs a gap and holds what is nailed over it in place.",
     "short point": "The inner corner of a mitered end: where the piece is shortest. "
     "A length to the short point is measured to it.",
@@ -68,6 +70,7 @@ GLOSSARY: dict[str, str] = {
     "spring": "The lean of a casing that does not lie flat on the wall.",
     "springing": "The level at which a curved head starts: the jambs are straight below it.",
     "stool": "The shelf at the bottom of a window, in the room. The side casing stands on it.",
+    "stop block": "A block clamped to a saw's fence. Sticks are pushed against it, so that pieces come out alike.",
     "strike": "The plate in the jamb that a door's latch closes into.",
     "stud": "An upright post inside the wall. The drywall and the outer edge of the casing are nailed to it.",
     "taper": "A width that changes evenly from one end to the other.",
@@ -144,8 +147,10 @@ def linked(text: str, name: str = "") -> str:
 
 
 def link_fields(outline: dict[str, Any]) -> None:
-    """Link the terms in the descriptions of every field and parameter of a document."""
+    """Link the terms in the descriptions of every field, parameter and list of values of a document."""
     for schema in outline["components"]["schemas"].values():
+        if "enum" in schema and "description" in schema:
+            schema["description"] = linked(schema["description"])
         for name, field in schema.get("properties", {}).items():
             if "description" in field:
                 field["description"] = linked(field["description"], name)

@@ -67,8 +67,8 @@ class Limits(Given, frozen=True):
     Attributes:
         caulk: Caulk alone closes the joint of casing and wall where the wall's face stands no more than this proud or
             shy of the jamb's edge, measured square to the wall.
-        plane: The wall is planed back, or the casing back-beveled, where the wall lies no farther than this
-            from the jamb's edge.
+        plane: No extension is needed where the wall's face lies no farther than this proud or shy of the jamb's edge,
+            measured square to the wall: the wall is cut back with a plane, or the casing's back beveled to lie on both.
     """
 
     caulk: Length = Length.of("1/16 in")

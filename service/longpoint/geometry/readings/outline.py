@@ -63,7 +63,7 @@ class Arch(Value, frozen=True):
         spring_height: base to where the curve springs; zero where the curve stands on the base.
         rise: of the curve above the springing, at most half the width.
         head_pieces: how many segments; None to let `departure` decide.
-        departure: the farthest a segment's middle may lie from the true curve.
+        departure: the farthest the middle of a segment may lie inside the true curve of the jamb.
     """
 
     jamb_width: Fraction

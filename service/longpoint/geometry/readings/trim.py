@@ -23,7 +23,7 @@ class HeadStyle(StrEnum):
 
 
 class StoolEnds(StrEnum):
-    """A horn's end: cut square, square with its edges eased, or its nosing returned to the wall."""
+    """A horn's end: cut square, square with its edges eased, or with a return of its nosing to the wall."""
 
     SQUARE = "square"
     EASED = "eased"
@@ -31,7 +31,7 @@ class StoolEnds(StrEnum):
 
 
 class ApronEnds(StrEnum):
-    """An apron's end: returned to the wall, cut square, or cut back at an angle below the stool."""
+    """An apron's end: with a return to the wall, cut square, or cut back at an angle below the stool."""
 
     MITERED_RETURN = "mitered_return"
     SQUARE = "square"
@@ -105,7 +105,7 @@ class HeadStrip(Given, frozen=True):
         height: The height of the strip as seen from the room, measured from its bottom to its top.
         depth: The depth of the strip, measured from the wall out to its face.
         overhang: The strip runs this far past the outside edge of each side casing.
-        ends: It says how the ends are finished: square, or returned to the wall.
+        ends: It says how the ends are finished: square, or with a mitered return to the wall.
     """
 
     profile: Name
