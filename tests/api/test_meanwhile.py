@@ -43,15 +43,21 @@ async def measured(client: httpx.AsyncClient, accept: str) -> tuple[list[float],
     return waits, perf_counter() - began
 
 
+def held_up(waits: list[float], took: float) -> bool:
+    """Whether small requests waited for the large one.
+
+    One long stretch at a time may hold the interpreter, such as the encoding of the answer; never the most of it.
+    """
+    return len(waits) < 5 or sorted(waits)[len(waits) // 2] >= 0.25 or max(waits) >= took / 2
+
+
 @pytest.mark.parametrize("accept", ["application/json", "text/event-stream", "text/html"])
 async def test_small_requests_are_answered_while_a_large_house_is_worked_out(accept: str) -> None:
+    tries: list[tuple[list[float], float]] = []
     with start(LONGPOINT_DATABASE="", LONGPOINT_ACCESS_LOG="false") as process:
         async with httpx.AsyncClient(base_url=address(process), timeout=60) as client:
             assert (await client.post("/v1/opening", json=SMALL)).status_code == 200
             # A machine that others use may stand still for a second; what the service does, it does every time.
-            tries = [await measured(client, accept) for _ in range(3)]
-    # One long stretch at a time may hold the interpreter, such as the encoding of the answer; never the most of it.
-    assert any(
-        len(waits) >= 5 and sorted(waits)[len(waits) // 2] < 0.25 and max(waits) < took / 2
-        for waits, took in tries
-    ), tries
+            while not tries or (held_up(*tries[-1]) and len(tries) < 3):
+                tries.append(await measured(client, accept))
+    assert not held_up(*tries[-1]), tries

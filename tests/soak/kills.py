@@ -95,7 +95,10 @@ class Writer(threading.Thread):
 
 
 def soak(address: str, kills: int, writers: int, port: int, seed: int) -> dict[str, Any]:
-    """Run it against a migrated database; gives what was counted, and under "wrong" all that was wrong."""
+    """Run it against a migrated database; gives what was counted, and under "wrong" all that was wrong.
+
+    It kills on until a request went unanswered: such a kill is what the run is for.
+    """
     chance = random.Random(seed)
     server = Server(address, port)
     server.start()
@@ -106,10 +109,14 @@ def soak(address: str, kills: int, writers: int, port: int, seed: int) -> dict[s
         clients = [Writer(server.url, where, number, over) for number in range(writers)]
         for client in clients:
             client.start()
-        for _ in range(kills):
+        done = 0
+        while done < kills or not any(client.asked_again for client in clients):
+            if done > 10 * kills:
+                raise RuntimeError("no kill came between a request and its answer")
             time.sleep(chance.uniform(0.02, 0.6))
             server.kill()
             server.start()
+            done += 1
         over.set()
         for client in clients:
             client.join(60)
@@ -122,7 +129,7 @@ def soak(address: str, kills: int, writers: int, port: int, seed: int) -> dict[s
     wrong += _account(there, clients, schedule)
     wrong += asyncio.run(_check(address))
     return {
-        "kills": kills,
+        "kills": done,
         "acknowledged": sum(len(client.added) + client.width - 20 for client in clients),
         "asked_again": sum(client.asked_again for client in clients),
         "revisions": schedule["revision"],

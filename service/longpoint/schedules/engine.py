@@ -8,6 +8,7 @@ from sqlalchemy.engine.interfaces import DBAPIConnection
 from sqlalchemy.exc import ArgumentError, DisconnectionError
 from sqlalchemy.ext.asyncio import AsyncEngine, create_async_engine
 from sqlalchemy.pool import ConnectionPoolEntry, PoolProxiedConnection
+from sqlalchemy.util.concurrency import in_greenlet
 
 from longpoint.schedules.errors import WrongDatabase
 
@@ -101,6 +102,7 @@ def _open_sqlite(url: URL, *, create: bool, pool: dict[str, int]) -> AsyncEngine
         connect_args={"timeout": BUSY_SECONDS},
     )
     sync = engine.sync_engine
+    vars(sync.dialect)["do_terminate"] = _close_in_turn
 
     @event.listens_for(sync, "connect")
     def on_connect(connection: DBAPIConnection, record: ConnectionPoolEntry) -> None:
@@ -127,6 +129,21 @@ def _open_sqlite(url: URL, *, create: bool, pool: dict[str, int]) -> AsyncEngine
         connection.exec_driver_sql("BEGIN IMMEDIATE" if immediate else "BEGIN")
 
     return engine
+
+
+def _close_in_turn(connection: DBAPIConnection) -> None:
+    """End a connection whose user was stopped, after what its thread is at.
+
+    The dialect's own way may stop the thread beside the close; what waits for the close then waits forever, and so
+    does the end of the event loop. And while a cursor is left half read, a closed file still holds its transaction.
+    """
+    if in_greenlet():
+        try:
+            connection.rollback()
+        finally:
+            connection.close()
+    else:
+        connection.driver_connection.stop()
 
 
 def _identity(path: str) -> tuple[int, int] | None:
