@@ -162,11 +162,15 @@ class TestRaces:
             replicas[n % 2].put(f"{where}/openings/K1", json=opening("K1", f"{30 + n}"), headers=tag)
             for n in range(20)
         )
-        assert statuses == {200: 1, 412: 19}
+        # One that waits too long for the others is told to try again.
+        assert statuses[200] == 1
+        assert statuses[412] + statuses[503] == 19
+        assert statuses[412]
         (won,) = [answer for answer in answers if answer.status_code == 200]
         now = await replicas[1].get(f"{where}/openings/K1")
         assert now.json()["readings"] == won.json()["readings"]
-        assert {answer.headers["etag"] for answer in answers} == {now.headers["etag"]}
+        known = {answer.headers["etag"] for answer in answers if answer.status_code != 503}
+        assert known == {now.headers["etag"]}
         assert (await replicas[0].get(where)).json()["revision"] == 2
 
     async def test_of_all_kinds_of_writers_from_one_state_one_wins(
