@@ -18,11 +18,13 @@ from longpoint.api.http.frame import RequestFrame
 from longpoint.api.http.gate import Gate
 from longpoint.api.http.limits import RateLimit
 from longpoint.api.http.origins import Origins
+from longpoint.api.http.problems import Problem
 from longpoint.api.http.request import ApiRequest
 from longpoint.api.routes import OPERATIONS, tell_methods
-from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import Searches
+from longpoint.api.running.planning import planning_busy
 from longpoint.api.stored.storage import on_storage_error
+from longpoint.jobs.planning_pool import PlanningPool
+from longpoint.jobs.searches import Searches
 from longpoint.schedules.errors import StorageError
 from longpoint.schedules.store import Store
 from longpoint.server import Notice
@@ -45,8 +47,8 @@ def create_app(settings: Settings | None = None) -> Litestar:
     )
     rate = RateLimit(settings.rate_limit, settings.rate_seconds) if settings.rate_limit else None
     access = Access(store, rate)
-    planning = PlanningPool(settings.planners, settings.planning_queue)
-    searches = Searches[Any]()
+    planning = PlanningPool(settings.planners, settings.planning_queue, planning_busy)
+    searches = Searches[Any](Problem)
     closers: list[Any] = [access.close, searches.close, planning.close]
     if store:
         closers.append(store.close)

@@ -9,8 +9,8 @@ import httpx
 import pytest
 
 from longpoint.api.document.examples import HOUSE_TRIM, KITCHEN_WINDOW
-from longpoint.api.running.planning_pool import PlanningBusy, PlanningPool
 from longpoint.app import create_app
+from longpoint.jobs.planning_pool import PlannersBusy, PlanningPool
 from longpoint.settings import Settings
 from longpoint.stock import Cutting, Plan, Replanned, StockError
 from stock.checker import complaints
@@ -186,7 +186,7 @@ async def test_those_who_wait_are_served_in_turn_and_the_rest_refused(pool):
     await asyncio.sleep(0)
     second = asyncio.create_task(planned(pool, house(12, 6, 2), 10.0))
     await asyncio.sleep(0)
-    with pytest.raises(PlanningBusy):
+    with pytest.raises(PlannersBusy):
         await planned(pool, house(12, 6, 3), 10.0)
     assert (await first).proven
     assert (await second).proven
@@ -205,9 +205,7 @@ async def test_one_who_gives_up_waiting_leaves_the_queue(pool):
 
 
 async def test_a_process_that_hangs_is_killed_and_its_best_plan_kept(pool, monkeypatch):
-    monkeypatch.setattr(
-        "longpoint.api.running.planning_pool.GRACE", -28.0
-    )  # a budget of 30 s and a patience of two
+    monkeypatch.setattr("longpoint.jobs.planning_pool.GRACE", -28.0)  # a budget of 30 s and a patience of two
     outcome = await planned(pool, house(1000, 40, 1), 30.0)
     assert outcome.cost_cents > 0
     assert not pool.working

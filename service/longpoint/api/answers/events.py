@@ -12,7 +12,7 @@ from longpoint.api.http.answer import encode
 from longpoint.api.http.errors import problem_bytes, problem_of
 from longpoint.api.http.negotiate import EVENTS, JSON
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.running.searches import SearchStep
+from longpoint.jobs.searches import SearchStep
 from longpoint.values import Cents, Value
 
 

@@ -22,8 +22,8 @@ from longpoint.api.http.negotiate import BOTH, EVENTS, SVG
 from longpoint.api.http.operation import operation
 from longpoint.api.http.request import ApiRequest
 from longpoint.api.running.disconnect import unless_gone
-from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.threads import apart, apart_if_long, is_long, openings_of_work
+from longpoint.jobs.planning_pool import PlanningPool
 from longpoint.lengths import length_writer
 from longpoint.sheets import Sheet, SheetHouse, house_sticks, made
 from longpoint.shop.answer import CutListAnswer

@@ -14,9 +14,9 @@ from longpoint.api.computed.request import CutListRequest
 from longpoint.api.http.answer import encode
 from longpoint.api.http.negotiate import JSON
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import PlanSearch, SearchStep
 from longpoint.api.running.threads import apart_if_long, openings_of_work
+from longpoint.jobs.planning_pool import PlanningPool
+from longpoint.jobs.searches import PlanSearch, SearchStep
 from longpoint.lengths import length_writer
 
 

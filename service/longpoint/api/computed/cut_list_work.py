@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from longpoint.api.computed.request import CutListRequest
-from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import ReportStep, search
+from longpoint.jobs.planning_pool import PlanningPool
+from longpoint.jobs.searches import ReportStep, search
 from longpoint.shop import ShopWork, work
 from longpoint.shop.answer import CutListAnswer, cut_list_answer
 from longpoint.shop.build import CutList

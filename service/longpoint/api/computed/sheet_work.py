@@ -12,8 +12,8 @@ from longpoint.api.answers.sheet import check_printed, wanted_by
 from longpoint.api.computed.cut_list_work import CutListWork
 from longpoint.api.computed.request import CutListRequest
 from longpoint.api.running.disconnect import unless_gone
-from longpoint.api.running.planning_pool import PlanningPool
 from longpoint.api.running.threads import apart
+from longpoint.jobs.planning_pool import PlanningPool
 from longpoint.sheets import RECIPES, Sheet, SheetHouse
 
 

@@ -7,10 +7,10 @@ from functools import lru_cache
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.api.http.problems import NotFound, Overloaded
-from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import ReportStep
 from longpoint.api.running.threads import apart, apart_if_long
 from longpoint.api.stored.stored_house import house_rows, left_here
+from longpoint.jobs.planning_pool import PlanningPool
+from longpoint.jobs.searches import ReportStep
 from longpoint.schedules import houses, plans
 from longpoint.schedules.house_rows import StoredHouse
 from longpoint.schedules.kept import read_plan

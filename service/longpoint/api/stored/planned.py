@@ -12,8 +12,6 @@ from msgspec.structs import replace
 from longpoint.api.http.conditional import state_tag
 from longpoint.api.http.problems import Overloaded
 from longpoint.api.http.request import AnyRequest
-from longpoint.api.running.planning_pool import PlanningPool
-from longpoint.api.running.searches import PlanSearch, ReportStep, Searches
 from longpoint.api.running.threads import apart
 from longpoint.api.stored.plan_making import (
     SECONDS,
@@ -25,6 +23,8 @@ from longpoint.api.stored.plan_making import (
 from longpoint.api.stored.recent import Recent
 from longpoint.api.stored.storage import caller_of, find_schedule, store_of
 from longpoint.api.stored.stored_house import left_of, load_house
+from longpoint.jobs.planning_pool import PlanningPool
+from longpoint.jobs.searches import PlanSearch, ReportStep, Searches
 from longpoint.schedules import plans
 from longpoint.schedules.house_rows import Left, StoredHouse
 from longpoint.schedules.kept import read_length, read_stick

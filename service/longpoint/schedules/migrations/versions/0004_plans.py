@@ -3,6 +3,8 @@
 What was an offcut becomes a lot of one length, under a name of its own. What 0.1.0 named otherwise than the trade gets
 the trade's word. Versions change, so their digests and those of all later revisions are made anew. Answers kept for
 requests that are sent again are let go, since they are of the old form.
+
+Long work waits in a table of jobs; in PostgreSQL beside the tables of the queue, as PgQueuer describes them.
 """
 
 import hashlib
@@ -12,6 +14,7 @@ from typing import Any
 
 import sqlalchemy as sa
 from alembic import op
+from pgqueuer.adapters.persistence.qb import QueryBuilderEnvironment
 
 from longpoint.schedules.rewording import COLUMNS, reword
 from longpoint.schedules.words import Renaming
@@ -27,6 +30,7 @@ MOMENT = sa.String(27)
 _COUNTS = ("ordered", "delivered", "used_up")
 _OF_LOT = ("lot", *_COUNTS, "paid", "stick")
 _Document = dict[str, Any]
+_MOMENTS = ("created_at", "started_at", "ended_at", "expires_at")
 OWN = ("basis", "last_plan", "last_names")
 
 
@@ -75,9 +79,12 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("schedule_id", "opening_id", name="pk_piece_numbers"),
         _of_schedule("piece_numbers"),
     )
+    _make_jobs()
 
 
 def downgrade() -> None:
+    op.drop_table("job")
+    _run_in_postgres(QueryBuilderEnvironment().build_uninstall_query())
     for name in ("piece_numbers", "stick", "plan"):
         op.drop_table(name)
     for name in OWN:
@@ -86,6 +93,41 @@ def downgrade() -> None:
     for table, (old, new) in COLUMNS.items():
         op.execute(f"ALTER TABLE {table} RENAME COLUMN {new} TO {old}")
     _make_offcuts()
+
+
+def _make_jobs() -> None:
+    op.create_table(
+        "job",
+        sa.Column("id", ID, nullable=False),
+        sa.Column("account", ID, nullable=False),
+        sa.Column("kind", sa.String(60), nullable=False),
+        sa.Column("digest", DIGEST),
+        sa.Column("work", sa.LargeBinary, nullable=False),
+        sa.Column("state", sa.String(16), nullable=False),
+        sa.Column("step", sa.Integer, nullable=False),
+        sa.Column("tries", sa.Integer, nullable=False),
+        sa.Column("progress", sa.Text, nullable=False),
+        sa.Column("queued", sa.BigInteger),
+        *(sa.Column(name, MOMENT, nullable=name != "created_at") for name in _MOMENTS),
+        sa.Column("seconds", sa.Float),
+        sa.Column("status", sa.Integer),
+        sa.Column("media_type", sa.String(120)),
+        sa.Column("headers", sa.Text),
+        sa.Column("body", sa.LargeBinary),
+        sa.PrimaryKeyConstraint("id", name="pk_job"),
+        sa.UniqueConstraint("account", "digest", name="uq_job_account_digest"),
+    )
+    op.create_index("ix_job_state_account", "job", ["state", "account", "id"])
+    op.create_index("ix_job_ended_at", "job", ["ended_at"])
+    _run_in_postgres(QueryBuilderEnvironment().build_install_query(create_schema=False))
+
+
+def _run_in_postgres(script: str) -> None:
+    """Run the queue's own statements: it is in PostgreSQL alone."""
+    bind = op.get_bind()
+    if bind.dialect.name == "postgresql":
+        adapted: Any = bind.connection.dbapi_connection
+        adapted.run_async(lambda connection: connection.execute(script))
 
 
 def _make_lots() -> None:

@@ -7,8 +7,7 @@ import logging
 from collections.abc import AsyncIterator, Awaitable, Callable, Hashable
 from typing import Generic, TypeVar
 
-from longpoint.api.http.problems import Problem
-from longpoint.api.running.planning_pool import PlanningPool, Report
+from longpoint.jobs.planning_pool import PlanningPool, Report
 from longpoint.shop.planning import Planning
 from longpoint.stock import Progress
 from longpoint.values import Refusal
@@ -25,7 +24,7 @@ async def search(planning: Planning, pool: PlanningPool, seconds: float, report:
 
     Raises:
         Refusal: when no plan gives every piece.
-        PlanningBusy: when too many requests wait already.
+        PlannersBusy: when too many requests wait already.
     """
     open = planning.open
     if not open:
@@ -77,9 +76,14 @@ class PlanSearch(Generic[T]):
 
 
 class Searches(Generic[T]):
-    """The searches of this process."""
+    """The searches of this process.
 
-    def __init__(self) -> None:
+    Args:
+        refusals: What ends one without being a fault of the service.
+    """
+
+    def __init__(self, *refusals: type[Exception]) -> None:
+        self._refusals: tuple[type[Exception], ...] = (Refusal, *refusals)
         self._under_way: dict[tuple[str, Hashable], PlanSearch[T]] = {}
 
     def begin(self, of: str, key: Hashable, work: Callable[[ReportStep], Awaitable[T]]) -> PlanSearch[T]:
@@ -110,5 +114,5 @@ class Searches(Generic[T]):
     def _ended(self, key: tuple[str, Hashable], done: asyncio.Future[T]) -> None:
         self._under_way.pop(key, None)
         failure = None if done.cancelled() else done.exception()
-        if failure is not None and not isinstance(failure, (Problem, Refusal)):
+        if failure is not None and not isinstance(failure, self._refusals):
             _log.error("a search failed", exc_info=failure)

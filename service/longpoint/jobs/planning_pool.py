@@ -10,17 +10,14 @@ import weakref
 from collections.abc import AsyncIterator, Callable
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import asynccontextmanager
-from math import ceil
 from pathlib import Path
 from time import monotonic
 from typing import Any, TypeVar
 
 import longpoint
-from longpoint.api.http.problems import Problem
-from longpoint.api.running.planning_worker import Job, Outcome, Task, read, write
+from longpoint.jobs.planning_worker import Job, Outcome, Task, read, write
 from longpoint.processes import environment
 from longpoint.stock import KEEPING, Progress
-from longpoint.texts import say
 from longpoint.values import Refusal
 
 GRACE = 1.5  # seconds past its budget after which a process is taken to hang in the solver
@@ -30,9 +27,16 @@ ReportOf = Callable[[tuple[str, Progress]], None]
 Made = TypeVar("Made")
 
 
-class PlanningBusy(Problem, status=503, title="Every planner is busy"):
-    """The service plans only so many cuttings at once and lets only so many wait. Try again after the seconds in the
-    Retry-After header, or ask for `planning_seconds` of 0, which is answered first-fit without waiting."""
+class PlannersBusy(Exception):  # noqa: N818 - it is what the service is, and no mistake
+    """Too many wait for a planning process already.
+
+    Args:
+        seconds: After which one of those under way is done.
+    """
+
+    def __init__(self, seconds: float) -> None:
+        super().__init__(f"every planner is busy for {seconds:g} s")
+        self.seconds = seconds
 
 
 class PlanningPool:
@@ -40,14 +44,18 @@ class PlanningPool:
 
     Args:
         processes: how many plan at once.
-        waiting: how many requests may wait for one of them.
+        waiting: how many may wait for one of them.
+        busy: what is raised when more would.
 
     Attributes:
         idle: processes that wait for work.
         working: processes at work.
     """
 
-    def __init__(self, processes: int, waiting: int) -> None:
+    def __init__(
+        self, processes: int, waiting: int, busy: Callable[[float], Exception] = PlannersBusy
+    ) -> None:
+        self._busy = busy
         self._free = processes
         self._most_waiting = waiting
         self._queue: list[asyncio.Future[None]] = []
@@ -62,7 +70,7 @@ class PlanningPool:
         Cancelling this kills the process that works on it.
 
         Raises:
-            PlanningBusy: when too many wait already.
+            PlannersBusy: when too many wait already.
         """
         async with self._worker(seconds) as worker:
             return await worker.plan(tasks, seconds, report)
@@ -74,7 +82,7 @@ class PlanningPool:
 
         Raises:
             Refusal: when it cannot be done.
-            PlanningBusy: when too many wait already.
+            PlannersBusy: when too many wait already.
         """
         async with self._worker(seconds) as worker:
             made: Made | Refusal | None = await worker.make(job, seconds, report)
@@ -105,11 +113,10 @@ class PlanningPool:
         """Refuse now what `plan` would refuse.
 
         Raises:
-            PlanningBusy: when too many wait already.
+            PlannersBusy: when too many wait already.
         """
         if not self._free and len(self._queue) >= self._most_waiting:
-            wait = str(ceil(seconds + 1))
-            raise PlanningBusy(say("problem", "planning.busy"), headers={"retry-after": wait})
+            raise self._busy(seconds + 1)
 
     async def close(self) -> None:
         """End the idle processes; those at work end with what they work for."""
@@ -164,7 +171,7 @@ class _Worker:
         paths = [str(Path(longpoint.__file__).parents[1]), env.get("PYTHONPATH", "")]
         env["PYTHONPATH"] = os.pathsep.join(filter(None, paths))
         self._process = subprocess.Popen(
-            [sys.executable, "-m", "longpoint.api.running.planning_worker"],
+            [sys.executable, "-m", "longpoint.jobs.planning_worker"],
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             env=env,

@@ -1,4 +1,4 @@
-"""A process that plans cuttings for a server: `python -m longpoint.api.running.planning_worker`.
+"""A process that plans cuttings for a server: `python -m longpoint.jobs.planning_worker`.
 
 It reads cuttings, or what makes them, from its standard input and writes what it finds to its standard output, both as
 pickles behind their length. It ends when its input does, in the middle of work too, so that none outlives its server.

@@ -1,0 +1,260 @@
+"""The table of jobs, read and written. Whoever changes what an account has waiting holds the account meanwhile."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import msgspec
+from pgqueuer.adapters.drivers.asyncpg import AsyncpgDriver
+from pgqueuer.adapters.persistence.queries import Queries
+from sqlalchemy import Boolean, bindparam, case, func, insert, null, select, text, update
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from longpoint.jobs.job import Bounds, Job, NewJob, Outcome, PlanProgress, State
+from longpoint.jobs.tables import JOB
+from longpoint.schedules.basics import moment, new_id
+from longpoint.values import Cents
+
+CHANNEL = "longpoint_job"
+"""On which the id of a job is said that has changed."""
+ENTRY = "longpoint"
+"""What the jobs of this service are called in the queue."""
+NEXT = 2
+"""Jobs of an account that are in the queue or under way; the others wait for these."""
+_FIRST, _LATER = 10, 0
+"""Priorities: the only job of an account goes before what others have more of."""
+_OPEN = (State.WAITING, State.WORKING)
+_SEEN = [
+    JOB.c[name] for name in ("id", "account", "kind", "state", "step", "tries", "progress", "created_at")
+]
+_SEEN += [JOB.c[name] for name in ("started_at", "ended_at", "expires_at", "status")]
+_GONE = (JOB.c.status.is_not(None) & JOB.c.body.is_(None)).label("gone")
+_encode = msgspec.json.Encoder().encode
+_read_progress = msgspec.json.Decoder(list[tuple[str, int, int, float, float]]).decode
+_STEP = {"step": JOB.c.step + 1}
+_RUNG = func.pg_notify(CHANNEL, JOB.c.id)
+
+
+def _job(row: Any) -> Job:
+    values = dict(row._mapping)
+    values["state"] = State(values["state"])
+    values["progress"] = tuple(progress_of(values["progress"]))
+    return Job(**values)
+
+
+def progress_of(written: str) -> list[PlanProgress]:
+    """The progress of a row."""
+    return [
+        PlanProgress(profile, Cents(cost), Cents(bound), gap, seconds)
+        for profile, cost, bound, gap, seconds in _read_progress(written)
+    ]
+
+
+def progress_written(progress: tuple[PlanProgress, ...]) -> str:
+    """The progress for a row."""
+    steps = [(one.profile, int(one.cost), int(one.bound), one.gap, one.seconds) for one in progress]
+    return _encode(steps).decode()
+
+
+_HOLD = text("SELECT pg_advisory_xact_lock(hashtextextended('longpoint job ' || :account, 0))")
+_FIND = select(*_SEEN, _GONE).where(JOB.c.account == bindparam("own"), JOB.c.id == bindparam("job"))
+_SAME = select(*_SEEN, _GONE).where(JOB.c.account == bindparam("own"), JOB.c.digest == bindparam("same"))
+_COUNTS = select(func.count(), func.count().filter(JOB.c.account == bindparam("own"))).where(
+    JOB.c.state.in_(_OPEN)
+)
+_INSERT = insert(JOB)
+
+
+async def hold(connection: AsyncConnection, account: str) -> None:
+    """Let no one else change what this account has waiting until the transaction ends."""
+    await connection.execute(_HOLD, {"account": account})
+
+
+async def find(connection: AsyncConnection, account: str, id: str) -> Job | None:
+    """A job as it stands."""
+    row = (await connection.execute(_FIND, {"own": account, "job": id})).one_or_none()
+    return None if row is None else _job(row)
+
+
+async def same(connection: AsyncConnection, new: NewJob) -> Job | None:
+    """The job of this work that is under way or kept."""
+    row = (await connection.execute(_SAME, {"own": new.account, "same": new.digest})).one_or_none()
+    return None if row is None else _job(row)
+
+
+async def counts(connection: AsyncConnection, account: str) -> tuple[int, int]:
+    """Jobs that are not ended: of all, and of an account."""
+    all, own = (await connection.execute(_COUNTS, {"own": account})).one()
+    return all, own
+
+
+async def add(connection: AsyncConnection, new: NewJob) -> Job:
+    """A new job, in line behind the account's others."""
+    job = Job(new_id(), new.account, new.kind, State.WAITING, 1, 0, (), moment())
+    row: dict[str, Any] = {
+        "id": job.id,
+        "account": job.account,
+        "kind": job.kind,
+        "digest": new.digest,
+        "work": new.work,
+    }
+    row |= {"work": new.work, "state": job.state, "step": 1, "tries": 0, "progress": "[]"}
+    row["created_at"] = job.created_at
+    await connection.execute(_INSERT, row)
+    return job
+
+
+_WAITING = (
+    select(JOB.c.id)
+    .where(JOB.c.account == bindparam("own"), JOB.c.state == State.WAITING, JOB.c.queued.is_(None))
+    .order_by(JOB.c.id)
+    .limit(NEXT)
+)
+_QUEUED = select(func.count()).where(
+    JOB.c.account == bindparam("own"), JOB.c.state.in_(_OPEN), JOB.c.queued.is_not(None)
+)
+_NUMBER = update(JOB).where(JOB.c.id == bindparam("job")).values(queued=bindparam("number"))
+
+
+async def queue_next(connection: AsyncConnection, account: str) -> None:
+    """Put an account's next jobs into the queue, in the transaction that holds the account."""
+    waiting = list((await connection.execute(_WAITING, {"own": account})).scalars())
+    if waiting:
+        busy = (await connection.execute(_QUEUED, {"own": account})).scalar_one()
+        for at, id in enumerate(waiting[: max(0, NEXT - busy)]):
+            await _enqueue(connection, id, _LATER if busy + at else _FIRST)
+
+
+async def _enqueue(connection: AsyncConnection, id: str, priority: int) -> None:
+    raw = (await connection.get_raw_connection()).driver_connection
+    assert raw is not None
+    (number,) = await Queries(AsyncpgDriver(raw)).enqueue(ENTRY, id.encode(), priority)
+    await connection.execute(_NUMBER, {"job": id, "number": number})
+
+
+_BEGIN = (
+    update(JOB)
+    .where(JOB.c.id == bindparam("job"), JOB.c.state.in_(_OPEN))
+    .values(
+        state=State.WORKING,
+        tries=JOB.c.tries + 1,
+        started_at=bindparam("now"),
+        **_STEP,
+    )
+    .returning(JOB.c.account, JOB.c.kind, JOB.c.digest, JOB.c.work, JOB.c.tries, JOB.c.progress, _RUNG)
+)
+_PROGRESS = (
+    update(JOB)
+    .where(JOB.c.id == bindparam("job"), JOB.c.state == State.WORKING, JOB.c.tries == bindparam("tried"))
+    .values(progress=bindparam("said"), **_STEP)
+    .returning(_RUNG)
+)
+_END = (
+    update(JOB)
+    .where(JOB.c.id == bindparam("job"), JOB.c.state.in_(_OPEN), JOB.c.tries == bindparam("tried"))
+    .values(
+        state=bindparam("ended"),
+        digest=case((bindparam("again", type_=Boolean()), null()), else_=JOB.c.digest),
+        work=b"",
+        ended_at=bindparam("now"),
+        expires_at=bindparam("until"),
+        seconds=bindparam("took"),
+        status=bindparam("code"),
+        media_type=bindparam("media"),
+        headers=bindparam("fields"),
+        body=bindparam("bytes"),
+        **_STEP,
+    )
+    .returning(_RUNG)
+)
+_TRIES = select(JOB.c.tries, JOB.c.queued).where(
+    JOB.c.account == bindparam("own"), JOB.c.id == bindparam("job")
+)
+_BACK = (
+    update(JOB)
+    .where(JOB.c.id == bindparam("job"), JOB.c.state == State.WORKING, JOB.c.tries == bindparam("tried"))
+    .values(state=State.WAITING, tries=JOB.c.tries - 1, queued=None, **_STEP)
+    .returning(_RUNG)
+)
+_OUTCOME = select(JOB.c.status, JOB.c.media_type, JOB.c.headers, JOB.c.body).where(
+    JOB.c.account == bindparam("own"), JOB.c.id == bindparam("job"), JOB.c.body.is_not(None)
+)
+
+
+class Begun(msgspec.Struct, frozen=True):
+    """A job that was begun: the work, which try this is, and how far earlier ones had come."""
+
+    id: str
+    new: NewJob
+    tried: int
+    progress: list[PlanProgress]
+
+
+async def begin(connection: AsyncConnection, id: str) -> Begun | None:
+    """Begin a job; None where it has ended, or is no more."""
+    row = (await connection.execute(_BEGIN, {"job": id, "now": moment()})).one_or_none()
+    if row is None:
+        return None
+    new = NewJob(row.account, row.kind, row.digest or "", row.work)
+    return Begun(id, new, row.tries, progress_of(row.progress))
+
+
+async def note(connection: AsyncConnection, begun: Begun, progress: tuple[PlanProgress, ...]) -> None:
+    """Note how far a job has come."""
+    said = progress_written(progress)
+    await connection.execute(_PROGRESS, {"job": begun.id, "tried": begun.tried, "said": said})
+
+
+async def end(
+    connection: AsyncConnection, begun: Begun, outcome: Outcome, seconds: float, bounds: Bounds
+) -> None:
+    """Keep what came of a job, unless it was ended or begun again meanwhile, and queue the account's next."""
+    await hold(connection, begun.new.account)
+    state = State.DONE if outcome.status < 400 else State.FAILED
+    values = _ended(begun.id, begun.tried, state, bounds) | {
+        "took": seconds,
+        "code": outcome.status,
+        "media": outcome.media_type,
+        "fields": _encode(outcome.headers).decode(),
+        "bytes": outcome.body,
+    }
+    await connection.execute(_END, values)
+    await queue_next(connection, begun.new.account)
+
+
+async def cancel(connection: AsyncConnection, account: str, id: str, bounds: Bounds) -> int | None:
+    """End a job that nobody wants any more and queue the account's next; gives its number in the queue."""
+    await hold(connection, account)
+    row = (await connection.execute(_TRIES, {"own": account, "job": id})).one_or_none()
+    if row is None:
+        return None
+    values = _ended(id, row.tries, State.CANCELLED, bounds)
+    values |= dict.fromkeys(("took", "code", "media", "fields", "bytes"))
+    found = (await connection.execute(_END, values)).one_or_none()
+    if found is None:
+        return None
+    await queue_next(connection, account)
+    number: int | None = row.queued
+    return number
+
+
+def _ended(id: str, tried: int, state: State, bounds: Bounds) -> dict[str, Any]:
+    again = state is not State.DONE
+    own = {"job": id, "tried": tried, "ended": state, "again": again}
+    return {**own, "now": moment(), "until": moment(bounds.kept_seconds)}
+
+
+async def give_back(connection: AsyncConnection, begun: Begun) -> None:
+    """Have a job that was begun done by another; this was no try."""
+    await hold(connection, begun.new.account)
+    await connection.execute(_BACK, {"job": begun.id, "tried": begun.tried})
+    await queue_next(connection, begun.new.account)
+
+
+async def outcome(connection: AsyncConnection, account: str, id: str) -> Outcome | None:
+    """What came of a job, where it is kept."""
+    row = (await connection.execute(_OUTCOME, {"own": account, "job": id})).one_or_none()
+    if row is None:
+        return None
+    fields = msgspec.json.decode(row.headers, type=dict[str, str])
+    return Outcome(row.status, row.media_type, fields, row.body)
