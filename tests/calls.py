@@ -90,7 +90,12 @@ async def _furnish(owner: httpx.AsyncClient) -> dict[str, str]:
     assert done.status_code == 201, done.text
     assert (await owner.get(f"{where}/cut-list")).status_code == 200  # plans its sticks
     (length,) = (await owner.get(f"{where}/lengths")).json()["items"]
+    sheet = f"{where}/sheets/material-list"
+    later = await owner.get(sheet, headers={"prefer": "respond-async"})
+    assert later.status_code == 202, later.text
+    assert (await owner.get(sheet, headers={"prefer": "wait=20"})).status_code == 200  # the job is done
     return {
+        "job_id": later.json()["id"],
         "schedule_id": made.json()["id"],
         "opening": opening["id"],
         "piece_id": done.json()["pieces"][0]["id"],

@@ -32,6 +32,10 @@ ORDER = [
     "get_sticks_drawing",
     "get_schedule_sheet",
     "make_plan",
+    "get_job",
+    "get_job_events",
+    "get_job_result",
+    "cancel_job",
     "list_plans",
     "get_plan",
     "get_stick",
@@ -118,6 +122,11 @@ class Recorder:
             kept["file"] = answer.text
         self.answers[name] = kept
         self.learn(name, kept.get("body"))
+        if name == "get_schedule_sheet":
+            prefer = {"prefer": "respond-async"}
+            later = await self.service.get(path, headers=prefer)
+            self.known["job_id"] = later.json()["id"]
+            await self.service.get(path, headers={"prefer": "wait=20"})
 
     def learn(self, name: str, body: Any) -> None:
         """What later operations need to know."""

@@ -39,17 +39,22 @@ def opening(mark: str, width: str = "30 5/8", height: str = "46 1/4", **changed:
 
 
 @asynccontextmanager
-async def serving(address: str, **headers: str) -> AsyncIterator[httpx.AsyncClient]:
-    """The whole service over a database, in process."""
-    app = create_app(Settings(access_log=False, database=address))
+async def serving(
+    address: str, settings: dict[str, Any] | None = None, **headers: str
+) -> AsyncIterator[httpx.AsyncClient]:
+    """The whole service over a database, in process; with settings of its own it works on jobs, too."""
+    app = create_app(Settings(access_log=False, database=address, **(settings or {})))
     transport = httpx.ASGITransport(app=app)
     try:
+        if settings is not None:
+            await app.state.jobs.start()
         async with httpx.AsyncClient(
             transport=transport, base_url="http://longpoint", headers=headers
         ) as caller:
             yield caller
     finally:
         # By hand: a fixture's two halves may run in two tasks, which the application's lifespan does not bear.
+        await app.state.jobs.close()
         await app.state.searches.close()
         await app.state.planning.close()
         await app.state.access.close()

@@ -204,7 +204,12 @@ def _operation(raw: dict[str, Any], path: str, method: str, said: dict[str, Any]
         tag=said["tags"][0],
         summary=said["summary"].rstrip("."),
         description=said.get("description", ""),
-        parameters=tuple(_parameter(raw, one) for one in said.get("parameters", [])),
+        # A preference changes what is answered: the client asks for a job by a call of its own.
+        parameters=tuple(
+            one
+            for said_of in said.get("parameters", [])
+            if (one := _parameter(raw, said_of)).name != "Prefer"
+        ),
         body=taken.get(JSON, {}).get("schema"),
         raw_bodies=tuple(sorted(taken.keys() - {JSON, *_SAME_AS_JSON})),
         result=content.get(JSON, {}).get("schema"),

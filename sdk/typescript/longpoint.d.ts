@@ -626,6 +626,24 @@ export interface Fault {
   row: number | null;
 }
 
+/** One thing that was wrong, where it was, and what to do about it. */
+export interface Fault {
+  /** A short stable name for the kind of fault, for programs. */
+  code: string;
+  /** A sentence for people: what was wrong and what to send instead. */
+  detail: string;
+  /** The column of a CSV body, as the file names it. */
+  column: string | null;
+  /** The header field at fault, when it is one. */
+  header: string | null;
+  /** The query or path parameter at fault, when it is one. */
+  parameter: string | null;
+  /** RFC 6901 JSON pointer into the body; "" is the whole body. Absent when it is not in the body. */
+  pointer: string | null;
+  /** The row of a CSV body, the first being 1; absent when it is not in one. */
+  row: number | null;
+}
+
 /** One thing that was said differently. */
 export interface FieldChange {
   /** The place of the field, as a JSON pointer into the opening or the house. */
@@ -857,6 +875,36 @@ export interface JambExtension {
   profile?: string;
   /** The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's inside face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal?: LengthText;
+}
+
+/** Long work that was asked for: where it stands, and how far it has come. */
+export interface JobAnswer {
+  /** The name it has, with which its address ends. */
+  id: string;
+  /** What is done, by the id that this document gives it. */
+  operation: string;
+  /** Where it stands. */
+  state: State | (string & {});
+  /** How often it was begun; its third worker that is lost is the last. */
+  tries: number;
+  /** The latest of each profile whose sticks are searched; it never gets worse. */
+  progress: PlanProgress[];
+  /** When it was asked for, in UTC. */
+  created_at: string;
+  /** When it was last begun. */
+  started_at: string | null;
+  /** When it ended. */
+  ended_at: string | null;
+  /** When its result goes; a plan that was made stays with its schedule. */
+  expires_at: string | null;
+  /** Jobs that are begun before it. */
+  ahead: number;
+  /** Seconds in which it will be done, by how long the latest took; null where none has ended lately. */
+  estimate: number | null;
+  /** Where the answer is, once it is there. */
+  result: string | null;
+  /** Why there is none, where it failed. */
+  problem: ProblemBody | null;
 }
 
 /** A record of what is said of a house as a whole. */
@@ -1606,6 +1654,20 @@ export interface PlanLine {
   proven: boolean;
 }
 
+/** How far the search for one profile's sticks has come. */
+export interface PlanProgress {
+  /** Whose sticks. */
+  profile: string;
+  /** Of the best plan so far. An amount of money as decimal text with two places. */
+  cost: string;
+  /** No plan costs less. An amount of money as decimal text with two places. */
+  bound: string;
+  /** How far the cost may be from the cheapest, as a share of it. */
+  gap: number;
+  /** Since the search began. */
+  seconds: number;
+}
+
 /** It says how good the sticks of one profile are. */
 export interface PlannedSticks {
   /** The profile whose sticks these are. */
@@ -1644,6 +1706,24 @@ export interface Point {
   x: string;
   /** The distance from the base, square to it. */
   y: string;
+}
+
+/** What every refusal looks like: application/problem+json, as RFC 9457 has it. */
+export interface ProblemBody {
+  /** Where this kind of problem is explained, a path on this service; stable, so match on it. */
+  type: string;
+  /** The kind of problem, in a few words. */
+  title: string;
+  /** The HTTP status of the answer, repeated. */
+  status: number;
+  /** It says what happened this time. */
+  detail: string;
+  /** The path that was asked for. */
+  instance: string;
+  /** Everything that was wrong, each with where it was; may be empty. */
+  errors: Fault[];
+  /** The id of this request, as in the X-Request-Id header; give it when asking for help. */
+  request_id: string;
 }
 
 /** What every refusal looks like: application/problem+json, as RFC 9457 has it. */
@@ -2134,6 +2214,9 @@ export interface SillLevel {
 
 /** The wood, by its common name. */
 export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "douglas_fir" | "eastern_white_pine" | "mdf" | "ponderosa_pine" | "red_alder" | "red_maple" | "red_oak" | "sugar_maple" | "white_ash" | "white_oak" | "yellow_birch" | "yellow_poplar";
+
+/** Where a job stands. */
+export type State = "cancelled" | "done" | "failed" | "waiting" | "working";
 
 /** It says how one figure was computed. */
 export interface Step {
@@ -2700,6 +2783,33 @@ export interface Operations {
     header: { "If-Match"?: string; "Idempotency-Key"?: string };
     request: Openings;
     response: Imported;
+  };
+  /** Cancel a job */
+  cancel_job: {
+    method: "DELETE";
+    path: "/v1/jobs/{job_id}";
+    parameters: { "job_id": string };
+    response: JobAnswer;
+  };
+  /** Read a job */
+  get_job: {
+    method: "GET";
+    path: "/v1/jobs/{job_id}";
+    parameters: { "job_id": string };
+    response: JobAnswer;
+  };
+  /** Follow a job */
+  get_job_events: {
+    method: "GET";
+    path: "/v1/jobs/{job_id}/events";
+    parameters: { "job_id": string };
+  };
+  /** Fetch a job's result */
+  get_job_result: {
+    method: "GET";
+    path: "/v1/jobs/{job_id}/result";
+    parameters: { "job_id": string };
+    response: unknown;
   };
   /** Read lengths */
   read_lengths: {

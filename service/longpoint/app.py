@@ -21,8 +21,12 @@ from longpoint.api.http.origins import Origins
 from longpoint.api.http.problems import Problem
 from longpoint.api.http.request import ApiRequest
 from longpoint.api.routes import OPERATIONS, tell_methods
-from longpoint.api.running.planning import planning_busy
+from longpoint.api.running.threads import planning_busy
+from longpoint.api.stored.later import IN_A_JOB, LONG, answer_later, doer_of
 from longpoint.api.stored.storage import on_storage_error
+from longpoint.jobs.engine import Jobs
+from longpoint.jobs.here import JobsHere
+from longpoint.jobs.job import Bounds
 from longpoint.jobs.planning_pool import PlanningPool
 from longpoint.jobs.searches import Searches
 from longpoint.schedules.errors import StorageError
@@ -75,11 +79,17 @@ def create_app(settings: Settings | None = None) -> Litestar:
                 "access": access,
                 "planning": planning,
                 "searches": searches,
+                "jobs": None,
+                "works_elsewhere": settings.jobs == "workers",
                 "body_seconds": settings.body_seconds,
                 "notice": Notice(settings.notice_seconds),
             }
         ),
     )
+    jobs = app.state.jobs = _jobs(app, settings)
+    if jobs is not None:
+        app.on_startup.append(jobs.start)
+        app.on_shutdown.insert(0, jobs.close)
     gate = Gate(app.asgi_handler, settings.max_in_progress, settings.max_wait_seconds)
     inner: ASGIApp = Origins(gate, settings.cors_origins) if settings.cors_origins else gate
     app.asgi_handler = _traced(app, RequestFrame(inner, log, _metered(app, gate, settings)), settings)
@@ -99,11 +109,35 @@ def create_app_from_environment() -> Litestar:
     return app
 
 
-async def _before_each(request: ApiRequest) -> None:
+async def _before_each(request: ApiRequest) -> Any:
     """What every request passes before its body is read. No guard: the framework copies the handler for each."""
-    await check_access(request)
+    in_a_job = IN_A_JOB in request.scope["state"]
+    if not in_a_job:
+        await check_access(request)
     if isinstance(request, ApiRequest):
         request.negotiate()
+        if not in_a_job and request.route_handler.operation_id in LONG:
+            return await answer_later(request)
+    return None
+
+
+def _jobs(app: Litestar, settings: Settings) -> Jobs | None:
+    """The jobs of a service; None where what one process keeps another would not know of."""
+    bounds = Bounds(
+        settings.jobs_at_once,
+        settings.jobs_per_account,
+        settings.jobs_in_all,
+        settings.job_result_seconds,
+        settings.job_result_bytes,
+    )
+    work = doer_of(app, app.asgi_handler)
+    if settings.jobs == "none":
+        return None
+    if settings.over_postgresql:
+        from longpoint.jobs.queued import JobsQueued
+
+        return JobsQueued(app.state.store, bounds, work if settings.jobs == "here" else None)
+    return JobsHere(work, bounds) if settings.workers == 1 else None
 
 
 def _metered(app: Litestar, gate: Gate, settings: Settings) -> Any:

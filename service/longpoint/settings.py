@@ -111,9 +111,40 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
     planning_queue: Annotated[
         int, Meta(ge=0, le=1000, description="Requests that may wait for a planning process.")
     ] = 8
+    jobs: Annotated[
+        Literal["here", "workers", "none"],
+        Meta(
+            description="Who does work that is answered later: this service; with PostgreSQL also `workers`, started "
+            "with `longpoint-service work`, alone; or `none`, which answers all work as it is asked for."
+        ),
+    ] = "here"
+    jobs_at_once: Annotated[
+        int, Meta(ge=2, le=64, description="Jobs that one process works on at a time.")
+    ] = 2
+    jobs_per_account: Annotated[
+        int, Meta(ge=1, le=10_000, description="Jobs of an account waiting and under way; beyond it 429.")
+    ] = 50
+    jobs_in_all: Annotated[
+        int, Meta(ge=1, le=100_000, description="Jobs of all accounts waiting and under way; beyond it 503.")
+    ] = 1000
+    job_result_seconds: Annotated[
+        int, Meta(ge=1, le=604_800, description="How long a job's result is kept; then 410.")
+    ] = 3600
+    job_result_bytes: Annotated[
+        int,
+        Meta(
+            ge=1024,
+            description="Bytes of results that are kept for an account; the oldest go before their time.",
+        ),
+    ] = 256 * 1024 * 1024
     drain_seconds: Annotated[
         int, Meta(ge=0, le=300, description="How long a stopping server then waits for answers under way.")
     ] = 20
+
+    @property
+    def over_postgresql(self) -> bool:
+        """Whether other machines reach the database."""
+        return (self.database or "").startswith("postgres")
 
     @classmethod
     def from_environment(cls, environ: Mapping[str, str] = os.environ) -> "Settings":
@@ -142,11 +173,16 @@ class Settings(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
             values[name] = value
         if not wrong:
             settings = msgspec.convert(values, cls, strict=False)
-            if not (settings.metrics_port and settings.workers > 1):
+            if settings.metrics_port and settings.workers > 1:
+                wrong.append(
+                    "LONGPOINT_METRICS_PORT needs LONGPOINT_WORKERS=1: run more services instead of workers"
+                )
+            if settings.jobs == "workers" and not settings.over_postgresql:
+                wrong.append(
+                    "LONGPOINT_JOBS=workers needs a PostgreSQL database, over which workers are reached"
+                )
+            if not wrong:
                 return settings
-            wrong.append(
-                "LONGPOINT_METRICS_PORT needs LONGPOINT_WORKERS=1: run more services instead of workers"
-            )
         raise SettingsError("; ".join(wrong))
 
 

@@ -9,7 +9,7 @@ import pytest
 from litestar import Litestar
 
 from api.test_planning import request_for
-from longpoint.api.running.planning import PlanningBusy
+from longpoint.api.running.threads import PlanningBusy
 from longpoint.app import create_app
 from longpoint.settings import Settings
 from longpoint.stock import Progress

@@ -8,13 +8,13 @@ import pytest
 
 from longpoint.jobs.engine import Jobs
 from longpoint.jobs.here import JobsHere
-from longpoint.jobs.job import Bounds, NewJob, Outcome, Report, Work
+from longpoint.jobs.job import Bounds, Doer, NewJob, Outcome, Report
 from longpoint.jobs.queued import JobsQueued
 from longpoint.schedules.store import Store
 
 
 class Bench:
-    """Work that ends when the test says so; what a job says is what comes of it."""
+    """Doer that ends when the test says so; what a job says is what comes of it."""
 
     def __init__(self) -> None:
         self.begun: list[str] = []
@@ -41,8 +41,8 @@ class Bench:
         return Outcome(500, "text/plain", {}, b"lost " + new.work)
 
     @property
-    def work(self) -> Work:
-        return Work(self.do, self.lost)
+    def work(self) -> Doer:
+        return Doer(self.do, self.lost)
 
 
 def asked(name: str, account: str = "ann") -> NewJob:
@@ -67,7 +67,7 @@ async def engine(request: pytest.FixtureRequest, bench: Bench) -> AsyncIterator[
     stores: list[Store] = []
     address = postgres_of(request) if request.param == "queued" else ""
 
-    async def make(work: Work | None = bench.work, **bounds: Any) -> Jobs:
+    async def make(work: Doer | None = bench.work, **bounds: Any) -> Jobs:
         jobs: Jobs
         if request.param == "here":
             assert work is not None

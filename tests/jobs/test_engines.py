@@ -114,7 +114,7 @@ async def test_there_is_an_end_to_what_is_taken(engine: Engine, bench: Bench) ->
         await jobs.ask(asked("slow more"))
     assert own.value.own
     assert own.value.seconds > 0
-    assert (await jobs.ask(asked("slow 3"))).kind == "test"  # what is there already takes no place
+    assert (await jobs.ask(asked("slow 3"))).operation == "test"  # what is there already takes no place
     for at in range(3):
         await jobs.ask(asked(f"slow {at}", "bob"))
     with pytest.raises(TooMany) as all:

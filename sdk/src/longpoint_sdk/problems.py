@@ -156,6 +156,15 @@ class StickCut(Problem):
     type_uri = "/problems/stick-cut"
 
 
+class JobGone(Problem):
+    """The job's result has gone (410).
+
+    Results are kept for a while only. Send the request again; a plan that was made is still its schedule's.
+    """
+
+    type_uri = "/problems/job-gone"
+
+
 class PreconditionFailed(VersionConflict):
     """It was changed in the meantime (412).
 
@@ -234,6 +243,16 @@ class RateExceeded(Problem):
     type_uri = "/problems/rate-exceeded"
 
 
+class TooManyJobs(Problem):
+    """You have too many jobs under way (429).
+
+    Each account may have so many jobs waiting and under way. Wait for one to end, or cancel one: Retry-After
+    says when there will be a place, by how long the latest jobs took.
+    """
+
+    type_uri = "/problems/too-many-jobs"
+
+
 class InternalError(Problem):
     """The service failed (500).
 
@@ -242,6 +261,16 @@ class InternalError(Problem):
     """
 
     type_uri = "/problems/internal-error"
+
+
+class JobsBusy(Problem):
+    """There are too many jobs (503).
+
+    More jobs wait than the service takes. Send the request again after the seconds in the Retry-After header,
+    which follow from how long the latest jobs took.
+    """
+
+    type_uri = "/problems/jobs-busy"
 
 
 class NoStorage(Problem):
@@ -309,6 +338,7 @@ KINDS: dict[str, type[Problem]] = {
         StickChanged,
         StickClaimed,
         StickCut,
+        JobGone,
         PreconditionFailed,
         ContentTooLarge,
         UnsupportedMediaType,
@@ -316,7 +346,9 @@ KINDS: dict[str, type[Problem]] = {
         InvalidRequest,
         PreconditionRequired,
         RateExceeded,
+        TooManyJobs,
         InternalError,
+        JobsBusy,
         NoStorage,
         Overloaded,
         PlanningBusy,

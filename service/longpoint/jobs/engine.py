@@ -7,6 +7,7 @@ from abc import ABC, abstractmethod
 from time import monotonic
 
 from longpoint.jobs.job import Job, Line, NewJob, Outcome
+from longpoint.schedules.errors import StorageError
 
 
 class TooMany(Exception):  # noqa: N818 - it is what there is, and no mistake
@@ -67,13 +68,20 @@ class Jobs(ABC):
         now: Job | None = job
         while now is not None and now.step <= job.step and (left := deadline - monotonic()) > 0:
             await self.stir(job.id, min(left, 1.0))  # a message can be lost with the connection it came by
-            now = await self.find(job.account, job.id)
+            now = await self._found(job)
         return now
+
+    async def _found(self, job: Job) -> Job | None:
+        """The job as it stands, or as it was while the database is away: it is there again when the job is."""
+        try:
+            return await self.find(job.account, job.id)
+        except StorageError:
+            return job
 
     async def ended(self, job: Job, seconds: float) -> Job | None:
         """The job once it has ended, or as it is after so many seconds; None when it is gone altogether."""
         deadline = monotonic() + seconds
-        now = await self.find(job.account, job.id)
+        now = await self._found(job)
         while now is not None and not now.ended and (left := deadline - monotonic()) > 0:
             now = await self.changed(now, left)
         return now

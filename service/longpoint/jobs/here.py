@@ -10,7 +10,7 @@ from time import monotonic
 from msgspec.structs import replace
 
 from longpoint.jobs.engine import Bells, Jobs, TooMany
-from longpoint.jobs.job import Bounds, Job, Line, NewJob, Outcome, PlanProgress, Progressed, State, Work
+from longpoint.jobs.job import Bounds, Doer, Job, Line, NewJob, Outcome, PlanProgress, Progressed, State
 from longpoint.schedules.basics import moment, new_id
 from longpoint.stock import Progress
 
@@ -27,7 +27,7 @@ class _Held:
     def __init__(self, new: NewJob) -> None:
         id = new_id()
         self.new = new
-        self.job = Job(id, new.account, new.kind, State.WAITING, 1, 0, (), moment())
+        self.job = Job.new(id, new, moment())
         self.progressed = Progressed()
         self.outcome: Outcome | None = None
         self.ended = 0.0
@@ -42,7 +42,7 @@ class JobsHere(Jobs):
         bounds: How much there may be.
     """
 
-    def __init__(self, work: Work, bounds: Bounds) -> None:
+    def __init__(self, work: Doer, bounds: Bounds) -> None:
         self._work = work
         self._bounds = bounds
         self._held: dict[str, _Held] = {}

@@ -98,38 +98,59 @@ class Outcome(msgspec.Struct, frozen=True):
     body: bytes
 
 
-class Job(msgspec.Struct, frozen=True):
-    """A job as it stands.
+class JobSeen(Value, frozen=True, kw_only=True):
+    """Long work that was asked for: where it stands, and how far it has come.
 
     Attributes:
-        id: Its own.
-        account: Whose it is.
-        kind: What is done.
+        id: The name it has, with which its address ends.
+        operation: What is done, by the id that this document gives it.
         state: Where it stands.
-        step: How often it has changed: its events are numbered by this.
-        tries: How often it was begun.
-        progress: The latest of each profile that is searched.
-        created_at: When it was asked for; this and the others in UTC.
+        tries: How often it was begun; its third worker that is lost is the last.
+        progress: The latest of each profile whose sticks are searched; it never gets worse.
+        created_at: When it was asked for, in UTC.
         started_at: When it was last begun.
         ended_at: When it ended.
-        expires_at: When its result goes.
-        gone: Whether its result has gone.
-        status: Of what came of it.
+        expires_at: When its result goes; a plan that was made stays with its schedule.
     """
 
     id: str
-    account: str
-    kind: str
+    operation: str
     state: State
-    step: int
     tries: int
-    progress: tuple[PlanProgress, ...]
+    progress: tuple[PlanProgress, ...] = ()
     created_at: str
     started_at: str | None = None
     ended_at: str | None = None
     expires_at: str | None = None
+
+
+class Job(JobSeen, frozen=True, kw_only=True):
+    """A job as it stands.
+
+    Attributes:
+        account: Whose it is.
+        step: How often it has changed: its events are numbered by this.
+        gone: Whether its result has gone.
+        status: Of what came of it.
+    """
+
+    account: str
+    step: int
     gone: bool = False
     status: int | None = None
+
+    @classmethod
+    def new(cls, id: str, asked: NewJob, at: str) -> Job:
+        """One that was just asked for."""
+        return cls(
+            id=id,
+            account=asked.account,
+            operation=asked.kind,
+            state=State.WAITING,
+            step=1,
+            tries=0,
+            created_at=at,
+        )
 
     @property
     def ended(self) -> bool:
@@ -177,7 +198,7 @@ Lost = Callable[[NewJob], Outcome]
 """What is answered for a job that could not be done."""
 
 
-class Work(msgspec.Struct, frozen=True):
+class Doer(msgspec.Struct, frozen=True):
     """What knows how to work.
 
     Attributes:

@@ -10,12 +10,13 @@ import weakref
 from collections.abc import AsyncIterator, Callable
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import asynccontextmanager
+from contextvars import ContextVar
 from pathlib import Path
 from time import monotonic
 from typing import Any, TypeVar
 
 import longpoint
-from longpoint.jobs.planning_worker import Job, Outcome, Task, read, write
+from longpoint.jobs.planning_worker import Outcome, Searched, Task, read, write
 from longpoint.processes import environment
 from longpoint.stock import KEEPING, Progress
 from longpoint.values import Refusal
@@ -25,6 +26,19 @@ PREPARING = 60.0  # seconds after which it is taken to hang before or after the 
 Report = Callable[[int, Progress], None]
 ReportOf = Callable[[tuple[str, Progress]], None]
 Made = TypeVar("Made")
+
+
+def _unheard(profile: str, step: Progress) -> None:
+    """Nobody hears it."""
+
+
+HEARD: ContextVar[Callable[[str, Progress], None]] = ContextVar("HEARD", default=_unheard)
+"""Hears of each step of the searches of a job, besides whoever asked for the search."""
+
+
+def in_a_job() -> bool:
+    """Whether what is done is done for a job: it ends with that."""
+    return HEARD.get() is not _unheard
 
 
 class PlannersBusy(Exception):  # noqa: N818 - it is what the service is, and no mistake
@@ -72,10 +86,16 @@ class PlanningPool:
         Raises:
             PlannersBusy: when too many wait already.
         """
-        async with self._worker(seconds) as worker:
-            return await worker.plan(tasks, seconds, report)
+        heard = HEARD.get()
 
-    async def make(self, job: Job[Made], seconds: float, report: ReportOf) -> Made | None:
+        def told(at: int, step: Progress) -> None:
+            heard(tasks[at][0].profile, step)
+            report(at, step)
+
+        async with self._worker(seconds) as worker:
+            return await worker.plan(tasks, seconds, told)
+
+    async def make(self, job: Searched[Made], seconds: float, report: ReportOf) -> Made | None:
         """What comes of a job and its search; None when its process hung or died. `report` hears of each profile.
 
         Cancelling this kills the process that works on it.
@@ -84,8 +104,14 @@ class PlanningPool:
             Refusal: when it cannot be done.
             PlannersBusy: when too many wait already.
         """
+        heard = HEARD.get()
+
+        def told(step: tuple[str, Progress]) -> None:
+            heard(*step)
+            report(step)
+
         async with self._worker(seconds) as worker:
-            made: Made | Refusal | None = await worker.make(job, seconds, report)
+            made: Made | Refusal | None = await worker.make(job, seconds, told)
         if isinstance(made, Refusal):
             raise made
         return made
@@ -202,7 +228,7 @@ class _Worker:
                 outcomes[index] = what
         return outcomes
 
-    async def make(self, job: Job[Made], seconds: float, report: ReportOf) -> Made | Refusal | None:
+    async def make(self, job: Searched[Made], seconds: float, report: ReportOf) -> Made | Refusal | None:
         await self._send((job, seconds))
         async for kind, _, what in self._messages(PREPARING, until="prepared"):
             if kind == "refusal":

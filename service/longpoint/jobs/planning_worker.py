@@ -63,7 +63,7 @@ class Prepared(Protocol[Made_co]):
         """
 
 
-class Job(Protocol[Made_co]):
+class Searched(Protocol[Made_co]):
     """Work as it is sent here: all of it but what the search finds can be made from it."""
 
     def prepare(self) -> Prepared[Made_co]:
@@ -123,7 +123,7 @@ def plan_all(tasks: tuple[Task, ...], seconds: float, send: Callable[[Any], None
     return outcomes
 
 
-def do(job: Job[Any], seconds: float, send: Callable[[Any], None]) -> None:
+def do(job: Searched[Any], seconds: float, send: Callable[[Any], None]) -> None:
     """Prepare a job, search, and send what comes of it."""
     try:
         prepared = job.prepare()

@@ -19,7 +19,7 @@ from pgqueuer.domain.types import JobId
 
 from longpoint.jobs import keeping, rows
 from longpoint.jobs.engine import Bells, Jobs, TooMany
-from longpoint.jobs.job import Bounds, Job, Line, NewJob, Outcome, Work
+from longpoint.jobs.job import Bounds, Doer, Job, Line, NewJob, Outcome
 from longpoint.jobs.worker import Worker
 from longpoint.schedules.store import Store
 
@@ -38,7 +38,7 @@ class JobsQueued(Jobs):
     work: What does it in this process; None where others work.
     """
 
-    def __init__(self, store: Store, bounds: Bounds, work: Work | None) -> None:
+    def __init__(self, store: Store, bounds: Bounds, work: Doer | None) -> None:
         self._store = store
         self._bounds = bounds
         self._worker = None if work is None else Worker(store, bounds, work)
@@ -55,7 +55,8 @@ class JobsQueued(Jobs):
     async def close(self, within: float = 0) -> None:
         if self._worker is not None:
             await self._worker.stop(within)
-            await asyncio.wait(self._tasks[1:], timeout=_ENDING)
+            if self._tasks:
+                await asyncio.wait(self._tasks[1:], timeout=_ENDING)
         for task in self._tasks:
             task.cancel()
         await asyncio.gather(*self._tasks, return_exceptions=True)

@@ -37,6 +37,7 @@ _RUNG = func.pg_notify(CHANNEL, JOB.c.id)
 
 def _job(row: Any) -> Job:
     values = dict(row._mapping)
+    values["operation"] = values.pop("kind")
     values["state"] = State(values["state"])
     values["progress"] = tuple(progress_of(values["progress"]))
     return Job(**values)
@@ -90,11 +91,11 @@ async def counts(connection: AsyncConnection, account: str) -> tuple[int, int]:
 
 async def add(connection: AsyncConnection, new: NewJob) -> Job:
     """A new job, in line behind the account's others."""
-    job = Job(new_id(), new.account, new.kind, State.WAITING, 1, 0, (), moment())
+    job = Job.new(new_id(), new, moment())
     row: dict[str, Any] = {
         "id": job.id,
         "account": job.account,
-        "kind": job.kind,
+        "kind": new.kind,
         "digest": new.digest,
         "work": new.work,
     }
@@ -167,8 +168,10 @@ _END = (
     )
     .returning(_RUNG)
 )
-_TRIES = select(JOB.c.tries, JOB.c.queued).where(
-    JOB.c.account == bindparam("own"), JOB.c.id == bindparam("job")
+_TRIES = (
+    select(JOB.c.tries, JOB.c.queued)
+    .where(JOB.c.account == bindparam("own"), JOB.c.id == bindparam("job"))
+    .with_for_update()
 )
 _BACK = (
     update(JOB)

@@ -7,7 +7,7 @@ import logging
 from collections.abc import AsyncIterator, Awaitable, Callable, Hashable
 from typing import Generic, TypeVar
 
-from longpoint.jobs.planning_pool import PlanningPool, Report
+from longpoint.jobs.planning_pool import PlanningPool, Report, in_a_job
 from longpoint.shop.planning import Planning
 from longpoint.stock import Progress
 from longpoint.values import Refusal
@@ -53,9 +53,14 @@ class PlanSearch(Generic[T]):
         self.done.add_done_callback(lambda _: self._end())
 
     async def result(self) -> T:
-        """What it found, once it ends; it goes on when whoever waits goes away."""
+        """What it found, once it ends; it goes on when whoever waits goes away, and ends with a job."""
         self.wanted = True
-        return await asyncio.shield(self.done)
+        try:
+            return await asyncio.shield(self.done)
+        except asyncio.CancelledError:
+            if in_a_job():
+                self.done.cancel()
+            raise
 
     async def steps(self) -> AsyncIterator[SearchStep]:
         """Each step from now on, until the search ends."""

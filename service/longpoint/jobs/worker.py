@@ -18,7 +18,7 @@ from pgqueuer.domain.models import Context
 from pgqueuer.domain.models import Job as QueuedJob
 
 from longpoint.jobs import keeping, rows
-from longpoint.jobs.job import MOST_TRIES, Bounds, Outcome, PlanProgress, Progressed, Work
+from longpoint.jobs.job import MOST_TRIES, Bounds, Doer, Outcome, PlanProgress, Progressed
 from longpoint.schedules.errors import StorageError
 from longpoint.schedules.store import Store
 from longpoint.stock import Progress
@@ -41,7 +41,7 @@ class Worker:
         work: What does it.
     """
 
-    def __init__(self, store: Store, bounds: Bounds, work: Work) -> None:
+    def __init__(self, store: Store, bounds: Bounds, work: Doer) -> None:
         self._store = store
         self._bounds = bounds
         self._work = work

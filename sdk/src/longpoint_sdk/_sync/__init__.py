@@ -5,6 +5,7 @@ from __future__ import annotations
 from longpoint_sdk._sync.a_house import AHouse
 from longpoint_sdk._sync.health import Health
 from longpoint_sdk._sync.in_and_out import InAndOut
+from longpoint_sdk._sync.jobs import Jobs
 from longpoint_sdk._sync.lengths import Lengths
 from longpoint_sdk._sync.lengths_on_hand import LengthsOnHand
 from longpoint_sdk._sync.one_opening import OneOpening
@@ -20,6 +21,7 @@ class Client(
     AHouse,
     Health,
     InAndOut,
+    Jobs,
     Lengths,
     LengthsOnHand,
     OneOpening,
@@ -51,7 +53,9 @@ class Client(
         IdempotencyKeyReused: The Idempotency-Key was used for another request.
         InvalidRequest: The request was read, but cannot be done as it stands.
         RateExceeded: Too many requests.
+        TooManyJobs: You have too many jobs under way.
         InternalError: The service failed.
+        JobsBusy: There are too many jobs.
         NoStorage: This service keeps no schedules.
         Overloaded: The service has too much to do.
         PlanningBusy: Every planner is busy.

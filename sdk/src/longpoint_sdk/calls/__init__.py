@@ -3,6 +3,7 @@
 from longpoint_sdk.calls.a_house import compute_cut_list, compute_materials
 from longpoint_sdk.calls.health import check_live, check_ready
 from longpoint_sdk.calls.in_and_out import export_schedule, import_openings
+from longpoint_sdk.calls.jobs import cancel_job, get_job, get_job_events, get_job_result
 from longpoint_sdk.calls.lengths import read_lengths
 from longpoint_sdk.calls.lengths_on_hand import (
     add_length,
@@ -64,6 +65,7 @@ __all__ = [
     "add_length",
     "add_opening",
     "archive_schedule",
+    "cancel_job",
     "check_live",
     "check_ready",
     "claim_stick",
@@ -82,6 +84,9 @@ __all__ = [
     "delete_schedule",
     "export_schedule",
     "get_blank_measure_sheet",
+    "get_job",
+    "get_job_events",
+    "get_job_result",
     "get_length",
     "get_opening",
     "get_opening_drawing",

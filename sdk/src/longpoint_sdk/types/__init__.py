@@ -43,6 +43,7 @@ from longpoint_sdk.types.costs import CostLine, CostSheet, CostTotals, OpeningCo
 from longpoint_sdk.types.health import Health
 from longpoint_sdk.types.hours import Hours, Labor, Task, Wait
 from longpoint_sdk.types.in_and_out import Imported, Openings
+from longpoint_sdk.types.jobs import Fault, JobAnswer, PlanProgress, ProblemBody, State
 from longpoint_sdk.types.lengths import LengthRead, LengthsAnswer, LengthsRequest
 from longpoint_sdk.types.lengths_on_hand import LengthState, StoredLength
 from longpoint_sdk.types.materials import Bought, Figure, Material, Materials
@@ -171,6 +172,7 @@ __all__ = [
     "Door",
     "DoorStop",
     "End",
+    "Fault",
     "FieldChange",
     "Figure",
     "Finding",
@@ -191,6 +193,7 @@ __all__ = [
     "Imported",
     "ItemChanged",
     "JambExtension",
+    "JobAnswer",
     "KeptHouse",
     "LabelGrid",
     "LabelsRequest",
@@ -245,9 +248,11 @@ __all__ = [
     "PlacedPiece",
     "PlanAsked",
     "PlanLine",
+    "PlanProgress",
     "PlannedSticks",
     "Plinth",
     "Point",
+    "ProblemBody",
     "ProfilePlan",
     "Rate",
     "Rates",
@@ -272,6 +277,7 @@ __all__ = [
     "SillAnswer",
     "SillLevel",
     "Species",
+    "State",
     "Step",
     "Stick",
     "StickDetail",

@@ -12,26 +12,8 @@ from longpoint.api.http.answer import encode
 from longpoint.api.http.errors import problem_bytes, problem_of
 from longpoint.api.http.negotiate import EVENTS, JSON
 from longpoint.api.http.request import AnyRequest
+from longpoint.jobs.job import PlanProgress
 from longpoint.jobs.searches import SearchStep
-from longpoint.values import Cents, Value
-
-
-class PlanProgress(Value, frozen=True):
-    """How far the search for one profile's sticks has come.
-
-    Attributes:
-        profile: Whose sticks.
-        cost: Of the best plan so far.
-        bound: No plan costs less.
-        gap: How far the cost may be from the cheapest, as a share of it.
-        seconds: Since the search began.
-    """
-
-    profile: str
-    cost: Cents
-    bound: Cents
-    gap: float
-    seconds: float
 
 
 def search_events(
@@ -44,7 +26,12 @@ def search_events(
         steps: Of the search, as they come; closed when nobody reads any more.
         answer: Gives the answer's JSON once there are no more steps.
     """
-    return _Events(_events(request, steps, answer), headers={"vary": "accept"})
+    return stream_of(_events(request, steps, answer))
+
+
+def stream_of(events: AsyncIterator[bytes]) -> Stream:
+    """A stream of events."""
+    return _Events(events, headers={"vary": "accept"})
 
 
 class _Events(Stream):
@@ -59,14 +46,13 @@ async def _events(
 ) -> AsyncIterator[bytes]:
     try:
         async for profile, step in steps:
-            progress = PlanProgress(
-                profile, Cents(step.cost_cents), Cents(step.bound_cents), step.gap, round(step.seconds, 3)
-            )
-            yield _event("progress", encode(progress, JSON))
-        yield _event("answer", await answer())
+            yield event("progress", encode(PlanProgress.of(profile, step), JSON))
+        yield event("answer", await answer())
     except Exception as failure:
-        yield _event("problem", problem_bytes(request.scope, problem_of(request, failure)))
+        yield event("problem", problem_bytes(request.scope, problem_of(request, failure)))
 
 
-def _event(name: str, data: bytes) -> bytes:
-    return b"event: %s\ndata: %s\n\n" % (name.encode(), data)
+def event(name: str, data: bytes, id: str = "") -> bytes:
+    """One event; whoever reads on after a break says which `id` was the last."""
+    named = b"id: %s\n" % id.encode() if id else b""
+    return b"%sevent: %s\ndata: %s\n\n" % (named, name.encode(), data)

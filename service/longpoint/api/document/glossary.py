@@ -96,6 +96,7 @@ TAGS: dict[str, str] = {
     "Work": "From the plan to the wall: the cut list of what is left, its sheets, and what was cut or spoiled.",
     "In and out": "Many openings at once, from a spreadsheet or another service, and a whole house taken along.",
     "Revisions": "Every change of a schedule is kept: read it, compare two, go back.",
+    "Jobs": "Long work that is answered later: ask with `Prefer: respond-async`, follow the job, fetch its result.",
     "Health": "Whether the service runs, for whoever operates it.",
 }
 """The groups of operations in the order of the work, each with what it is for."""

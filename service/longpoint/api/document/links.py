@@ -85,3 +85,8 @@ REVISION_LINKS = {
     "get_revision": _leads_to("get_revision", schedule_id=_UNDER, number=_NUMBER),
     "compare_revisions": _leads_to("compare_revisions", schedule_id=_UNDER, **{"from": _NUMBER}),
 }
+JOB_LINKS = {
+    name: _leads_to(name, job_id=_THIS)
+    for name in ("get_job", "get_job_events", "get_job_result", "cancel_job")
+}
+"""From a job to how it goes on."""

@@ -19,12 +19,15 @@ from litestar.routes import HTTPRoute
 
 from longpoint import __version__
 from longpoint.api.document.glossary import TAGS, as_markdown, link_fields
+from longpoint.api.document.later import ACCEPTED_FIELDS, PREFER, accepted
 from longpoint.api.document.records import REF, body_schemas, given_by, is_record, read_doc, taken_by
 from longpoint.api.http.conditional import ENTITY_TAGS, MOST_TAGS
 from longpoint.api.http.negotiate import BOTH, CSV, PDF
 from longpoint.api.http.operation import Endpoint, operation_of
 from longpoint.api.http.problems import PROBLEM_JSON, Problem, ProblemBody
 from longpoint.api.routes import OPERATIONS
+from longpoint.api.stored.job_answer import JobAnswer
+from longpoint.api.stored.later import LONG
 from longpoint.api.stored.retrying import MOST_KEY, RETRY_KEY
 
 _ENTITY_TAGS = {
@@ -189,7 +192,7 @@ def _complete(
     if given is not None:
         answer["description"] = read_doc(given.__doc__ or "")[0] or "Done."
         answer["content"] = _content(said.offers, schemas[given], answers)
-    elif not set(BOTH) & set(said.offers):
+    elif handler.status_code != 204:
         answer["content"] = _content(said.offers, {}, {})
     if said.links:
         answer["links"] = dict(said.links)
@@ -197,6 +200,8 @@ def _complete(
     if said.creates:
         fields = _headers({**said.headers, "Location": "Where it is."})
         entry["responses"]["201"] = {**answer, "headers": fields}
+    if said.id in LONG:
+        entry["responses"]["202"] = {**accepted(schemas[JobAnswer]), "headers": _headers(ACCEPTED_FIELDS)}
     # Without keys made, a service on its own machine asks for none: hence the empty alternative.
     parameters = entry.setdefault("parameters", [])
     parameters.extend(_conditions(method, said))
@@ -222,7 +227,8 @@ def _conditions(method: str, said: Endpoint) -> list[dict[str, Any]]:
     if said.stored and method == "post":
         text = "Makes it safe to send the request again: the same key gives the same answer, once."
         found.append(("Idempotency-Key", text, False))
-    return [
+    prefer = [PREFER] if said.id in LONG else []
+    return prefer + [
         {
             "name": name,
             "in": "header",

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from math import ceil
 from typing import TypeVar
 
 from anyio import CapacityLimiter, to_thread
 
+from longpoint.api.http.problems import Problem
 from longpoint.shop.house import House
+from longpoint.texts import say
 
 _AT_ONCE = 2
 """Sheets set at once: each takes a core while it is set, and the others wait their turn."""
@@ -19,6 +22,16 @@ ROWS = 300
 
 T = TypeVar("T")
 _limiters: list[CapacityLimiter] = []
+
+
+class PlanningBusy(Problem, status=503, title="Every planner is busy"):
+    """The service plans only so many cuttings at once and lets only so many wait. Try again after the seconds in the
+    Retry-After header, or ask for `planning_seconds` of 0, which is answered first-fit without waiting."""
+
+
+def planning_busy(seconds: float) -> PlanningBusy:
+    """The problem of whoever would have to wait so long."""
+    return PlanningBusy(say("problem", "planning.busy"), headers={"retry-after": str(ceil(seconds))})
 
 
 async def apart(work: Callable[[], T]) -> T:
