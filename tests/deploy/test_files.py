@@ -76,14 +76,14 @@ COMPOSE = yaml.safe_load((DEPLOY / "compose.yaml").read_text())
 
 
 class TestCompose:
-    def test_there_are_two_replicas_a_database_and_a_proxy(self):
+    def test_there_are_two_replicas_workers_a_database_and_a_proxy(self):
         services = COMPOSE["services"]
-        assert set(services) == {"database", "migrate", "one", "two", "proxy"}
-        for name in ("one", "two"):
+        assert set(services) == {"database", "migrate", "one", "two", "worker", "proxy"}
+        for name in ("one", "two", "worker"):
             assert services[name]["image"] == "longpoint"
             assert services[name]["depends_on"]["migrate"]["condition"] == "service_completed_successfully"
 
-    @pytest.mark.parametrize("name", ["migrate", "one", "two", "proxy"])
+    @pytest.mark.parametrize("name", ["migrate", "one", "two", "worker", "proxy"])
     def test_a_service_can_write_nowhere_and_gains_no_rights(self, name):
         service = COMPOSE["services"][name]
         assert service["read_only"] is True

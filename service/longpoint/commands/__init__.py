@@ -3,7 +3,18 @@
 import argparse
 from typing import Protocol, cast
 
-from longpoint.commands import backup, check, convert_export, keys, migrate, openapi, restore, serve, settings
+from longpoint.commands import (
+    backup,
+    check,
+    convert_export,
+    keys,
+    migrate,
+    openapi,
+    restore,
+    serve,
+    settings,
+    work,
+)
 
 
 class Command(Protocol):
@@ -21,6 +32,6 @@ class Command(Protocol):
 
 COMMANDS = [
     cast("Command", module)
-    for module in (serve, migrate, keys, backup, restore, check, convert_export, openapi, settings)
+    for module in (serve, work, migrate, keys, backup, restore, check, convert_export, openapi, settings)
 ]
 """Every command, in the order the help lists them."""
