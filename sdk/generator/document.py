@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import re
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from keyword import iskeyword
 from pathlib import Path
@@ -193,6 +193,11 @@ def _operations(raw: dict[str, Any]) -> Iterator[Operation]:
                 yield _operation(raw, path, method, said)
 
 
+def _only_events(content: Mapping[str, Any]) -> tuple[str, ...]:
+    """Events as the one format of an operation that answers with nothing else: they can be had as one file."""
+    return (EVENT_STREAM,) if set(content) == {EVENT_STREAM} else ()
+
+
 def _operation(raw: dict[str, Any], path: str, method: str, said: dict[str, Any]) -> Operation:
     success = next(answer for status, answer in sorted(said["responses"].items()) if status.startswith("2"))
     content = success.get("content", {})
@@ -213,7 +218,7 @@ def _operation(raw: dict[str, Any], path: str, method: str, said: dict[str, Any]
         body=taken.get(JSON, {}).get("schema"),
         raw_bodies=tuple(sorted(taken.keys() - {JSON, *_SAME_AS_JSON})),
         result=content.get(JSON, {}).get("schema"),
-        formats=tuple(sorted(content.keys() - {JSON, *_SAME_AS_JSON, EVENT_STREAM})),
+        formats=tuple(sorted(content.keys() - {JSON, *_SAME_AS_JSON, EVENT_STREAM})) or _only_events(content),
         streams=EVENT_STREAM in content,
         creates="201" in said["responses"],
         versioned="ETag" in success.get("headers", {}),

@@ -6,6 +6,7 @@ from collections.abc import AsyncIterator
 from typing import Any
 
 import httpx
+import msgpack
 import pytest
 
 from longpoint.api.document.examples import CUT_LIST
@@ -97,14 +98,19 @@ async def test_the_same_work_is_one_job_and_other_work_another(service: httpx.As
 async def test_what_is_wrong_is_refused_at_once_or_is_the_jobs_problem(service: httpx.AsyncClient) -> None:
     unread = await service.post("/v1/cut-list", json={**WINDOW, "nonsense": 1}, headers=LATER)
     assert unread.status_code == 422
-    wrong = {**WINDOW, "stock": []}
+    wrong = {**WINDOW, "stock": [{**WINDOW["stock"][0], "sticks": []}]}
+    at_once = await service.post("/v1/cut-list", json=wrong)
+    assert at_once.status_code == 422
     accepted = await service.post("/v1/cut-list", json=wrong, headers=LATER)
-    if accepted.status_code == 202:
-        job = await ended(service, accepted.headers["location"])
-        at_once = await service.post("/v1/cut-list", json=wrong)
-        if at_once.status_code >= 400:
-            assert job["state"] == "failed"
-            assert job["problem"]["errors"] == at_once.json()["errors"]
+    assert accepted.status_code == 202
+    where = accepted.headers["location"]
+    job = await ended(service, where)
+    assert job["state"] == "failed"
+    assert job["problem"]["errors"] == at_once.json()["errors"]
+    result = await service.get(f"{where}/result")
+    assert (result.status_code, result.json()) == (422, job["problem"])
+    packed = await service.get(where, headers={"accept": "application/msgpack"})
+    assert msgpack.unpackb(packed.content)["problem"] == job["problem"]
     nothing = await service.post("/v1/schedules/none/plans", json={"planning_seconds": 0}, headers=LATER)
     assert nothing.status_code == 404
 

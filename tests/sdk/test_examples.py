@@ -53,6 +53,12 @@ def test_a_remeasure_and_what_to_recut(address: str) -> None:
     assert "buy" not in said
 
 
+def test_sheets_that_are_set_later(address: str) -> None:
+    *told, last = run("sheets_later.py", address).splitlines()
+    assert told[-1].startswith("done")
+    assert int(last.split()[0]) > 20
+
+
 @pytest.mark.skipif(shutil.which("curl") is None, reason="curl is not here")
 def test_a_window_by_curl(address: str) -> None:
     done = subprocess.run(

@@ -31,6 +31,7 @@ from longpoint_sdk._errors import (
     VersionConflict,
 )
 from longpoint_sdk._events import Event, Progress
+from longpoint_sdk._job import AsyncJob, Job
 from longpoint_sdk._length import Length
 from longpoint_sdk._length_text import Unit
 from longpoint_sdk._pages import AsyncPages, Pages
@@ -41,6 +42,7 @@ from longpoint_sdk._versioned import Versioned
 
 __all__ = [
     "AsyncClient",
+    "AsyncJob",
     "AsyncPages",
     "Call",
     "Client",
@@ -48,6 +50,7 @@ __all__ = [
     "ConnectionFailed",
     "Event",
     "Fault",
+    "Job",
     "Length",
     "LengthError",
     "LongpointError",

@@ -12,6 +12,7 @@ from longpoint_sdk._call import Call, Reply
 from longpoint_sdk._errors import ConnectionFailed
 from longpoint_sdk._events import Event, EventReader, Progress, answer_in, as_stream, without_answer
 from longpoint_sdk._exchange import Came, Pause, Send, exchange
+from longpoint_sdk._job import Job, to_be_done_later
 from longpoint_sdk._retry import Retry
 from longpoint_sdk._settings import Settings
 
@@ -102,7 +103,7 @@ class BaseClient:
         """Send a call and give its events as they come; `follow` makes more of them.
 
         What fails before the first event is sent again like any other call; after it, nothing is. Only
-        `calls.compute_cut_list` answers with events: `progress`, then `answer` or `problem`.
+        long searches answer with events: `progress`, then `answer` or `problem`; and `calls.get_job_events`.
 
         Raises:
             Problem: the service refused.
@@ -135,6 +136,22 @@ class BaseClient:
                 if answer is not None:
                     return answer
         raise without_answer()
+
+    def begin(self, call: Call[T]) -> Job[T]:
+        """Have a call answered later: work goes on at the service, whatever becomes of the connection.
+
+        Args:
+            call: A call of long work: a plan, a cut list, a sheet. What is soon done may be answered at once.
+
+        Raises:
+            Problem: the service refused.
+            ConnectionFailed: no answer came.
+
+        Example:
+            job = client.begin(calls.make_opening_sheet(house, accept="application/pdf"))
+            pdf = job.result(lambda job: print(job.state, job.ahead, job.progress))
+        """
+        return Job(self, call, self.send_raw(to_be_done_later(call)))
 
     def _open(self, call: Call[Any]) -> tuple[Send, httpx.Response]:
         steps = exchange(call, self._settings.retry)

@@ -35,7 +35,9 @@ class Jobs(BaseAsyncClient):
         """
         return await self.send(calls.get_job(job_id))
 
-    async def get_job_events(self, job_id: str) -> None:
+    async def get_job_events(
+        self, job_id: str, *, accept: Literal["text/event-stream"] = "text/event-stream"
+    ) -> bytes:
         """Follow a job.
 
         An event each time that something has become of it, the first at once: named by the job's state, with
@@ -43,8 +45,12 @@ class Jobs(BaseAsyncClient):
 
         Args:
             job_id: The id of a job.
+            accept: The media type of the file; text/event-stream is the only one.
+
+        Returns:
+            The bytes of a file.
         """
-        return await self.send(calls.get_job_events(job_id))
+        return await self.send(calls.get_job_events(job_id, accept=accept))
 
     @overload
     async def get_job_result(self, job_id: str) -> Any: ...

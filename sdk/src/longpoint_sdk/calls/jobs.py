@@ -22,10 +22,14 @@ def get_job(job_id: str) -> Call[types.JobAnswer]:
     )
 
 
-def get_job_events(job_id: str) -> Call[None]:
+def get_job_events(job_id: str, *, accept: Literal["text/event-stream"] = "text/event-stream") -> Call[bytes]:
     """`GET /v1/jobs/{job_id}/events`: Follow a job."""
     return Call(
-        operation="get_job_events", method="GET", path=f"/v1/jobs/{path_part(job_id)}/events", result=None
+        operation="get_job_events",
+        method="GET",
+        path=f"/v1/jobs/{path_part(job_id)}/events",
+        result=bytes,
+        accept=accept,
     )
 
 
