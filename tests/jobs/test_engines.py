@@ -116,7 +116,7 @@ async def test_there_is_an_end_to_what_is_taken(engine: Engine, bench: Bench) ->
     assert own.value.seconds > 0
     assert (await jobs.ask(asked("slow 3"))).operation == "test"  # what is there already takes no place
     for at in range(3):
-        await jobs.ask(asked(f"slow {at}", "bob"))
+        await jobs.ask(asked(f"slow b{at}", "bob"))
     with pytest.raises(TooMany) as all:
         await jobs.ask(asked("slow more", "cid"))
     assert not all.value.own

@@ -61,8 +61,11 @@ async def state_of(client: httpx.AsyncClient, job: str, *states: str, seconds: f
     return dict(found)
 
 
-async def plan_asked(service: httpx.AsyncClient, seconds: float) -> tuple[str, str]:
-    openings = [opening(f"W{at}", f"{20 + at} {at % 7 + 1}/8") for at in range(40)]
+async def plan_asked(service: httpx.AsyncClient, seconds: float, windows: int = 40) -> tuple[str, str]:
+    openings = [
+        opening(f"W{at}", f"{20 + at % 41} {at % 15 + 1}/16", f"{30 + at % 37} {at % 13 + 1}/16")
+        for at in range(windows)
+    ]
     where = (await service.post("/v1/schedules", json=house(openings=openings))).headers["location"]
     answer = await service.post(f"{where}/plans", json={"planning_seconds": seconds}, headers=LATER)
     assert answer.status_code == 202
@@ -95,7 +98,7 @@ async def test_what_a_killed_worker_had_is_done_by_another(address: str, service
 async def test_a_stopped_worker_gives_back_what_it_cannot_finish(
     address: str, service: httpx.AsyncClient
 ) -> None:
-    _, job = await plan_asked(service, 8)
+    _, job = await plan_asked(service, 20, 300)  # never proven so soon
     with working(address, LONGPOINT_DRAIN_SECONDS="1") as first:
         await state_of(service, job, "working")
         first.send_signal(signal.SIGTERM)

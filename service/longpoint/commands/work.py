@@ -4,6 +4,7 @@ import argparse
 import asyncio
 import contextlib
 import logging.config
+import os
 import signal
 import sys
 
@@ -16,6 +17,9 @@ from longpoint.settings import Settings, SettingsError
 
 NAME = "work"
 HELP = "Do long work that services over the same PostgreSQL database were asked for, until interrupted."
+
+_NICENESS = 10
+"""How far long work gives way to whatever else is done on its machine: to callers who wait for an answer."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -43,6 +47,8 @@ def run(chosen: argparse.Namespace) -> int:
 
 
 async def _work(settings: Settings) -> None:
+    if hasattr(os, "nice"):
+        os.nice(_NICENESS)
     app = create_app(settings)
     log = logging.getLogger("longpoint.jobs")
     told = asyncio.Event()

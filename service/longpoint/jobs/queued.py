@@ -72,9 +72,7 @@ class JobsQueued(Jobs):
                 took, working = await keeping.each(connection)
                 seconds = (took or 1.0) / max(1, working)
                 raise TooMany(own=own >= self._bounds.per_account, seconds=seconds)
-            job = await rows.add(connection, new)
-            await rows.queue_next(connection, new.account)
-            return job
+            return await rows.add(connection, new, own)
 
     async def find(self, account: str, id: str) -> Job | None:
         async with self._store.looking() as connection:

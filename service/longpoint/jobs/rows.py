@@ -89,48 +89,46 @@ async def counts(connection: AsyncConnection, account: str) -> tuple[int, int]:
     return all, own
 
 
-async def add(connection: AsyncConnection, new: NewJob) -> Job:
-    """A new job, in line behind the account's others."""
+async def add(connection: AsyncConnection, new: NewJob, own: int) -> Job:
+    """A new job of an account that has so many others: in the queue, or in line behind those."""
     job = Job.new(new_id(), new, moment())
-    row: dict[str, Any] = {
-        "id": job.id,
-        "account": job.account,
-        "kind": new.kind,
-        "digest": new.digest,
-        "work": new.work,
-    }
+    row: dict[str, Any] = {"id": job.id, "account": job.account, "kind": new.kind, "digest": new.digest}
     row |= {"work": new.work, "state": job.state, "step": 1, "tries": 0, "progress": "[]"}
-    row["created_at"] = job.created_at
+    row |= {"created_at": job.created_at, "queued": None}
+    if own < NEXT:
+        row["queued"] = await _enqueue(connection, job.id, _LATER if own else _FIRST)
     await connection.execute(_INSERT, row)
     return job
 
 
+_QUEUED = (
+    select(func.count())
+    .where(JOB.c.account == bindparam("own"), JOB.c.state.in_(_OPEN), JOB.c.queued.is_not(None))
+    .scalar_subquery()
+)
 _WAITING = (
-    select(JOB.c.id)
+    select(JOB.c.id, _QUEUED.label("busy"))
     .where(JOB.c.account == bindparam("own"), JOB.c.state == State.WAITING, JOB.c.queued.is_(None))
     .order_by(JOB.c.id)
     .limit(NEXT)
-)
-_QUEUED = select(func.count()).where(
-    JOB.c.account == bindparam("own"), JOB.c.state.in_(_OPEN), JOB.c.queued.is_not(None)
 )
 _NUMBER = update(JOB).where(JOB.c.id == bindparam("job")).values(queued=bindparam("number"))
 
 
 async def queue_next(connection: AsyncConnection, account: str) -> None:
     """Put an account's next jobs into the queue, in the transaction that holds the account."""
-    waiting = list((await connection.execute(_WAITING, {"own": account})).scalars())
-    if waiting:
-        busy = (await connection.execute(_QUEUED, {"own": account})).scalar_one()
-        for at, id in enumerate(waiting[: max(0, NEXT - busy)]):
-            await _enqueue(connection, id, _LATER if busy + at else _FIRST)
+    for at, (id, busy) in enumerate((await connection.execute(_WAITING, {"own": account})).all()):
+        if busy + at < NEXT:
+            number = await _enqueue(connection, id, _LATER if busy + at else _FIRST)
+            await connection.execute(_NUMBER, {"job": id, "number": number})
 
 
-async def _enqueue(connection: AsyncConnection, id: str, priority: int) -> None:
+async def _enqueue(connection: AsyncConnection, id: str, priority: int) -> int:
+    """Put a job into the queue, in the transaction that is open; gives its number there."""
     raw = (await connection.get_raw_connection()).driver_connection
     assert raw is not None
     (number,) = await Queries(AsyncpgDriver(raw)).enqueue(ENTRY, id.encode(), priority)
-    await connection.execute(_NUMBER, {"job": id, "number": number})
+    return number
 
 
 _BEGIN = (

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import asyncio
 import logging
-from contextlib import suppress
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager, suppress
 from datetime import timedelta
 from time import monotonic
 from typing import Any
@@ -16,6 +17,7 @@ from pgqueuer.core.qm import QueueManager
 from pgqueuer.domain.errors import RetryRequested
 from pgqueuer.domain.models import Context
 from pgqueuer.domain.models import Job as QueuedJob
+from sqlalchemy.ext.asyncio import AsyncConnection
 
 from longpoint.jobs import keeping, rows
 from longpoint.jobs.job import MOST_TRIES, Bounds, Doer, Outcome, PlanProgress, Progressed
@@ -28,6 +30,10 @@ LEASE = timedelta(seconds=15)
 """After which a job is another's whose worker has not been heard of."""
 _LOOKED_AFTER = 5.0
 """Seconds between two looks for what was lost."""
+_LOOKED = timedelta(seconds=0.02)
+"""After which a worker that was full looks for more: by default it is five times as long."""
+_CONNECTIONS = 4
+"""That a worker uses at once: those that a store keeps open, since to open one costs more than a small job."""
 _NOTED = 0.2
 """Seconds between two notes of how far a job has come."""
 
@@ -48,15 +54,18 @@ class Worker:
         self._queue: QueueManager | None = None
         self._under_way: set[asyncio.Task[Any]] = set()
         self._stopping = False
+        self._turns = asyncio.Semaphore(_CONNECTIONS)
 
     async def run(self) -> None:
         """Work until the database is lost, or this is stopped."""
         address = self._store.url.set(drivername="postgresql").render_as_string(hide_password=False)
-        named = {"application_name": "longpoint worker"}
+        # What the queue forgets when its server dies is found to be done: it need not wait for the disk.
+        named = {"application_name": "longpoint worker", "synchronous_commit": "off"}
         pool = await asyncpg.create_pool(address, min_size=1, max_size=3, server_settings=named)
         tending = asyncio.create_task(self._look_after())
         try:
             queue = self._queue = QueueManager(Queries(AsyncpgPoolDriver(pool)))
+            queue.min_dequeue_poll_interval = _LOOKED
             queue.entrypoint(rows.ENTRY, accepts_context=True)(self._take)
             # It takes no fewer than two at a time.
             most = max(2, self._bounds.at_once)
@@ -88,6 +97,16 @@ class Worker:
             task.cancel()
         await asyncio.gather(*left, return_exceptions=True)
 
+    @asynccontextmanager
+    async def _writing(self) -> AsyncIterator[AsyncConnection]:
+        async with self._turns, self._store.writing() as connection:
+            yield connection
+
+    @asynccontextmanager
+    async def _looking(self) -> AsyncIterator[AsyncConnection]:
+        async with self._turns, self._store.looking() as connection:
+            yield connection
+
     async def _take(self, queued: QueuedJob, context: Context) -> None:
         """Do one that the queue hands out."""
         task = asyncio.current_task()
@@ -102,7 +121,7 @@ class Worker:
             self._under_way.discard(task)
 
     async def _do(self, id: str) -> None:
-        async with self._store.writing() as connection:
+        async with self._looking() as connection:  # one statement: no transaction around it
             begun = await rows.begin(connection, id)
         if begun is None:
             return
@@ -139,12 +158,12 @@ class Worker:
             return self._work.lost(begun.new)
 
     async def _end(self, begun: rows.Begun, outcome: Outcome, seconds: float) -> None:
-        async with self._store.writing() as connection:
+        async with self._writing() as connection:
             await rows.end(connection, begun, outcome, seconds, self._bounds)
 
     async def _give_back(self, begun: rows.Begun) -> None:
         with suppress(StorageError):  # else it is another's once nobody has heard of this worker for a while
-            async with self._store.writing() as connection:
+            async with self._writing() as connection:
                 await rows.give_back(connection, begun)
 
     async def _note(self, begun: rows.Begun, progressed: Progressed, news: asyncio.Event) -> None:
@@ -152,16 +171,20 @@ class Worker:
             await news.wait()
             news.clear()
             with suppress(StorageError):
-                async with self._store.writing() as connection:
+                async with self._writing() as connection:
                     await rows.note(connection, begun, tuple(progressed.profiles.values()))
             await asyncio.sleep(_NOTED)
 
     async def _look_after(self) -> None:
         """Find what was lost, and let go of what was kept long enough."""
         while True:
-            with suppress(StorageError):
-                async with self._store.writing() as connection:
+            try:
+                async with self._writing() as connection:
                     await keeping.find_strays(connection)
-                async with self._store.writing() as connection:
+                async with self._writing() as connection:
                     await keeping.tidy(connection, self._bounds)
+            except StorageError as away:
+                _log.warning("jobs: not looked after: %s", away)
+            except Exception:
+                _log.exception("jobs: not looked after")
             await asyncio.sleep(_LOOKED_AFTER)
