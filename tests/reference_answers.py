@@ -5,7 +5,11 @@
 
 import asyncio
 import json
+import re
 import tempfile
+from datetime import UTC, datetime, timedelta
+from hashlib import sha256
+from math import ceil
 from pathlib import Path
 from typing import Any
 
@@ -160,5 +164,31 @@ async def answers() -> dict[str, Any]:
             return {name: recorder.answers[name] for name in [*recorder.operations, "refused"]}
 
 
+_ID = re.compile(r"\b01m[0-9a-z]{23}\b")
+_FIRST_ID = "01m8rrj8383fkqfesen8nahm00"
+_MOMENT = re.compile(r"20\d\d-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{6}Z")
+_SECONDS = re.compile(r'("seconds": )(\d+\.\d+)')
+_DIGEST = re.compile(r"\b[0-9a-f]{64}\b")
+_REQUEST = re.compile(r'(?<="request_id": ")[0-9a-f]{12}')
+_BEGAN = datetime(2026, 11, 2, 7, 30, tzinfo=UTC)
+
+
+def settled(text: str) -> str:
+    """Answers with ids, times, seconds and digests that are the same whenever they are written, each in its order."""
+    ids = {
+        id: f"{_FIRST_ID[: 26 - len(str(at))]}{at}" for at, id in enumerate(sorted(set(_ID.findall(text))))
+    }
+    for id, kept in ids.items():
+        text = text.replace(id, kept)
+    for at, when in enumerate(sorted(set(_MOMENT.findall(text)))):
+        then = _BEGAN + timedelta(seconds=at)
+        text = text.replace(when, then.isoformat(timespec="microseconds").replace("+00:00", "Z"))
+    for at, digest in enumerate(dict.fromkeys(_DIGEST.findall(text))):
+        text = text.replace(digest, sha256(str(at).encode()).hexdigest())
+    text = _REQUEST.sub("e295c97cdddb", text)
+    return _SECONDS.sub(lambda found: f"{found[1]}{max(1, ceil(float(found[2]) * 10)) / 10}", text)
+
+
 if __name__ == "__main__":
-    FILE.write_text(json.dumps(asyncio.run(answers()), indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
+    written = json.dumps(asyncio.run(answers()), indent=1, ensure_ascii=False) + "\n"
+    FILE.write_text(settled(written), encoding="utf-8")
