@@ -29,7 +29,8 @@ from serving import start  # noqa: E402
 from stored import house, opening  # noqa: E402
 
 MANY = 100_000
-ACCOUNTS = 200
+ACCOUNTS = 2000
+"""Two jobs of each stand in the queue at once; the rest of an account wait in line for those."""
 
 
 async def empty(new: NewJob, report: Report) -> Outcome:  # noqa: ARG001

@@ -25,8 +25,8 @@ def formats(name: str) -> list[str]:
     return sorted(answers["200"].get("content", {}).keys() - DATA) if "200" in answers else []
 
 
-FILES = [(name, accept) for name in OPERATIONS for accept in formats(name)]
-"""Every operation that answers in some format beside data, and each of its formats."""
+FILES = [(name, accept) for name in OPERATIONS if name != "get_job_result" for accept in formats(name)]
+"""Every operation that answers in some format beside data, and each of its formats; a job's result is of its own."""
 
 
 def arguments(client: Client, name: str) -> list[Any]:

@@ -1,6 +1,6 @@
-"""Kill -9 of workers and of the replica at random moments while plans and sheets are made as jobs; then all is counted.
+"""Kill -9 of workers, the replica and PostgreSQL at random moments while plans and sheets are made as jobs.
 
-    python tests/soak/jobs.py --kills 200 --replicas 50
+    python tests/soak/jobs.py --kills 200 --replicas 50 --databases 10
 
 Over a PostgreSQL of its own. Every job that was accepted ends once, and done; its steps never go back; no process and
 no row of the queue is left.
@@ -117,8 +117,16 @@ class Caller:
             await asyncio.sleep(0.1)
 
 
-async def soak(address: str, kills: int, replicas: int, port: int, seed: int) -> dict[str, Any]:
-    """Run it against a migrated database; gives what was counted."""
+async def soak(postgres: Any, address: str, killed: dict[str, int], port: int, seed: int) -> dict[str, Any]:
+    """Run it against a migrated database; gives what was counted.
+
+    Args:
+        postgres: The server of the database.
+        address: The database.
+        killed: How often each is killed: a worker, the replica, the database.
+        port: Where the replica listens.
+        seed: Of all chances.
+    """
     chance = random.Random(seed)
     server = Server(address, port)
     server.start()
@@ -127,12 +135,14 @@ async def soak(address: str, kills: int, replicas: int, port: int, seed: int) ->
     over = asyncio.Event()
     calling = [asyncio.create_task(one.run(over)) for one in callers]
     try:
-        left = ["worker"] * kills + ["replica"] * replicas
+        left = [what for what, times in killed.items() for _ in range(times)]
         chance.shuffle(left)
         for what in left:
             await asyncio.sleep(chance.uniform(0.5, 3))
             if what == "worker":
                 await asyncio.to_thread(workers.kill, chance.randrange(2))
+            elif what == "database":
+                await asyncio.to_thread(databases.kill_postgres, postgres)
             else:
                 await asyncio.to_thread(server.kill)
                 await asyncio.to_thread(server.start)
@@ -145,8 +155,7 @@ async def soak(address: str, kills: int, replicas: int, port: int, seed: int) ->
     await asyncio.sleep(2)
     orphans = _orphans()
     return {
-        "kills": kills,
-        "replicas": replicas,
+        "killed": killed,
         "accepted": sum(len(one.accepted) for one in callers),
         "ended": dict(sum((one.ended for one in callers), Counter())),
         "tries": dict(sum((one.tries for one in callers), Counter())),
@@ -194,6 +203,7 @@ def main() -> int:
     )
     parser.add_argument("--kills", type=int, default=200)
     parser.add_argument("--replicas", type=int, default=50)
+    parser.add_argument("--databases", type=int, default=10)
     parser.add_argument("--port", type=int, default=8768)
     parser.add_argument("--seed", type=int, default=1)
     chosen = parser.parse_args()
@@ -201,7 +211,8 @@ def main() -> int:
         address = databases.fresh_postgres(postgres)
         asyncio.run(prepare(address))
         started = time.monotonic()
-        counted = asyncio.run(soak(address, chosen.kills, chosen.replicas, chosen.port, chosen.seed))
+        killed = {"worker": chosen.kills, "replica": chosen.replicas, "database": chosen.databases}
+        counted = asyncio.run(soak(postgres, address, killed, chosen.port, chosen.seed))
     print({**counted, "seconds": round(time.monotonic() - started)})
     return 1 if counted["wrong"] or counted["orphans"] or counted["left_in_queue"] else 0
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import asyncio
 import time
 from collections.abc import Callable, Iterator
 from contextlib import aclosing, closing
@@ -149,6 +148,8 @@ class AsyncJob(_Job[T]):
                             return await self._client.send(self._result())
             except ConnectionFailed:
                 pass
+            import asyncio  # by now it is loaded; at the top it would slow the import of the sync client
+
             await asyncio.sleep(_AGAIN)
 
     def __await__(self) -> Any:

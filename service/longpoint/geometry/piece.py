@@ -7,9 +7,8 @@ Angles are degrees, `Fraction` when exact. Nothing here is rounded.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from enum import StrEnum
-from operator import attrgetter
 from typing import TYPE_CHECKING, Any, get_args, get_type_hints
 
 import msgspec
@@ -30,20 +29,15 @@ else:
 SQUARE: Degrees = 0.0
 
 
-class _Lengths(dict[type, tuple[tuple[str, ...], Callable[[Any], Any]]]):
-    """The fields of each kind of record that are lengths, by their types, and what gets them: worked out once."""
+class _Lengths(dict[type, tuple[str, ...]]):
+    """The fields of each kind of record that are lengths, by their types, worked out once."""
 
-    def __missing__(self, kind: type) -> tuple[tuple[str, ...], Callable[[Any], Any]]:
+    def __missing__(self, kind: type) -> tuple[str, ...]:
         found = get_type_hints(kind).items()
-        names = tuple(
+        names = self[kind] = tuple(
             name for name, hint in found if any(one in (Real, Fraction) for one in (hint, *get_args(hint)))
         )
-        # Of one name it gives no tuple.
-        self[kind] = (
-            names,
-            attrgetter(*names) if len(names) > 1 else lambda record: (getattr(record, names[0]),),
-        )
-        return self[kind]
+        return names
 
 
 _LENGTHS = _Lengths()
@@ -51,8 +45,8 @@ _LENGTHS = _Lengths()
 
 def fit(record: msgspec.Struct) -> None:
     """Make the lengths of a record that goes out fit to go."""
-    names, lengths_of = _LENGTHS[type(record)]
-    for name, value in zip(names, lengths_of(record), strict=True):
+    for name in _LENGTHS[type(record)]:
+        value = getattr(record, name)
         made = MADE_REAL.get(type(value))
         if made is not None:  # as `real` does, without a call for each length
             force_setattr(record, name, made(value))
@@ -216,7 +210,7 @@ class JointError(Wired):
     def written(self, write: Any) -> str:
         left, right = self.ends
         added = abs(write.added(self.length))
-        if added and (off_square := min(left.miter + left.bevel, right.miter + right.bevel)):
+        if off_square := min(left.miter + left.bevel, right.miter + right.bevel):
             added *= math.cos(math.radians(off_square))
         return gap(added, write.unit)
 

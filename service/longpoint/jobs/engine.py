@@ -59,8 +59,8 @@ class Jobs(ABC):
         """What a job has before it."""
 
     @abstractmethod
-    async def stir(self, id: str, seconds: float) -> None:
-        """Wait until something may have become of a job, or so many seconds."""
+    async def stir(self, id: str, seconds: float, *, end: bool = False) -> None:
+        """Wait until something may have become of a job, or so many seconds; or only until it may have ended."""
 
     async def changed(self, job: Job, seconds: float) -> Job | None:
         """The job once it has changed, or as it is after so many seconds; None when it is gone altogether."""
@@ -83,31 +83,31 @@ class Jobs(ABC):
         deadline = monotonic() + seconds
         now = await self._found(job)
         while now is not None and not now.ended and (left := deadline - monotonic()) > 0:
-            now = await self.changed(now, left)
+            await self.stir(job.id, min(left, 1.0), end=True)
+            now = await self._found(job)
         return now
 
 
 class Bells:
-    """Wakes those who wait for a job."""
+    """Wakes those who wait for a job: any change of it, or its end alone."""
 
     def __init__(self) -> None:
-        self._waiting: dict[str, set[asyncio.Future[None]]] = {}
+        self._waiting: dict[str, dict[asyncio.Future[None], bool]] = {}
 
-    def ring(self, id: str) -> None:
+    def ring(self, id: str, *, end: bool) -> None:
         """Wake those who wait for this one."""
-        for one in self._waiting.pop(id, ()):
-            if not one.done():
+        for one, for_end in self._waiting.get(id, {}).items():
+            if (end or not for_end) and not one.done():
                 one.set_result(None)
 
-    async def wait(self, id: str, seconds: float) -> None:
+    async def wait(self, id: str, seconds: float, *, end: bool) -> None:
         """Wait until it rings, or so long."""
         bell: asyncio.Future[None] = asyncio.get_running_loop().create_future()
-        self._waiting.setdefault(id, set()).add(bell)
+        own = self._waiting.setdefault(id, {})
+        own[bell] = end
         try:
             await asyncio.wait((bell,), timeout=seconds)
         finally:
-            own = self._waiting.get(id)
-            if own is not None:
-                own.discard(bell)
-                if not own:
-                    del self._waiting[id]
+            del own[bell]
+            if not own:
+                self._waiting.pop(id, None)

@@ -117,8 +117,8 @@ class JobsHere(Jobs):
             return Line(ahead, None)
         return Line(ahead, round(self._each() * (ahead / self._bounds.at_once + 1), 1))
 
-    async def stir(self, id: str, seconds: float) -> None:
-        await self._bells.wait(id, seconds)
+    async def stir(self, id: str, seconds: float, *, end: bool = False) -> None:
+        await self._bells.wait(id, seconds, end=end)
 
     def _of(self, account: str, id: str) -> _Held | None:
         held = self._held.get(id)
@@ -178,7 +178,7 @@ class JobsHere(Jobs):
 
     def _change(self, held: _Held, **values: object) -> None:
         held.job = replace(held.job, step=held.job.step + 1, **values)
-        self._bells.ring(held.job.id)
+        self._bells.ring(held.job.id, end=held.job.ended)
 
     def _trim(self, account: str) -> None:
         """Let an account's oldest results go where there are too many bytes of them."""

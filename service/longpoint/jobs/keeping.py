@@ -30,13 +30,14 @@ _TOOK = select(
     )
 )
 _STRAYS = text(
-    "SELECT account, id FROM job WHERE state IN ('waiting', 'working') AND queued IS NOT NULL"
-    " AND NOT EXISTS (SELECT FROM pgqueuer WHERE pgqueuer.id = job.queued) LIMIT 100"
+    "SELECT account, id, queued FROM job WHERE state IN ('waiting', 'working') AND queued IS NOT NULL"
+    " AND NOT EXISTS (SELECT FROM pgqueuer WHERE pgqueuer.id = job.queued)"
+    " ORDER BY account LIMIT 100"
 )
 _LEFT_BEHIND = text(
     "SELECT DISTINCT account FROM job AS one WHERE state = 'waiting' AND queued IS NULL AND NOT EXISTS"
     " (SELECT FROM job AS other WHERE other.account = one.account AND other.queued IS NOT NULL"
-    " AND other.state IN ('waiting', 'working')) LIMIT 100"
+    " AND other.state IN ('waiting', 'working')) ORDER BY account LIMIT 100"
 )
 _LET_GO = (
     update(JOB)
@@ -71,13 +72,14 @@ async def line(connection: AsyncConnection, job: Job) -> Line:
 
 async def find_strays(connection: AsyncConnection) -> None:
     """Queue again what the queue has lost, which its worker took and could not end."""
-    for account, id in list(await connection.execute(_STRAYS)):
+    for account, id, lost in list(await connection.execute(_STRAYS)):
         await hold(connection, account)
-        own = update(JOB).where(JOB.c.id == id, JOB.c.state.in_((State.WAITING, State.WORKING)))
+        own = update(JOB).where(
+            JOB.c.id == id, JOB.c.queued == lost, JOB.c.state.in_((State.WAITING, State.WORKING))
+        )
         await connection.execute(own.values(state=State.WAITING, queued=null(), step=JOB.c.step + 1))
         await queue_next(connection, account)
     for account in list((await connection.execute(_LEFT_BEHIND)).scalars()):
-        await hold(connection, account)
         await queue_next(connection, account)
 
 

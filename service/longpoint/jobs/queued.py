@@ -64,15 +64,20 @@ class JobsQueued(Jobs):
     async def ask(self, new: NewJob) -> Job:
         async with self._store.writing() as connection:
             await rows.hold(connection, new.account)
-            known = await rows.same(connection, new)
-            if known is not None:
+            found = await rows.look(connection, new)
+            if found.same is not None:
+                known = await rows.find(connection, new.account, found.same)
+                assert known is not None
                 return known
-            all, own = await rows.counts(connection, new.account)
-            if own >= self._bounds.per_account or all >= self._bounds.in_all:
+            if found.own >= self._bounds.per_account or found.all >= self._bounds.in_all:
                 took, working = await keeping.each(connection)
                 seconds = (took or 1.0) / max(1, working)
-                raise TooMany(own=own >= self._bounds.per_account, seconds=seconds)
-            return await rows.add(connection, new, own)
+                raise TooMany(own=found.own >= self._bounds.per_account, seconds=seconds)
+            job = await rows.add(connection, new, found.own)
+        if found.own >= rows.NEXT:
+            async with self._store.writing() as connection:  # those before it may have ended meanwhile
+                await rows.queue_next(connection, new.account)
+        return job
 
     async def find(self, account: str, id: str) -> Job | None:
         async with self._store.looking() as connection:
@@ -95,8 +100,11 @@ class JobsQueued(Jobs):
         async with self._store.looking() as connection:
             return await keeping.line(connection, job)
 
-    async def stir(self, id: str, seconds: float) -> None:
-        await self._bells.wait(id, seconds)
+    async def stir(self, id: str, seconds: float, *, end: bool = False) -> None:
+        await self._bells.wait(id, seconds, end=end)
+
+    def _hear(self, said: str) -> None:
+        self._bells.ring(said.removesuffix(rows.ENDED), end=said.endswith(rows.ENDED))
 
     async def _listen(self) -> None:
         """Hear which jobs have changed; while the database is away, those who wait look for themselves."""
@@ -106,7 +114,7 @@ class JobsQueued(Jobs):
             try:
                 lost = asyncio.Event()
                 connection.add_termination_listener(lambda _: lost.set())
-                await connection.add_listener(rows.CHANNEL, lambda *said: self._bells.ring(str(said[3])))
+                await connection.add_listener(rows.CHANNEL, lambda *said: self._hear(str(said[3])))
                 await lost.wait()
             finally:
                 connection.terminate()

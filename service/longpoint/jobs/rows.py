@@ -17,6 +17,8 @@ from longpoint.values import Cents
 
 CHANNEL = "longpoint_job"
 """On which the id of a job is said that has changed."""
+ENDED = " ended"
+"""Said after the id of one that has ended."""
 ENTRY = "longpoint"
 """What the jobs of this service are called in the queue."""
 NEXT = 2
@@ -29,10 +31,13 @@ _SEEN = [
 ]
 _SEEN += [JOB.c[name] for name in ("started_at", "ended_at", "expires_at", "status")]
 _GONE = (JOB.c.status.is_not(None) & JOB.c.body.is_(None)).label("gone")
+_OTHER = JOB.alias()
 _encode = msgspec.json.Encoder().encode
 _read_progress = msgspec.json.Decoder(list[tuple[str, int, int, float, float]]).decode
 _STEP = {"step": JOB.c.step + 1}
 _RUNG = func.pg_notify(CHANNEL, JOB.c.id)
+_SOON = func.set_config("synchronous_commit", "off", True)
+"""What was only begun, or noted, is begun again where the server dies: it need not wait for the disk."""
 
 
 def _job(row: Any) -> Job:
@@ -59,10 +64,13 @@ def progress_written(progress: tuple[PlanProgress, ...]) -> str:
 
 _HOLD = text("SELECT pg_advisory_xact_lock(hashtextextended('longpoint job ' || :account, 0))")
 _FIND = select(*_SEEN, _GONE).where(JOB.c.account == bindparam("own"), JOB.c.id == bindparam("job"))
-_SAME = select(*_SEEN, _GONE).where(JOB.c.account == bindparam("own"), JOB.c.digest == bindparam("same"))
-_COUNTS = select(func.count(), func.count().filter(JOB.c.account == bindparam("own"))).where(
-    JOB.c.state.in_(_OPEN)
-)
+_COUNTS = select(
+    func.count(),
+    func.count().filter(JOB.c.account == bindparam("own")),
+    select(JOB.c.id)
+    .where(JOB.c.account == bindparam("own"), JOB.c.digest == bindparam("same"))
+    .scalar_subquery(),
+).where(JOB.c.state.in_(_OPEN))
 _INSERT = insert(JOB)
 
 
@@ -77,16 +85,18 @@ async def find(connection: AsyncConnection, account: str, id: str) -> Job | None
     return None if row is None else _job(row)
 
 
-async def same(connection: AsyncConnection, new: NewJob) -> Job | None:
-    """The job of this work that is under way or kept."""
-    row = (await connection.execute(_SAME, {"own": new.account, "same": new.digest})).one_or_none()
-    return None if row is None else _job(row)
+class Found(msgspec.Struct, frozen=True):
+    """What there is where a job is asked for: how many that are not ended, and the one of this work."""
+
+    all: int
+    own: int
+    same: str | None
 
 
-async def counts(connection: AsyncConnection, account: str) -> tuple[int, int]:
-    """Jobs that are not ended: of all, and of an account."""
-    all, own = (await connection.execute(_COUNTS, {"own": account})).one()
-    return all, own
+async def look(connection: AsyncConnection, new: NewJob) -> Found:
+    """Jobs that are not ended, of all and of the account, and the id of this work's that is under way or kept."""
+    all, own, same = (await connection.execute(_COUNTS, {"own": new.account, "same": new.digest})).one()
+    return Found(all, own, same)
 
 
 async def add(connection: AsyncConnection, new: NewJob, own: int) -> Job:
@@ -116,7 +126,8 @@ _NUMBER = update(JOB).where(JOB.c.id == bindparam("job")).values(queued=bindpara
 
 
 async def queue_next(connection: AsyncConnection, account: str) -> None:
-    """Put an account's next jobs into the queue, in the transaction that holds the account."""
+    """Put an account's next jobs into the queue, and hold the account until the transaction ends."""
+    await hold(connection, account)
     for at, (id, busy) in enumerate((await connection.execute(_WAITING, {"own": account})).all()):
         if busy + at < NEXT:
             number = await _enqueue(connection, id, _LATER if busy + at else _FIRST)
@@ -140,13 +151,16 @@ _BEGIN = (
         started_at=bindparam("now"),
         **_STEP,
     )
-    .returning(JOB.c.account, JOB.c.kind, JOB.c.digest, JOB.c.work, JOB.c.tries, JOB.c.progress, _RUNG)
+    .returning(JOB.c.account, JOB.c.kind, JOB.c.digest, JOB.c.work, JOB.c.tries, JOB.c.progress, _RUNG, _SOON)
 )
 _PROGRESS = (
     update(JOB)
     .where(JOB.c.id == bindparam("job"), JOB.c.state == State.WORKING, JOB.c.tries == bindparam("tried"))
     .values(progress=bindparam("said"), **_STEP)
-    .returning(_RUNG)
+    .returning(_RUNG, _SOON)
+)
+_IN_LINE = select(_OTHER.c.account).where(
+    _OTHER.c.account == JOB.c.account, _OTHER.c.state == State.WAITING, _OTHER.c.queued.is_(None)
 )
 _END = (
     update(JOB)
@@ -164,7 +178,7 @@ _END = (
         body=bindparam("bytes"),
         **_STEP,
     )
-    .returning(_RUNG)
+    .returning(func.pg_notify(CHANNEL, JOB.c.id + ENDED), JOB.c.account.in_(_IN_LINE).label("in_line"))
 )
 _TRIES = (
     select(JOB.c.tries, JOB.c.queued)
@@ -208,9 +222,12 @@ async def note(connection: AsyncConnection, begun: Begun, progress: tuple[PlanPr
 
 async def end(
     connection: AsyncConnection, begun: Begun, outcome: Outcome, seconds: float, bounds: Bounds
-) -> None:
-    """Keep what came of a job, unless it was ended or begun again meanwhile, and queue the account's next."""
-    await hold(connection, begun.new.account)
+) -> bool:
+    """Keep what came of a job, unless it was ended or begun again meanwhile.
+
+    Returns:
+        Whether the account has others in line, the next of which can be queued now.
+    """
     state = State.DONE if outcome.status < 400 else State.FAILED
     values = _ended(begun.id, begun.tried, state, bounds) | {
         "took": seconds,
@@ -219,8 +236,8 @@ async def end(
         "fields": _encode(outcome.headers).decode(),
         "bytes": outcome.body,
     }
-    await connection.execute(_END, values)
-    await queue_next(connection, begun.new.account)
+    row = (await connection.execute(_END, values)).one_or_none()
+    return row is not None and bool(row.in_line)
 
 
 async def cancel(connection: AsyncConnection, account: str, id: str, bounds: Bounds) -> int | None:

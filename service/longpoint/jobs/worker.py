@@ -158,8 +158,13 @@ class Worker:
             return self._work.lost(begun.new)
 
     async def _end(self, begun: rows.Begun, outcome: Outcome, seconds: float) -> None:
-        async with self._writing() as connection:
-            await rows.end(connection, begun, outcome, seconds, self._bounds)
+        async with (
+            self._looking() as connection
+        ):  # one statement, and most accounts have no other job in line
+            in_line = await rows.end(connection, begun, outcome, seconds, self._bounds)
+        if in_line:
+            async with self._writing() as connection:
+                await rows.queue_next(connection, begun.new.account)
 
     async def _give_back(self, begun: rows.Begun) -> None:
         with suppress(StorageError):  # else it is another's once nobody has heard of this worker for a while
@@ -171,7 +176,7 @@ class Worker:
             await news.wait()
             news.clear()
             with suppress(StorageError):
-                async with self._writing() as connection:
+                async with self._looking() as connection:
                     await rows.note(connection, begun, tuple(progressed.profiles.values()))
             await asyncio.sleep(_NOTED)
 

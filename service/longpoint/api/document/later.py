@@ -10,7 +10,7 @@ PREFER = {
     "in": "header",
     "description": "`respond-async` has long work answered with 202 and a job at once, `wait=10` after 10 seconds.",
     "required": False,
-    "schema": {"type": "string", "maxLength": 200},
+    "schema": {"type": "string"},
 }
 ACCEPTED_FIELDS = {
     "Location": "Where the job is.",

@@ -3,7 +3,6 @@
 import asyncio
 import logging
 from datetime import UTC, datetime
-from functools import lru_cache
 from time import time
 
 from longpoint.log import json_line
@@ -41,21 +40,10 @@ class AccessLog:
             self._logger.info("\n".join(_line(*entry) for entry in waiting))
 
 
-@lru_cache(maxsize=2)
-def _second(when: int) -> str:
-    """A whole second as it begins a moment: most lines are of the same one."""
-    return datetime.fromtimestamp(when, UTC).strftime("%Y-%m-%dT%H:%M:%S")
-
-
-def _moment(when: float) -> str:
-    second = int(when)
-    return f"{_second(second)}.{int((when - second) * 1000):03}+00:00"
-
-
 def _line(when: float, request_id: bytes, method: str, path: str, status: int, seconds: float) -> str:
     return json_line(
         {
-            "time": _moment(when),
+            "time": datetime.fromtimestamp(when, UTC).isoformat(timespec="milliseconds"),
             "level": "info",
             "event": "request",
             "request_id": request_id.decode(),
