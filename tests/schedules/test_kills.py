@@ -15,7 +15,7 @@ def test_no_acknowledged_write_is_lost_to_a_kill(database: str) -> None:
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
-    counted = soak(database, kills=4, writers=3, port=port, seed=7)
+    counted = soak(database, kills=3, writers=3, port=port, seed=7)
     assert counted["wrong"] == []
     assert counted["acknowledged"] > 0
 
@@ -25,6 +25,6 @@ def test_no_stick_is_lost_or_cut_twice_over_a_kill(database: str) -> None:
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
-    counted = cutting.soak(database, kills=4, cutters=2, port=port, seed=3)
+    counted = cutting.soak(database, kills=3, cutters=2, port=port, seed=3)
     assert counted["wrong"] == []
     assert counted["pieces"] > 0

@@ -218,7 +218,7 @@ def snapped(piece: PieceShape, need: PieceShape) -> bool:
     return any(0 < abs(one.miter - other.miter) < 0.05 for one, other in ends)
 
 
-@settings(max_examples=1500, deadline=None)
+@settings(max_examples=600, deadline=None)
 @given(pair=pairs())
 def test_what_is_said_to_be_cut_from_a_piece_lies_within_it_and_what_does_is_not_refused(
     pair: tuple[PieceShape, PieceShape],
