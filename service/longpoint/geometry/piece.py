@@ -47,9 +47,8 @@ def fit(record: msgspec.Struct) -> None:
     """Make the lengths of a record that goes out fit to go."""
     for name in _LENGTHS[type(record)]:
         value = getattr(record, name)
-        made = MADE_REAL.get(type(value))
-        if made is not None:  # as `real` does, without a call for each length
-            force_setattr(record, name, made(value))
+        if type(value) in MADE_REAL:  # as `real` does, without a call for each length
+            force_setattr(record, name, MADE_REAL[type(value)](value))
 
 
 class Hand(StrEnum):
@@ -162,10 +161,8 @@ class Mark(Value, frozen=True):
     def __post_init__(self) -> None:
         if self.across is not None:
             fit(self)
-        elif (
-            made := MADE_REAL.get(type(self.at))
-        ) is not None:  # as `fit` does: nothing is made as often as marks
-            force_setattr(self, "at", made(self.at))
+        elif type(self.at) in MADE_REAL:  # as `fit` does: nothing is made as often as marks
+            force_setattr(self, "at", MADE_REAL[type(self.at)](self.at))
 
 
 class Step(Value, frozen=True):
