@@ -148,6 +148,9 @@ async def test_a_sheet_is_set_later(service: httpx.AsyncClient) -> None:
     assert fetched.headers["content-disposition"].startswith("inline")
     same = await service.get(address, headers={"accept": "application/pdf"})
     assert same.content == fetched.content
+    known = {"accept": "application/pdf", "prefer": "wait=20", "if-none-match": same.headers["etag"]}
+    nothing_new = await service.get(address, headers=known)
+    assert (nothing_new.status_code, nothing_new.content) == (304, b"")
 
 
 async def test_cancelled_twice_it_is_cancelled_and_has_no_result(service: httpx.AsyncClient) -> None:

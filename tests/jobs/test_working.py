@@ -90,7 +90,7 @@ async def test_what_a_killed_worker_had_is_done_by_another(address: str, service
         first.kill()
         first.wait()
     with working(address):
-        done = await state_of(service, job, "done")
+        done = await state_of(service, job, "done", seconds=90)  # it is missed first
     assert done["tries"] == 2
     assert len((await service.get(f"{where}/plans")).json()["items"]) == 1
 

@@ -14,6 +14,7 @@ from litestar.types import ASGIApp
 from longpoint import __version__
 from longpoint.api.http.access import CALLER
 from longpoint.api.http.answer import encode
+from longpoint.api.http.conditional import check_news
 from longpoint.api.http.errors import problem_bytes
 from longpoint.api.http.frame import RAW_HEADERS, REQUEST_ID
 from longpoint.api.http.negotiate import EVENTS, JSON
@@ -105,6 +106,7 @@ async def answer_later(request: AnyRequest) -> Response[Any] | None:
     Raises:
         TooManyJobs, JobsBusy: when there are as many jobs as there may be.
         NotFound: when it is of a schedule that there is not.
+        NotModified: when the caller has the answer already.
     """
     jobs: Jobs | None = request.app.state.jobs
     said = operation_of(request.route_handler)
@@ -120,6 +122,8 @@ async def answer_later(request: AnyRequest) -> Response[Any] | None:
         job = await jobs.ended(job, wanted.wait) or job
     applied = _applied(request, wanted)
     if job.ended and (outcome := await jobs.outcome(job.account, job.id)) is not None:
+        if tag := outcome.headers.get("etag"):
+            check_news(request, tag.strip('"').partition("+")[0], outcome.headers.get("cache-control", ""))
         return outcome_reply(outcome, applied)
     return await _accepted(jobs, job, applied)
 
