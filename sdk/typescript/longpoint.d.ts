@@ -294,6 +294,30 @@ export interface Conditions {
   scale?: Scale;
 }
 
+/** Readings that were doubted and stand as they are. Each is given as it was read: nothing more is said of it for as long as the opening has that very reading, and another is looked at anew. */
+export interface Confirmed {
+  /** The door's `height` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  door_height?: LengthText | null;
+  /** The door's `width` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  door_width?: LengthText | null;
+  /** The `head_width` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  head_width?: LengthText | null;
+  /** The `jamb_depth` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  jamb_depth?: LengthText | null;
+  /** The `jamb_height` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  jamb_height?: LengthText | null;
+  /** The `jamb_width` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  jamb_width?: LengthText | null;
+  /** The `left_depth` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  left_depth?: LengthText | null;
+  /** The `left_jamb_height` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  left_jamb_height?: LengthText | null;
+  /** The `right_depth` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  right_depth?: LengthText | null;
+  /** The `right_jamb_height` that is confirmed. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  right_jamb_height?: LengthText | null;
+}
+
 /** A square block at each corner, at least as wide as the casing it ends. */
 export interface CornerBlock {
   /** The width of each face of the block, measured from edge to edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -676,7 +700,7 @@ export interface Finding {
   amount: MarkedLength;
   /** The answers that can be given to it, the least work first. */
   offers: Offer[];
-  /** What is in the way, where a side may have two of a kind: "neighbor" or empty. */
+  /** What is in the way or was read, where a side may have two of a kind: "neighbor", "depth" or empty. */
   by: string;
   /** The field that it is about, a JSON pointer into the opening, in which `/trim` is the trim it names; null where it is about the room, the wall, or several openings. */
   field: string | null;
@@ -811,6 +835,8 @@ export interface HouseOpening {
   bottom?: Bottom;
   /** How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it. */
   certainty?: Certainty;
+  /** The readings that were doubted and stand as they are. */
+  confirmed?: Confirmed;
   /** The number of openings that are alike. */
   count?: number;
   /** Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released. */
@@ -1379,6 +1405,8 @@ export interface OpeningRequest {
   trim: Trim;
   /** It says what the casing stands on. */
   bottom?: Bottom;
+  /** The readings that were doubted and stand as they are. */
+  confirmed?: Confirmed;
   /** The horns of this opening, where they are not the trim's. */
   horns?: Horns;
   /** The wood, and the air its joints will live through: the answer then says how far its miters open. */
@@ -2445,6 +2473,8 @@ export interface StoredOpening {
   bottom: Bottom | (string & {});
   /** How sure its readings are: estimated before anybody was there with a tape, measured, or confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or cut for it. */
   certainty: Certainty | (string & {});
+  /** The readings that were doubted and stand as they are. */
+  confirmed: Confirmed;
   /** The number of openings that are alike. */
   count: number;
   /** Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is released. */

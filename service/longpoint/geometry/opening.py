@@ -17,6 +17,7 @@ from longpoint.geometry.checks.physics import physics_findings
 from longpoint.geometry.checks.readings import weighed
 from longpoint.geometry.checks.returned_stool import returned_stool_findings
 from longpoint.geometry.checks.trim import check_lengths, check_trim
+from longpoint.geometry.checks.unusual import unusual_findings
 from longpoint.geometry.checks.wall import sill_findings, tapered_shim, wall_findings
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.arch import curve
@@ -152,7 +153,7 @@ def _built(opening: Opening, wanted: Pieces) -> Built:
         _add_casing(opening, frame, sides, pieces)
     check_lengths(opening, pieces, faults)
     faults.raise_any(GeometryError)
-    findings = _findings(opening, frame, sides, pieces)
+    findings = (*unusual_findings(opening), *_findings(opening, frame, sides, pieces))
     if isinstance(opening.outline.shape, Quadrilateral):
         said, doubts = weighed(opening.outline.shape, opening.readings, opening.tape_spread)
         notes, findings = (*notes, *said), (*doubts, *findings)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
@@ -10,31 +9,23 @@ from msgspec.structs import replace
 
 from longpoint.geometry import (
     Built,
-    CutKind,
-    End,
     Fault,
     Finding,
     GeometryError,
     Offer,
-    Piece,
     PieceKey,
     Pieces,
     build_group,
     build_opening,
 )
-from longpoint.lengths import Fraction, round_to
+from longpoint.shop.doubts import compared_readings
 from longpoint.shop.house import House, HouseGroup
+from longpoint.shop.lying import Lying, lying_of
 from longpoint.shop.paid import Paid
 from longpoint.shop.stick_names import StickNames
 from longpoint.shop.too_much import MOST_NAMING, MOST_PIECES, naming, too_long_names, too_many
-from longpoint.stock import Cutting, Plan, Wanted, eaten
+from longpoint.stock import Cutting, Plan, Wanted
 from longpoint.values import Value
-
-ZERO = Fraction(0)
-# A run along the stick that is irrational is kept to a millionth of an inch, far below a saw's kerf.
-RUN_DENOMINATOR = 1_000_000
-SHARED_EDGES = ("outer", "top")
-"""Edges that lie against the fence, where a miter that two pieces share has the long point of both."""
 
 
 class HouseKey(NamedTuple):
@@ -175,6 +166,8 @@ def build_openings(house: House) -> tuple[BuiltOpening, ...]:
             faults.append(too_long_names(index))
             break
     if not faults:
+        compared = compared_readings(house.openings, [one.built for one in built])
+        built = [replace(one, built=each) for one, each in zip(built, compared, strict=True)]
         for number, group in enumerate(house.groups):
             try:
                 _add_group(house, group, built)
@@ -220,9 +213,6 @@ def _of_group(house: House, fault: Fault, number: int, one: HouseGroup) -> Fault
     return fault.moved("groups", number, *rest)
 
 
-Lying = tuple[Fraction, Fraction, Fraction, Fraction | None, Fraction | None]
-
-
 def cuttings(
     house: House,
     openings: tuple[BuiltOpening, ...],
@@ -241,7 +231,7 @@ def cuttings(
             quantity = one.count if left is None else len(left[key])
             if quantity:
                 if id(piece) not in lying:
-                    lying[id(piece)] = _lying(piece, house)
+                    lying[id(piece)] = lying_of(piece, house)
                 length, left_run, right_run, *eats = lying[id(piece)]
                 wanted = Wanted(key, length, quantity, mark, left_run, right_run, *eats)
                 pieces.setdefault(piece.profile, []).append(wanted)
@@ -260,41 +250,4 @@ def cuttings(
         )
         for stock in house.stock
         if stock.profile in pieces
-    )
-
-
-def _lying(piece: Piece, house: House) -> Lying:
-    """What a piece takes of a stick: its length, the runs of its miters, and what the cuts at its ends eat."""
-    left, right = piece.ends
-    return (
-        round_to(piece.overall, house.rounding),
-        _run(left, piece),
-        _run(right, piece),
-        _eaten(left, house.kerf),
-        _eaten(right, house.kerf),
-    )
-
-
-def _eaten(end: End, kerf: Fraction) -> Fraction | None:
-    """What an end's own cut eats where that cut cuts the piece off its stick; None for a square cut.
-
-    A notched end is cut off square, since its miter stops at the notch.
-    """
-    if end.cut is CutKind.SQUARE or end.notch:
-        return None
-    return eaten(kerf, float(end.miter), float(end.bevel))
-
-
-def _run(end: End, piece: Piece) -> Fraction:
-    """How far a plain miter runs along the stick; zero for any other end.
-
-    A piece that is turned over shares a miter with its neighbor only where both have the long point on the edge that
-    lies against the fence. A miter that stops at a notch shares none.
-    """
-    if end.cut is not CutKind.MITER or end.long_edge not in SHARED_EDGES or end.notch:
-        return ZERO
-    if end.miter == 45 and not isinstance(piece.width, float):
-        return piece.width
-    return Fraction(
-        round(float(piece.width) * math.tan(math.radians(end.miter)) * RUN_DENOMINATOR), RUN_DENOMINATOR
     )

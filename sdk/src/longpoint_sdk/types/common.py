@@ -136,6 +136,55 @@ class Closing(Result, frozen=True, kw_only=True):
     dry_fit: int
 
 
+class Confirmed(Request, frozen=True, kw_only=True):
+    """Readings that were doubted and stand as they are. Each is given as it was read: nothing more is said of it
+    for as long as the opening has that very reading, and another is looked at anew.
+
+    Attributes:
+        door_height: The door's `height` that is confirmed. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
+        door_width: The door's `width` that is confirmed. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
+        head_width: The `head_width` that is confirmed. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
+        jamb_depth: The `jamb_depth` that is confirmed. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
+        jamb_height: The `jamb_height` that is confirmed. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
+        jamb_width: The `jamb_width` that is confirmed. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
+        left_depth: The `left_depth` that is confirmed. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
+        left_jamb_height: The `left_jamb_height` that is confirmed. A length as a tape reads it, with its
+            unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+        right_depth: The `right_depth` that is confirmed. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
+        right_jamb_height: The `right_jamb_height` that is confirmed. A length as a tape reads it, with its
+            unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
+            `unit`, when the request has one.
+    """
+
+    door_height: LengthText | None = None
+    door_width: LengthText | None = None
+    head_width: LengthText | None = None
+    jamb_depth: LengthText | None = None
+    jamb_height: LengthText | None = None
+    jamb_width: LengthText | None = None
+    left_depth: LengthText | None = None
+    left_jamb_height: LengthText | None = None
+    right_depth: LengthText | None = None
+    right_jamb_height: LengthText | None = None
+
+
 class LeftOver(Result, frozen=True, kw_only=True):
     """A length that goes back on the rack.
 
@@ -181,7 +230,7 @@ class Finding(Result, frozen=True, kw_only=True):
         detail: It says in words what was found.
         amount: It says by how much.
         offers: The answers that can be given to it, the least work first.
-        by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
+        by: What is in the way or was read, where a side may have two of a kind: "neighbor", "depth" or empty.
         field: The field that it is about, a JSON pointer into the opening, in which `/trim` is the trim it
             names; null where it is about the room, the wall, or several openings.
     """
@@ -421,6 +470,7 @@ class HouseOpening(Request, frozen=True, kw_only=True):
         certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or
             confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or
             cut for it.
+        confirmed: The readings that were doubted and stand as they are.
         count: The number of openings that are alike.
         held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is
             released.
@@ -447,6 +497,7 @@ class HouseOpening(Request, frozen=True, kw_only=True):
     trim: str
     bottom: Bottom = "stool"
     certainty: Certainty = "measured"
+    confirmed: Confirmed = Confirmed()
     count: int = 1
     held: bool = False
     horns: Horns = Horns()

@@ -6,6 +6,7 @@ from longpoint_sdk.types._base import LengthText, Request, Result
 from longpoint_sdk.types.basics import Unit
 from longpoint_sdk.types.common import (
     Bottom,
+    Confirmed,
     Horns,
     Limits,
     Reveals,
@@ -341,6 +342,7 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
         readings: The readings that the tape gave at this opening.
         trim: The trim that is put round the opening.
         bottom: It says what the casing stands on.
+        confirmed: The readings that were doubted and stand as they are.
         horns: The horns of this opening, where they are not the trim's.
         movement: The wood, and the air its joints will live through: the answer then says how far its miters
             open.
@@ -366,6 +368,7 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
     readings: Readings
     trim: Trim
     bottom: Bottom = "stool"
+    confirmed: Confirmed = Confirmed()
     horns: Horns = Horns()
     movement: Conditions | None = None
     reveals: Reveals = Reveals()

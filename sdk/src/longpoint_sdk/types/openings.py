@@ -8,6 +8,7 @@ from longpoint_sdk.types._base import LengthText, Request, Result, request_from
 from longpoint_sdk.types.common import (
     Bottom,
     Certainty,
+    Confirmed,
     Horns,
     HouseOpening,
     Limits,
@@ -64,6 +65,7 @@ class StoredOpening(Result, frozen=True, kw_only=True):
         certainty: How sure its readings are: estimated before anybody was there with a tape, measured, or
             confirmed by measuring again. An estimated opening counts in the cost, and nothing is bought or
             cut for it.
+        confirmed: The readings that were doubted and stand as they are.
         count: The number of openings that are alike.
         held: Whether it is held back: it counts in the cost, and nothing is bought or cut for it until it is
             released.
@@ -94,6 +96,7 @@ class StoredOpening(Result, frozen=True, kw_only=True):
     exact: dict[str, str]
     bottom: Bottom | str = "stool"
     certainty: Certainty | str = "measured"
+    confirmed: Confirmed = Confirmed()
     count: int = 1
     held: bool = False
     horns: Horns = Horns()

@@ -69,7 +69,7 @@ class Finding(Value, frozen=True):
         detail: It says in words what was found.
         amount: It says by how much.
         offers: The answers that can be given to it, the least work first.
-        by: What is in the way, where a side may have two of a kind: "neighbor" or empty.
+        by: What is in the way or was read, where a side may have two of a kind: "neighbor", "depth" or empty.
         field: The field that it is about, a JSON pointer into the opening, in which `/trim` is the trim it names; null
             where it is about the room, the wall, or several openings.
     """

@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from msgspec.structs import replace
 
+from longpoint.geometry.checks.doubted import with_confirmed
 from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.readings.inputs import Opening, SillAnswer, WallAnswer
@@ -70,6 +71,8 @@ def with_offer(opening: Opening, offer: Offer) -> Opening:
         case ("readings", "departure"):
             departure = PositiveLength(Fraction(offer.worth or 0))
             return replace(opening, readings=replace(opening.readings, departure=departure))
+        case ("confirmed", str(name)):
+            return with_confirmed(opening, name)
         case ("without_apron",):
             return replace(opening, without_apron=True)
     raise ValueError(f"no opening takes up {offer.path}")

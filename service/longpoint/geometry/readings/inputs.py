@@ -114,6 +114,38 @@ class Widths(Given, frozen=True):
 NO_WIDTHS = Widths()
 
 
+class Confirmed(Given, frozen=True):
+    """Readings that were doubted and stand as they are. Each is given as it was read: nothing more is said of it for
+    as long as the opening has that very reading, and another is looked at anew.
+
+    Attributes:
+        jamb_width: The `jamb_width` that is confirmed.
+        head_width: The `head_width` that is confirmed.
+        jamb_height: The `jamb_height` that is confirmed.
+        left_jamb_height: The `left_jamb_height` that is confirmed.
+        right_jamb_height: The `right_jamb_height` that is confirmed.
+        jamb_depth: The `jamb_depth` that is confirmed.
+        left_depth: The `left_depth` that is confirmed.
+        right_depth: The `right_depth` that is confirmed.
+        door_width: The door's `width` that is confirmed.
+        door_height: The door's `height` that is confirmed.
+    """
+
+    jamb_width: PositiveLength | None = None
+    head_width: PositiveLength | None = None
+    jamb_height: PositiveLength | None = None
+    left_jamb_height: PositiveLength | None = None
+    right_jamb_height: PositiveLength | None = None
+    jamb_depth: PositiveLength | None = None
+    left_depth: PositiveLength | None = None
+    right_depth: PositiveLength | None = None
+    door_width: PositiveLength | None = None
+    door_height: PositiveLength | None = None
+
+
+NONE_CONFIRMED = Confirmed()
+
+
 class AnyOpening(Given, frozen=True, dict=True):
     """An opening and what was decided for it, its trim apart.
 
@@ -132,6 +164,7 @@ class AnyOpening(Given, frozen=True, dict=True):
         sill_answer: It says what is done under a stool on a sill out of level.
         tape_spread: How far a reading of the tape is off as a rule, root mean square, measured between what was read
             and what is there; readings that check each other are weighed by it.
+        confirmed: The readings that were doubted and stand as they are.
     """
 
     mark: Name
@@ -146,6 +179,7 @@ class AnyOpening(Given, frozen=True, dict=True):
     wall_limits: Limits = USUAL_LIMITS
     sill_answer: SillAnswer = SillAnswer.SHIM
     tape_spread: PositiveLength = PositiveLength.of("1/32 in")
+    confirmed: Confirmed = NONE_CONFIRMED
 
     @cached_property
     def outline(self) -> Outline:
