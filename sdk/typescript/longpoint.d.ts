@@ -117,6 +117,8 @@ export interface Casing {
   width: LengthText;
   /** The thickness, measured from the back to the face at the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
+  /** It says whether the face is molded or flat. Where one of two pieces of molded casing is ripped, both are mitered at the stock's full width first. */
+  face?: Face;
   /** The name that the yard sells it under. A name on one line, not starting with a space. */
   profile?: string;
 }
@@ -372,7 +374,7 @@ export interface CornersRequest {
   bottom?: Bottom;
   /** The casing's thickness, measured from the wall to its face at the thick (outer) edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   casing_thickness?: LengthText;
-  /** The head casing's own width, measured as `casing_width` is, where the two differ. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The head casing's own width, measured as `casing_width` is, where the two differ: the stock is flat then, since two widths of molded casing do not meet at a miter. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   head_casing_width?: LengthText | null;
   /** The casing's name at the yard. A name on one line, not starting with a space. */
   profile?: string;
@@ -630,7 +632,12 @@ export interface End {
   long_edge: string | null;
   /** The notch at this end; null without one. */
   notch: Notch | null;
+  /** The tip that is trimmed off after the miter; null where the miter stays whole. */
+  tip: Tip | null;
 }
+
+/** A casing's face: molded, its profile the same along the whole stick, so that two pieces meet only on the bisector of their corner; or flat, so that any two widths meet corner to corner. */
+export type Face = "flat" | "molded";
 
 /** One thing that was wrong, where it was, and what to do about it. */
 export interface Fault {
@@ -1527,7 +1534,7 @@ export interface Piece {
   profile: string;
   /** The length along the inner edge, measured between its two ends there: from short point to short point, or from a square end to the short point. */
   short_point: MarkedLength;
-  /** The length of the piece along its outer edge, measured from tip to tip. */
+  /** The length of the piece along its outer edge, measured from tip to tip, as it is put up. */
   long_point: MarkedLength;
   /** The length that it takes from a stick, measured from its one farthest point to the other. */
   overall: MarkedLength;
@@ -1557,6 +1564,8 @@ export interface Piece {
   key: string;
   /** The widest that a miter of it can stand open, measured across the joint, or be too tight to close, because `overall` was rounded, were all of its residual, rounded less exact, to fall on one joint. */
   joint_error: string;
+  /** The width that it has while its ends are cut, measured across the face, where it is ripped afterwards; `overall` is its length then. Null where it is as wide as it stays. */
+  mitered_width: MarkedLength | null;
 }
 
 /** What became of a piece; altered is the same length with other ends, width or stock. */
@@ -2642,6 +2651,14 @@ export interface Taper {
 
 /** What hands-on time goes to; `fill` closes the holes over nails with filler and sands them, `putty` those of trim that is not painted. */
 export type Task = "caulk" | "clear_finish" | "cut" | "fill" | "final_coat" | "install" | "measure" | "nail" | "paint" | "putty" | "rip" | "rout" | "set_up" | "stain";
+
+/** The tip of a mitered end that is trimmed off once both pieces are cut: it runs past the outer edge of a narrower neighbor. */
+export interface Tip {
+  /** What is trimmed off the outer edge, measured along it from the miter's long point. */
+  along: MarkedLength;
+  /** How far the cut runs into the piece, measured across the face from the outer edge to the miter. */
+  across: MarkedLength;
+}
 
 /** A cut is made with one of these. */
 export type Tool = "hand_saw" | "miter_saw" | "table_saw";

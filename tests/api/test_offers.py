@@ -38,6 +38,12 @@ DONE_BY_HAND = {
     "wider_nosing",
     "thinner_casing",
     "take_again",
+    "say_flat",
+    "one_stock",
+    "corner_blocks",
+    "butt_head",
+    "back_band",
+    "same_widths",
 }
 """Answers that no field takes up: they are work on the wall, the framing or the trim, or a matter of two openings."""
 ANSWERS = {
@@ -59,6 +65,15 @@ ANSWERS = {
     "arch-covers-daylight": {"more_pieces", "saw_curve"},
     "readings-disagree": {"take_again"},
     "casing-past-stool": {"wider_nosing", "thinner_casing"},
+    "miter-does-not-meet": {
+        "say_flat",
+        "one_stock",
+        "corner_blocks",
+        "butt_head",
+        "back_band",
+        "same_widths",
+    },
+    "reading-unusual": {"take_again", "confirm"},
 }
 """Every kind of finding, and every answer that it may offer."""
 SAYS_WHY = ("cannot be sent as things are", "does not settle it alone")
@@ -218,7 +233,15 @@ def with_thick_casing() -> dict[str, Any]:
     return asked | {"trim": asked["trim"] | {"casing": {**CASING, "thickness": "1 3/4 in"}}}
 
 
+def with_head(**head: str) -> dict[str, Any]:
+    asked = window()
+    return asked | {"trim": asked["trim"] | {"head_casing": CASING | head}}
+
+
 OPENINGS = [
+    with_head(thickness="3/4 in"),
+    window(wall=[{"proud": "1/4 in"}] * 4) | {"wall_answer": "lean", "widths": {"left": "2 in"}},
+    window(jamb_width="305 in"),
     on_blocks(left="2 1/2 in", right_neighbor="5 in"),
     among(left="2 1/2 in"),
     among(right="3 in", left_neighbor="4 in"),

@@ -76,7 +76,7 @@ def fit_casing(
             misfits.slack += frame.taken_square + wander_of(frame)
         return fit_blocks(cut, inner, frame.blocks, frame.floor, jamb, measure, misfits)
     if frame.taken_square:
-        return _taken_square(frame, cut, misfits)
+        return {name: piece.finished() for name, piece in _taken_square(frame, cut, misfits).items()}
     if frame.foot == "casing":
         placed = _framed(frame, cut, misfits)
     elif frame.butted:
@@ -85,9 +85,12 @@ def fit_casing(
         placed = _stood(frame, cut, misfits)
     for name, piece in placed.items():
         _check_reveal(frame, name, piece, misfits)
-        _check_edges(piece, measure, misfits)
         _check_ends(frame, name, piece, misfits)
         _check_marks(frame, name, piece, measure, misfits)
+    placed = {name: piece.finished() for name, piece in placed.items()}
+    for name, piece in placed.items():
+        _check_edges(piece, measure, misfits)
+        _check_tips(frame, name, placed, misfits)
     for one, other in combinations(placed.values(), 2):
         misfits.apart(f"{one.name} and {other.name}", one.polygon, other.polygon)
     jamb = Polygon([(z.real, z.imag) for z in frame.outline.corners])
@@ -112,13 +115,53 @@ def _joined(next_piece: SolidPiece, to: SolidPiece, misfits: Misfits) -> SolidPi
     """A piece turned so that its right end lies against the left end of the one before, short points together."""
     mine, theirs = next_piece.right, to.left
     laid = next_piece.laid(mine.inner, theirs.outwards / mine.outwards, theirs.inner)
-    _check_joint(to.name, laid.name, to.left, laid.right, misfits)
+    _check_joint(to, laid, misfits)
     return laid
 
 
-def _check_joint(one: str, other: str, end: Face, start: Face, misfits: Misfits) -> None:
-    misfits.near(f"the short points of {one} and {other}", start.inner, end.inner)
-    misfits.near(f"the long points of {one} and {other}", start.outer, end.outer)
+def _check_joint(one: SolidPiece, other: SolidPiece, misfits: Misfits) -> None:
+    end, start = _faces(one, other)
+    what = f"{one.name} and {other.name}"
+    misfits.near(f"the short points of {what}", start.inner, end.inner)
+    misfits.near(f"the long points of {what}", start.outer, end.outer)
+
+
+def _faces(one: SolidPiece, other: SolidPiece) -> tuple[Face, Face]:
+    """The left end of a piece and the right end of the next, as far as both are there once they are ripped. Of two that
+    are mitered at one width the wider one's miter runs past the narrower one's outside edge."""
+    both = min(one.width, other.width) if one.sawn == other.sawn else None
+    return tuple(
+        Face(face.inside((both or piece.width) / piece.sawn), face.inner)
+        for piece, face in ((one, one.left), (other, other.right))
+    )  # type: ignore[return-value]
+
+
+def _check_tips(frame: Frame, name: str, placed: dict[str, SolidPiece], misfits: Misfits) -> None:
+    """Where a tip is trimmed, the cut lies along the narrower neighbor's edge, from that one's long point on; and
+    none is left that stands past it."""
+    names, piece = frame.outline.names, placed[name]
+    index = names.index(name)
+    for face, end, neighbor in (
+        (piece.left, 0, names[(index + 1) % len(names)]),
+        (piece.right, 1, names[index - 1]),
+    ):
+        other = placed.get(neighbor)
+        narrower = (
+            other is not None and not frame.butted and other.sawn == piece.sawn and other.width < piece.width
+        )
+        misfits.says(
+            f"{piece.name} trimmed beside {neighbor}",
+            piece.answered["ends"][end]["tip"] is not None,
+            narrower,
+        )
+        if other is None or face.trimmed is None:
+            continue
+        theirs = other.right if end == 0 else other.left
+        edge = outside(other)
+        misfits.near(
+            f"{piece.name}'s trimmed tip, at the {neighbor} casing's long point", face.trimmed, theirs.outer
+        )
+        misfits.near(f"{piece.name}'s trimmed tip, off the {neighbor} casing's edge", edge.off(face.outer), 0)
 
 
 def _chain(
@@ -134,7 +177,7 @@ def _framed(frame: Frame, cut: dict[str, SolidPiece], misfits: Misfits) -> dict[
     sill = cut["sill"]
     first = sill.laid(sill.right.inner, -1 + 0j, frame.inner("left").crosses(frame.inner("sill")))
     placed = _chain(first, cut, list(frame.outline.names), misfits)
-    _check_joint(placed["left"].name, first.name, placed["left"].left, first.right, misfits)
+    _check_joint(placed["left"], first, misfits)
     return placed
 
 
@@ -182,8 +225,9 @@ def _taken_square(frame: Frame, cut: dict[str, SolidPiece], misfits: Misfits) ->
             _check_butt(frame, *((one, other) if after == "head" else (other, one)), wander, misfits)
             continue
         what = f"{one.name} and {other.name}, taken square"
-        misfits.near(f"short points of {what}", other.right.inner, one.left.inner, wander)
-        misfits.near(f"long points of {what}", other.right.outer, one.left.outer, wander + frame.taken_square)
+        end, start = _faces(one, other)
+        misfits.near(f"short points of {what}", start.inner, end.inner, wander)
+        misfits.near(f"long points of {what}", start.outer, end.outer, wander + frame.taken_square)
     if "sill" not in placed:
         for name, foot in (("right", placed["right"].right), ("left", placed["left"].left)):
             loose = wander + frame.taken_square

@@ -16,6 +16,7 @@ from longpoint.geometry import (
     Casing,
     CornerBlock,
     CutKind,
+    Face,
     GeometryError,
     Hand,
     HeadStrip,
@@ -141,7 +142,8 @@ def test_a_scribe_allowance_and_a_wall_out_of_plane_shape_the_notches() -> None:
 
 
 def test_own_horns_and_ripped_widths_are_kept_side_by_side() -> None:
-    found = built(horns=Horns(left=F(1, 4)), widths=Widths(left=F(2), apron=F("1.5")))
+    flat = replace(CASING, face=Face.FLAT)
+    found = built(casing=flat, horns=Horns(left=F(1, 4)), widths=Widths(left=F(2), apron=F("1.5")))
     leg, stool = piece(found, "side_casing/left"), piece(found, "stool")
     assert (leg.width, leg.rip_width) == (F(2), F(2))
     assert piece(found, "side_casing/right").rip_width is None

@@ -29,7 +29,8 @@ from longpoint.geometry import (
 )
 from longpoint.lengths import Fraction
 from longpoint.sheets.drawing.elevation import elevation
-from longpoint.sheets.place import lying, placed_pieces
+from longpoint.sheets.lying import lying
+from longpoint.sheets.place import placed_pieces
 from longpoint.sheets.wording import Wording
 
 F = Fraction

@@ -187,7 +187,8 @@ class CornersAlone(Given, frozen=True, kw_only=True):
     Attributes:
         readings: The readings that the tape gave.
         casing_width: The width of the casing, measured across its face from inner to outer edge.
-        head_casing_width: The head casing's own width, measured as `casing_width` is, where the two differ.
+        head_casing_width: The head casing's own width, measured as `casing_width` is, where the two differ: the stock
+            is flat then, since two widths of molded casing do not meet at a miter.
         casing_thickness: The casing's thickness, measured from the wall to its face at the thick (outer) edge.
         reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner
             edge.

@@ -6,19 +6,20 @@ Angles are degrees, `Fraction` when exact. Nothing here is rounded.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from enum import StrEnum
-from typing import TYPE_CHECKING, Any, get_args, get_type_hints
+from typing import TYPE_CHECKING
 
 import msgspec
 from msgspec.structs import force_setattr
 
+from longpoint.geometry.fitted import fit
+from longpoint.geometry.joint_error import JointError
 from longpoint.geometry.piece_names import PieceKey, PieceKind, named
 from longpoint.geometry.spelled import Figures, Pairs
-from longpoint.lengths import MADE_REAL, Fraction, Gap, Real, gap
+from longpoint.lengths import MADE_REAL, Fraction, Real
 from longpoint.texts import Sentence
-from longpoint.values import Angle, Value, Wired
+from longpoint.values import Angle, Value
 
 if TYPE_CHECKING:
     Degrees = Real
@@ -27,28 +28,6 @@ else:
     Degrees = Angle
     Inputs = Figures
 SQUARE: Degrees = 0.0
-
-
-class _Lengths(dict[type, tuple[str, ...]]):
-    """The fields of each kind of record that are lengths, by their types, worked out once."""
-
-    def __missing__(self, kind: type) -> tuple[str, ...]:
-        found = get_type_hints(kind).items()
-        names = self[kind] = tuple(
-            name for name, hint in found if any(one in (Real, Fraction) for one in (hint, *get_args(hint)))
-        )
-        return names
-
-
-_LENGTHS = _Lengths()
-
-
-def fit(record: msgspec.Struct) -> None:
-    """Make the lengths of a record that goes out fit to go."""
-    for name in _LENGTHS[type(record)]:
-        value = getattr(record, name)
-        if type(value) in MADE_REAL:  # as `real` does, without a call for each length
-            force_setattr(record, name, MADE_REAL[type(value)](value))
 
 
 class Hand(StrEnum):
@@ -105,6 +84,22 @@ class Cutout(Value, frozen=True):
         fit(self)
 
 
+class Tip(Value, frozen=True):
+    """The tip of a mitered end that is trimmed off once both pieces are cut: it runs past the outer edge of a narrower
+    neighbor.
+
+    Attributes:
+        along: What is trimmed off the outer edge, measured along it from the miter's long point.
+        across: How far the cut runs into the piece, measured across the face from the outer edge to the miter.
+    """
+
+    along: Real
+    across: Real
+
+    def __post_init__(self) -> None:
+        fit(self)
+
+
 class End(Value, frozen=True):
     """One end of a piece as the saw makes it.
 
@@ -122,6 +117,7 @@ class End(Value, frozen=True):
         long_edge: "outer" where the long point is on the outer edge, "inner" where it is on the inner edge,
             "back" or "face" for a bevel, null for a square cut.
         notch: The notch at this end; null without one.
+        tip: The tip that is trimmed off after the miter; null where the miter stays whole.
     """
 
     at: str
@@ -133,6 +129,7 @@ class End(Value, frozen=True):
     bevel_direction: Hand | None = None
     long_edge: str | None = None
     notch: Notch | None = None
+    tip: Tip | None = None
 
     def __post_init__(self) -> None:
         # A whole number of degrees is written as the plain number it is.
@@ -161,8 +158,10 @@ class Mark(Value, frozen=True):
     def __post_init__(self) -> None:
         if self.across is not None:
             fit(self)
-        elif type(self.at) in MADE_REAL:  # as `fit` does: nothing is made as often as marks
-            force_setattr(self, "at", MADE_REAL[type(self.at)](self.at))
+        elif (
+            made := MADE_REAL.get(type(self.at))
+        ) is not None:  # as `fit` does: nothing is made as often as marks
+            force_setattr(self, "at", made(self.at))
 
 
 class Step(Value, frozen=True):
@@ -181,39 +180,6 @@ class Step(Value, frozen=True):
     def __post_init__(self) -> None:
         if isinstance(self.inputs, tuple):
             force_setattr(self, "inputs", Figures(self.inputs))
-
-
-class JointError(Wired):
-    """The widest that a miter of a piece can open or bind because its length was rounded, were all that rounding added
-    or took to fall there.
-
-    Attributes:
-        length: the piece's length.
-        ends: its ends; the one nearer to square opens wider.
-    """
-
-    __slots__ = ("ends", "length")
-
-    def __init__(self, length: Real, ends: tuple[End, End]) -> None:
-        self.length = length
-        self.ends = ends
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, JointError) and (self.length, self.ends) == (other.length, other.ends)
-
-    def __hash__(self) -> int:
-        return hash((self.length, self.ends))
-
-    def written(self, write: Any) -> str:
-        left, right = self.ends
-        added = abs(write.added(self.length))
-        if off_square := min(left.miter + left.bevel, right.miter + right.bevel):
-            added *= math.cos(math.radians(off_square))
-        return gap(added, write.unit)
-
-    @classmethod
-    def schema(cls) -> dict[str, Any]:
-        return Gap.schema()
 
 
 class Taper(Value, frozen=True):
@@ -247,13 +213,15 @@ class Piece(Value, frozen=True):
         profile: The name of the stock that it is cut from.
         short_point: The length along the inner edge, measured between its two ends there: from short point to short
             point, or from a square end to the short point.
-        long_point: The length of the piece along its outer edge, measured from tip to tip.
+        long_point: The length of the piece along its outer edge, measured from tip to tip, as it is put up.
         overall: The length that it takes from a stick, measured from its one farthest point to the other.
         width: The finished width, measured across the face from edge to edge.
         thickness: The finished thickness, measured from back to face.
         ends: The left and the right end as the piece lies on the saw.
         rip_width: The width to rip it to, measured from edge to edge at the wider end; null where the stock's
             own width is kept.
+        mitered_width: The width that it has while its ends are cut, measured across the face, where it is ripped
+            afterwards; `overall` is its length then. Null where it is as wide as it stays.
         marks: They say what to mark along it before it is cut or installed.
         how: They say how each of its figures was computed.
         notes: The person who cuts and installs this piece should know these things.
@@ -285,6 +253,22 @@ class Piece(Value, frozen=True):
     title: str = ""
     key: PieceKey = None  # type: ignore[assignment] # set as it is made, as joint_error is
     joint_error: JointError = None  # type: ignore[assignment]
+    mitered_width: Real | None = None
+
+    @property
+    def sawn_width(self) -> Real:
+        """Its width while its ends are cut."""
+        return self.width if self.mitered_width is None else self.mitered_width
+
+    @property
+    def mitered_long_point(self) -> Real:
+        """Its outer edge from tip to tip while its ends are cut."""
+        return self.overall if self.shaped_later else self.long_point
+
+    @property
+    def shaped_later(self) -> bool:
+        """Whether it is ripped, or a tip of it trimmed, once its ends are mitered."""
+        return self.mitered_width is not None or any(end.tip is not None for end in self.ends)
 
     def __post_init__(self) -> None:
         fit(self)

@@ -109,7 +109,7 @@ def rounded_together(
     findings: list[Finding] = []
     for kinds in (CASING, BAND):
         row = _row(pieces, kinds, sides)
-        if len(row) < 2:
+        if len(row) < 2 or not _one_outline(row):
             continue
         chain = _chain(row, frame, ring=sides[0].casing is not None)
         closed = _closed(chain, rounding.to.step)
@@ -135,9 +135,14 @@ def _row(pieces: Sequence[Piece], kinds: tuple[PieceKind, ...], sides: Sequence[
     return [by_side[side.name] for side in sides if side.name in by_side]
 
 
+def _one_outline(row: Sequence[Piece]) -> bool:
+    """Whether the pieces are mitered at one width, where some are shaped later: then their outer edges meet as cut."""
+    return not any(piece.shaped_later for piece in row) or len({piece.sawn_width for piece in row}) == 1
+
+
 def _chain(row: Sequence[Piece], frame: Frame, *, ring: bool) -> Chain:
     """The line of the pieces' outer edges, from long point to long point."""
-    lengths = tuple(piece.long_point for piece in row)
+    lengths = tuple(piece.mitered_long_point for piece in row)
     degrees = [float(corner.degrees) for corner in frame.corners]
     if ring:
         return polygon(lengths, degrees)
@@ -190,6 +195,8 @@ def _signed(end: End) -> float:
 
 def _marked(piece: Piece, mark: Fraction, rounding: Rounding) -> Piece:
     step = rounding.to.step
+    if piece.shaped_later:
+        return replace(piece, overall=Together(float(piece.overall), mark, step))
     long_point = Together(float(piece.long_point), mark, step)
     past = float(piece.overall) - float(piece.long_point)
     overall = long_point

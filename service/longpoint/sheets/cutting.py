@@ -136,9 +136,9 @@ def pieces_table(cut_list: CutList) -> Table:
                 piece.title,
                 numbered.room,
                 piece.profile,
-                PrintedLength(piece.long_point),
-                PrintedLength(piece.short_point) if piece.short_point != piece.long_point else "",
-                PrintedLength(piece.width),
+                PrintedLength(piece.mitered_long_point),
+                PrintedLength(piece.short_point) if piece.short_point != piece.mitered_long_point else "",
+                PrintedLength(piece.sawn_width),
                 end_words(left),
                 end_words(right),
             )

@@ -6,15 +6,15 @@ Inches, as floats: this is for drawing, and no length is ever read back from it.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
 
 from longpoint.geometry.frame.kernel import meet
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.opening import Built
-from longpoint.geometry.piece import End, Piece
+from longpoint.geometry.piece import Piece
 from longpoint.geometry.piece_names import PieceKind
 from longpoint.lengths import Real
 from longpoint.sheets.drawing.shapes import Point, along
+from longpoint.sheets.lying import shaped
 from longpoint.sheets.place_behind import (
     ON_THE_JAMB,
     RETURNS,
@@ -58,60 +58,6 @@ class PlacedOutline(Value, frozen=True):
     marks: tuple[Line, ...] = ()
 
 
-def lying(piece: Piece) -> tuple[Point, ...]:
-    """The piece's corners as it lies on the saw, face up.
-
-    x runs from the left end's farthest point; y from the outer edge, which is against the fence, to the inner
-    one. The order is outer left, outer right, inner right, inner left, a notch adding two corners at its end and
-    a cut-out four between its ends.
-    """
-    width, length = float(piece.width), float(piece.overall)
-    left, right = piece.ends
-    outer_left, inner_left = _retreat(left, width)
-    outer_right, inner_right = _retreat(right, width)
-    return (
-        *_corner(left, (outer_left, 0.0), 1, width),
-        *_cut_out(piece),
-        *reversed(_corner(right, (length - outer_right, 0.0), -1, width)),
-        (length - inner_right, width if piece.taper is None else float(piece.taper[1])),
-        (inner_left, width if piece.taper is None else float(piece.taper[0])),
-    )
-
-
-def _cut_out(piece: Piece) -> Iterator[Point]:
-    for one in piece.cutouts:
-        start, end, depth = float(one.at), float(one.at + one.length), float(one.depth)
-        yield from (
-            (start, 0.0),
-            (start, depth),
-            (end, depth if one.end_depth is None else float(one.end_depth)),
-            (end, 0.0),
-        )
-
-
-def _retreat(end: End, width: float) -> tuple[float, float]:
-    """How far the outer and the inner edge stop short of the end's farthest point."""
-    run = width * math.tan(math.radians(float(end.miter)))
-    return (run, 0.0) if end.long_edge in INNER_EDGES else (0.0, run)
-
-
-INNER_EDGES = ("inner", "front")
-"""Names of the edge away from the fence, where a long point may lie."""
-
-
-def _corner(end: End, at: Point, inward: int, width: float) -> tuple[Point, ...]:
-    """The outer corner at an end; three corners where a notch is sawn out of it."""
-    if end.notch is None:
-        return (at,)
-    tangent = math.tan(math.radians(float(end.miter)))
-    # A miter that keeps its long point on the front reaches its short point at the notch, not at the back edge.
-    tip = at[0] - width * tangent * inward
-    depth, length = float(end.notch.depth), float(end.notch.length) * inward
-    at_end = depth if end.notch.end_depth is None else float(end.notch.end_depth)
-    short = tip + (width - at_end) * tangent * inward
-    return ((short, at[1] + at_end), (tip + length, at[1] + depth), (tip + length, at[1]))
-
-
 def placed_pieces(built: Built) -> tuple[PlacedOutline, ...]:
     """Every piece that shows in the elevation, numbered in the order of the opening's pieces."""
     sides = {side.name: (index, side) for index, side in enumerate(cased_sides(built.opening, built.frame))}
@@ -138,7 +84,8 @@ def _placed(
             lifted = over_fillet(built) if piece.side == "head" else 0.0
             start, end = points[index], points[(index + 1) % len(points)]
             past = _past_finish(built, piece, index) if piece.side.startswith("head ") else math.nan
-            return _casing(piece, number, (start, end), outer + lifted, past)
+            ripped = float(piece.sawn_width) - float(piece.width)
+            return _casing(piece, number, (start, end), outer + lifted + ripped, past)
     if piece.kind in ON_THE_JAMB:
         return _on_the_jamb(piece, number, on_the_jamb(built, piece, points))
     if piece.kind in RETURNS:
@@ -186,7 +133,8 @@ def _past_finish(built: Built, piece: Piece, index: int) -> float:
 
 
 def _casing(piece: Piece, number: int, side: Line, outer: float, past_finish: float) -> PlacedOutline:
-    """A piece along one side of the jamb, which runs from start to end with the room's wall on its right."""
+    """A piece along one side of the jamb, which runs from start to end with the room's wall on its right. `outer` is
+    how far outside the jamb its outer edge lies while its ends are cut."""
     start, end = side
     jamb = math.hypot(end[0] - start[0], end[1] - start[1])
     direction = (end[0] - start[0]) / jamb, (end[1] - start[1]) / jamb
@@ -208,16 +156,19 @@ def _casing(piece: Piece, number: int, side: Line, outer: float, past_finish: fl
             start[1] + direction[1] * along + outward[1] * out,
         )
 
-    outer_left, outer_right, inner_right, inner_left = (on_wall(p) for p in lying(piece))
-    width = float(piece.width)
+    at_left, at_right, to_right, to_left = shaped(piece)
+    inner_left, inner_right = on_wall(at_left), on_wall(at_right)
+    right, left = tuple(map(on_wall, to_right)), tuple(map(on_wall, to_left))
+    width = float(piece.sawn_width)
+    ripped = width - float(piece.width)
     return PlacedOutline(
         piece,
         number,
-        (inner_right, outer_right, outer_left, inner_left),
+        (inner_right, *right, *left, inner_left),
         (inner_right, inner_left),
-        (outer_right, outer_left),
+        (right[-1], left[0]),
         marks=tuple(
-            (on_wall((float(mark.at), 0.0)), on_wall((float(mark.at), width))) for mark in piece.marks
+            (on_wall((float(mark.at), ripped)), on_wall((float(mark.at), width))) for mark in piece.marks
         ),
     )
 

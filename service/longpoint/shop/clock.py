@@ -10,7 +10,7 @@ from longpoint.shop.quantity import Quantity
 from longpoint.shop.rates import Rates
 from longpoint.shop.saw import DETENTS, Saw
 from longpoint.shop.saw_settings import SQUARE
-from longpoint.shop.steps import SawStep, Work
+from longpoint.shop.saw_step import SawStep, Work
 
 CUTTING = (
     *("pick_up_seconds", "carry_seconds", "mark_seconds"),

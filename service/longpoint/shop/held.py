@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from longpoint.lengths import Fraction
 from longpoint.shop.operations import Holding, OperationKind
-from longpoint.shop.steps import SawStep, Work
+from longpoint.shop.saw_step import SawStep, Work
 from longpoint.shop.sticks import WorkStick
 from longpoint.values import Value
 

@@ -18,7 +18,8 @@ from longpoint.shop.clock import Clock
 from longpoint.shop.house import House
 from longpoint.shop.operations import Setting
 from longpoint.shop.saw_settings import SQUARE
-from longpoint.shop.steps import Bench, Rest, SawStep
+from longpoint.shop.saw_step import SawStep
+from longpoint.shop.steps import Bench, Rest
 from longpoint.shop.sticks import PieceToMake, StickSection, WorkStick, defects_of, sections, work_piece
 from longpoint.stock import Layout, Placed, Plan
 

@@ -47,8 +47,8 @@ def _run(end: End, piece: Piece) -> Fraction:
     """
     if end.cut is not CutKind.MITER or end.long_edge not in SHARED_EDGES or end.notch:
         return ZERO
-    if end.miter == 45 and not isinstance(piece.width, float):
-        return piece.width
+    if end.miter == 45 and not isinstance(piece.sawn_width, float):
+        return piece.sawn_width
     return Fraction(
-        round(float(piece.width) * math.tan(math.radians(end.miter)) * RUN_DENOMINATOR), RUN_DENOMINATOR
+        round(float(piece.sawn_width) * math.tan(math.radians(end.miter)) * RUN_DENOMINATOR), RUN_DENOMINATOR
     )

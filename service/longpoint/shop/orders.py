@@ -13,7 +13,8 @@ from longpoint.lengths import Fraction, Real
 from longpoint.shop.operations import MarkFrom, OperationKind, Setting, Tool
 from longpoint.shop.rates import Rates
 from longpoint.shop.saw_settings import SQUARE
-from longpoint.shop.steps import Bench, Rest, SawStep, Work
+from longpoint.shop.saw_step import SawStep, Work
+from longpoint.shop.steps import Bench, Rest
 from longpoint.shop.sticks import Blank, StickSection, WorkStick
 
 Steps = list[SawStep]
@@ -133,14 +134,17 @@ def _afterwards(rows: Sequence[Row], bench: Bench) -> Steps:
 
 
 def _later(rows: Sequence[Row], bench: Bench, cut_square: Iterable[object]) -> Iterator[Steps]:
-    """What is done to pieces once they are cut off: mitered, ripped, notched, then mitered as far as the notch."""
+    """What is done to pieces once they are cut off: mitered, ripped, notched, then mitered as far as the notch. Those
+    whose miters are for the width they are ripped to are ripped first."""
     whole = set(cut_square)
+    every = [(stick, piece) for stick, _, blank in rows for piece in blank.pieces]
+    yield [step for one in every if bench.ripped_first(*one) for step in bench.rips(*one)]
     yield [
         step
         for stick, section, blank in rows
         for step in bench.angled_later(stick, section, blank, blank.pieces[0].name in whole)
     ]
-    yield [step for stick, _, blank in rows for piece in blank.pieces for step in bench.rips(stick, piece)]
+    yield [step for one in every if not bench.ripped_first(*one) for step in bench.rips(*one)]
     yield [step for stick, _, blank in rows for piece in blank.pieces for step in bench.notches(stick, piece)]
     yield [step for stick, _, blank in rows for step in bench.returned_ends(stick, blank)]
 

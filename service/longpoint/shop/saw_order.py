@@ -24,8 +24,9 @@ from longpoint.shop.operations import (
 )
 from longpoint.shop.orders import opening_by_opening, setting_by_setting, stick_by_stick, with_stops
 from longpoint.shop.saw import Saw
+from longpoint.shop.saw_step import SawStep
 from longpoint.shop.settings import STANDARD, Shop
-from longpoint.shop.steps import Bench, SawStep
+from longpoint.shop.steps import Bench
 from longpoint.shop.sticks import WorkStick, work_sticks
 from longpoint.texts import Sentence, say
 

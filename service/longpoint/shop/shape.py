@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from longpoint.geometry import CutKind, Cutout, End, Piece
 from longpoint.lengths import Fraction, Real, Rounding, round_to
 from longpoint.values import Value
@@ -81,7 +83,7 @@ def shape_of(piece: Piece, rounding: Rounding) -> PieceShape:
     """A piece as it will lie on the saw."""
     return PieceShape(
         piece.profile,
-        round_to(piece.overall, rounding),
+        round_to(_length(piece), rounding),
         round_to(piece.width, rounding),
         piece.thickness,
         piece.rip_width is not None,
@@ -92,6 +94,15 @@ def shape_of(piece: Piece, rounding: Rounding) -> PieceShape:
         else (round_to(piece.taper.left, rounding), round_to(piece.taper.right, rounding)),
         tuple(_sawn_out(cutout, rounding) for cutout in piece.cutouts),
     )
+
+
+def _length(piece: Piece) -> Real:
+    """From its one farthest point to the other, once it is ripped. A tip that is trimmed off is trimmed at the wall."""
+    if piece.mitered_width is None:
+        return piece.overall
+    off = float(piece.mitered_width) - float(piece.width)
+    runs = (math.tan(math.radians(float(end.miter))) for end in piece.ends if end.long_edge == "outer")
+    return float(piece.overall) - off * sum(runs)
 
 
 def alike(one: PieceShape, other: PieceShape) -> bool:

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from itertools import zip_longest
-from typing import Any
 
 from msgspec.structs import replace
 
 from longpoint.geometry import End
 from longpoint.lengths import Fraction, Real, Rounding, round_to
-from longpoint.shop.operations import MarkFrom, OperationKind, PieceName, Setting, Tool
+from longpoint.shop.operations import MarkFrom, OperationKind, Setting, Tool
 from longpoint.shop.saw import Saw
 from longpoint.shop.saw_settings import (
     SQUARE,
@@ -21,61 +20,12 @@ from longpoint.shop.saw_settings import (
     lying_setting,
     right_end,
 )
+from longpoint.shop.saw_step import SawStep, Work, cut_step
 from longpoint.shop.sticks import Blank, PieceToMake, StickSection, WorkStick
 from longpoint.stock import Placed, eaten
-from longpoint.values import Value
 
 ZERO = Fraction(0)
 ACROSS_FACE = {"outer": "inner", "inner": "outer"}
-
-Work = tuple[object, ...]
-"""Names what is in hand: a stick or a part of one, or a piece."""
-
-
-class SawStep(Value, frozen=True):
-    """A cut.
-
-    Attributes:
-        work: what is in hand.
-        pieces: what it makes or works on.
-        takes: what it takes off the free end of the stick, with what the cut eats.
-        length: of the piece that it pieces from the stick, or of the piece in hand; zero for neither.
-        end: the end of the piece that it makes, and how the piece lies.
-        careful: it makes a piece too short to hold.
-        stops_after: how far from the front edge the cut goes, where it does not go right through.
-    """
-
-    kind: OperationKind
-    setting: Setting
-    work: Work
-    profile: str
-    stick: str
-    pieces: tuple[PieceToMake, ...]
-    takes: Fraction = ZERO
-    length: Fraction = ZERO
-    end: End | None = None
-    placed: Placed | None = None
-    mark: Fraction | None = None
-    mark_from: MarkFrom | None = None
-    mark_edge: str = ""
-    careful: bool = False
-    stops_after: Fraction | None = None
-
-    @property
-    def on_piece(self) -> bool:
-        """Whether a piece is in hand that was cut off from its stick before."""
-        return isinstance(self.work[0], PieceName)
-
-
-def _cut(
-    kind: OperationKind,
-    setting: Setting,
-    work: Work,
-    stick: WorkStick,
-    pieces: tuple[PieceToMake, ...],
-    **more: Any,
-) -> SawStep:
-    return SawStep(kind, setting, work, stick.profile, stick.name, pieces, **more)
 
 
 class Rest:
@@ -106,14 +56,14 @@ class Bench:
         """A whole stick whose pieces all have one width."""
         if stick.rip is not None:
             setting = Setting(Tool.TABLE_SAW, fence=stick.rip)
-            yield _cut(OperationKind.RIP_STICK, setting, work, stick, stick.pieces, length=stick.length)
+            yield cut_step(OperationKind.RIP_STICK, setting, work, stick, stick.pieces, length=stick.length)
 
     def squared(self, stick: WorkStick, section: StickSection, blank: Blank, rest: Rest) -> Iterator[SawStep]:
         """The free end of a stick made square for its next piece, what lies before that cut off with it."""
         if rest.square and not rest.waste:
             return
         beyond_defect = section.place > 0 and rest.waste > 0
-        yield _cut(
+        yield cut_step(
             OperationKind.CUT_OUT if beyond_defect else OperationKind.SQUARE_END,
             SQUARE,
             rest.work,
@@ -127,7 +77,7 @@ class Bench:
 
     def divided(self, stick: WorkStick, section: StickSection, work: Work) -> SawStep:
         """A stick cut apart where a section begins, so that each piece can be cut by itself."""
-        return _cut(
+        return cut_step(
             OperationKind.CUT_OUT,
             SQUARE,
             work,
@@ -140,7 +90,7 @@ class Bench:
     def crosscut(self, stick: WorkStick, blank: Blank, rest: Rest) -> SawStep:
         """A piece cut off square at both ends, whatever its ends will be."""
         (piece,) = blank.pieces
-        return _cut(
+        return cut_step(
             OperationKind.CUT_OFF,
             SQUARE,
             rest.work,
@@ -166,10 +116,10 @@ class Bench:
     ) -> Iterator[SawStep]:
         piece, placed = blank.pieces[0], blank.placed[0]
         end = left_end(piece, placed)
-        if not self.in_place(end):
+        if not self.in_place(end) or self.ripped_first(stick, piece):
             yield from self.squared(stick, section, blank, rest)
             return
-        yield _cut(
+        yield cut_step(
             OperationKind.ANGLED_END,
             lying_setting(end, placed, self.saw),
             rest.work,
@@ -206,9 +156,10 @@ class Bench:
         else:
             kind, setting, made = OperationKind.CUT_OFF, SQUARE, None
             takes = piece.length + stick.kerf
-        mark, mark_from, edge = self._mark(piece, left, made)
+        left_made = self.in_place(left) and not self.ripped_first(stick, piece)
+        mark, mark_from, edge = self._mark(piece, left, made, left_made=left_made)
         rest.square = kind is OperationKind.CUT_OFF
-        return _cut(
+        return cut_step(
             kind,
             setting,
             rest.work,
@@ -224,11 +175,13 @@ class Bench:
             careful=piece.length < self.saw.smallest_held,
         )
 
-    def _mark(self, piece: PieceToMake, left: End, right: End | None) -> tuple[Fraction, MarkFrom, str]:
+    def _mark(
+        self, piece: PieceToMake, left: End, right: End | None, *, left_made: bool
+    ) -> tuple[Fraction, MarkFrom, str]:
         """The length to mark from the end that is made already, on the edge where the next cut has its long point."""
-        measured = right or (left if self.in_place(left) else None)
+        measured = right or (left if left_made else None)
         edge = "" if measured is None else long_edge(measured)
-        if not self.in_place(left):
+        if not left_made:
             return piece.length, MarkFrom.SQUARE_END, edge
         if right is not None and ACROSS_FACE.get(right.long_edge or "") == left.long_edge:
             along = piece.piece.long_point if right.long_edge == "outer" else piece.piece.short_point
@@ -239,9 +192,15 @@ class Bench:
         """Whether an end is angled, and cut while its piece is still part of the stick."""
         return angled(end, self.saw) and end.notch is None
 
+    def ripped_first(self, stick: WorkStick, piece: PieceToMake) -> bool:
+        """Whether a piece is cut off square and ripped before it is mitered: its miters are for the width that it has
+        then, and the edge that their long points are on is the one that is ripped off."""
+        last = piece.rip is None or stick.rip is not None or piece.piece.mitered_width is not None
+        return not last and any(self.in_place(end) and end.long_edge == "outer" for end in piece.piece.ends)
+
     def pieces(self, stick: WorkStick, section: StickSection, piece: PieceToMake, end: End) -> bool:
         """Whether an angled cut is what cuts a piece off its stick: a piece too short to hold is never cut again."""
-        if not self.in_place(end):
+        if not self.in_place(end) or self.ripped_first(stick, piece):
             return False
         return not stick.square_first or (piece.length < self.saw.smallest_held and not section.tight)
 
@@ -251,7 +210,7 @@ class Bench:
         """Angled ends still to be made once a blank is cut off, or was cut off square, stopped miters apart."""
         first, last = blank.pieces[0], blank.pieces[-1]
         left, right = left_end(first, blank.placed[0]), right_end(last, blank.placed[-1])
-        if crosscut and self.in_place(left):
+        if (crosscut or self.ripped_first(stick, first)) and self.in_place(left):
             yield self._on_piece(stick, first, left)
         if self.in_place(right) and (crosscut or not self.pieces(stick, section, last, right)):
             yield self._on_piece(stick, last, right)
@@ -294,6 +253,6 @@ class Bench:
     ) -> SawStep:
         """A cut on a piece that was cut off before."""
         short = piece.length < self.saw.smallest_held
-        return _cut(
+        return cut_step(
             kind, setting, (piece.name,), stick, (piece,), length=piece.length, end=end, careful=short
         )

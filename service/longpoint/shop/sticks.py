@@ -190,7 +190,8 @@ def sections(
 
 def _one_rip(pieces: tuple[PieceToMake, ...]) -> Fraction | None:
     widths = {piece.rip for piece in pieces}
-    return widths.pop() if len(widths) == 1 and not any(piece.taper for piece in pieces) else None
+    own = any(piece.taper or piece.piece.mitered_width is not None for piece in pieces)
+    return widths.pop() if len(widths) == 1 and not own else None
 
 
 def _blanks(pieces: tuple[PieceToMake, ...], placed: tuple[Placed, ...]) -> Iterator[Blank]:

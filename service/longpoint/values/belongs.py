@@ -28,7 +28,8 @@ def fields_below(cls: type) -> dict[str, list[str]]:
         seen |= {inner.cls for _, inner in level}
         here: dict[str, list[str]] = {}
         for path, inner in level:
-            for field in inner.fields:
+            # One that goes by the names of another record's fields is not where they belong.
+            for field in () if getattr(inner.cls, "names_anothers", False) else inner.fields:
                 here.setdefault(field.encode_name, []).append(path)
         found = here | found
     return found

@@ -67,7 +67,7 @@ from longpoint_sdk.types.one_opening import (
     Suspect,
 )
 from longpoint_sdk.types.openings import Chosen, Released, StoredOpening
-from longpoint_sdk.types.pieces import CutKind, Cutout, End, Mark, Notch, Piece, PieceKind, Step, Taper
+from longpoint_sdk.types.pieces import CutKind, Cutout, End, Mark, Notch, Piece, PieceKind, Step, Taper, Tip
 from longpoint_sdk.types.plans import Claim, PlanAsked, PlannedSticks, StickDetail, StoredPlan, StoredStick
 from longpoint_sdk.types.readings import Clearances, Door, OffPlane, Readings, SillLevel
 from longpoint_sdk.types.revisions import (
@@ -108,6 +108,7 @@ from longpoint_sdk.types.trim import (
     Casing,
     CornerBlock,
     DoorStop,
+    Face,
     Finish,
     HeadStrip,
     HeadStyle,
@@ -174,6 +175,7 @@ __all__ = [
     "Door",
     "DoorStop",
     "End",
+    "Face",
     "Fault",
     "FieldChange",
     "Figure",
@@ -300,6 +302,7 @@ __all__ = [
     "TableContents",
     "Taper",
     "Task",
+    "Tip",
     "Tool",
     "Trim",
     "Unit",

@@ -236,9 +236,10 @@ class CornersRequest(Request, frozen=True, kw_only=True):
         casing_thickness: The casing's thickness, measured from the wall to its face at the thick (outer)
             edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
             m. Without a unit it is in the request's `unit`, when the request has one.
-        head_casing_width: The head casing's own width, measured as `casing_width` is, where the two differ. A
-            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
+        head_casing_width: The head casing's own width, measured as `casing_width` is, where the two differ:
+            the stock is flat then, since two widths of molded casing do not meet at a miter. A length as a
+            tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
+            is in the request's `unit`, when the request has one.
         profile: The casing's name at the yard. A name on one line, not starting with a space.
         rounding: It says how lengths of the answer are rounded.
         spring_degrees: The angle between a leaning casing's back and a line that stands square out of the

@@ -73,6 +73,20 @@ class Notch(Result, frozen=True, kw_only=True):
     end_depth: MarkedLength | None
 
 
+class Tip(Result, frozen=True, kw_only=True):
+    """The tip of a mitered end that is trimmed off once both pieces are cut: it runs past the outer edge of a
+    narrower neighbor.
+
+    Attributes:
+        along: What is trimmed off the outer edge, measured along it from the miter's long point.
+        across: How far the cut runs into the piece, measured across the face from the outer edge to the
+            miter.
+    """
+
+    along: MarkedLength
+    across: MarkedLength
+
+
 class End(Result, frozen=True, kw_only=True):
     """One end of a piece as the saw makes it.
 
@@ -90,6 +104,7 @@ class End(Result, frozen=True, kw_only=True):
         long_edge: "outer" where the long point is on the outer edge, "inner" where it is on the inner edge,
             "back" or "face" for a bevel, null for a square cut.
         notch: The notch at this end; null without one.
+        tip: The tip that is trimmed off after the miter; null where the miter stays whole.
     """
 
     at: str
@@ -101,6 +116,7 @@ class End(Result, frozen=True, kw_only=True):
     bevel_direction: Hand | str | None
     long_edge: str | None
     notch: Notch | None
+    tip: Tip | None
 
 
 class Mark(Result, frozen=True, kw_only=True):
@@ -154,7 +170,7 @@ class Piece(Result, frozen=True, kw_only=True):
         profile: The name of the stock that it is cut from.
         short_point: The length along the inner edge, measured between its two ends there: from short point to
             short point, or from a square end to the short point.
-        long_point: The length of the piece along its outer edge, measured from tip to tip.
+        long_point: The length of the piece along its outer edge, measured from tip to tip, as it is put up.
         overall: The length that it takes from a stick, measured from its one farthest point to the other.
         width: The finished width, measured across the face from edge to edge.
         thickness: The finished thickness, measured from back to face.
@@ -172,6 +188,8 @@ class Piece(Result, frozen=True, kw_only=True):
         joint_error: The widest that a miter of it can stand open, measured across the joint, or be too tight
             to close, because `overall` was rounded, were all of its residual, rounded less exact, to fall on
             one joint.
+        mitered_width: The width that it has while its ends are cut, measured across the face, where it is
+            ripped afterwards; `overall` is its length then. Null where it is as wide as it stays.
     """
 
     kind: PieceKind | str
@@ -193,3 +211,4 @@ class Piece(Result, frozen=True, kw_only=True):
     title: str
     key: str
     joint_error: str
+    mitered_width: MarkedLength | None

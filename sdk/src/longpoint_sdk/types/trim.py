@@ -13,6 +13,10 @@ if TYPE_CHECKING:
     """How a top board and side boards meet, of a jamb extension or a door's stop: butted, the top lies on the
     sides; or mitered.
     """
+    Face = Literal["flat", "molded"]
+    """A casing's face: molded, its profile the same along the whole stick, so that two pieces meet only on the
+    bisector of their corner; or flat, so that any two widths meet corner to corner.
+    """
     Finish = Literal["paint_grade", "prefinished", "stain_grade"]
     """What trim is finished with, and so what is done to it: paint grade is primed, filled, caulked and painted;
     stain grade is stained and cleared, its nail holes closed with putty and no joint caulked; prefinished
@@ -28,6 +32,7 @@ if TYPE_CHECKING:
 else:
     ApronEnds = str
     BoxCorners = str
+    Face = str
     Finish = str
     HeadStyle = str
     StoolEnds = str
@@ -88,11 +93,14 @@ class Casing(Request, frozen=True, kw_only=True):
         thickness: The thickness, measured from the back to the face at the thick (outer) edge. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
+        face: It says whether the face is molded or flat. Where one of two pieces of molded casing is ripped,
+            both are mitered at the stock's full width first.
         profile: The name that the yard sells it under. A name on one line, not starting with a space.
     """
 
     width: LengthText
     thickness: LengthText
+    face: Face = "molded"
     profile: str = "casing"
 
 

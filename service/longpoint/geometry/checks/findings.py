@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from msgspec.structs import force_setattr
 
-from longpoint.geometry.piece import fit
+from longpoint.geometry.fitted import fit
 from longpoint.geometry.spelled import Measures, Offered, Pairs
 from longpoint.lengths import Real
 from longpoint.texts import Sentence

@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from longpoint.geometry.checks.findings import Finding, Offer
+from longpoint.geometry.checks.miters import miter_findings
 from longpoint.geometry.frame.kernel import Frame
 from longpoint.geometry.frame.sides import CasedSide
 from longpoint.geometry.pieces.stool import nosing_to_wall
@@ -61,6 +62,7 @@ def _of_trim(trim: Trim, bottom: Bottom, sides: tuple[CasedSide, ...]) -> Iterat
     cased = [side for side in sides if side.casing is not None]
     if not cased:
         return
+    yield from miter_findings(trim, sides)
     legs = [side for side in cased if side.name in ("left", "right")]
     thick = max(_thickness(side) for side in legs)
     if bottom is Bottom.STOOL and trim.stool is not None:

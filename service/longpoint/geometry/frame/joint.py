@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from longpoint.geometry.frame.kernel import SQUARE, Corner, meet
+from longpoint.geometry.frame.kernel import SQUARE, ZERO, Corner, meet
 from longpoint.geometry.frame.lean import leaning_reach, leaning_stand
-from longpoint.geometry.frame.sides import CasedSide
+from longpoint.geometry.frame.sides import CasedSide, one_molding
 from longpoint.geometry.readings.inputs import Bottom
 from longpoint.geometry.readings.trim import HeadStyle, Trim
 from longpoint.geometry.value import KEPT
@@ -22,6 +22,9 @@ class CornerReach(Value, frozen=True):
 
     Attributes:
         bevel: degrees the cut leans through the thickness, positive where its face is the longer; zero upright.
+        mitered: how far the outer edge runs past the corner as it is mitered, where what lies beyond the neighbor's
+            outside edge is trimmed off afterwards; None where nothing is.
+        trimmed: how wide the neighbor is that much narrower; zero where nothing is trimmed.
     """
 
     inner: Real
@@ -29,6 +32,13 @@ class CornerReach(Value, frozen=True):
     rule: str
     inputs: tuple[tuple[str, Real], ...]
     bevel: float = 0.0
+    mitered: Real | None = None
+    trimmed: Fraction = ZERO
+
+    def at_width(self, width: Fraction, sold: Fraction) -> Real:
+        """How far the outer edge of the stock, `sold` wide, runs past the corner before it is ripped to `width`."""
+        edge = self.outer if self.mitered is None else self.mitered
+        return edge if sold == width else self.inner + (edge - self.inner) / width * sold
 
 
 _STANDS = {
@@ -58,8 +68,30 @@ def _stand_inputs(foot: Bottom, base: CasedSide) -> tuple[tuple[str, Real], ...]
 
 def miter(at: Corner, mine: CasedSide, theirs: CasedSide) -> CornerReach:
     """To where the two inner and the two outer lines cross."""
+    if mine.width != theirs.width and one_molding(mine, theirs):
+        return _on_bisector(at, mine, theirs)
     rule, inputs = _miter_with(theirs)
     return CornerReach(meet(at, mine.reveal, theirs.reveal), meet(at, mine.outer, theirs.outer), rule, inputs)
+
+
+def _on_bisector(at: Corner, mine: CasedSide, theirs: CasedSide) -> CornerReach:
+    """Molded pieces of one stock, one of them narrower: the members of the profile meet on the corner's bisector. What
+    of the wider one lies beyond the narrower one's outside edge is trimmed in line with that."""
+    inner = meet(at, mine.reveal, theirs.reveal)
+    along: Real = mine.width if at is SQUARE else mine.width * (1 + at.cos) / at.sin
+    name = theirs.name
+    rule = f"to the miter with the {name} on the corner's bisector: short point its reveal, long point + own width"
+    inputs = ((f"{name} reveal", theirs.reveal), ("own width", mine.width))
+    if mine.width < theirs.width:
+        return CornerReach(inner, inner + along, rule, inputs)
+    return CornerReach(
+        inner,
+        meet(at, mine.outer, theirs.outer),
+        f"{rule}; its tip trimmed in line with the {name} casing's outside edge",
+        (*inputs, (f"{name} casing width", theirs.width)),
+        mitered=inner + along,
+        trimmed=mine.width - theirs.width,
+    )
 
 
 @lru_cache(KEPT)

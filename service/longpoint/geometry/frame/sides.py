@@ -10,7 +10,7 @@ from msgspec.structs import replace
 from longpoint.geometry.frame.kernel import ZERO, Frame, meet
 from longpoint.geometry.readings.inputs import Bottom, Opening, Reveals, WallAnswer, Widths
 from longpoint.geometry.readings.outline import Arch, Polygon
-from longpoint.geometry.readings.trim import Casing, Trim
+from longpoint.geometry.readings.trim import Casing, Face, HeadStyle, Trim
 from longpoint.geometry.value import KEPT
 from longpoint.lengths import Fraction, PositiveLength, Real
 from longpoint.values import Value
@@ -28,6 +28,8 @@ class CasedSide(Value, frozen=True):
         edge: where all trim on this side ends: the casing's outside edge, or the back band's.
         ripped: whether the casing is ripped narrower than its stock.
         set_back: of the jamb extension on this side, counted in the reveal; zero without one.
+        sold: the stock's width before any rip; None on the base and where the opening is not cased.
+        ripped_last: whether it is ripped after its ends are mitered: it is molded, and a neighbor is of its stock.
     """
 
     name: str
@@ -37,6 +39,24 @@ class CasedSide(Value, frozen=True):
     edge: Fraction
     ripped: bool = False
     set_back: Fraction = ZERO
+    sold: Fraction | None = None
+    ripped_last: bool = False
+
+    @property
+    def width(self) -> Fraction:
+        """Across the face, from edge to edge, as it is put up."""
+        return self.outer - self.reveal
+
+
+def one_molding(one: CasedSide, other: CasedSide) -> bool:
+    """Whether two sides are cased with the same molded stock, whatever each is ripped to."""
+    mine, theirs = one.casing, other.casing
+    return (
+        mine is not None
+        and theirs is not None
+        and mine.face is theirs.face is Face.MOLDED
+        and (one.sold, mine.thickness, mine.profile) == (other.sold, theirs.thickness, theirs.profile)
+    )
 
 
 def base_line(choices: _Choices) -> Fraction:
@@ -59,18 +79,21 @@ def cased_sides(opening: Opening, frame: Frame) -> tuple[CasedSide, ...]:
         and len(wall.proud) == len(frame.corners)
     ):
         proud = wall.proud
-    choices = _Choices(opening.trim, opening.bottom, opening.reveals, opening.widths, proud)
+    leaning = wall is not None and opening.wall_answer is WallAnswer.LEAN
+    choices = _Choices(opening.trim, opening.bottom, opening.reveals, opening.widths, proud, leaning)
     return _sides(choices, len(frame.sides))
 
 
 class _Choices(Value, frozen=True):
-    """What an opening's casing follows from. Attributes: proud, the wall at each corner where the jamb is extended."""
+    """What an opening's casing follows from. Attributes: proud, the wall at each corner where the jamb is extended;
+    leaning, whether the casing leans on the wall."""
 
     trim: Trim
     foot: Bottom
     reveals: Reveals
     widths: Widths
     proud: tuple[Fraction, ...]
+    leaning: bool
 
 
 @lru_cache(KEPT)
@@ -84,11 +107,17 @@ def _sides(choices: _Choices, count: int) -> tuple[CasedSide, ...]:
         first = CasedSide("base", base, None, base, base)
     # Sides go counterclockwise, pieces of a head are counted from the left.
     names = ["head"] if count == 4 else [f"head {number}" for number in range(count - 3, 0, -1)]
-    return (
+    sides = (
         first,
         _cased(choices, "right", own.right, trim.casing, "right", 1),
         *(_cased(choices, name, own.head, head, "head", index) for index, name in enumerate(names, 2)),
         _cased(choices, "left", own.left, trim.casing, "left", count - 1),
+    )
+    if trim.head_style is not HeadStyle.MITERED or choices.leaning or not any(side.ripped for side in sides):
+        return sides
+    return tuple(
+        replace(side, ripped_last=side.ripped and (one_molding(side, before) or one_molding(side, after)))
+        for before, side, after in zip((sides[-1], *sides[:-1]), sides, (*sides[1:], sides[0]), strict=True)
     )
 
 
@@ -102,7 +131,8 @@ def _cased(
         trim.reveal if own is None else own
     )  # plain: quicker to reckon with than a length as it was sent
     width: Fraction | None = getattr(choices.widths, side)
-    ripped = width is not None and width < casing.width
+    sold = +casing.width
+    ripped = width is not None and width < sold
     if width is not None:
         casing = replace(casing, width=PositiveLength(width))
     set_back = ZERO
@@ -113,7 +143,7 @@ def _cased(
     outer = edge = reveal + casing.width
     if trim.back_band is not None:
         edge = outer - trim.back_band.lap + trim.back_band.width
-    return CasedSide(name, reveal, casing, outer, edge, ripped, set_back)
+    return CasedSide(name, reveal, casing, outer, edge, ripped, set_back, sold)
 
 
 def called_by_number(opening: Opening, sides: int, what: str, index: int) -> str:

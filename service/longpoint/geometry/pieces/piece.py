@@ -6,7 +6,7 @@ from longpoint.geometry.frame.joint import CornerReach
 from longpoint.geometry.frame.kernel import saw_angle
 from longpoint.geometry.frame.lean import face_run
 from longpoint.geometry.frame.sides import CasedSide
-from longpoint.geometry.piece import SQUARE, CutKind, End, Hand, Mark, Piece, Step
+from longpoint.geometry.piece import SQUARE, CutKind, End, Hand, Mark, Piece, Step, Tip
 from longpoint.geometry.piece_names import PieceKind
 from longpoint.geometry.readings.trim import Casing
 from longpoint.lengths import Fraction, Real
@@ -49,14 +49,17 @@ def frame_piece(
     """
     inner = jamb + start.inner + finish.inner
     outer = jamb + start.outer + finish.outer
-    over_start = max(start.outer, start.inner)
-    over_finish = max(finish.outer, finish.inner)
+    # Ends are cut at the stock's width where a rip comes last.
+    sawn = +me.sold if me.ripped_last and me.sold is not None else stock.width
+    start_outer, finish_outer = start.at_width(stock.width, sawn), finish.at_width(stock.width, sawn)
+    over_start = max(start_outer, start.inner)
+    over_finish = max(finish_outer, finish.inner)
     # Other ends go by the side they meet: along a head of many pieces some stand upright or lean outwards.
     starts_at, finishes_at = meets if called else _LEG_ENDS.get(me.name, meets)
     # Outer edge against the fence puts the end a side finishes at on the saw's left.
     ends = (
-        _end(finishes_at, _LEFT, finish, stock.width),
-        _end(starts_at, _RIGHT, start, stock.width),
+        _end(finishes_at, _LEFT, finish, finish_outer, sawn),
+        _end(starts_at, _RIGHT, start, start_outer, sawn),
     )
     if start.bevel or finish.bevel:
         over_start += max(0.0, face_run(start.bevel, stock.thickness, ends[1].miter))
@@ -70,19 +73,20 @@ def frame_piece(
         overall=outer
         if over_start is start.outer and over_finish is finish.outer
         else jamb + over_start + over_finish,
+        mitered_width=sawn if me.ripped_last else None,
         width=stock.width,
         thickness=stock.thickness,
         ends=ends,
         rip_width=stock.width if me.ripped else None,
         marks=_marks(me.name, jamb, over_finish),
         how=_how(me, jamb, start, finish),
-        notes=_notes(me, ends),
+        notes=_notes(me, ends, outer, jamb + start_outer + finish_outer),
         title=called,
     )
 
 
-def _end(at: str, on_saw: Hand, reach: CornerReach, width: Fraction) -> End:
-    degrees = float(saw_angle(reach.outer - reach.inner, width))
+def _end(at: str, on_saw: Hand, reach: CornerReach, outer: Real, width: Fraction) -> End:
+    degrees = float(saw_angle(outer - reach.inner, width))
     if not degrees:
         return End(at, on_saw)
     outer_long = degrees > 0
@@ -98,6 +102,7 @@ def _end(at: str, on_saw: Hand, reach: CornerReach, width: Fraction) -> End:
         # A blade leaning out over the offcut leaves the face the longer.
         bevel_direction=None if not reach.bevel else on_saw if reach.bevel > 0 else inward,
         long_edge="outer" if outer_long else "inner",
+        tip=None if reach.mitered is None else Tip(reach.mitered - reach.outer, reach.trimmed),
     )
 
 
@@ -120,8 +125,24 @@ def _how(me: CasedSide, jamb: Real, start: CornerReach, finish: CornerReach) -> 
     return (Step("length", rule, inputs),)
 
 
-def _notes(me: CasedSide, ends: tuple[End, End]) -> tuple[Sentence, ...]:
+def _notes(me: CasedSide, ends: tuple[End, End], long_point: Real, mitered: Real) -> tuple[Sentence, ...]:
     notes = tuple(say("note", "casing.sharp-miter", end=end.at) for end in ends if end.miter > JIG_ANGLE)
+    notes += tuple(
+        say("note", "casing.tip", side=me.name, end=end.at, along=end.tip.along, across=end.tip.across)
+        for end in ends
+        if end.tip is not None
+    )
+    if me.ripped_last:
+        detail = say(
+            "note",
+            "casing.ripped-last",
+            side=me.name,
+            sold=me.sold,
+            mitered=mitered,
+            width=me.width,
+            long_point=long_point,
+        )
+        return (*notes, detail)
     if me.ripped:
         return (*notes, say("note", "casing.ripped"))
     return notes

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 from functools import cached_property
+from typing import ClassVar
 
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.readings.outline import Outline
@@ -130,6 +131,8 @@ class Confirmed(Given, frozen=True):
         door_width: The door's `width` that is confirmed.
         door_height: The door's `height` that is confirmed.
     """
+
+    names_anothers: ClassVar[bool] = True
 
     jamb_width: PositiveLength | None = None
     head_width: PositiveLength | None = None

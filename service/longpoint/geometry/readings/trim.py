@@ -53,6 +53,14 @@ class BoxCorners(StrEnum):
     MITERED = "mitered"
 
 
+class Face(StrEnum):
+    """A casing's face: molded, its profile the same along the whole stick, so that two pieces meet only on the bisector
+    of their corner; or flat, so that any two widths meet corner to corner."""
+
+    MOLDED = "molded"
+    FLAT = "flat"
+
+
 class Casing(Given, frozen=True):
     """The stick that the casing is cut from.
 
@@ -60,11 +68,14 @@ class Casing(Given, frozen=True):
         width: The width of the stock, measured across its face from inner to outer edge.
         thickness: The thickness, measured from the back to the face at the thick (outer) edge.
         profile: The name that the yard sells it under.
+        face: It says whether the face is molded or flat. Where one of two pieces of molded casing is ripped, both are
+            mitered at the stock's full width first.
     """
 
     width: PositiveLength
     thickness: PositiveLength
     profile: Name = "casing"
+    face: Face = Face.MOLDED
 
 
 class BackBand(Given, frozen=True):

@@ -13,7 +13,7 @@ from longpoint.sheets.drawing.hatch import hatch
 from longpoint.sheets.drawing.lettering import width as text_width
 from longpoint.sheets.drawing.shapes import box
 from longpoint.sheets.drawing.style import Styling
-from longpoint.sheets.place import INNER_EDGES, lying
+from longpoint.sheets.lying import INNER_EDGES, lying
 from longpoint.sheets.wording import Wording, angle
 
 ACROSS, MOST_SCALE = 420.0, 40.0
@@ -24,10 +24,10 @@ UPWARD, DOWNWARD, LEFTWARD, RIGHTWARD = (0.0, -1.0), (0.0, 1.0), (-1.0, 0.0), (1
 
 def piece_drawing(opening: str, piece: Piece, wording: Wording, styling: Styling = Styling.THEMED) -> str:
     """One piece as SVG text, to scale."""
-    scale = min(ACROSS / float(piece.overall), 90.0 / float(piece.width), MOST_SCALE)
+    scale = min(ACROSS / float(piece.overall), 90.0 / float(piece.sawn_width), MOST_SCALE)
     canvas = Canvas()
     corners = tuple((x * scale, y * scale) for x, y in lying(piece))
-    long, wide = float(piece.overall) * scale, float(piece.width) * scale
+    long, wide = float(piece.overall) * scale, float(piece.sawn_width) * scale
     canvas.outline(corners, "piece", solid=False)
     canvas.solids.append(box(0, 0, long, wide))
     hatch(canvas, -PAST_FENCE, -FENCE, long + PAST_FENCE, 0, step=5)
@@ -46,6 +46,7 @@ def piece_drawing(opening: str, piece: Piece, wording: Wording, styling: Styling
         for name, mark in zip(names, piece.marks, strict=True)
     ]
     lines += [_cut_out_line(one, wording) for one in piece.cutouts]
+    lines += _afterwards(piece, wording)
     bottom = canvas.bounds[3] + 6
     for row, words in enumerate(lines):
         canvas.words(words, -PAST_FENCE, bottom + (row + 0.7) * ROW, size=SMALL_SIZE + 1)
@@ -81,7 +82,7 @@ def _edge(piece: Piece, which: str, scale: float) -> tuple[float, float]:
     """Where the outer or the inner edge starts and stops, ignoring notches."""
     spots = []
     for end in piece.ends:
-        run = float(piece.width) * math.tan(math.radians(float(end.miter)))
+        run = float(piece.sawn_width) * math.tan(math.radians(float(end.miter)))
         is_long = (end.long_edge in INNER_EDGES) == (which == "inner")
         spots.append(0.0 if is_long or not end.miter else run)
     return spots[0] * scale, (float(piece.overall) - spots[1]) * scale
@@ -94,7 +95,7 @@ def _through(canvas: Canvas, piece: Piece, end: End, side: int, scale: float) ->
     run = float(piece.thickness) * math.tan(math.radians(float(end.bevel))) * scale
     slant = _edge(piece, "outer", scale)[side], _edge(piece, "inner", scale)[side]
     inwards = 1 if side == 0 else -1
-    wide = float(piece.width) * scale
+    wide = float(piece.sawn_width) * scale
     canvas.line((slant[0] + inwards * run, 0), (slant[1] + inwards * run, wide), "hidden", keep_clear=False)
 
 
@@ -137,7 +138,7 @@ def _notch_lengths(piece: Piece) -> tuple[Real | None, Real | None]:
 
 def _drawn_in(piece: Piece, end: End) -> float:
     """How far a miter draws its end in by where it stops: the back edge, or the notch."""
-    wide = float(piece.width)
+    wide = float(piece.sawn_width)
     if end.notch is not None:
         wide -= float(end.notch.depth if end.notch.end_depth is None else end.notch.end_depth)
     return wide * math.tan(math.radians(float(end.miter)))
@@ -147,7 +148,7 @@ def _under(canvas: Canvas, piece: Piece, scale: float, wording: Wording) -> None
     """The short points where these lie away from the fence, or at notches, over which their dimension has no room."""
     if not any(end.miter and (end.notch or end.long_edge not in INNER_EDGES) for end in piece.ends):
         return
-    wide = float(piece.width) * scale
+    wide = float(piece.sawn_width) * scale
     start, end = _edge(piece, "inner", scale)
     if any(one.notch for one in piece.ends):
         start, end = (_drawn_in(piece, one) * scale for one in piece.ends)
@@ -160,7 +161,7 @@ def _under(canvas: Canvas, piece: Piece, scale: float, wording: Wording) -> None
 def _across(canvas: Canvas, piece: Piece, scale: float, wording: Wording) -> None:
     """The width at the right end, at both where it tapers, and each notch's depth at its own."""
     right = float(piece.overall) * scale
-    widths = [(right, RIGHTWARD, piece.width)]
+    widths = [(right, RIGHTWARD, piece.sawn_width)]
     if piece.taper is not None:
         widths = [(0.0, LEFTWARD, piece.taper[0]), (right, RIGHTWARD, piece.taper[1])]
     for x, away, width in widths:
@@ -171,6 +172,22 @@ def _across(canvas: Canvas, piece: Piece, scale: float, wording: Wording) -> Non
         if end.notch is not None:
             depth = float(end.notch.depth) * scale
             dimension(canvas, Dimension((x, 0), (x, depth), away, wording.figure(end.notch.depth), tier=0))
+
+
+def _afterwards(piece: Piece, wording: Wording) -> list[str]:
+    """What is done to it once its ends are cut."""
+    lines = (
+        []
+        if piece.mitered_width is None
+        else [f"afterwards rip its outer edge to {wording.figure(piece.width)}"]
+    )
+    for end in piece.ends:
+        if end.tip is not None:
+            along, across = wording.figure(end.tip.along), wording.figure(end.tip.across)
+            lines.append(
+                f"trim the tip at the {end.at}: {along} along the outer edge, {across} in across the face"
+            )
+    return lines
 
 
 def _cut_out_line(one: Cutout, wording: Wording) -> str:
@@ -185,6 +202,6 @@ def _described(piece: Piece, wording: Wording) -> str:
     left, right = piece.ends
     return (
         f"Face up, outer edge against the fence. {wording.figure(piece.overall)} overall, "
-        f"{wording.figure(piece.width)} wide, {wording.figure(piece.thickness)} thick. "
+        f"{wording.figure(piece.sawn_width)} wide, {wording.figure(piece.thickness)} thick. "
         f"{_end_line('Left', left)}. {_end_line('Right', right)}."
     )
