@@ -2011,7 +2011,7 @@ export interface Readings {
   rise?: LengthText | null;
   /** The lengths of all sides, counterclockwise from the base as seen from the room, each measured from inside corner to inside corner. */
   sides?: LengthText[] | null;
-  /** It says how the sill is out of level; left out where it is level. */
+  /** It says how the sill is out of level, or under a door the floor: with two heights that settles whether head or floor is out of level. Left out where no level was held to it, or a stool's sill is level. */
   sill?: SillLevel | null;
   /** The inside angle of the top left corner. Degrees, inside the opening. */
   top_left_angle?: number | null;
@@ -2241,11 +2241,11 @@ export interface Shop {
 /** What is done under a stool on a sill out of level: shims, or one tapered strip. */
 export type SillAnswer = "shim" | "tapered_shim";
 
-/** A sill out of level. */
+/** How a sill, or the floor that trim stands on, lies to a level line from jamb to jamb. */
 export interface SillLevel {
-  /** The end of the sill that lies low. */
+  /** The end that lies low; either one where it is level. */
   low: Hand;
-  /** The end that `low` names lies this much lower than the other, measured straight down from a level line. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The end that `low` names lies this much lower than the other, measured straight down from a level line; 0 where it is level. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   by: LengthText;
 }
 

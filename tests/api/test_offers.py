@@ -44,6 +44,8 @@ DONE_BY_HAND = {
     "butt_head",
     "back_band",
     "same_widths",
+    "read_floor",
+    "floor_is_level",
 }
 """Answers that no field takes up: they are work on the wall, the framing or the trim, or a matter of two openings."""
 ANSWERS = {
@@ -74,6 +76,7 @@ ANSWERS = {
         "same_widths",
     },
     "reading-unusual": {"take_again", "confirm"},
+    "head-or-floor": {"read_floor", "floor_is_level"},
 }
 """Every kind of finding, and every answer that it may offer."""
 SAYS_WHY = ("cannot be sent as things are", "does not settle it alone")
@@ -137,7 +140,8 @@ def crowded(draw: Draw) -> dict[str, Any]:
         off = st.sampled_from(({}, {"proud": "1/16 in"}, {"proud": "1/8 in"}, {"proud": "1/2 in"}))
         shy = st.sampled_from(({"shy": "1/32 in"}, {"shy": "1/8 in"}, {"shy": "1/4 in"}))
         readings["wall"] = [draw(off | shy) for _ in range(count)]
-    if draw(st.booleans()):
+    plumb = not {"sides", "head_width", "rise"} & readings.keys()
+    if (foot == "stool" or plumb) and draw(st.booleans()):
         readings["sill"] = {"low": draw(st.sampled_from(("left", "right"))), "by": "3/16 in"}
     to = draw(st.sampled_from(("1/16 in", "1 mm")))
     return {"mark": "A1", "bottom": foot, "readings": readings, "trim": trim, "rounding": {"to": to}}
@@ -242,6 +246,7 @@ OPENINGS = [
     with_head(thickness="3/4 in"),
     window(wall=[{"proud": "1/4 in"}] * 4) | {"wall_answer": "lean", "widths": {"left": "2 in"}},
     window(jamb_width="305 in"),
+    window("floor", jamb_height=None, left_jamb_height="80 in", right_jamb_height="80 1/2 in"),
     on_blocks(left="2 1/2 in", right_neighbor="5 in"),
     among(left="2 1/2 in"),
     among(right="3 in", left_neighbor="4 in"),

@@ -12,7 +12,7 @@ from dryfit.headdress import outside
 from dryfit.misfits import Misfits
 from dryfit.outline import Line, Outline
 from dryfit.piece import Face, Measure, SolidPiece
-from dryfit.tape import inches
+from dryfit.tape import inches, unrounded
 
 CASING = ("side_casing", "head_casing", "bottom_casing")
 
@@ -129,11 +129,17 @@ def _check_joint(one: SolidPiece, other: SolidPiece, misfits: Misfits) -> None:
 def _faces(one: SolidPiece, other: SolidPiece) -> tuple[Face, Face]:
     """The left end of a piece and the right end of the next, as far as both are there once they are ripped. Of two that
     are mitered at one width the wider one's miter runs past the narrower one's outside edge."""
-    both = min(one.width, other.width) if one.sawn == other.sawn else None
+    both = min(one.width, other.width) if _one_molding(one, other) else None
     return tuple(
         Face(face.inside((both or piece.width) / piece.sawn), face.inner)
         for piece, face in ((one, one.left), (other, other.right))
     )  # type: ignore[return-value]
+
+
+def _one_molding(one: SolidPiece, other: SolidPiece) -> bool:
+    """Whether two pieces are mitered at one width from one stock."""
+    stock = [(piece.answered["profile"], unrounded(piece.answered["thickness"])) for piece in (one, other)]
+    return one.sawn == other.sawn and stock[0] == stock[1]
 
 
 def _check_tips(frame: Frame, name: str, placed: dict[str, SolidPiece], misfits: Misfits) -> None:
@@ -147,7 +153,10 @@ def _check_tips(frame: Frame, name: str, placed: dict[str, SolidPiece], misfits:
     ):
         other = placed.get(neighbor)
         narrower = (
-            other is not None and not frame.butted and other.sawn == piece.sawn and other.width < piece.width
+            other is not None
+            and not frame.butted
+            and _one_molding(piece, other)
+            and other.width < piece.width
         )
         misfits.says(
             f"{piece.name} trimmed beside {neighbor}",

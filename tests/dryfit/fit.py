@@ -38,7 +38,7 @@ def dry_fit(request: dict[str, Any], answer: dict[str, Any], *, as_marked: bool 
     misfits = Misfits(_turned_away(answer) + (_rounded_away(answer) if as_marked else 0.0))
     if as_marked:
         check_roundings(request, answer, misfits)
-    shape = outline(readings, unit)
+    shape = outline(readings, unit, request.get("bottom", "stool") == "stool")
     frame = _frame(request, answer, shape, measure)
     if "door" in readings:
         fit_door(request, answer, measure, misfits)

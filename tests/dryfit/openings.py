@@ -104,6 +104,17 @@ def decided(draw: Draw, foot: str, out_of_level: bool) -> dict[str, Any]:
 
 
 @st.composite
+def levels(draw: Draw, readings: dict[str, Any]) -> dict[str, str]:
+    """What a level shows of the floor or the sill jamb: often just what makes the head level."""
+    more = Fraction(0)
+    if "left_jamb_height" in readings:
+        more = inches(readings["left_jamb_height"]) - inches(readings["right_jamb_height"])
+    if abs(more) > 2 or draw(st.booleans()):
+        more = Fraction(draw(st.integers(-24, 24)), 32)
+    return {"low": "left" if more > 0 else "right", "by": f"{mixed(abs(more))} in"}
+
+
+@st.composite
 def openings(
     draw: Draw, readings: st.SearchStrategy[dict[str, Any]], feet: tuple[str, ...]
 ) -> dict[str, Any]:
@@ -118,13 +129,16 @@ def openings(
         else:
             left, right = (f"{mixed(Fraction(each, 32))} in" for each in (depth, depth + more))
             outline = outline | {"left_depth": left, "right_depth": right}
-        sides = draw(st.sets(st.sampled_from(("left_horn_depth", "right_horn_depth"))))
-        for name in sides:
+        horns = draw(st.sets(st.sampled_from(("left_horn_depth", "right_horn_depth"))))
+        for name in horns:
             outline = outline | {name: f"{mixed(Fraction(depth + draw(st.integers(-8, 8)), 32))} in"}
         if draw(st.booleans()):
             by = f"{mixed(Fraction(draw(st.integers(1, 24)), 32))} in"
             outline = outline | {"sill": {"low": draw(st.sampled_from(("left", "right"))), "by": by}}
-    own = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(("left", "right", "head", "sill"), reveals)))
+    elif "jamb_width" in outline and not {"rise", "head_width"} & outline.keys() and draw(st.booleans()):
+        outline = outline | {"sill": draw(levels(outline))}
+    sides = ("left", "right", "head", *(("sill",) if foot == "casing" else ()))
+    own = draw(st.fixed_dictionaries({}, optional=dict.fromkeys(sides, reveals)))
     trim = draw(trims(foot, may_butt=four))
     if {"left_horn_depth", "right_horn_depth"} & outline.keys():
         # A return lies square against the wall, so where that is out of plane a horn's end is not returned.

@@ -63,8 +63,9 @@ class Outline:
         return ("sill", "right", *between, "left")
 
 
-def outline(readings: dict[str, Any], unit: str | None) -> Outline:
-    """The outline a tape's readings describe."""
+def outline(readings: dict[str, Any], unit: str | None, on_stool: bool = True) -> Outline:
+    """The outline a tape's readings describe, turned so that its base lies along the real axis. A stool is level; below
+    it, what a level shows of the floor or the sill jamb counts."""
     if readings.get("sides"):
         return _polygon([float(inches(side, unit)) for side in readings["sides"]], readings.get("angles"))
     if "door" in readings:
@@ -81,7 +82,11 @@ def outline(readings: dict[str, Any], unit: str | None) -> Outline:
     right = float(inches(both or readings["right_jamb_height"], unit))
     if "head_width" in readings:
         return _quadrilateral(readings, width, left, right, unit)
-    return Outline((0j, complex(width), complex(width, right), complex(0, left)))
+    sill = None if on_stool else readings.get("sill")
+    rise = float(inches(sill["by"], unit)) * (1 if sill["low"] == "left" else -1) if sill else 0.0
+    end = complex(width, rise)
+    level = abs(end) / end
+    return Outline((0j, end * level, (end + 1j * right) * level, 1j * left * level))
 
 
 def _arch(readings: dict[str, Any], width: float, spring: float, unit: str | None) -> Outline:

@@ -22,7 +22,7 @@ def unfounded(request: dict[str, Any], codes: set[str]) -> list[str]:
 def _lines(request: dict[str, Any]) -> tuple[Outline, dict[str, tuple[Line, Line]]]:
     """The outline, and each side's inner and outer line."""
     unit = request.get("unit")
-    shape = outline(request["readings"], unit)
+    shape = outline(request["readings"], unit, request.get("bottom", "stool") == "stool")
     found = {}
     for index, name in enumerate(shape.names):
         inner = shape.side(index).outside(reveal_of(request, name, unit))

@@ -59,7 +59,8 @@ def openings(draw: st.DrawFn) -> Opening:
     left = draw(sixteenths)
     right = draw(st.sampled_from((left, left, left + F(1, 16), left + F(5, 2))))
     readings = read(PlumbSides(draw(sixteenths), left, right), F(3) + draw(small) / 8, F(3) + draw(small) / 8)
-    own = Reveals(*(draw(st.none() | small.map(lambda n: n / 2)) for _ in range(4)))
+    sides = 4 if foot is Bottom.CASING else 3  # a sill's reveal is refused where nothing is cased there
+    own = Reveals(*(draw(st.none() | small.map(lambda n: n / 2)) for _ in range(sides)))
     return Opening("T1", readings, trim=draw(trims(foot)), bottom=foot, reveals=own)
 
 

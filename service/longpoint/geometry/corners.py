@@ -8,7 +8,7 @@ from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.kernel import Corner, Frame
 from longpoint.geometry.frame.quadrilateral import determining_field, quadrilateral
 from longpoint.geometry.frame.saw import compound
-from longpoint.geometry.frame.shapes import check_corners, frame_of
+from longpoint.geometry.frame.shapes import base_rise, check_corners, frame_of
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.frame.tape import Check, Suspect, TapeCheck, check_tape
 from longpoint.geometry.piece import Piece
@@ -134,7 +134,7 @@ def corners(opening: Opening, spring_degrees: float | None = None) -> Corners:
 def _as_read(opening: Opening, faults: Faults) -> tuple[Frame | None, TapeCheck | None]:
     shape = opening.outline.shape
     if not isinstance(shape, Quadrilateral):
-        return frame_of(shape, faults), None
+        return frame_of(shape, faults, base_rise(opening)), None
     frame = quadrilateral(shape, faults)
     if frame is None:
         return None, None

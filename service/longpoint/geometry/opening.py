@@ -11,6 +11,7 @@ from msgspec.structs import replace
 from longpoint.geometry.checks.arch import arch_findings
 from longpoint.geometry.checks.door import door_findings
 from longpoint.geometry.checks.findings import Finding
+from longpoint.geometry.checks.floor import floor_findings, level_notes
 from longpoint.geometry.checks.obstructions import obstruction_findings
 from longpoint.geometry.checks.offers import tried
 from longpoint.geometry.checks.physics import physics_findings
@@ -22,7 +23,7 @@ from longpoint.geometry.checks.wall import sill_findings, tapered_shim, wall_fin
 from longpoint.geometry.faults import GeometryError
 from longpoint.geometry.frame.arch import curve
 from longpoint.geometry.frame.kernel import ALL_SQUARE, Frame
-from longpoint.geometry.frame.shapes import frame_of
+from longpoint.geometry.frame.shapes import base_rise, frame_of
 from longpoint.geometry.frame.sides import CasedSide, cased_sides
 from longpoint.geometry.piece import Piece
 from longpoint.geometry.piece_order import in_order
@@ -46,7 +47,6 @@ from longpoint.texts import Sentence, say
 from longpoint.values import Faults, Value
 
 TAKEN_SQUARE = say("note", "frame.taken-square")
-OUT_OF_LEVEL = say("note", "frame.out-of-level")
 # Inches: a joint taken across a jamb's edge, where nothing is cased.
 UNCASED = 0.75
 
@@ -193,7 +193,7 @@ def _findings(
     opening: Opening, frame: Frame, sides: tuple[CasedSide, ...], pieces: Iterable[Piece]
 ) -> tuple[Finding, ...]:
     readings, outline = opening.readings, opening.outline
-    physics = physics_findings(opening, frame, sides)
+    physics = (*floor_findings(opening, frame), *physics_findings(opening, frame, sides))
     if isinstance(outline.shape, Arch):
         physics = (*physics, *arch_findings(outline.shape, sides))
     stool = opening.trim.stool
@@ -219,7 +219,7 @@ def _findings(
 
 def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, float, tuple[Sentence, ...]]:
     shape = opening.outline.shape
-    frame = frame_of(shape, faults)
+    frame = frame_of(shape, faults, base_rise(opening))
     if frame is not None and isinstance(shape, Arch):
         return frame, 0.0, (curve_note(opening, shape, frame),)
     if frame is None or frame.square or not isinstance(shape, PlumbSides | Quadrilateral):
@@ -228,7 +228,7 @@ def _settled_frame(opening: Opening, faults: Faults) -> tuple[Frame | None, floa
         gap = square_gap(opening, frame)
         if opening.square_gap >= gap:
             return squared(shape), gap, (TAKEN_SQUARE,)
-    return frame, 0.0, (OUT_OF_LEVEL,) if isinstance(shape, PlumbSides) else ()
+    return frame, 0.0, level_notes(opening, shape, frame) if isinstance(shape, PlumbSides) else ()
 
 
 def curve_note(opening: Opening, shape: Arch, frame: Frame) -> Sentence:

@@ -137,13 +137,13 @@ class OffPlane(Request, frozen=True, kw_only=True):
 
 
 class SillLevel(Request, frozen=True, kw_only=True):
-    """A sill out of level.
+    """How a sill, or the floor that trim stands on, lies to a level line from jamb to jamb.
 
     Attributes:
-        low: The end of the sill that lies low.
+        low: The end that lies low; either one where it is level.
         by: The end that `low` names lies this much lower than the other, measured straight down from a level
-            line. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
-            m. Without a unit it is in the request's `unit`, when the request has one.
+            line; 0 where it is level. A length as a tape reads it, with its unit: feet, inches and fractions,
+            decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one.
     """
 
     low: Hand
@@ -222,7 +222,9 @@ class Readings(Request, frozen=True, kw_only=True):
             unit it is in the request's `unit`, when the request has one.
         sides: The lengths of all sides, counterclockwise from the base as seen from the room, each measured
             from inside corner to inside corner.
-        sill: It says how the sill is out of level; left out where it is level.
+        sill: It says how the sill is out of level, or under a door the floor: with two heights that settles
+            whether head or floor is out of level. Left out where no level was held to it, or a stool's sill
+            is level.
         top_left_angle: The inside angle of the top left corner. Degrees, inside the opening.
         top_right_angle: The inside angle of the top right corner. Degrees, inside the opening.
         wall: It says how the wall lies to the jamb's edge at every corner, in the order of `angles`.

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from longpoint.geometry.checks.style import check_style
+from longpoint.geometry.checks.unused import check_unused
 from longpoint.geometry.frame.kernel import ZERO, Frame
 from longpoint.geometry.piece import Piece
 from longpoint.geometry.piece_names import PieceKind
@@ -34,6 +35,7 @@ def check_trim(opening: Opening, frame: Frame | None, faults: Faults, *, stands_
             say("problem", "plinth.missing"),
         )
     check_style(opening, frame, faults)
+    check_unused(opening, faults)
 
 
 def _check_reveals(opening: Opening, faults: Faults) -> None:

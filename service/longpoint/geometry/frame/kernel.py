@@ -84,14 +84,24 @@ def rectangle(width: Fraction, height: Fraction) -> Frame:
     return Frame((width, height, width, height), ALL_SQUARE)
 
 
-def plumb_sided(width: Fraction, left: Fraction, right: Fraction) -> Frame:
-    """Plumb sides of unequal height on a level base: the head is what leans."""
-    if left == right:
+def plumb_sided(width: Fraction, left: Fraction, right: Fraction, rise: Fraction = ZERO) -> Frame:
+    """Plumb sides on a base whose right end lies `rise` above its left one: the head leans by what is left of the
+    difference of the two."""
+    over = rise + right - left
+    if not rise and not over:
         return rectangle(width, left)
-    rise = left - right
-    lean = math.degrees(math.atan2(rise, width))
-    head = math.hypot(width, rise)
-    return Frame((width, right, head, left), (SQUARE, corner(90 + lean), corner(90 - lean), SQUARE))
+    (base, below), (head, above) = _leaning(width, rise), _leaning(width, over)
+    return Frame(
+        (base, right, head, left),
+        (corner(90 + below), corner(90 - above), corner(90 + above), corner(90 - below)),
+    )
+
+
+def _leaning(width: Fraction, rise: Fraction) -> tuple[Real, Real]:
+    """The length of what rises so much over a width, and by how many degrees; both exact where it is level."""
+    if not rise:
+        return width, ZERO
+    return math.hypot(width, rise), math.degrees(math.atan2(rise, width))
 
 
 def meet(at: Corner, own: Real, other: Real) -> Real:

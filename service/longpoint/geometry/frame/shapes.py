@@ -8,6 +8,7 @@ from longpoint.geometry.frame.arch import arched
 from longpoint.geometry.frame.kernel import (
     ALL_SQUARE,
     RIGHT_ANGLE,
+    ZERO,
     Corner,
     Frame,
     corner,
@@ -17,6 +18,8 @@ from longpoint.geometry.frame.kernel import (
 from longpoint.geometry.frame.quadrilateral import corner_of_cosine, cosine_between, quadrilateral
 from longpoint.geometry.frame.six import refuse_contradictions
 from longpoint.geometry.frame.tape import Check, check_tape
+from longpoint.geometry.piece import Hand
+from longpoint.geometry.readings.inputs import Bottom, Opening
 from longpoint.geometry.readings.outline import Arch, PlumbSides, Polygon, Quadrilateral, Shape
 from longpoint.geometry.readings.readings import Door
 from longpoint.lengths import Fraction, Real
@@ -31,12 +34,27 @@ CLOSING_ANGLE = 0.6
 EXACT = 1e-9
 
 
-def frame_of(shape: Shape, faults: Faults) -> Frame | None:
-    """The frame of an opening's outline; None, with the faults reported, when there is none."""
+def base_rise(opening: Opening) -> Fraction:
+    """How far the right end of the floor or the sill jamb lies above its left one. A stool is set level, whatever it
+    lies on."""
+    sill = opening.readings.sill
+    if sill is None or opening.bottom is Bottom.STOOL:
+        return ZERO
+    return +sill.by if sill.low is Hand.LEFT else -sill.by
+
+
+def frame_of(shape: Shape, faults: Faults, rise: Fraction = ZERO) -> Frame | None:
+    """The frame of an opening's outline; None, with the faults reported, when there is none.
+
+    Args:
+        shape: its outline.
+        faults: takes what is wrong with it.
+        rise: how far the base's right end lies above its left one, where the sides are plumb.
+    """
     if isinstance(shape, PlumbSides):
-        if shape.left_jamb_height == shape.right_jamb_height:
+        if shape.left_jamb_height == shape.right_jamb_height and not rise:
             return rectangle(shape.jamb_width, shape.left_jamb_height)
-        frame = plumb_sided(shape.jamb_width, shape.left_jamb_height, shape.right_jamb_height)
+        frame = plumb_sided(shape.jamb_width, shape.left_jamb_height, shape.right_jamb_height, rise)
         check_corners(frame.corners, ("readings", "left_jamb_height"), faults)
         return frame
     if isinstance(shape, Polygon):

@@ -60,15 +60,16 @@ NOTHING_IN_THE_WAY = Clearances()
 
 
 class SillLevel(Given, frozen=True):
-    """A sill out of level.
+    """How a sill, or the floor that trim stands on, lies to a level line from jamb to jamb.
 
     Attributes:
-        low: The end of the sill that lies low.
-        by: The end that `low` names lies this much lower than the other, measured straight down from a level line.
+        low: The end that lies low; either one where it is level.
+        by: The end that `low` names lies this much lower than the other, measured straight down from a level line; 0
+            where it is level.
     """
 
     low: Hand
-    by: PositiveLength
+    by: Length
 
 
 class Door(Given, frozen=True, kw_only=True):
@@ -179,7 +180,8 @@ class Readings(Given, frozen=True, kw_only=True):
         right_horn_depth: The depth at the right horn's end, measured as `jamb_depth` is.
         wall: It says how the wall lies to the jamb's edge at every corner, in the order of `angles`.
         clearances: They say what is in the way, and how far off it is.
-        sill: It says how the sill is out of level; left out where it is level.
+        sill: It says how the sill is out of level, or under a door the floor: with two heights that settles whether
+            head or floor is out of level. Left out where no level was held to it, or a stool's sill is level.
     """
 
     jamb_width: PositiveLength | None = None
