@@ -36,8 +36,11 @@ def postgres_server() -> Iterator[Any]:
 def kill_postgres(server: Any) -> None:
     """End a PostgreSQL server with SIGKILL, and start it again over what stands on its disk."""
     os.kill(server.get_pid(), signal.SIGKILL)
-    for _ in range(50):
-        time.sleep(0.2)  # until those it leaves behind have noticed, it cannot start
+    time.sleep(1)  # until those it leaves behind have noticed
+    # One that nobody has taken note of yet would be taken for running.
+    (server.pgdata / "postmaster.pid").unlink(missing_ok=True)
+    for _ in range(10):
+        time.sleep(0.2)
         with suppress(subprocess.SubprocessError):
             server.ensure_postgres_running()
             return

@@ -31,7 +31,7 @@ export interface Apron {
   end_angle?: number;
   /** It says how the ends are made: mitered returns, square cuts, or cut back at an angle. */
   ends?: ApronEnds;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
 }
 
@@ -52,7 +52,7 @@ export interface ApronRequest {
   end_angle?: number;
   /** It says how the ends are made: mitered returns, square cuts, or cut back at an angle. */
   ends?: ApronEnds;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
   /** It says how lengths of the answer are rounded. */
   rounding?: Rounding;
@@ -70,14 +70,14 @@ export interface BackBand {
   thickness: LengthText;
   /** The band lies this far over the casing's face, measured in from the casing's outer edge. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   lap?: LengthText;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
 }
 
 /** It says whether an opening is new, gone or changed: itself, its trim or its group. */
 export type Became = "changed" | "gone" | "group_changed" | "new" | "trim_changed";
 
-/** The trim stands on one of these. */
+/** What the side casings stand on: a window's `stool`, a bottom `casing` (a picture frame, without a stool), the `floor`, or a `plinth` block at each foot. */
 export type Bottom = "casing" | "floor" | "plinth" | "stool";
 
 /** Packages of one size. */
@@ -119,7 +119,7 @@ export interface Casing {
   thickness: LengthText;
   /** It says whether the face is molded or flat. Where one of two pieces of molded casing is ripped, both are mitered at the stock's full width first. */
   face?: Face;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
 }
 
@@ -200,7 +200,7 @@ export interface Check {
   computed: string;
   /** The measured value less the computed one. */
   difference: string;
-  /** Whether that is no more than a tape's, or an angle finder's, own error. */
+  /** Whether the difference is no more than a tape's, or an angle finder's, own error. */
   agrees: boolean;
 }
 
@@ -326,7 +326,7 @@ export interface CornerBlock {
   width: LengthText;
   /** The thickness of the block, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
 }
 
@@ -382,7 +382,7 @@ export interface CornersRequest {
   rounding?: Rounding;
   /** The angle between a leaning casing's back and a line that stands square out of the wall: at 90 the back lies flat on the wall, and there is no bevel. */
   spring_degrees?: number | null;
-  /** The widest joint gap at which an opening is still called square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The widest gap, measured at the open end of a miter, that cuts for square corners may leave: up to it an opening is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
   /** The unit of lengths that are written without one; without it each must carry its own. */
   unit?: Unit | null;
@@ -418,7 +418,7 @@ export interface CostSheet {
 
 /** Amounts by category. */
 export interface CostTotals {
-  /** The cost of the stock that is in pieces. An amount of money as decimal text with two places. */
+  /** The part of the sticks' price that falls on the wood that became pieces of trim. An amount of money as decimal text with two places. */
   stock: string;
   /** The cost of kerfs, end trims and offcuts too short to keep. An amount of money as decimal text with two places. */
   waste: string;
@@ -521,7 +521,7 @@ export interface CutStick {
   pieces: PlacedPiece[];
   /** The length that remains after the last cut, measured from there to the stick's end. */
   offcut: MarkedLength;
-  /** Whether that goes back on the rack. */
+  /** Whether the offcut goes back on the rack. */
   kept: boolean;
 }
 
@@ -608,7 +608,7 @@ export interface DoorStop {
   thickness: LengthText;
   /** It says how the pieces of the door stop meet at a corner. */
   corners?: BoxCorners;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
 }
 
@@ -740,7 +740,7 @@ export type Hand = "left" | "right";
 
 /** A fillet under a butted head, or a cap over it. */
 export interface HeadStrip {
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile: string;
   /** The height of the strip as seen from the room, measured from its bottom to its top. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   height: LengthText;
@@ -856,7 +856,7 @@ export interface HouseOpening {
   room?: string;
   /** It says what is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
-  /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The widest gap, measured at the open end of a miter, that cuts for square corners may leave: up to it an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
   /** How far a reading of the tape is off as a rule, root mean square, measured between what was read and what is there; readings that check each other are weighed by it. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   tape_spread?: LengthText;
@@ -904,7 +904,7 @@ export interface JambExtension {
   thickness: LengthText;
   /** It says how the boards meet at a corner. */
   corners?: BoxCorners;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
   /** The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's inside face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   reveal?: LengthText;
@@ -1139,7 +1139,7 @@ export interface Limits {
 
 /** A change that was made. */
 export interface Made {
-  /** The number of the revision that the change made. */
+  /** The number of the schedule's revision that the change made: every change makes one, counted from 1. */
   revision: number;
 }
 
@@ -1424,7 +1424,7 @@ export interface OpeningRequest {
   rounding?: Rounding;
   /** It says what is done under a stool on a sill out of level. */
   sill_answer?: SillAnswer;
-  /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The widest gap, measured at the open end of a miter, that cuts for square corners may leave: up to it an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap?: LengthText;
   /** How far a reading of the tape is off as a rule, root mean square, measured between what was read and what is there; readings that check each other are weighed by it. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   tape_spread?: LengthText;
@@ -1478,11 +1478,11 @@ export interface Operation {
   mark_edge: string;
   /** It says what is held when the cut is made. */
   holds: Holding | (string & {});
-  /** How long that is; null where no stick was planned. */
+  /** The length of the piece or stick that is held, measured from end to end; of a stick, the longer part on either side of the cut. Null where no stick was planned. */
   held: MarkedLength | null;
   /** How far from the front edge the cut goes, where it stops: at a stool's notch, or at the back of a return that is narrower than its stick; null for a cut right through. */
   stops_after: MarkedLength | null;
-  /** The part of the same opening that this one is the mirror image of; null for none. */
+  /** The `key` of the piece of the same opening that the piece cut here is the mirror image of; null for none. */
   mirror_of: string | null;
   /** Codes of the answer's cautions that bear on this cut. */
   cautions: string[];
@@ -1624,7 +1624,7 @@ export interface PieceNeeded {
   opening: string;
   /** The key of the piece within its opening. */
   piece: string;
-  /** It says which of several alike, counted from 1. */
+  /** It says which of the pieces with this `key` it is, counted from 1, where the opening's `count` makes several. */
   instance: number;
   /** The length that is needed there. */
   length: MarkedLength;
@@ -1715,7 +1715,7 @@ export interface PlannedSticks {
   cost: string;
   /** A lower bound: no plan costs less than this. An amount of money as decimal text with two places. */
   bound: string;
-  /** The method that found the plan: first_fit, columns or branching. */
+  /** The method that found the plan: `first_fit` lays each piece on the first stick that has room, `columns` combines patterns of cuts, `branching` tries one choice after the other. It changes nothing at the saw. */
   method: string;
   /** Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out first, or there was not the memory for it. */
   stopped: "clock" | "effort" | "memory" | "proven" | (string & {});
@@ -1733,7 +1733,7 @@ export interface Plinth {
   height: LengthText;
   /** The thickness of each plinth block, measured from the wall out to its face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   thickness: LengthText;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
 }
 
@@ -1871,7 +1871,7 @@ export interface Rates {
   final_coat_minutes?: number | null;
   /** The thickness of the film of wet glue on mitered joints and returns; 6 mil when left out (common practice, no source). */
   glue_film?: number | null;
-  /** The share of the glue that is squeezed out and wiped off; 50% when left out (common practice, no source). */
+  /** The glue squeezed out and wiped off, beside what stays in the joints; 50% when left out (common practice, no source). */
   glue_waste?: number | null;
   /** The depth of that hole, from the wood's face in to the nail's head; 1/8 in when left out (common practice, no source). */
   hole_depth?: LengthText | null;
@@ -1971,7 +1971,7 @@ export interface Readings {
   bottom_right_angle?: number | null;
   /** They say what is in the way, and how far off it is. */
   clearances?: Clearances;
-  /** The farthest that the middle of a straight head piece may lie from the true curve. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** A limit to choose, not a reading: how far the middle of a straight head piece may lie inside the jamb's true curve, measured square to the piece. There are as many pieces as that takes. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   departure?: LengthText | null;
   /** The diagonal, measured from the bottom left inside corner to the top right one. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   diagonal_from_bottom_left?: LengthText | null;
@@ -2051,13 +2051,13 @@ export interface Revision {
   at: string;
   /** The name of the key that wrote. */
   who: string;
-  /** The id of that key; null where no keys are made. */
+  /** The id of the key it was made with; null where no keys are made. */
   key_id: string | null;
   /** It says what was done. */
   action: string;
   /** The reason that was given for it. */
   why: string;
-  /** Covers everything that was ever written to the schedule, up to this revision. */
+  /** A fingerprint (SHA-256) of everything that was written to the schedule, up to this revision: read again, it is the same unless the history was altered. */
   digest: string;
 }
 
@@ -2069,13 +2069,13 @@ export interface RevisionDetail {
   at: string;
   /** The name of the key that wrote. */
   who: string;
-  /** The id of that key; null where no keys are made. */
+  /** The id of the key it was made with; null where no keys are made. */
   key_id: string | null;
   /** It says what was done. */
   action: string;
   /** The reason that was given for it. */
   why: string;
-  /** Covers everything that was ever written to the schedule, up to this revision. */
+  /** A fingerprint (SHA-256) of everything that was written to the schedule, up to this revision: read again, it is the same unless the history was altered. */
   digest: string;
   /** The things that were written, each once. */
   wrote: ItemChanged[];
@@ -2291,7 +2291,7 @@ export interface StickDetail {
   pieces: PlacedPiece[];
   /** The length that remains after the last cut, measured from there to the stick's end. */
   offcut: MarkedLength;
-  /** Whether that goes back on the rack. */
+  /** Whether the offcut goes back on the rack. */
   kept: boolean;
   /** The profile that the stick is of. */
   profile: string;
@@ -2341,7 +2341,7 @@ export interface Stock {
   one_stick_each?: boolean;
   /** Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more than a square cut. */
   square_first?: boolean;
-  /** Flat and square-edged, so that mitered ends may share a cut. */
+  /** Flat and square-edged, its back as good as its face: a piece may be cut turned over, so that two mitered ends share a cut. */
   turnable?: boolean;
 }
 
@@ -2355,7 +2355,7 @@ export interface StockForSale {
   one_stick_each?: boolean;
   /** Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more than a square cut. */
   square_first?: boolean;
-  /** Flat and square-edged, so that mitered ends may share a cut. */
+  /** Flat and square-edged, its back as good as its face: a piece may be cut turned over, so that two mitered ends share a cut. */
   turnable?: boolean;
 }
 
@@ -2371,7 +2371,7 @@ export interface Stool {
   ease?: LengthText;
   /** It says how the ends of the horns are finished. */
   ends?: StoolEnds;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
   /** The gap left open, measured from the stool's back edge to the sash. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   sash_clearance?: LengthText;
@@ -2406,7 +2406,7 @@ export interface StoolRequest {
   jamb_depth?: LengthText | null;
   /** The depth at the left jamb, measured as `jamb_depth` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   left_depth?: LengthText | null;
-  /** The name that the yard sells it under. A name on one line, not starting with a space. */
+  /** The name that the yard sells it under, as the `profile` of a stock has it. A name on one line, not starting with a space. */
   profile?: string;
   /** The depth at the right jamb, measured as `jamb_depth` is. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   right_depth?: LengthText | null;
@@ -2496,7 +2496,7 @@ export interface StoredOpening {
   room: string;
   /** It says what is done under a stool on a sill out of level. */
   sill_answer: SillAnswer | (string & {});
-  /** The widest joint gap at which an opening that is out of square is still treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
+  /** The widest gap, measured at the open end of a miter, that cuts for square corners may leave: up to it an opening that is out of square is treated as square. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   square_gap: LengthText;
   /** How far a reading of the tape is off as a rule, root mean square, measured between what was read and what is there; readings that check each other are weighed by it. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
   tape_spread: LengthText;
@@ -2602,7 +2602,7 @@ export interface StoredStick {
   pieces: PlacedPiece[];
   /** The length that remains after the last cut, measured from there to the stick's end. */
   offcut: MarkedLength;
-  /** Whether that goes back on the rack. */
+  /** Whether the offcut goes back on the rack. */
   kept: boolean;
   /** The profile that the stick is of. */
   profile: string;
@@ -2734,7 +2734,7 @@ export interface Wait {
   rate: string;
 }
 
-/** What is done where the wall does not lie flush: nothing that changes a size, casing that leans on it, or a jamb extension. */
+/** What is done where the wall does not lie flush. `flat` changes no size: the casing is cut as on a flush wall; `lean` cuts it to lean from the jamb onto the wall; `extend` brings the jamb out to the wall by boards. */
 export type WallAnswer = "extend" | "flat" | "lean";
 
 /** Widths that pieces are ripped to at this opening; without one the stock's own is kept. */
@@ -2763,7 +2763,7 @@ export interface Work {
 
 /** Work that was recorded. */
 export interface WorkMade {
-  /** The number of the revision that the work made. */
+  /** The number of the schedule's revision that the work made: every change makes one, counted from 1. */
   revision: number;
   /** Every piece it touched, as it now is; those cut again from are gone. */
   pieces: StoredPiece[];

@@ -193,7 +193,8 @@ class CornersAlone(Given, frozen=True, kw_only=True):
         reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the casing's inner
             edge.
         bottom: It says what the casing stands on.
-        square_gap: The widest joint gap at which an opening is still called square.
+        square_gap: The widest gap, measured at the open end of a miter, that cuts for square corners may leave: up to
+            it an opening is treated as square.
         spring_degrees: The angle between a leaning casing's back and a line that stands square out of the wall: at 90
             the back lies flat on the wall, and there is no bevel.
         profile: The casing's name at the yard.

@@ -206,10 +206,11 @@ class Revision(Value, frozen=True):
         number: The number of the revision, counted from 1; the latest is the schedule as it stands.
         at: The time of the write.
         who: The name of the key that wrote.
-        key_id: The id of that key; null where no keys are made.
+        key_id: The id of the key it was made with; null where no keys are made.
         action: It says what was done.
         why: The reason that was given for it.
-        digest: Covers everything that was ever written to the schedule, up to this revision.
+        digest: A fingerprint (SHA-256) of everything that was written to the schedule, up to this revision: read again,
+            it is the same unless the history was altered.
     """
 
     number: int

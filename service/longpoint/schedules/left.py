@@ -16,7 +16,8 @@ class PieceNeeded(Value, frozen=True):
     Attributes:
         opening: The mark of the opening.
         piece: The key of the piece within its opening.
-        instance: It says which of several alike, counted from 1.
+        instance: It says which of the pieces with this `key` it is, counted from 1, where the opening's `count` makes
+            several.
         length: The length that is needed there.
     """
 

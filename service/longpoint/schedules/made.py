@@ -11,7 +11,7 @@ class Made(Value, frozen=True):
     """A change that was made.
 
     Attributes:
-        revision: The number of the revision that the change made.
+        revision: The number of the schedule's revision that the change made: every change makes one, counted from 1.
     """
 
     revision: int
@@ -35,7 +35,7 @@ class WorkMade(Value, frozen=True):
     """Work that was recorded.
 
     Attributes:
-        revision: The number of the revision that the work made.
+        revision: The number of the schedule's revision that the work made: every change makes one, counted from 1.
         pieces: Every piece it touched, as it now is; those cut again from are gone.
         lengths: The lots that are new.
         notes: What else is to be known: claims that were over, sticks that were recorded before.

@@ -72,7 +72,8 @@ class PlannedSticks(Value, frozen=True):
         sticks: The names of the sticks, in the order they come to the saw.
         cost: The cost of all of them.
         bound: A lower bound: no plan costs less than this.
-        method: The method that found the plan: first_fit, columns or branching.
+        method: The method that found the plan: `first_fit` lays each piece on the first stick that has room, `columns`
+            combines patterns of cuts, `branching` tries one choice after the other. It changes nothing at the saw.
         stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock ran out
             first, or there was not the memory for it.
         seconds: The time that the search took, in seconds.

@@ -49,7 +49,7 @@ class CutStick(Value, frozen=True):
         price: The price of the stick.
         pieces: The pieces that it gives, from its left end to its right.
         offcut: The length that remains after the last cut, measured from there to the stick's end.
-        kept: Whether that goes back on the rack.
+        kept: Whether the offcut goes back on the rack.
     """
 
     name: str

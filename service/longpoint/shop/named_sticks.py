@@ -53,7 +53,7 @@ class NamedStick(Value, frozen=True):
         lot: The lot of lengths on hand that it comes from; None for one to buy.
         pieces: From its left end to its right.
         offcut: What remains.
-        kept: Whether that is long enough to keep.
+        kept: Whether the offcut is long enough to keep.
     """
 
     profile: str

@@ -178,10 +178,12 @@ class Operation(Value, frozen=True):
             the wall; outer_back and inner_back are the same edges on the piece's back; empty for a cut square across
             a square piece.
         holds: It says what is held when the cut is made.
-        held: How long that is; null where no stick was planned.
+        held: The length of the piece or stick that is held, measured from end to end; of a stick, the longer part on
+            either side of the cut. Null where no stick was planned.
         stops_after: How far from the front edge the cut goes, where it stops: at a stool's notch, or at the back of a
             return that is narrower than its stick; null for a cut right through.
-        mirror_of: The part of the same opening that this one is the mirror image of; null for none.
+        mirror_of: The `key` of the piece of the same opening that the piece cut here is the mirror image of; null
+            for none.
         cautions: Codes of the answer's cautions that bear on this cut.
     """
 

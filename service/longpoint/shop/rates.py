@@ -151,7 +151,9 @@ DEFAULTS: Mapping[str, Rate] = dict(
         ),
         _rate("nail_waste", "10", "percent", "share of the nails that is bent or dropped"),
         _rate("glue_film", "6", "mil", "thickness of the film of wet glue on mitered joints and returns"),
-        _rate("glue_waste", "50", "percent", "share of the glue that is squeezed out and wiped off"),
+        _rate(
+            "glue_waste", "50", "percent", "glue squeezed out and wiped off, beside what stays in the joints"
+        ),
         _rate(
             "caulk_bead",
             "3/16",

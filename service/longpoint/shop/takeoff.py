@@ -196,7 +196,7 @@ class CostTotals(Value, frozen=True):
     """Amounts by category.
 
     Attributes:
-        stock: The cost of the stock that is in pieces.
+        stock: The part of the sticks' price that falls on the wood that became pieces of trim.
         waste: The cost of kerfs, end trims and offcuts too short to keep.
         kept_offcut: The cost of offcuts and lengths that are left.
         consumable: The cost of the materials beside the sticks.

@@ -78,7 +78,8 @@ class StockForSale(Given, frozen=True, kw_only=True):
     Attributes:
         profile: The name of the profile, as the trim's pieces name theirs.
         sticks: The lengths that the yard sells.
-        turnable: Flat and square-edged, so that mitered ends may share a cut.
+        turnable: Flat and square-edged, its back as good as its face: a piece may be cut turned over, so that two
+            mitered ends share a cut.
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain and color
             agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count
             as one: give each its own mark where each is to have its own stick.

@@ -21,7 +21,9 @@ from longpoint_sdk.types.trim import Trim
 
 if TYPE_CHECKING:
     Bottom = Literal["casing", "floor", "plinth", "stool"]
-    """The trim stands on one of these."""
+    """What the side casings stand on: a window's `stool`, a bottom `casing` (a picture frame, without a stool),
+    the `floor`, or a `plinth` block at each foot.
+    """
     Certainty = Literal["confirmed", "estimated", "measured"]
     """It says how sure an opening's readings are."""
     Mode = Literal["down", "nearest", "up"]
@@ -34,8 +36,9 @@ if TYPE_CHECKING:
     SillAnswer = Literal["shim", "tapered_shim"]
     """What is done under a stool on a sill out of level: shims, or one tapered strip."""
     WallAnswer = Literal["extend", "flat", "lean"]
-    """What is done where the wall does not lie flush: nothing that changes a size, casing that leans on it, or a
-    jamb extension.
+    """What is done where the wall does not lie flush. `flat` changes no size: the casing is cut as on a flush
+    wall; `lean` cuts it to lean from the jamb onto the wall; `extend` brings the jamb out to the wall by
+    boards.
     """
 else:
     Bottom = str
@@ -478,9 +481,10 @@ class HouseOpening(Request, frozen=True, kw_only=True):
         reveals: The reveals of this opening, where they are not the trim's.
         room: Where it is; money is summed by room, too.
         sill_answer: It says what is done under a stool on a sill out of level.
-        square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
-            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
+        square_gap: The widest gap, measured at the open end of a miter, that cuts for square corners may
+            leave: up to it an opening that is out of square is treated as square. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
         tape_spread: How far a reading of the tape is off as a rule, root mean square, measured between what
             was read and what is there; readings that check each other are weighed by it. A length as a tape
             reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
@@ -587,7 +591,8 @@ class StockForSale(Request, frozen=True, kw_only=True):
         square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a
             piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more
             than a square cut.
-        turnable: Flat and square-edged, so that mitered ends may share a cut.
+        turnable: Flat and square-edged, its back as good as its face: a piece may be cut turned over, so that
+            two mitered ends share a cut.
     """
 
     profile: str
@@ -682,7 +687,8 @@ class Made(Result, frozen=True, kw_only=True):
     """A change that was made.
 
     Attributes:
-        revision: The number of the revision that the change made.
+        revision: The number of the schedule's revision that the change made: every change makes one, counted
+            from 1.
     """
 
     revision: int

@@ -27,7 +27,8 @@ class CostTotals(Result, frozen=True, kw_only=True):
     """Amounts by category.
 
     Attributes:
-        stock: The cost of the stock that is in pieces. An amount of money as decimal text with two places.
+        stock: The part of the sticks' price that falls on the wood that became pieces of trim. An amount of
+            money as decimal text with two places.
         waste: The cost of kerfs, end trims and offcuts too short to keep. An amount of money as decimal text
             with two places.
         kept_offcut: The cost of offcuts and lengths that are left. An amount of money as decimal text with

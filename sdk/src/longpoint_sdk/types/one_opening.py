@@ -39,7 +39,8 @@ class ApronRequest(Request, frozen=True, kw_only=True):
             Without a unit it is in the request's `unit`, when the request has one.
         end_angle: How far angled ends slant back below the stool from a square cut. Degrees off a square cut.
         ends: It says how the ends are made: mitered returns, square cuts, or cut back at an angle.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
         rounding: It says how lengths of the answer are rounded.
         unit: The unit of lengths that are written without one; without it each must carry its own.
         width: The width of the apron, measured down the wall from its upper to its lower edge. A length as a
@@ -126,7 +127,7 @@ class Check(Result, frozen=True, kw_only=True):
         measured: The value as the tape read it.
         computed: The value that the other readings give.
         difference: The measured value less the computed one.
-        agrees: Whether that is no more than a tape's, or an angle finder's, own error.
+        agrees: Whether the difference is no more than a tape's, or an angle finder's, own error.
     """
 
     reading: str
@@ -244,9 +245,10 @@ class CornersRequest(Request, frozen=True, kw_only=True):
         rounding: It says how lengths of the answer are rounded.
         spring_degrees: The angle between a leaning casing's back and a line that stands square out of the
             wall: at 90 the back lies flat on the wall, and there is no bevel.
-        square_gap: The widest joint gap at which an opening is still called square. A length as a tape reads
-            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
-            request's `unit`, when the request has one.
+        square_gap: The widest gap, measured at the open end of a miter, that cuts for square corners may
+            leave: up to it an opening is treated as square. A length as a tape reads it, with its unit: feet,
+            inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when
+            the request has one.
         unit: The unit of lengths that are written without one; without it each must carry its own.
     """
 
@@ -350,9 +352,10 @@ class OpeningRequest(Request, frozen=True, kw_only=True):
         reveals: The reveals of this opening, where they are not the trim's.
         rounding: It says how lengths of the answer are rounded.
         sill_answer: It says what is done under a stool on a sill out of level.
-        square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
-            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
+        square_gap: The widest gap, measured at the open end of a miter, that cuts for square corners may
+            leave: up to it an opening that is out of square is treated as square. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
         tape_spread: How far a reading of the tape is off as a rule, root mean square, measured between what
             was read and what is there; readings that check each other are weighed by it. A length as a tape
             reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
@@ -428,7 +431,8 @@ class StoolRequest(Request, frozen=True, kw_only=True):
         left_depth: The depth at the left jamb, measured as `jamb_depth` is. A length as a tape reads it, with
             its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
             `unit`, when the request has one.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
         right_depth: The depth at the right jamb, measured as `jamb_depth` is. A length as a tape reads it,
             with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.

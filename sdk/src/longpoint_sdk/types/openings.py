@@ -73,9 +73,10 @@ class StoredOpening(Result, frozen=True, kw_only=True):
         reveals: The reveals of this opening, where they are not the trim's.
         room: Where it is; money is summed by room, too.
         sill_answer: It says what is done under a stool on a sill out of level.
-        square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
-            A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
+        square_gap: The widest gap, measured at the open end of a miter, that cuts for square corners may
+            leave: up to it an opening that is out of square is treated as square. A length as a tape reads
+            it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
+            request's `unit`, when the request has one.
         tape_spread: How far a reading of the tape is off as a rule, root mean square, measured between what
             was read and what is there; readings that check each other are weighed by it. A length as a tape
             reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is

@@ -42,7 +42,9 @@ class PlannedSticks(Result, frozen=True, kw_only=True):
         cost: The cost of all of them. An amount of money as decimal text with two places.
         bound: A lower bound: no plan costs less than this. An amount of money as decimal text with two
             places.
-        method: The method that found the plan: first_fit, columns or branching.
+        method: The method that found the plan: `first_fit` lays each piece on the first stick that has room,
+            `columns` combines patterns of cuts, `branching` tries one choice after the other. It changes
+            nothing at the saw.
         stopped: Why the search ended: it was proven, the effort that the budget allows was spent, the clock
             ran out first, or there was not the memory for it.
         seconds: The time that the search took, in seconds.
@@ -69,7 +71,7 @@ class StickDetail(Result, frozen=True, kw_only=True):
         price: The price of the stick. An amount of money as decimal text with two places.
         pieces: The pieces that it gives, from its left end to its right.
         offcut: The length that remains after the last cut, measured from there to the stick's end.
-        kept: Whether that goes back on the rack.
+        kept: Whether the offcut goes back on the rack.
         profile: The profile that the stick is of.
         lot: The name of the lot, the lengths on hand entered together, that it comes from; null for one to
             buy.
@@ -106,7 +108,7 @@ class StoredStick(Result, frozen=True, kw_only=True):
         price: The price of the stick. An amount of money as decimal text with two places.
         pieces: The pieces that it gives, from its left end to its right.
         offcut: The length that remains after the last cut, measured from there to the stick's end.
-        kept: Whether that goes back on the rack.
+        kept: Whether the offcut goes back on the rack.
         profile: The profile that the stick is of.
         lot: The name of the lot, the lengths on hand entered together, that it comes from; null for one to
             buy.

@@ -168,9 +168,10 @@ class Readings(Request, frozen=True, kw_only=True):
         bottom_left_angle: The inside angle of the bottom left corner. Degrees, inside the opening.
         bottom_right_angle: The inside angle of the bottom right corner. Degrees, inside the opening.
         clearances: They say what is in the way, and how far off it is.
-        departure: The farthest that the middle of a straight head piece may lie from the true curve. A length
-            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
-            unit it is in the request's `unit`, when the request has one.
+        departure: A limit to choose, not a reading: how far the middle of a straight head piece may lie
+            inside the jamb's true curve, measured square to the piece. There are as many pieces as that
+            takes. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
+            m. Without a unit it is in the request's `unit`, when the request has one.
         diagonal_from_bottom_left: The diagonal, measured from the bottom left inside corner to the top right
             one. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
             m. Without a unit it is in the request's `unit`, when the request has one.

@@ -141,10 +141,11 @@ class Revision(Result, frozen=True, kw_only=True):
         number: The number of the revision, counted from 1; the latest is the schedule as it stands.
         at: The time of the write. RFC 3339, in UTC.
         who: The name of the key that wrote.
-        key_id: The id of that key; null where no keys are made.
+        key_id: The id of the key it was made with; null where no keys are made.
         action: It says what was done.
         why: The reason that was given for it.
-        digest: Covers everything that was ever written to the schedule, up to this revision.
+        digest: A fingerprint (SHA-256) of everything that was written to the schedule, up to this revision:
+            read again, it is the same unless the history was altered.
     """
 
     number: int
@@ -163,10 +164,11 @@ class RevisionDetail(Result, frozen=True, kw_only=True):
         number: The number of the revision, counted from 1; the latest is the schedule as it stands.
         at: The time of the write. RFC 3339, in UTC.
         who: The name of the key that wrote.
-        key_id: The id of that key; null where no keys are made.
+        key_id: The id of the key it was made with; null where no keys are made.
         action: It says what was done.
         why: The reason that was given for it.
-        digest: Covers everything that was ever written to the schedule, up to this revision.
+        digest: A fingerprint (SHA-256) of everything that was written to the schedule, up to this revision:
+            read again, it is the same unless the history was altered.
         wrote: The things that were written, each once.
     """
 

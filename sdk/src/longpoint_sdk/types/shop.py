@@ -103,8 +103,8 @@ class Rates(Request, frozen=True, kw_only=True):
             practice, no source).
         glue_film: The thickness of the film of wet glue on mitered joints and returns; 6 mil when left out
             (common practice, no source).
-        glue_waste: The share of the glue that is squeezed out and wiped off; 50% when left out (common
-            practice, no source).
+        glue_waste: The glue squeezed out and wiped off, beside what stays in the joints; 50% when left out
+            (common practice, no source).
         hole_depth: The depth of that hole, from the wood's face in to the nail's head; 1/8 in when left out
             (common practice, no source).
         hole_width: The width across the hole that a nail leaves when it is set below the face; 1/8 in when

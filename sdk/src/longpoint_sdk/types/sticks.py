@@ -42,7 +42,7 @@ class CutStick(Result, frozen=True, kw_only=True):
         price: The price of the stick. An amount of money as decimal text with two places.
         pieces: The pieces that it gives, from its left end to its right.
         offcut: The length that remains after the last cut, measured from there to the stick's end.
-        kept: Whether that goes back on the rack.
+        kept: Whether the offcut goes back on the rack.
     """
 
     name: str

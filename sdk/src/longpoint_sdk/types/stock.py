@@ -72,7 +72,8 @@ class Stock(Request, frozen=True, kw_only=True):
         square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a
             piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more
             than a square cut.
-        turnable: Flat and square-edged, so that mitered ends may share a cut.
+        turnable: Flat and square-edged, its back as good as its face: a piece may be cut turned over, so that
+            two mitered ends share a cut.
     """
 
     profile: str

@@ -51,7 +51,8 @@ class Apron(Request, frozen=True, kw_only=True):
             in the request's `unit`, when the request has one.
         end_angle: How far angled ends slant back below the stool from a square cut. Degrees off a square cut.
         ends: It says how the ends are made: mitered returns, square cuts, or cut back at an angle.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
     """
 
     width: LengthText
@@ -74,7 +75,8 @@ class BackBand(Request, frozen=True, kw_only=True):
         lap: The band lies this far over the casing's face, measured in from the casing's outer edge. A length
             as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
             unit it is in the request's `unit`, when the request has one.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
     """
 
     width: LengthText
@@ -95,7 +97,8 @@ class Casing(Request, frozen=True, kw_only=True):
             is in the request's `unit`, when the request has one.
         face: It says whether the face is molded or flat. Where one of two pieces of molded casing is ripped,
             both are mitered at the stock's full width first.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
     """
 
     width: LengthText
@@ -114,7 +117,8 @@ class CornerBlock(Request, frozen=True, kw_only=True):
         thickness: The thickness of the block, measured from the wall out to its face. A length as a tape
             reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
             in the request's `unit`, when the request has one.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
     """
 
     width: LengthText
@@ -133,7 +137,8 @@ class DoorStop(Request, frozen=True, kw_only=True):
             it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the
             request's `unit`, when the request has one.
         corners: It says how the pieces of the door stop meet at a corner.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
     """
 
     width: LengthText
@@ -146,7 +151,8 @@ class HeadStrip(Request, frozen=True, kw_only=True):
     """A fillet under a butted head, or a cap over it.
 
     Attributes:
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
         height: The height of the strip as seen from the room, measured from its bottom to its top. A length
             as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
             unit it is in the request's `unit`, when the request has one.
@@ -174,7 +180,8 @@ class JambExtension(Request, frozen=True, kw_only=True):
             its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's
             `unit`, when the request has one.
         corners: It says how the boards meet at a corner.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
         reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's
             inside face. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm,
             cm or m. Without a unit it is in the request's `unit`, when the request has one.
@@ -199,7 +206,8 @@ class Plinth(Request, frozen=True, kw_only=True):
         thickness: The thickness of each plinth block, measured from the wall out to its face. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
             is in the request's `unit`, when the request has one.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
     """
 
     width: LengthText
@@ -225,7 +233,8 @@ class Stool(Request, frozen=True, kw_only=True):
             length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
             Without a unit it is in the request's `unit`, when the request has one.
         ends: It says how the ends of the horns are finished.
-        profile: The name that the yard sells it under. A name on one line, not starting with a space.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it. A name on one
+            line, not starting with a space.
         sash_clearance: The gap left open, measured from the stool's back edge to the sash. A length as a tape
             reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is
             in the request's `unit`, when the request has one.

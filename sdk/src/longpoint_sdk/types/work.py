@@ -63,7 +63,8 @@ class PieceNeeded(Result, frozen=True, kw_only=True):
     Attributes:
         opening: The mark of the opening.
         piece: The key of the piece within its opening.
-        instance: It says which of several alike, counted from 1.
+        instance: It says which of the pieces with this `key` it is, counted from 1, where the opening's
+            `count` makes several.
         length: The length that is needed there.
     """
 
@@ -161,7 +162,8 @@ class WorkMade(Result, frozen=True, kw_only=True):
     """Work that was recorded.
 
     Attributes:
-        revision: The number of the revision that the work made.
+        revision: The number of the schedule's revision that the work made: every change makes one, counted
+            from 1.
         pieces: Every piece it touched, as it now is; those cut again from are gone.
         lengths: The lots that are new.
         notes: What else is to be known: claims that were over, sticks that were recorded before.

@@ -61,7 +61,7 @@ class Check(Value, frozen=True):
         measured: The value as the tape read it.
         computed: The value that the other readings give.
         difference: The measured value less the computed one.
-        agrees: Whether that is no more than a tape's, or an angle finder's, own error.
+        agrees: Whether the difference is no more than a tape's, or an angle finder's, own error.
     """
 
     reading: str

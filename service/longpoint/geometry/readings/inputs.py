@@ -17,7 +17,8 @@ from longpoint.values import Faults, Given, Name, Path
 
 
 class Bottom(StrEnum):
-    """The trim stands on one of these."""
+    """What the side casings stand on: a window's `stool`, a bottom `casing` (a picture frame, without a stool), the
+    `floor`, or a `plinth` block at each foot."""
 
     STOOL = "stool"
     CASING = "casing"
@@ -47,8 +48,8 @@ NO_REVEALS = Reveals()
 
 
 class WallAnswer(StrEnum):
-    """What is done where the wall does not lie flush: nothing that changes a size, casing that leans on it, or a
-    jamb extension."""
+    """What is done where the wall does not lie flush. `flat` changes no size: the casing is cut as on a flush wall;
+    `lean` cuts it to lean from the jamb onto the wall; `extend` brings the jamb out to the wall by boards."""
 
     FLAT = "flat"
     LEAN = "lean"
@@ -157,7 +158,8 @@ class AnyOpening(Given, frozen=True, dict=True):
         readings: The readings that the tape gave at this opening.
         bottom: It says what the casing stands on.
         reveals: The reveals of this opening, where they are not the trim's.
-        square_gap: The widest joint gap at which an opening that is out of square is still treated as square.
+        square_gap: The widest gap, measured at the open end of a miter, that cuts for square corners may leave: up to
+            it an opening that is out of square is treated as square.
         horns: The horns of this opening, where they are not the trim's.
         widths: The widths that pieces of this opening are ripped to.
         without_apron: True leaves out the apron that the trim has.

@@ -167,7 +167,8 @@ class Readings(Given, frozen=True, kw_only=True):
         top_left_angle: The inside angle of the top left corner.
         rise: The rise of a curved head, measured from the springing line up to the top of the curve.
         head_pieces: The number of straight pieces that a curved head is made of.
-        departure: The farthest that the middle of a straight head piece may lie from the true curve.
+        departure: A limit to choose, not a reading: how far the middle of a straight head piece may lie inside the
+            jamb's true curve, measured square to the piece. There are as many pieces as that takes.
         sides: The lengths of all sides, counterclockwise from the base as seen from the room, each measured
             from inside corner to inside corner.
         angles: The interior angles, the base's right-hand corner first; a triangle needs none.

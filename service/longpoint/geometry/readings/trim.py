@@ -67,7 +67,7 @@ class Casing(Given, frozen=True):
     Attributes:
         width: The width of the stock, measured across its face from inner to outer edge.
         thickness: The thickness, measured from the back to the face at the thick (outer) edge.
-        profile: The name that the yard sells it under.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it.
         face: It says whether the face is molded or flat. Where one of two pieces of molded casing is ripped, both are
             mitered at the stock's full width first.
     """
@@ -85,7 +85,7 @@ class BackBand(Given, frozen=True):
         width: The width of the band, measured across its face from edge to edge.
         thickness: The thickness of the band, measured from the wall out to its face.
         lap: The band lies this far over the casing's face, measured in from the casing's outer edge.
-        profile: The name that the yard sells it under.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it.
     """
 
     width: PositiveLength
@@ -100,7 +100,7 @@ class CornerBlock(Given, frozen=True):
     Attributes:
         width: The width of each face of the block, measured from edge to edge.
         thickness: The thickness of the block, measured from the wall out to its face.
-        profile: The name that the yard sells it under.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it.
     """
 
     width: PositiveLength
@@ -112,7 +112,7 @@ class HeadStrip(Given, frozen=True):
     """A fillet under a butted head, or a cap over it.
 
     Attributes:
-        profile: The name that the yard sells it under.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it.
         height: The height of the strip as seen from the room, measured from its bottom to its top.
         depth: The depth of the strip, measured from the wall out to its face.
         overhang: The strip runs this far past the outside edge of each side casing.
@@ -140,7 +140,7 @@ class Stool(Given, frozen=True):
         ease: The radius that eased ends are rounded to, measured from the center of the round to its edge.
         scribe: The wood left on each horn's wall edge, to be scribed to the wall; it is measured square to that
             edge.
-        profile: The name that the yard sells it under.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it.
     """
 
     thickness: PositiveLength
@@ -162,7 +162,7 @@ class Apron(Given, frozen=True):
         thickness: The thickness of the apron, measured from the wall out to its face.
         ends: It says how the ends are made: mitered returns, square cuts, or cut back at an angle.
         end_angle: How far angled ends slant back below the stool from a square cut.
-        profile: The name that the yard sells it under.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it.
     """
 
     width: PositiveLength
@@ -179,7 +179,7 @@ class Plinth(Given, frozen=True):
         width: The width of each plinth block, measured across its face from edge to edge.
         height: The height of each plinth block, measured from the floor up.
         thickness: The thickness of each plinth block, measured from the wall out to its face.
-        profile: The name that the yard sells it under.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it.
     """
 
     width: PositiveLength
@@ -196,7 +196,7 @@ class JambExtension(Given, frozen=True):
         reveal: The jamb's edge that stays in sight, measured from the jamb's inside face to the extension's inside
             face.
         corners: It says how the boards meet at a corner.
-        profile: The name that the yard sells it under.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it.
     """
 
     thickness: PositiveLength
@@ -212,7 +212,7 @@ class DoorStop(Given, frozen=True):
         width: The width of the stop, measured across its face from edge to edge.
         thickness: The thickness of the stop, measured from the jamb out to its face.
         corners: It says how the pieces of the door stop meet at a corner.
-        profile: The name that the yard sells it under.
+        profile: The name that the yard sells it under, as the `profile` of a stock has it.
     """
 
     width: PositiveLength
