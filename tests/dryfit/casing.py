@@ -238,7 +238,8 @@ def _taken_square(frame: Frame, cut: dict[str, SolidPiece], misfits: Misfits) ->
         misfits.near(f"short points of {what}", start.inner, end.inner, wander)
         misfits.near(f"long points of {what}", start.outer, end.outer, wander + frame.taken_square)
     if "sill" not in placed:
-        for name, foot in (("right", placed["right"].right), ("left", placed["left"].left)):
+        right, left = placed["right"].finished(), placed["left"].finished()
+        for name, foot in (("right", right.right), ("left", left.left)):
             loose = wander + frame.taken_square
             misfits.near(f"the {name} foot, taken square, inner edge", foot.inner.imag, frame.base, loose)
             misfits.near(f"the {name} foot, taken square, outer edge", foot.outer.imag, frame.base, loose)

@@ -110,7 +110,7 @@ def solid(piece: Piece, placed: Placed) -> Solid:
 
     Face up, its outer edge against the fence; turned over, both are the other way; end for end, its face lies down.
     """
-    width, thickness = float(piece.width), float(piece.thickness)
+    width, thickness = float(piece.sawn_width), float(piece.thickness)
     left, right = piece.ends[::-1] if placed.reversed else piece.ends
     down = placed.turned != placed.reversed
     start, end = float(placed.start), float(placed.start + placed.length)

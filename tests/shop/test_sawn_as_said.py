@@ -75,17 +75,17 @@ class Yard:
     def saw(self, one: Operation) -> None:
         stick = one.profile, one.stick
         piece = self.needed[one.pieces[0].opening, one.pieces[0].piece]
-        y = 0.0 if one.mark_edge in ("", one.fence_edge) else float(piece.width)
+        y = 0.0 if one.mark_edge in ("", one.fence_edge) else float(piece.sawn_width)
         if one.holds is Holding.PIECE and one.kind is Kind.ANGLED_END:
             self._own_end(one, y)
             return
         free = self.free[stick]
-        x = free.along(y) if one.mark_edge else max(free.along(0.0), free.along(float(piece.width)))
+        x = free.along(y) if one.mark_edge else max(free.along(0.0), free.along(float(piece.sawn_width)))
         setting = self.order.setting_of(one)
         cut = self._line(one, y, x + float(one.mark or setting.stop or 0))
         if one.kind in CUTTING_OFF:
             self.cut_off[one.pieces[0]] = one
-            self.pieces[one.pieces[0]] = face_up(Sawn(free, cut), one, float(piece.width))
+            self.pieces[one.pieces[0]] = face_up(Sawn(free, cut), one, float(piece.sawn_width))
             cut = Line(cut.at + self.kerf / cos(radians(setting.miter)), cut.lean)
         self.free[stick] = cut
 
@@ -143,10 +143,12 @@ def sawn(house: CutList, order: SawOrder) -> Yard:
 
 def off(piece: Piece, sawn_piece: Sawn) -> float:
     """How far a sawn sawn_piece's two edges are from the piece's."""
-    fence, away = (sawn_piece.right.along(y) - sawn_piece.left.along(y) for y in (0.0, float(piece.width)))
+    fence, away = (
+        sawn_piece.right.along(y) - sawn_piece.left.along(y) for y in (0.0, float(piece.sawn_width))
+    )
     if "front" in {end.long_edge for end in piece.ends}:
         fence, away = away, fence
-    return max(abs(fence - float(piece.long_point)), abs(away - float(piece.short_point)))
+    return max(abs(fence - float(piece.mitered_long_point)), abs(away - float(piece.short_point)))
 
 
 @given(st.integers(0, 10**9), st.sampled_from(OrderKind))
@@ -157,7 +159,7 @@ def test_every_piece_comes_out_as_its_piece(seed: int, kind: OrderKind) -> None:
     for name, sawn_piece in yard.pieces.items():
         piece = yard.needed[name.opening, name.piece]
         # Half a mark for its length; each end's angle is off by half a step of the saw's scale at most.
-        scale = 2 * float(piece.width) * radians(0.06) / cos(radians(60)) ** 2
+        scale = 2 * float(piece.sawn_width) * radians(0.06) / cos(radians(60)) ** 2
         assert off(piece, sawn_piece) <= MARK / 2 + scale
     kerf = float(house.house.kerf)
     for stick, free in yard.free.items():

@@ -38,14 +38,19 @@ def unusual_findings(opening: Opening) -> tuple[Finding, ...]:
 def _plain(readings: Readings) -> bool:
     """Whether it is a window as most are, which takes a tenth of the time to see: width, height and depth well inside
     what is usual, and no more readings of them."""
-    width, height, depth = readings.jamb_width, readings.jamb_height, readings.jamb_depth
+    width, depth = readings.jamb_width, readings.jamb_depth
+    left = right = readings.jamb_height
+    if left is None:
+        left, right = readings.left_jamb_height, readings.right_jamb_height
     return (
         width is not None
-        and height is not None
+        and left is not None
+        and right is not None
         and depth is not None
         and readings.head_width is None
         and 5 <= float(width) <= 71
-        and 5 <= float(height) <= 119
+        and 5 <= float(left) <= 119
+        and 5 <= float(right) <= 119
         and 1 <= float(depth) <= 13
     )
 

@@ -68,7 +68,8 @@ def _stand_inputs(foot: Bottom, base: CasedSide) -> tuple[tuple[str, Real], ...]
 
 def miter(at: Corner, mine: CasedSide, theirs: CasedSide) -> CornerReach:
     """To where the two inner and the two outer lines cross."""
-    if mine.width != theirs.width and one_molding(mine, theirs):
+    # Only then can two pieces of one molding be of two widths; it is quicker to see.
+    if (mine.ripped_last or theirs.ripped_last) and mine.width != theirs.width and one_molding(mine, theirs):
         return _on_bisector(at, mine, theirs)
     rule, inputs = _miter_with(theirs)
     return CornerReach(meet(at, mine.reveal, theirs.reveal), meet(at, mine.outer, theirs.outer), rule, inputs)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from longpoint.geometry.frame.joint import CornerReach
 from longpoint.geometry.frame.kernel import saw_angle
 from longpoint.geometry.frame.lean import face_run
@@ -49,9 +51,13 @@ def frame_piece(
     """
     inner = jamb + start.inner + finish.inner
     outer = jamb + start.outer + finish.outer
-    # Ends are cut at the stock's width where a rip comes last.
-    sawn = +me.sold if me.ripped_last and me.sold is not None else stock.width
-    start_outer, finish_outer = start.at_width(stock.width, sawn), finish.at_width(stock.width, sawn)
+    sawn: Fraction = stock.width
+    start_outer, finish_outer = start.outer, finish.outer
+    trimmed = start.mitered is not None or finish.mitered is not None
+    if me.ripped_last or trimmed:
+        # Ends are cut at the stock's width where a rip comes last.
+        sawn = +me.sold if me.ripped_last and me.sold is not None else stock.width
+        start_outer, finish_outer = start.at_width(stock.width, sawn), finish.at_width(stock.width, sawn)
     over_start = max(start_outer, start.inner)
     over_finish = max(finish_outer, finish.inner)
     # Other ends go by the side they meet: along a head of many pieces some stand upright or lean outwards.
@@ -80,7 +86,9 @@ def frame_piece(
         rip_width=stock.width if me.ripped else None,
         marks=_marks(me.name, jamb, over_finish),
         how=_how(me, jamb, start, finish),
-        notes=_notes(me, ends, outer, jamb + start_outer + finish_outer),
+        notes=_notes(
+            me, ends, (outer, jamb + start_outer + finish_outer) if me.ripped_last or trimmed else None
+        ),
         title=called,
     )
 
@@ -125,15 +133,27 @@ def _how(me: CasedSide, jamb: Real, start: CornerReach, finish: CornerReach) -> 
     return (Step("length", rule, inputs),)
 
 
-def _notes(me: CasedSide, ends: tuple[End, End], long_point: Real, mitered: Real) -> tuple[Sentence, ...]:
+def _notes(
+    me: CasedSide, ends: tuple[End, End], long_points: tuple[Real, Real] | None
+) -> tuple[Sentence, ...]:
+    """What to know of a piece; `long_points`, as it is put up and as it is mitered, where these differ."""
     notes = tuple(say("note", "casing.sharp-miter", end=end.at) for end in ends if end.miter > JIG_ANGLE)
-    notes += tuple(
-        say("note", "casing.tip", side=me.name, end=end.at, along=end.tip.along, across=end.tip.across)
-        for end in ends
-        if end.tip is not None
-    )
+    if long_points is not None:
+        notes += tuple(_shaped_later(me, ends, *long_points))
+    elif me.ripped:
+        return (*notes, say("note", "casing.ripped"))
+    return notes
+
+
+def _shaped_later(
+    me: CasedSide, ends: tuple[End, End], long_point: Real, mitered: Real
+) -> Iterator[Sentence]:
+    for end in ends:
+        if end.tip is not None:
+            along, across = end.tip.along, end.tip.across
+            yield say("note", "casing.tip", side=me.name, end=end.at, along=along, across=across)
     if me.ripped_last:
-        detail = say(
+        yield say(
             "note",
             "casing.ripped-last",
             side=me.name,
@@ -142,7 +162,5 @@ def _notes(me: CasedSide, ends: tuple[End, End], long_point: Real, mitered: Real
             width=me.width,
             long_point=long_point,
         )
-        return (*notes, detail)
-    if me.ripped:
-        return (*notes, say("note", "casing.ripped"))
-    return notes
+    elif me.ripped:
+        yield say("note", "casing.ripped")
