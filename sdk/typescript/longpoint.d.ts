@@ -422,7 +422,7 @@ export interface CostTotals {
   stock: string;
   /** The cost of kerfs, end trims and offcuts too short to keep. An amount of money as decimal text with two places. */
   waste: string;
-  /** The cost of offcuts, spare sticks and lengths that are left. An amount of money as decimal text with two places. */
+  /** The cost of offcuts and lengths that are left. An amount of money as decimal text with two places. */
   kept_offcut: string;
   /** The cost of the materials beside the sticks. An amount of money as decimal text with two places. */
   consumable: string;
@@ -443,7 +443,7 @@ export interface CutListAnswer {
   plans: ProfilePlan[];
   /** The sticks to buy, a line for each profile and length. */
   buy: BuyLine[];
-  /** What the sticks cost, spare ones too; of profiles in `unstocked` it holds nothing. An amount of money as decimal text with two places. */
+  /** What the sticks cost; of profiles in `unstocked` it holds nothing. An amount of money as decimal text with two places. */
   cost: string;
   /** Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet. */
   held: string[];
@@ -481,8 +481,6 @@ export interface CutListRequest {
   trim_specs: Record<string, Trim>;
   /** The openings of the house. */
   openings: HouseOpening[];
-  /** The length at each stick's right end that no piece is cut from, because the saw holds the stick by it; measured from the last cut to that end. With 0 the last piece is held instead. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  clamp_length?: LengthText;
   /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -794,8 +792,6 @@ export interface House {
   trim_specs: Record<string, Trim>;
   /** The openings of the house. */
   openings: HouseOpening[];
-  /** The length at each stick's right end that no piece is cut from, because the saw holds the stick by it; measured from the last cut to that end. With 0 the last piece is held instead. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  clamp_length?: LengthText;
   /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -948,8 +944,6 @@ export interface JobAnswer {
 export interface KeptHouse {
   /** The name of the house. A name on one line, not starting with a space. */
   name: string;
-  /** The length at each stick's right end that no piece is cut from, because the saw holds the stick by it; measured from the last cut to that end. With 0 the last piece is held instead. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  clamp_length?: LengthText;
   /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -1002,8 +996,6 @@ export interface LabelsRequest {
   trim_specs: Record<string, Trim>;
   /** The openings of the house. */
   openings: HouseOpening[];
-  /** The length at each stick's right end that no piece is cut from, because the saw holds the stick by it; measured from the last cut to that end. With 0 the last piece is held instead. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  clamp_length?: LengthText;
   /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -1282,8 +1274,6 @@ export interface MovementRequest {
 export interface NewSchedule {
   /** The name of the house. A name on one line, not starting with a space. */
   name: string;
-  /** The length at each stick's right end that no piece is cut from, because the saw holds the stick by it; measured from the last cut to that end. With 0 the last piece is held instead. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  clamp_length?: LengthText;
   /** The currency of every price; it is only repeated in the answer. ISO 4217 code. */
   currency?: string;
   /** The length that is squared off each factory end, measured from that end in. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
@@ -1813,8 +1803,6 @@ export interface ProfilePlan {
   seconds: number;
   /** Openings that were to come from one stick each and that no stick can hold. */
   split_openings: string[];
-  /** The spare sticks to buy; they are in `buy` and in the house's cost and not in this `cost`. Null for none. */
-  spare: BuyLine | null;
 }
 
 /** A rate that was reckoned with, and where it comes from. */
@@ -2261,18 +2249,6 @@ export interface SillLevel {
   by: LengthText;
 }
 
-/** The slack in one profile: length that stays free beside each piece, so that it can be cut once more, and spare sticks. Returns take none: they come off the end of their apron's or stool's stick and share in what is free there. */
-export interface Slack {
-  /** The length that stays free on the stick for each mitered end of a piece, measured along the stick. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  per_miter?: LengthText;
-  /** The length that stays free on the stick for each piece, measured along the stick. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it is in the request's `unit`, when the request has one. */
-  per_piece?: LengthText;
-  /** Spare sticks are to be at least this much of the length of the pieces, in percent; where `spare_sticks` is more, it is that. */
-  spare_percent?: number;
-  /** How many sticks to buy besides those that are cut. */
-  spare_sticks?: number;
-}
-
 /** The wood, by its common name. */
 export type Species = "basswood" | "beech" | "black_cherry" | "black_walnut" | "douglas_fir" | "eastern_white_pine" | "mdf" | "ponderosa_pine" | "red_alder" | "red_maple" | "red_oak" | "sugar_maple" | "white_ash" | "white_oak" | "yellow_birch" | "yellow_poplar";
 
@@ -2363,8 +2339,6 @@ export interface Stock {
   lengths_on_hand?: LengthsOnHand[];
   /** Asks that each opening's pieces come side by side from one stick, so that their grain and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
   one_stick_each?: boolean;
-  /** It says what stays free on its sticks, and which spare sticks are bought. */
-  slack?: Slack;
   /** Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more than a square cut. */
   square_first?: boolean;
   /** Flat and square-edged, its back as good as its face: a piece may be cut turned over, so that two mitered ends share a cut. */
@@ -2379,8 +2353,6 @@ export interface StockForSale {
   sticks: Stick[];
   /** Asks that each opening's pieces come side by side from one stick, so that their grain and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike under one mark count as one: give each its own mark where each is to have its own stick. */
   one_stick_each?: boolean;
-  /** It says what stays free on its sticks, and which spare sticks are bought. */
-  slack?: Slack;
   /** Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more than a square cut. */
   square_first?: boolean;
   /** Flat and square-edged, its back as good as its face: a piece may be cut turned over, so that two mitered ends share a cut. */

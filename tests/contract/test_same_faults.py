@@ -225,12 +225,6 @@ SEEN_AT_ONCE = [
     case(
         "one stick each, in words", {f"{STOCK}/one_stick_each": "yes"}, f"wrong-type {STOCK}/one_stick_each"
     ),
-    case(
-        "an allowance below zero",
-        {f"{STOCK}/slack": {"per_piece": "-1/8 in"}},
-        f"negative {STOCK}/slack/per_piece",
-    ),
-    case("a clamp length below zero", {"/clamp_length": "-1 in"}, "negative /clamp_length"),
     case("a kerf below zero", {"/kerf": "-1/8 in"}, "negative /kerf"),
     case("a kerf of two systems", {"/kerf": "1 in 3 mm"}, "mixed-units /kerf"),
     case("a currency in small letters", {"/currency": "usd"}, "wrong-form /currency"),
@@ -442,12 +436,6 @@ PLANNED = [
         {"/kerf": "200 in"},
         "kerf-exceeds-stock /kerf",
         "kerf-exceeds-stock /kerf",
-    ),
-    case(
-        "a clamp length as long as a stick",
-        {"/clamp_length": "200 in"},
-        "clamp-length-exceeds-stock /clamp_length",
-        "clamp-length-exceeds-stock /clamp_length",
     ),
     case(
         "ends that leave nothing",

@@ -110,32 +110,3 @@ async def test_any_state_is_no_news_and_is_not_written_over(sqlite_service: http
         refused = await service.post(f"{where}{path}", json=body, headers={"if-none-match": "*"})
         assert refused.status_code == 412
     assert [one["mark"] for one in (await service.get(f"{where}/openings")).json()["items"]] == ["K1"]
-
-
-async def test_slack_is_kept_and_planned_with_and_the_sheets_say_it(
-    sqlite_service: httpx.AsyncClient,
-) -> None:
-    service = sqlite_service
-    stool = {
-        "profile": "stool stock",
-        "sticks": [{"length": "8 ft", "price": "21.00"}],
-        "slack": {"per_piece": "1/4", "spare_sticks": 1},
-    }
-    answer = await made(service, stock=[stool], openings=[opening("K1", count=2)], clamp_length="6")
-    where = answer.headers["location"]
-    kept = answer.json()["house"]
-    assert kept["stock"][0]["slack"]["per_piece"] == "1/4"
-    assert kept["stock"][0]["slack"]["spare_sticks"] == 1
-    assert kept["clamp_length"] == "6"
-    (plan,) = (await cut_list(service, where))["plans"]
-    # 1/2 trim, 37 1/2, 1/8 kerf and 1/4 free.
-    assert [piece["start"]["text"] for stick in plan["sticks"] for piece in stick["pieces"]] == [
-        "1/2 in",
-        "38 3/8 in",
-    ]
-    assert (plan["spare"]["quantity"], plan["spare"]["cost"]) == (1, "21.00")
-    for sheet in ("stick-sheet", "material-list", "cut-list"):
-        page = await service.get(f"{where}/sheets/{sheet}", headers={"accept": "text/html"})
-        assert page.status_code == 200, page.text
-        assert "1 spare stick of stool stock" in page.text, sheet
-        assert "No piece is cut from the last" in page.text, sheet

@@ -7,8 +7,6 @@ from collections.abc import Iterable
 from random import Random
 from typing import Any, NamedTuple
 
-from msgspec.structs import replace
-
 from geometry.builders import read
 from longpoint.geometry import (
     AnyOpening,
@@ -40,7 +38,6 @@ from longpoint.lengths import Fraction
 from longpoint.shop.build import CutList
 from longpoint.shop.house import House, HouseOpening
 from longpoint.shop.planning import Planning
-from longpoint.shop.slack import Slack
 from longpoint.shop.yard import Defect, LengthsOnHand, Stick, Stock
 from longpoint.values import Cents
 
@@ -271,16 +268,3 @@ def _opening(random: Random, mark: str) -> Opening:
         return extended(mark, width, height, *(F(random.randint(4, 24), 16) for _ in range(4)))
     foot = random.choice((Bottom.FLOOR, Bottom.CASING))
     return Opening(mark=mark, readings=read(PlumbSides(width, height, height)), trim=FLAT, bottom=foot)
-
-
-def with_slack(cut_list: CutList, random: Random) -> CutList:
-    """The same openings planned anew, with an allowance in each profile and a clamp on every stick."""
-
-    def slack() -> Slack:
-        return Slack(
-            per_miter=random.choice((F(0), F(1, 16), F(1, 2))), per_piece=random.choice((F(1, 8), F(1), F(3)))
-        )
-
-    stocks = tuple(replace(one, slack=slack()) for one in cut_list.house.stock)
-    house = replace(cut_list.house, stock=stocks, clamp_length=random.choice((F(0), F(6))))
-    return Planning(house, searched=False, openings=cut_list.openings).cut_list

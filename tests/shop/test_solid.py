@@ -15,7 +15,7 @@ from msgspec.structs import replace as changed
 
 from longpoint.geometry import CutKind
 from longpoint.shop.build import CutList
-from shop.builders import F, solid_house, with_slack
+from shop.builders import F, solid_house
 from shop.solid import misfits
 
 
@@ -23,25 +23,6 @@ from shop.solid import misfits
 @given(st.integers(0, 10**9))
 def test_a_saw_can_cut_every_house(seed: int) -> None:
     assert not list(misfits(solid_house(Random(seed))))
-
-
-@settings(max_examples=40, deadline=None)
-@given(st.integers(0, 10**9))
-def test_slack_stays_free_on_every_stick(seed: int) -> None:
-    """Beside each piece, and past the last cut, where what holds the stick lies too."""
-    house = with_slack(solid_house(Random(seed)), Random(seed))
-    assert not list(misfits(house))
-    slack = {one.profile: one.slack for one in house.house.stock}
-    built = [{piece.key: piece for piece in one.built.pieces} for one in house.openings]
-    for plan in house.plans:
-        for layout in plan.layouts:
-            free = [slack[plan.profile].allowance(built[key.opening][key.piece]) for key in layout.keys[0]]
-            kerf = house.house.kerf
-            for one, after, own in zip(layout.placed, layout.placed[1:], free, strict=False):
-                if not after.shares_cut:
-                    assert after.start - one.end >= own + kerf
-            last = layout.length - layout.placed[-1].end
-            assert last >= free[-1] + (house.house.clamp_length + kerf if house.house.clamp_length else 0)
 
 
 def test_ends_with_their_long_points_on_different_edges_share_no_cut() -> None:

@@ -9,22 +9,6 @@ State = tuple[int, ...]
 End = tuple[Fraction, Fraction]  # what a miter runs along the stick, and what its cut eats
 
 
-def kept_end(cutting: Cutting, trim: Fraction) -> Fraction:
-    """Inches at a stick's right end that no piece may take."""
-    free = max(piece.allowance for piece in cutting.pieces)
-    if not cutting.clamp_length:
-        return trim + free
-    cuts = [cutting.kerf]
-    if not cutting.square_first:
-        cuts += [
-            eats
-            for piece in cutting.pieces
-            for eats in (piece.left_eats, piece.right_eats)
-            if eats is not None
-        ]
-    return max(trim, cutting.clamp_length + max(cuts)) + free
-
-
 def cheapest(cutting: Cutting) -> int | None:
     """Cents of the cheapest plan for a cutting with a few pieces, or None when there is no plan."""
     pieces = cutting.pieces
@@ -55,25 +39,19 @@ def cheapest(cutting: Cutting) -> int | None:
                 if counts[at] == piece.quantity:
                     continue
                 more = (*counts[:at], counts[at] + 1, *counts[at + 1 :])
-                free = piece.allowance
-                one_end = piece.left, (cutting.kerf if piece.left_eats is None else piece.left_eats) + free
-                other = piece.right, (cutting.kerf if piece.right_eats is None else piece.right_eats) + free
+                one_end = piece.left, cutting.kerf if piece.left_eats is None else piece.left_eats
+                other = piece.right, cutting.kerf if piece.right_eats is None else piece.right_eats
                 for left, next_right in {(one_end, other), (other, one_end)}:
                     starts = [trim if end is None else end + cutting_off]
-                    if (
-                        end is not None
-                        and cutting.turnable
-                        and right == left
-                        and right[0] + cutting.kerf > right[1]
-                    ):
+                    if end is not None and cutting.turnable and right[0] and right == left:
                         starts.append(end + right[1] - right[0])
                     takes = next_right[1] if cutting.turnable else max(one_end[1], other[1])
                     if cutting.square_first:
-                        takes = cutting.kerf + free
+                        takes = cutting.kerf
                     starts += [defect.end for defect in one.defects if defect.end > starts[0]]
                     for start in starts:
                         stop = start + piece.length
-                        if stop <= one.length - kept_end(cutting, trim) and all(
+                        if stop <= one.length - trim and all(
                             stop <= d.start or start >= d.end for d in one.defects
                         ):
                             lay(more, stop, next_right, takes)

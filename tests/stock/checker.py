@@ -4,7 +4,6 @@ from collections import Counter
 from fractions import Fraction
 
 from longpoint.stock import Cutting, Layout, Placed, Plan, StickKind, Wanted
-from stock.brute import kept_end
 
 
 def complaints(cutting: Cutting, plan: Plan) -> list[str]:
@@ -57,7 +56,6 @@ def _stick(cutting: Cutting, layout: Layout, pieces: dict[str, Wanted]) -> list[
     trim = cutting.end_trim
     if not isinstance(stock, StickKind) and stock.end_trim is not None:
         trim = stock.end_trim
-    kept = kept_end(cutting, trim)
     if any(len(keys) != len(layout.placed) for keys in layout.keys):
         return [*found, "a stick lacks names"]
     for keys in layout.keys:
@@ -74,8 +72,8 @@ def _stick(cutting: Cutting, layout: Layout, pieces: dict[str, Wanted]) -> list[
         found.append("the first piece shares a cut with nothing")
     for placed in layout.placed:
         end = placed.start + placed.length
-        if placed.start < trim or end > layout.length - kept:
-            found.append("a piece runs into the end trim, the clamp or its allowance")
+        if placed.start < trim or end > layout.length - trim:
+            found.append("a piece runs into the end trim")
         if any(placed.start < defect.end and end > defect.start for defect in stock.defects):
             found.append("a piece lies over a defect")
     last = layout.placed[-1]
@@ -94,7 +92,7 @@ def _cuts(cutting: Cutting, layout: Layout, row: list[Wanted]) -> list[str]:
     for at, placed in enumerate(layout.placed):
         cutting_off = ends[at][1] if cutting.turnable else max(ends[at])
         if cutting.square_first:
-            cutting_off = cutting.kerf + row[at].allowance
+            cutting_off = cutting.kerf
         shared = at + 1 < len(row) and layout.placed[at + 1].shares_cut
         if placed.eats < (ends[at][1] if shared else cutting_off):
             found.append("a cut is said to eat less than it does")
@@ -121,7 +119,6 @@ def _eats(cutting: Cutting, piece: Wanted, placed: Placed) -> tuple[Fraction, Fr
     """What the cuts eat at the piece's left and right end, as it lies."""
     left = cutting.kerf if piece.left_eats is None else piece.left_eats
     right = cutting.kerf if piece.right_eats is None else piece.right_eats
-    left, right = left + piece.allowance, right + piece.allowance
     return (right, left) if placed.reversed else (left, right)
 
 

@@ -28,8 +28,6 @@ from longpoint.sheets.house import AT_THE_SAW, SheetHouse, caution_notes
 from longpoint.sheets.pieces import pieces_by_key, to_cut
 from longpoint.sheets.rows import stick_rows
 from longpoint.shop.build import CutList
-from longpoint.shop.slack_notes import slack_notes
-from longpoint.shop.spare import spares
 from longpoint.texts import say
 
 BUY = (
@@ -62,7 +60,7 @@ def cut_list_sheet(house: SheetHouse) -> Document:
     """Sticks to buy, sticks as they are cut, and every piece with its ends."""
     blocks: list[Block] = [caution_notes(house, *AT_THE_SAW, "local_codes")]
     if house.cut_list.plans:
-        blocks += [buy_table(house.cut_list), *slack_block(house.cut_list)]
+        blocks.append(buy_table(house.cut_list))
         blocks += stick_pictures(house, SIDEWAYS)
     unplanned = profiles_without_plan(house.cut_list)
     if unplanned:
@@ -84,17 +82,6 @@ def buy_table(cut_list: CutList) -> Table:
             if not layout.on_hand:
                 bought[plan.profile, layout.stick, layout.price_cents] += layout.times
                 lengths[plan.profile, layout.stick] = layout.length
-    for spare in spares(cut_list):
-        if spare.quantity:
-            key = next(
-                one.key
-                for stock in cut_list.house.stock
-                if stock.profile == spare.profile
-                for one in stock.kinds
-                if (one.length, one.price_cents) == (spare.length, spare.price_cents)
-            )
-            bought[spare.profile, key, spare.price_cents] += spare.quantity
-            lengths[spare.profile, key] = spare.length
     rows: list[tuple[Cell, ...]] = [
         (
             profile,
@@ -109,13 +96,6 @@ def buy_table(cut_list: CutList) -> Table:
     cents = sum(price * count for (_, _, price), count in bought.items())
     total: tuple[Cell, ...] = ("all sticks", sum(bought.values()), "", "", Money(cents), "")
     return Table("buy", "Sticks to buy", BUY, (Rows(tuple(rows)),), total)
-
-
-def slack_block(cut_list: CutList) -> Iterator[Block]:
-    """What stays free of the sticks, and which are spare; nothing for a house without slack."""
-    notes = tuple(slack_notes(cut_list))
-    if notes:
-        yield Notes("Slack", notes)
 
 
 def profiles_without_plan(cut_list: CutList) -> list[str]:

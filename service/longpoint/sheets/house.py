@@ -43,7 +43,7 @@ class SheetHouse(Value, frozen=True):
         return self.work.cautions if self.work else cautions(self.cut_list, build_year=None)
 
 
-AT_THE_SAW = ("saw_guards", "wood_dust", "clamp_length", "short_piece", "clamp", "short_rip", "sharp_miter")
+AT_THE_SAW = ("saw_guards", "wood_dust", "short_piece", "clamp", "short_rip", "sharp_miter")
 AT_THE_WALL = ("lead_paint", "escape_opening", "oily_rags", "finishes", "local_codes")
 
 

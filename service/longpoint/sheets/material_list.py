@@ -6,7 +6,7 @@ import math
 from collections import Counter
 
 from longpoint.lengths import Fraction, Real
-from longpoint.sheets.cutting import buy_table, profiles_without_plan, slack_block
+from longpoint.sheets.cutting import buy_table, profiles_without_plan
 from longpoint.sheets.document import (
     Block,
     Cell,
@@ -54,7 +54,7 @@ def material_list(house: SheetHouse) -> Document:
     cut_list = house.cut_list
     blocks: list[Block] = []
     if cut_list.plans:
-        blocks += [buy_table(cut_list), *slack_block(cut_list)]
+        blocks.append(buy_table(cut_list))
         rack = _from_the_rack(house)
         if rack:
             blocks.append(rack)

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import groupby
 
 from longpoint.geometry import PieceKey
-from longpoint.sheets.cutting import UPRIGHT, slack_block, stick_pictures
+from longpoint.sheets.cutting import UPRIGHT, stick_pictures
 from longpoint.sheets.document import Block, Cell, Document, Notes, Number, Rows, Table, TableColumn, Tick
 from longpoint.sheets.house import AT_THE_SAW, SheetHouse, caution_notes
 from longpoint.sheets.pieces import pieces_by_key
@@ -67,7 +67,6 @@ def stick_sheet(house: SheetHouse) -> Document:
         _orders(order),
         Notes(words(order.order).capitalize(), (order.why,)),
         HOW,
-        *slack_block(house.cut_list),
         *_apart(order, labels),
         _cuts(order, labels, house.wording),
     ]

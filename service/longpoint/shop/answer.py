@@ -10,8 +10,6 @@ from longpoint.shop.build import BuiltOpening, CutList
 from longpoint.shop.cautions import Caution
 from longpoint.shop.cut_sticks import BuyLine, LeftOver, ProfilePlan, bought, profile_plan
 from longpoint.shop.operations import SawOrder
-from longpoint.shop.slack_notes import slack_notes
-from longpoint.shop.spare import spare_cents, spares
 from longpoint.shop.takeoff import CostSheet, Hours, Materials
 from longpoint.shop.work import ShopWork
 from longpoint.texts import Sentence, say
@@ -57,7 +55,7 @@ class CutListAnswer(Value, frozen=True):
         openings: The openings, each with its pieces.
         plans: The sticks of each profile and what is cut from each.
         buy: The sticks to buy, a line for each profile and length.
-        cost: What the sticks cost, spare ones too; of profiles in `unstocked` it holds nothing.
+        cost: What the sticks cost; of profiles in `unstocked` it holds nothing.
         held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for them yet.
         cost_later: The estimated cost of the sticks for what is in `held`, planned first-fit after the others and
             from what those leave.
@@ -100,14 +98,12 @@ def cut_list_answer(cut_list: CutList, work: ShopWork) -> CutListAnswer:
     """The whole answer."""
     plans, house = cut_list.plans, cut_list.house
     unstocked, unused = cut_list.unstocked, cut_list.unused_stock
-    spare = {one.profile: one for one in spares(cut_list)}
     notes = [say("note", "sticks.unstocked", profile=profile) for profile in unstocked]
     notes += [say("note", "sticks.later-missing", profile=profile) for profile in cut_list.later_missing]
     notes += [
         say("note", "sticks.stock-unused", profile=profile) + nearest(profile, unstocked)
         for profile in unused
     ]
-    notes += slack_notes(cut_list)
     if any(not plan.proven for plan in plans):
         kept = cut_list.plan_number is not None
         notes.append(say("note", "sticks.unproven-kept") if kept else say("note", "sticks.unproven"))
@@ -118,9 +114,9 @@ def cut_list_answer(cut_list: CutList, work: ShopWork) -> CutListAnswer:
             )
             for one in cut_list.openings
         ),
-        plans=tuple(profile_plan(plan, cut_list, spare.get(plan.profile)) for plan in plans),
-        buy=tuple(line for plan in plans for line in bought(plan, spare.get(plan.profile))),
-        cost=Cents(sum(plan.cost_cents for plan in plans) + spare_cents(spare.values())),
+        plans=tuple(profile_plan(plan, cut_list) for plan in plans),
+        buy=tuple(line for plan in plans for line in bought(plan)),
+        cost=Cents(sum(plan.cost_cents for plan in plans)),
         held=cut_list.held,
         cost_later=Cents(sum(plan.cost_cents for plan in cut_list.later)),
         later_unpriced=cut_list.later_missing,

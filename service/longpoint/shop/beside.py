@@ -27,8 +27,6 @@ OWNER: Mapping[str, PieceKind] = {
 """What a return belongs to."""
 
 Owner = tuple[int, str]
-KeptEndsOf = Mapping[str, Fraction]
-"""By profile, what of its sticks' right ends no piece may take, where that is not the end trim."""
 Returns = Mapping[Owner, Sequence[HouseKey]]
 
 
@@ -135,13 +133,10 @@ class _Stick:
 class Beside:
     """Brings a house's returns to their owners."""
 
-    def __init__(
-        self, house: House, pieces: Mapping[HouseKey, Piece], defects: Defects, ends: KeptEndsOf
-    ) -> None:
+    def __init__(self, house: House, pieces: Mapping[HouseKey, Piece], defects: Defects) -> None:
         self._house = house
         self._pieces = pieces
         self._defects = defects
-        self._ends = ends
         self._returns = returns_of(pieces)
 
     def brought(self, plan: Plan) -> Plan:
@@ -162,8 +157,7 @@ class Beside:
 
     def _stick(self, profile: str, layout: Layout, keys: tuple[HouseKey, ...]) -> _Stick:
         as_planned = (profile, layout.stick) in self._defects or any(one.shares_cut for one in layout.placed)
-        end = self._ends.get(profile, self._house.end_trim)
-        room = None if as_planned else layout.length - end - layout.placed[0].start
+        room = None if as_planned else layout.length - self._house.end_trim - layout.placed[0].start
         return _Stick(layout, keys, room, self._house.keep_length)
 
     def _bring(self, key: HouseKey, source: _Stick, to: _Stick, astray: dict[HouseKey, list[_Stick]]) -> bool:

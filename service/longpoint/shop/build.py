@@ -22,7 +22,6 @@ from longpoint.shop.doubts import compared_readings
 from longpoint.shop.house import House, HouseGroup
 from longpoint.shop.lying import Lying, lying_of
 from longpoint.shop.paid import Paid
-from longpoint.shop.slack import NO_SLACK
 from longpoint.shop.stick_names import StickNames
 from longpoint.shop.too_much import MOST_NAMING, MOST_PIECES, naming, too_long_names, too_many
 from longpoint.stock import Cutting, Plan, Wanted
@@ -65,7 +64,6 @@ class CutList(Value, frozen=True):
         later: first plans of what is held back or estimated, after the others and from what those leave over.
         later_missing: profiles whose stock gives no plan of it: a piece is too long, or there are too few sticks.
         paid: by profile, what was paid for sticks before; None where nothing is kept of that.
-        whole: whether it is of the whole house, and not of some of its openings.
     """
 
     house: House
@@ -77,7 +75,6 @@ class CutList(Value, frozen=True):
     later: tuple[Plan, ...] = ()
     later_missing: tuple[str, ...] = ()
     paid: Mapping[str, Paid] | None = None
-    whole: bool = True
 
     def with_later(self, plans: tuple[Plan, ...], missing: tuple[str, ...]) -> CutList:
         """It with plans of what is held back or estimated, and the profiles that there are none of."""
@@ -226,7 +223,6 @@ def cuttings(
     Pieces take their rounded length of a stick. `left` says which of those alike are still to be cut, None for all.
     """
     pieces: dict[str, list[Wanted]] = {}
-    slack = {stock.profile: stock.slack for stock in house.stock}
     lying: dict[int, Lying] = {}  # by the identity of pieces, of which many are one
     for index, one in enumerate(openings):
         mark = one.built.opening.mark
@@ -235,9 +231,9 @@ def cuttings(
             quantity = one.count if left is None else len(left[key])
             if quantity:
                 if id(piece) not in lying:
-                    lying[id(piece)] = lying_of(piece, house, slack.get(piece.profile, NO_SLACK))
-                length, left_run, right_run, left_eats, right_eats, free = lying[id(piece)]
-                wanted = Wanted(key, length, quantity, mark, left_run, right_run, left_eats, right_eats, free)
+                    lying[id(piece)] = lying_of(piece, house)
+                length, left_run, right_run, *eats = lying[id(piece)]
+                wanted = Wanted(key, length, quantity, mark, left_run, right_run, *eats)
                 pieces.setdefault(piece.profile, []).append(wanted)
     return tuple(
         Cutting(
@@ -251,7 +247,6 @@ def cuttings(
             turnable=stock.turnable,
             together=stock.one_stick_each,
             square_first=stock.square_first,
-            clamp_length=house.clamp_length,
         )
         for stock in house.stock
         if stock.profile in pieces

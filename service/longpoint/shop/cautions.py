@@ -50,11 +50,6 @@ SHORT_PIECE = Caution(
     say("caution", "saw.short-piece"),
     PRACTICE,
 )
-CLAMP_LENGTH = Caution(
-    "clamp_length",
-    say("caution", "saw.clamp-length"),
-    PRACTICE,
-)
 CLAMP = Caution(
     "clamp",
     say("caution", "saw.clamp"),
@@ -122,8 +117,6 @@ def cautions(
         if one.shown and one.built.opening.bottom in WINDOW_FEET
     )
     found = [SAW_GUARDS, WOOD_DUST, *at_the_saw]
-    if cut_list.house.clamp_length and cut_list.plans:
-        found.append(CLAMP_LENGTH)
     if build_year is None or build_year < LEAD_YEAR:
         found.append(LEAD_PAINT)
     if windows:

@@ -9,7 +9,6 @@ from longpoint.shop.amounts import Amounts
 from longpoint.shop.apportion import apportion, round_half_up
 from longpoint.shop.build import CutList
 from longpoint.shop.paid import Paid
-from longpoint.shop.spare import spares
 from longpoint.shop.takeoff import (
     CostLine,
     CostSheet,
@@ -126,8 +125,6 @@ def _stock(cut_list: CutList, profile: str) -> Iterable[CostLine]:
     used, kept = (
         sum((much / stick for stick, much in one.items()), Fraction(0)) for one in (used_of, kept_of)
     )
-    spare = sum(one.cents for one in spares(cut_list) if one.profile == profile)
-    kept, whole = kept + spare, whole + spare
     if paid is not None:
         lengths = _needed(cut_list, profile)
         used, kept, whole = used + paid.pieces, kept + paid.kept, whole + paid.whole

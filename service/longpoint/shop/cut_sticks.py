@@ -9,7 +9,6 @@ from typing import Literal, cast
 from longpoint.geometry import PieceKey
 from longpoint.lengths import Fraction
 from longpoint.shop.build import CutList, HouseKey
-from longpoint.shop.spare import Spare
 from longpoint.stock import Placed, Plan
 from longpoint.values import Cents, Value
 
@@ -77,7 +76,6 @@ class ProfilePlan(Value, frozen=True):
             first, or there was not the memory for it.
         seconds: The time that the search took, in seconds.
         split_openings: Openings that were to come from one stick each and that no stick can hold.
-        spare: The spare sticks to buy; they are in `buy` and in the house's cost and not in this `cost`. Null for none.
     """
 
     profile: str
@@ -90,7 +88,6 @@ class ProfilePlan(Value, frozen=True):
     stopped: Stopped
     seconds: float
     split_openings: tuple[str, ...]
-    spare: BuyLine | None
 
 
 class BuyLine(Value, frozen=True):
@@ -129,7 +126,7 @@ class LeftOver(Value, frozen=True):
     quantity: int
 
 
-def profile_plan(plan: Plan, cut_list: CutList, spare: Spare | None) -> ProfilePlan:
+def profile_plan(plan: Plan, cut_list: CutList) -> ProfilePlan:
     """A plan as it is answered, every stick by itself."""
     return ProfilePlan(
         profile=plan.profile,
@@ -142,7 +139,6 @@ def profile_plan(plan: Plan, cut_list: CutList, spare: Spare | None) -> ProfileP
         stopped=cast(Stopped, plan.stopped),
         seconds=round(plan.seconds, 3),
         split_openings=tuple(plan.split_openings),
-        spare=None if spare is None or not spare.quantity else _line(spare),
     )
 
 
@@ -184,16 +180,9 @@ def placed_piece(placed: Placed, mark: str, piece: PieceKey, instance: int) -> P
     )
 
 
-def _line(spare: Spare) -> BuyLine:
-    price = Cents(spare.price_cents)
-    return BuyLine(spare.profile, spare.length, spare.quantity, price, Cents(spare.cents))
-
-
-def bought(plan: Plan, spare: Spare | None) -> list[BuyLine]:
-    """What to buy for a plan and its spare sticks, a line for each length and price."""
+def bought(plan: Plan) -> list[BuyLine]:
+    """What to buy for a plan, a line for each length and price."""
     quantities: Counter[Bought] = Counter()
-    if spare is not None and spare.quantity:
-        quantities[plan.profile, spare.length, spare.price_cents] += spare.quantity
     for layout in plan.layouts:
         if not layout.on_hand:
             quantities[plan.profile, layout.length, layout.price_cents] += layout.times

@@ -84,8 +84,6 @@ class AnyHouse(Given, frozen=True, kw_only=True):
         stock: The sticks and lengths on hand that each profile can be cut from.
         kerf: The width of the kerf: what one cut eats, measured from one side of the cut to the other.
         end_trim: The length that is squared off each factory end, measured from that end in.
-        clamp_length: The length at each stick's right end that no piece is cut from, because the saw
-            holds the stick by it; measured from the last cut to that end. With 0 the last piece is held instead.
         keep_length: An offcut of this length or longer is kept; it is measured from end to end.
         currency: The currency of every price; it is only repeated in the answer.
         shop: It says how the shop works.
@@ -99,17 +97,9 @@ class AnyHouse(Given, frozen=True, kw_only=True):
     stock: Annotated[tuple[StockForSale, ...], Meta(max_length=100)] = ()
     kerf: Length = Length.of("1/8 in")
     end_trim: Length = Length.of("1/2 in")
-    clamp_length: Length = Length.of("0 in")
     keep_length: Length = Length.of("24 in")
     currency: Annotated[str, Meta(pattern=r"^[A-Z]{3}$", description="ISO 4217 code.")] = "USD"
     shop: Shop = STANDARD
-
-    @property
-    def keeps_ends(self) -> bool:
-        """Whether more of a stick's right end than its trim may have to stay free."""
-        return bool(self.clamp_length) or any(
-            one.slack.per_piece or one.slack.per_miter for one in self.stock
-        )
 
 
 class House(AnyHouse, frozen=True, kw_only=True):
@@ -243,7 +233,6 @@ def _report_stock(house: House, faults: Faults, at: Path) -> None:
     lengths_on_hand = 0
     for index, one in enumerate(house.stock):
         here = (*at, "stock", index)
-        one.slack.report(faults, (*here, "slack"))
         lengths_on_hand += sum(on_hand.count for on_hand in one.lengths_on_hand)
         if lengths_on_hand > MOST_LENGTHS_ON_HAND:
             faults.add(

@@ -13,7 +13,7 @@ from itertools import accumulate
 
 from longpoint.lengths import Fraction
 from longpoint.shop.beside import OWNER, Beside
-from longpoint.shop.build import BuiltOpening, HouseKey, cuttings
+from longpoint.shop.build import BuiltOpening, HouseKey
 from longpoint.shop.clock import Clock
 from longpoint.shop.house import House
 from longpoint.shop.operations import Setting
@@ -21,7 +21,7 @@ from longpoint.shop.saw_settings import SQUARE
 from longpoint.shop.saw_step import SawStep
 from longpoint.shop.steps import Bench, Rest
 from longpoint.shop.sticks import PieceToMake, StickSection, WorkStick, defects_of, sections, work_piece
-from longpoint.stock import KeptEnds, Layout, Placed, Plan
+from longpoint.stock import Layout, Placed, Plan
 
 Unit = list[int]
 """Blanks that are cut one after the other, by their places."""
@@ -48,11 +48,7 @@ class Layer:
         }
         self._cut: dict[int, Kind] = {}  # by the identity of pieces, which the openings hold
         self._defects = defects_of(house)
-        ends: dict[str, Fraction] = {}
-        if house.keeps_ends:
-            found = cuttings(house, tuple(openings))
-            ends = {one.profile: KeptEnds.of(one).right(house.end_trim) for one in found}
-        self._beside = Beside(house, self._pieces, self._defects, ends)
+        self._beside = Beside(house, self._pieces, self._defects)
 
     def laid(self, plan: Plan) -> Plan:
         """The plan with each stick's pieces in that order, returns with their owners as far as that costs nothing."""

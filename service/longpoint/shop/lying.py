@@ -7,7 +7,6 @@ import math
 from longpoint.geometry import CutKind, End, Piece
 from longpoint.lengths import Fraction, round_to
 from longpoint.shop.house import House
-from longpoint.shop.slack import Slack
 from longpoint.stock import eaten
 
 ZERO = Fraction(0)
@@ -15,12 +14,11 @@ ZERO = Fraction(0)
 RUN_DENOMINATOR = 1_000_000
 SHARED_EDGES = ("outer", "top")
 """Edges that lie against the fence, where a miter that two pieces share has the long point of both."""
+Lying = tuple[Fraction, Fraction, Fraction, Fraction | None, Fraction | None]
 
-Lying = tuple[Fraction, Fraction, Fraction, Fraction | None, Fraction | None, Fraction]
 
-
-def lying_of(piece: Piece, house: House, slack: Slack) -> Lying:
-    """What a piece takes: its length, the runs of its miters, what the cuts at its ends eat, its allowance."""
+def lying_of(piece: Piece, house: House) -> Lying:
+    """What a piece takes of a stick: its length, the runs of its miters, and what the cuts at its ends eat."""
     left, right = piece.ends
     return (
         round_to(piece.overall, house.rounding),
@@ -28,7 +26,6 @@ def lying_of(piece: Piece, house: House, slack: Slack) -> Lying:
         _run(right, piece),
         _eaten(left, house.kerf),
         _eaten(right, house.kerf),
-        slack.allowance(piece),
     )
 
 

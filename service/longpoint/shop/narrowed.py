@@ -47,7 +47,6 @@ def narrowed(cut_list: CutList, marks: Collection[str]) -> CutList:
     return replace(
         cut_list,
         openings=openings,
-        whole=False,
         plans=tuple(plans),
         left={key: tuple(instances) for key, instances in left.items()},
         kept_names={profile: tuple(some) for profile, some in names.items()},

@@ -157,8 +157,6 @@ class Planning:
         )
         at = ("stock", number)
         match fault.field:
-            case ("pieces", int(), "allowance"):
-                return (*at, "slack")
             case ("pieces", int(index), *_):
                 return self._opening_or_group(cutting.pieces[index].key)
             case ("sticks", int(index), *rest):
@@ -170,7 +168,7 @@ class Planning:
                     self.house.stock[number].on_hand_of(index),
                     *map(_as_given, rest),
                 )
-            case ("kerf" | "end_trim" | "clamp_length" | "keep_length" as name, *_):
+            case ("kerf" | "end_trim" | "keep_length" as name, *_):
                 return (name,)
         return at
 

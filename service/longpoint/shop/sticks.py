@@ -181,8 +181,7 @@ def sections(
     for place, ((begin, waste), end, row) in enumerate(zip(begins, ends, rows, strict=True)):
         last = row[-1].placed[-1]
         clear = [defect.start for defect in defects if defect.start >= last.end]
-        until = last.end if house.keeps_ends else layout.length - trim
-        room = min(until, *clear) - begin if clear else until - begin
+        room = min(layout.length - trim, *clear) - begin if clear else layout.length - trim - begin
         taken = last.end + last.eats - begin
         tight = taken - min(blank.eats for blank in row) > room
         found.append(StickSection(place, begin, room, waste, end, tuple(row), taken, tight))

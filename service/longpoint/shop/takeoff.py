@@ -198,7 +198,7 @@ class CostTotals(Value, frozen=True):
     Attributes:
         stock: The part of the sticks' price that falls on the wood that became pieces of trim.
         waste: The cost of kerfs, end trims and offcuts too short to keep.
-        kept_offcut: The cost of offcuts, spare sticks and lengths that are left.
+        kept_offcut: The cost of offcuts and lengths that are left.
         consumable: The cost of the materials beside the sticks.
         labor: The cost of the hands-on hours at the wages given.
         total: The sum of all categories.

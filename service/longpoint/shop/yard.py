@@ -7,7 +7,6 @@ from typing import Annotated
 from msgspec import Meta
 
 from longpoint.lengths import Length, PositiveLength
-from longpoint.shop.slack import NO_SLACK, Slack
 from longpoint.stock import StickKind, StickOnHand, Stretch
 from longpoint.values import Given, Name, Price
 
@@ -86,7 +85,6 @@ class StockForSale(Given, frozen=True, kw_only=True):
             as one: give each its own mark where each is to have its own stick.
         square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a piece off
             from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more than a square cut.
-        slack: It says what stays free on its sticks, and which spare sticks are bought.
     """
 
     profile: Name
@@ -94,7 +92,6 @@ class StockForSale(Given, frozen=True, kw_only=True):
     turnable: bool = False
     one_stick_each: bool = False
     square_first: bool = False
-    slack: Slack = NO_SLACK
 
 
 class Stock(StockForSale, frozen=True, kw_only=True):

@@ -20,7 +20,6 @@ once. The call is pure and holds the processor for its whole budget: a server ru
 """
 
 from .cuts import eaten
-from .ends import KeptEnds
 from .faults import StockError, StockFault
 from .keeping import KEEPING, Replanned, Standing, replan
 from .laid import Layout, Placed, Plan, Progress
@@ -32,7 +31,6 @@ __all__ = [
     "VERSION",
     "Budget",
     "Cutting",
-    "KeptEnds",
     "Layout",
     "Placed",
     "Plan",

@@ -4,9 +4,8 @@ from collections.abc import Iterator
 from math import lcm
 
 from longpoint.lengths import Fraction
-from longpoint.texts import Sentence, say
+from longpoint.texts import say
 
-from .ends import KeptEnds
 from .faults import StockError, StockFault
 from .model import Budget, Cutting, StickKind, StickOnHand, Stretch, Wanted
 
@@ -43,7 +42,6 @@ def _faults(cutting: Cutting) -> Iterator[StockFault]:
         yield StockFault(("end_trim",), "negative", say("problem", "cutting.end-trim-negative"))
     if cutting.keep_length is not None and cutting.keep_length < 0:
         yield StockFault(("keep_length",), "negative", say("problem", "cutting.keep-length-negative"))
-    yield from _clamp_faults(cutting)
     yield from _piece_faults(cutting.pieces, cutting.kerf)
     if cutting.pieces and not cutting.sticks and not cutting.lengths_on_hand:
         yield StockFault(("sticks",), "no_stock", say("problem", "cutting.no-stock"))
@@ -70,19 +68,6 @@ def _faults(cutting: Cutting) -> Iterator[StockFault]:
     yield from _too_fine_together(cutting)
 
 
-def _clamp_faults(cutting: Cutting) -> Iterator[StockFault]:
-    clamp = cutting.clamp_length
-    if clamp < 0:
-        yield StockFault(("clamp_length",), "negative", say("problem", "cutting.clamp-length-negative"))
-    longest = max((stock.length for stock in cutting.stock), default=clamp)
-    if clamp and clamp >= longest > 0:
-        yield StockFault(
-            ("clamp_length",),
-            "clamp_length_exceeds_stock",
-            say("problem", "cutting.clamp-length-exceeds-stock", clamp_length=clamp, longest=longest),
-        )
-
-
 def _too_fine_together(cutting: Cutting) -> Iterator[StockFault]:
     """At the first length that has no mark in common with those before it that can still be reckoned with."""
     pieces = 1
@@ -102,10 +87,8 @@ def _fields(cutting: Cutting) -> Iterator[tuple[tuple[str | int, ...], Fraction]
     """Every length that is laid out, and its field."""
     yield ("kerf",), cutting.kerf
     yield ("end_trim",), cutting.end_trim
-    yield ("clamp_length",), cutting.clamp_length
     for index, piece in enumerate(cutting.pieces):
         yield ("pieces", index, "length"), piece.length
-        yield ("pieces", index, "allowance"), piece.allowance
         for field, eats in (("left_eats", piece.left_eats), ("right_eats", piece.right_eats)):
             if eats is not None:
                 yield ("pieces", index, field), eats
@@ -148,19 +131,6 @@ def _piece_faults(pieces: tuple[Wanted, ...], kerf: Fraction) -> Iterator[StockF
                     "below_kerf",
                     say("problem", "wanted.below-kerf"),
                 )
-        if piece.allowance < 0:
-            yield StockFault((*at, "allowance"), "negative", say("problem", "wanted.allowance-negative"))
-        elif piece.allowance > piece.length > 0:
-            yield StockFault(
-                (*at, "allowance"),
-                "allowance_exceeds_piece",
-                say(
-                    "problem",
-                    "wanted.allowance-exceeds-piece",
-                    allowance=piece.allowance,
-                    length=piece.length,
-                ),
-            )
         total += max(piece.quantity, 0)
     if total > MOST_PIECES:
         yield StockFault(
@@ -195,8 +165,6 @@ def _inside(defect: Stretch, length: Fraction) -> bool:
 
 def _too_long(cutting: Cutting) -> Iterator[StockFault]:
     longest = longest_clear(cutting)
-    ends = KeptEnds.of(cutting)
-    kept = ends.clamped + ends.allowance
     for index, piece in enumerate(cutting.pieces):
         if piece.length > longest:
             yield StockFault(
@@ -208,19 +176,13 @@ def _too_long(cutting: Cutting) -> Iterator[StockFault]:
                     length=piece.length,
                     longest=longest,
                     short=piece.length - longest,
-                )
-                + _kept_free(kept),
+                ),
             )
-
-
-def _kept_free(length: Fraction) -> Sentence | None:
-    """What is said besides where a clamp or an allowance takes some of each stick."""
-    return say("hint", "cutting.kept-free", length=length) if length else None
 
 
 def longest_clear(cutting: Cutting) -> Fraction:
     """Inches of the longest stretch a single piece could take on any stock there is."""
-    longest, ends = Fraction(0), KeptEnds.of(cutting)
+    longest = Fraction(0)
     for stock in cutting.stock:
         if isinstance(stock, StickKind) and stock.available == 0:
             continue
@@ -229,9 +191,9 @@ def longest_clear(cutting: Cutting) -> Fraction:
             if isinstance(stock, StickOnHand) and stock.end_trim is not None
             else cutting.end_trim
         )
-        start, end = trim, stock.length - ends.right(trim)
+        start = trim
         for defect in sorted(stock.defects, key=lambda one: one.start):
-            longest = max(longest, min(defect.start, end) - start)
+            longest = max(longest, min(defect.start, stock.length - trim) - start)
             start = max(start, defect.end)
-        longest = max(longest, end - start)
+        longest = max(longest, stock.length - trim - start)
     return longest

@@ -39,7 +39,7 @@ class Placed:
         turned: the piece lies turned over, its long edge on the other side.
         shares_cut: its left end and the right end of the piece before are one cut.
         eats: inches along the stick that the cut takes which cuts it off what lies right of it; shared with the next
-            piece, it is still the whole of what that cut eats. What stays free beside the piece is in it.
+            piece, it is still the whole of what that cut eats.
     """
 
     start: Fraction

@@ -14,8 +14,6 @@ Mitered pieces take their long-point length, and an angled cut eats more along t
   right end as it lies: it may be laid end for end, so that this end is the square one.
 * On other stock every piece lies one way. It takes what the dearer of its two cuts eats, so that either may be
   the one that cuts it off, and a left and a right piece of one length are alike.
-* What a piece's ``allowance`` asks for stays free beside it on top of that, and the largest of them at the right end of
-  every stick. Ends whose allowance is as long as their run, or longer, share no cut.
 * With ``square_first`` a piece is cut off square and mitered afterwards: it takes the kerf. A shared cut stays what
   it is.
 """
@@ -60,7 +58,6 @@ class Wanted:
         left_eats: inches along the stick that the cut at the left end eats, as ``eaten`` gives it; None for the
             cutting's kerf. Only ends that are alike in this, too, share a cut.
         right_eats: the same for the right end.
-        allowance: inches that stay free beside each of them, on top of what its cuts eat.
     """
 
     key: Any
@@ -71,7 +68,6 @@ class Wanted:
     right: Fraction = ZERO
     left_eats: Fraction | None = None
     right_eats: Fraction | None = None
-    allowance: Fraction = ZERO
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,8 +132,6 @@ class Cutting:
         together: lay each opening's pieces side by side on one stick, where one stick can hold them.
         square_first: pieces are cut off square and mitered afterwards, so that only shared cuts eat more than the
             kerf.
-        clamp_length: inches of every stick that its right end is held by, past the last cut; zero where the last
-            piece is held instead.
     """
 
     profile: str
@@ -150,7 +144,6 @@ class Cutting:
     turnable: bool = False
     together: bool = False
     square_first: bool = False
-    clamp_length: Fraction = ZERO
 
     @property
     def stock(self) -> tuple[StickKind | StickOnHand, ...]:

@@ -28,8 +28,7 @@ class PieceGroup:
         length: units.
         left: what sharing the cut of one miter saves against a kerf; zero on stock that cannot be turned.
         right: the same of the other.
-        cuts: what the cut at the left and at the right end takes when it cuts the piece off the stick, with what
-            stays free beside it.
+        cuts: what the cut at the left and at the right end takes when it cuts the piece off the stick.
         runs: inches both miters run.
         lines: the cutting's piece lines that are of it, and whether that line has its ends the other way about.
     """

@@ -9,7 +9,6 @@ from math import gcd, lcm
 from longpoint.lengths import Fraction
 
 from .cuts import MARK
-from .ends import KeptEnds, end_cuts
 from .forms import Blocks, piece_forms
 from .model import Cutting, StickKind, StickOnHand, Stretch, Wanted
 from .problem import Form, Item, PieceGroup, ScaledCutting, Span, StockGroup
@@ -17,9 +16,7 @@ from .problem import Form, Item, PieceGroup, ScaledCutting, Span, StockGroup
 __all__ = ["scale"]
 
 Units = Callable[[Fraction], int]
-End = tuple[
-    Fraction, Fraction
-]  # inches that its miter runs, and that its cut eats with what stays free beside it
+End = tuple[Fraction, Fraction]  # inches that its miter runs, and that its cut eats
 
 
 def scale(cutting: Cutting) -> ScaledCutting:
@@ -39,8 +36,9 @@ def scale(cutting: Cutting) -> ScaledCutting:
 
 def _ends(cutting: Cutting, piece: Wanted) -> tuple[End, End]:
     """The piece's left and right end."""
-    left, right = end_cuts(cutting, piece)
-    return (piece.left, left + piece.allowance), (piece.right, right + piece.allowance)
+    left = cutting.kerf if piece.left_eats is None else piece.left_eats
+    right = cutting.kerf if piece.right_eats is None else piece.right_eats
+    return (piece.left, left), (piece.right, right)
 
 
 def _savings(cutting: Cutting) -> dict[End, Fraction]:
@@ -81,10 +79,8 @@ def _unit(lengths: Iterable[Fraction]) -> Fraction:
 def _lengths(cutting: Cutting) -> Iterator[Fraction]:
     yield cutting.kerf
     yield cutting.end_trim
-    yield cutting.clamp_length
     for piece in cutting.pieces:
         yield piece.length
-        yield piece.allowance
         yield from (eats for eats in (piece.left_eats, piece.right_eats) if eats is not None)
     for stock in cutting.stock:
         yield stock.length
@@ -97,32 +93,29 @@ def _lengths(cutting: Cutting) -> Iterator[Fraction]:
 
 
 def _kinds(cutting: Cutting, units: Units, savings: dict[End, Fraction]) -> tuple[PieceGroup, ...]:
-    lines: dict[tuple[int, End, End, Fraction], list[tuple[int, bool]]] = {}
+    lines: dict[tuple[int, End, End], list[tuple[int, bool]]] = {}
     for index, piece in enumerate(cutting.pieces):
         left, right = _ends(cutting, piece)
         if not cutting.turnable:  # it lies one way, and either cut may be the one that cuts it off
             left = right = (Fraction(0), max(left[1], right[1]))
-        shape = units(piece.length), min(left, right), max(left, right), piece.allowance
+        shape = units(piece.length), min(left, right), max(left, right)
         lines.setdefault(shape, []).append((index, left > right))
     kinds = []
-    for (length, left, right, free), alike in sorted(lines.items(), reverse=True):
+    for (length, left, right), alike in sorted(lines.items(), reverse=True):
         saved = units(savings.get(left, Fraction(0))), units(savings.get(right, Fraction(0)))
-        cuts = [units(cutting.kerf + free if cutting.square_first else eats) for _, eats in (left, right)]
+        cuts = [units(cutting.kerf if cutting.square_first else eats) for _, eats in (left, right)]
         kinds.append(PieceGroup(length, *saved, (cuts[0], cuts[1]), (left[0], right[0]), tuple(alike)))
     return tuple(kinds)
 
 
 def _stocks(cutting: Cutting, units: Units) -> tuple[StockGroup, ...]:
-    ends = KeptEnds.of(cutting)
     stocks = [
-        _stock(stick, False, cutting.end_trim, ends, units)
-        for stick in cutting.sticks
-        if stick.available != 0
+        _stock(stick, False, cutting.end_trim, units) for stick in cutting.sticks if stick.available != 0
     ]
     alike: dict[StockGroup, list[str]] = {}
     for on_hand in cutting.lengths_on_hand:
         trim = cutting.end_trim if on_hand.end_trim is None else on_hand.end_trim
-        stock = _stock(on_hand, True, trim, ends, units, key="")
+        stock = _stock(on_hand, True, trim, units, key="")
         alike.setdefault(stock, []).append(on_hand.key)
     for stock, keys in alike.items():
         stocks.append(
@@ -134,15 +127,10 @@ def _stocks(cutting: Cutting, units: Units) -> tuple[StockGroup, ...]:
 
 
 def _stock(
-    stock: StickKind | StickOnHand,
-    on_hand: bool,
-    trim: Fraction,
-    ends: KeptEnds,
-    units: Units,
-    key: str | None = None,
+    stock: StickKind | StickOnHand, on_hand: bool, trim: Fraction, units: Units, key: str | None = None
 ) -> StockGroup:
     length = units(stock.length)
-    start, end = units(trim), length - units(ends.right(trim))
+    start, end = units(trim), length - units(trim)
     most = stock.available if isinstance(stock, StickKind) else 1
     keys = (stock.key if key is None else key,)
     return StockGroup(

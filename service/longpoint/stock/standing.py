@@ -7,16 +7,13 @@ from itertools import groupby
 
 from longpoint.lengths import Fraction
 
-from .ends import KeptEnds, end_cuts
 from .laid import Layout, Placed
 from .model import Cutting, StickKind, StickOnHand, Wanted
 from .problem import Counts, ScaledCutting
 
 __all__ = ["Standing", "StickHeld", "still_cut"]
 
-End = tuple[
-    Fraction, Fraction
-]  # inches that its miter runs, and that its cut eats with what stays free beside it
+End = tuple[Fraction, Fraction]  # inches that its miter runs, and that its cut eats
 Block = tuple[int, int, str | None]  # what is placed as one: the item, how many pieces, and the opening
 
 
@@ -58,7 +55,7 @@ def still_cut(cutting: Cutting, problem: ScaledCutting, standing: Sequence[Stand
     pieces = {piece.key: piece for piece in cutting.pieces}
     stocks = {stock.key: stock for stock in cutting.stock}
     places = {key: at for at, stock in enumerate(problem.stocks) for key in stock.keys}
-    rows, ends = _Rows(cutting, problem), KeptEnds.of(cutting)
+    rows = _Rows(cutting, problem)
     left = Counter({piece.key: piece.quantity for piece in cutting.pieces})
     sticks = {
         stock.key: stock.available if isinstance(stock, StickKind) else 1
@@ -76,7 +73,7 @@ def still_cut(cutting: Cutting, problem: ScaledCutting, standing: Sequence[Stand
             continue
         row = [pieces[key] for key in layout.keys[0]]
         blocks = rows.blocks(row)
-        if blocks is None or not _as_laid(cutting, stock, row, blocks, layout, ends):
+        if blocks is None or not _as_laid(cutting, stock, row, blocks, layout):
             continue
         left.subtract(wanted)
         most = sticks[stock.key]
@@ -126,7 +123,6 @@ def _as_laid(
     row: Sequence[Wanted],
     blocks: Sequence[Block],
     layout: Layout,
-    ends: KeptEnds,
 ) -> bool:
     """Whether the row, laid out again on that stock, comes to lie as it did."""
     described = stock.length, stock.price_cents, isinstance(stock, StickOnHand)
@@ -135,7 +131,7 @@ def _as_laid(
     trim = (
         stock.end_trim if isinstance(stock, StickOnHand) and stock.end_trim is not None else cutting.end_trim
     )
-    if layout.placed[-1].end > stock.length - ends.right(trim):
+    if layout.placed[-1].end > stock.length - trim:
         return False
     before: Placed | None = None
     last: End = Fraction(0), Fraction(0)
@@ -159,11 +155,7 @@ def _as_laid(
             return False
         if placed.turned != (placed.shares_cut and before is not None and not before.turned):
             return False
-        before, last, pieces = (
-            placed,
-            right,
-            cutting.kerf + piece.allowance if cutting.square_first else right[1],
-        )
+        before, last, pieces = placed, right, cutting.kerf if cutting.square_first else right[1]
     return before is not None and before.eats == pieces
 
 
@@ -178,8 +170,8 @@ def _extents(placed: Sequence[Placed], blocks: Sequence[Block]) -> Iterator[Frac
 
 def _ends(cutting: Cutting, piece: Wanted, reversed_: bool) -> tuple[End, End]:
     """The left and the right end of the piece as it lies."""
-    left_eats, right_eats = end_cuts(cutting, piece)
-    left, right = (piece.left, left_eats + piece.allowance), (piece.right, right_eats + piece.allowance)
+    left = piece.left, cutting.kerf if piece.left_eats is None else piece.left_eats
+    right = piece.right, cutting.kerf if piece.right_eats is None else piece.right_eats
     if not cutting.turnable:  # it lies one way, and either cut may be the one that cuts it off
         dearer = Fraction(0), max(left[1], right[1])
         return dearer, dearer

@@ -5,6 +5,7 @@ from longpoint_sdk.types.a_house import House, MaterialsAnswer
 from longpoint_sdk.types.basics import Hand, MarkedLength, OrderKind, Rate, Share, Unit
 from longpoint_sdk.types.common import (
     Bottom,
+    BuyLine,
     Caution,
     Certainty,
     Closing,
@@ -97,8 +98,8 @@ from longpoint_sdk.types.saw_order import (
 from longpoint_sdk.types.schedules import ScheduleLine
 from longpoint_sdk.types.sheets import LabelGrid, LabelsRequest
 from longpoint_sdk.types.shop import MaterialCode, Package, Rates, Saw, Shop, Wages
-from longpoint_sdk.types.sticks import BuyLine, CutStick, PlacedPiece, ProfilePlan
-from longpoint_sdk.types.stock import Defect, LengthsOnHand, Slack, Stick, Stock
+from longpoint_sdk.types.sticks import CutStick, PlacedPiece, ProfilePlan
+from longpoint_sdk.types.stock import Defect, LengthsOnHand, Stick, Stock
 from longpoint_sdk.types.trim import (
     Apron,
     ApronEnds,
@@ -279,7 +280,6 @@ __all__ = [
     "Shop",
     "SillAnswer",
     "SillLevel",
-    "Slack",
     "Species",
     "State",
     "Step",

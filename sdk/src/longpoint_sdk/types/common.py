@@ -15,8 +15,8 @@ from longpoint_sdk.types.pieces import Piece
 from longpoint_sdk.types.readings import Readings
 from longpoint_sdk.types.saw_order import PieceName, SawOrder
 from longpoint_sdk.types.shop import Shop
-from longpoint_sdk.types.sticks import BuyLine, ProfilePlan
-from longpoint_sdk.types.stock import Defect, Slack, Stick, Stock
+from longpoint_sdk.types.sticks import ProfilePlan
+from longpoint_sdk.types.stock import Defect, Stick, Stock
 from longpoint_sdk.types.trim import Trim
 
 if TYPE_CHECKING:
@@ -48,6 +48,24 @@ else:
     Section = str
     SillAnswer = str
     WallAnswer = str
+
+
+class BuyLine(Result, frozen=True, kw_only=True):
+    """A line for the yard.
+
+    Attributes:
+        profile: The name to ask the yard for.
+        length: The length of each stick, measured from end to end.
+        quantity: The number of sticks.
+        price: The price of one stick. An amount of money as decimal text with two places.
+        cost: The price of all these sticks. An amount of money as decimal text with two places.
+    """
+
+    profile: str
+    length: MarkedLength
+    quantity: int
+    price: Decimal
+    cost: Decimal
 
 
 class Caution(Result, frozen=True, kw_only=True):
@@ -288,8 +306,8 @@ class CutListAnswer(Result, frozen=True, kw_only=True):
         openings: The openings, each with its pieces.
         plans: The sticks of each profile and what is cut from each.
         buy: The sticks to buy, a line for each profile and length.
-        cost: What the sticks cost, spare ones too; of profiles in `unstocked` it holds nothing. An amount of
-            money as decimal text with two places.
+        cost: What the sticks cost; of profiles in `unstocked` it holds nothing. An amount of money as decimal
+            text with two places.
         held: Marks of the openings, and groups, that are held back or only estimated: no stick is cut for
             them yet.
         cost_later: The estimated cost of the sticks for what is in `held`, planned first-fit after the others
@@ -521,10 +539,6 @@ class CutListRequest(Request, frozen=True, kw_only=True):
     Attributes:
         trim_specs: The trims that its openings name.
         openings: The openings of the house.
-        clamp_length: The length at each stick's right end that no piece is cut from, because the saw holds
-            the stick by it; measured from the last cut to that end. With 0 the last piece is held instead. A
-            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
         currency: The currency of every price; it is only repeated in the answer. ISO 4217 code.
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
@@ -550,7 +564,6 @@ class CutListRequest(Request, frozen=True, kw_only=True):
 
     trim_specs: dict[str, Trim]
     openings: list[HouseOpening]
-    clamp_length: LengthText = "0 in"
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
     groups: list[HouseGroup] = []
@@ -575,7 +588,6 @@ class StockForSale(Request, frozen=True, kw_only=True):
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain
             and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
             under one mark count as one: give each its own mark where each is to have its own stick.
-        slack: It says what stays free on its sticks, and which spare sticks are bought.
         square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a
             piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more
             than a square cut.
@@ -586,7 +598,6 @@ class StockForSale(Request, frozen=True, kw_only=True):
     profile: str
     sticks: list[Stick]
     one_stick_each: bool = False
-    slack: Slack = Slack()
     square_first: bool = False
     turnable: bool = False
 
@@ -596,10 +607,6 @@ class KeptHouse(Request, frozen=True, kw_only=True):
 
     Attributes:
         name: The name of the house. A name on one line, not starting with a space.
-        clamp_length: The length at each stick's right end that no piece is cut from, because the saw holds
-            the stick by it; measured from the last cut to that end. With 0 the last piece is held instead. A
-            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
         currency: The currency of every price; it is only repeated in the answer. ISO 4217 code.
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
@@ -623,7 +630,6 @@ class KeptHouse(Request, frozen=True, kw_only=True):
     """
 
     name: str
-    clamp_length: LengthText = "0 in"
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
     groups: list[HouseGroup] = []
@@ -694,10 +700,6 @@ class NewSchedule(Request, frozen=True, kw_only=True):
 
     Attributes:
         name: The name of the house. A name on one line, not starting with a space.
-        clamp_length: The length at each stick's right end that no piece is cut from, because the saw holds
-            the stick by it; measured from the last cut to that end. With 0 the last piece is held instead. A
-            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
         currency: The currency of every price; it is only repeated in the answer. ISO 4217 code.
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
@@ -723,7 +725,6 @@ class NewSchedule(Request, frozen=True, kw_only=True):
     """
 
     name: str
-    clamp_length: LengthText = "0 in"
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
     groups: list[HouseGroup] = []

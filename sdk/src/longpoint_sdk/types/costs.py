@@ -31,8 +31,8 @@ class CostTotals(Result, frozen=True, kw_only=True):
             money as decimal text with two places.
         waste: The cost of kerfs, end trims and offcuts too short to keep. An amount of money as decimal text
             with two places.
-        kept_offcut: The cost of offcuts, spare sticks and lengths that are left. An amount of money as
-            decimal text with two places.
+        kept_offcut: The cost of offcuts and lengths that are left. An amount of money as decimal text with
+            two places.
         consumable: The cost of the materials beside the sticks. An amount of money as decimal text with two
             places.
         labor: The cost of the hands-on hours at the wages given. An amount of money as decimal text with two

@@ -6,7 +6,8 @@ from decimal import Decimal
 
 from longpoint_sdk.types._base import Request, Result
 from longpoint_sdk.types.basics import MarkedLength
-from longpoint_sdk.types.sticks import BuyLine, PlacedPiece
+from longpoint_sdk.types.common import BuyLine
+from longpoint_sdk.types.sticks import PlacedPiece
 
 
 class Claim(Request, frozen=True, kw_only=True):

@@ -53,10 +53,6 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
     Attributes:
         trim_specs: The trims that its openings name.
         openings: The openings of the house.
-        clamp_length: The length at each stick's right end that no piece is cut from, because the saw holds
-            the stick by it; measured from the last cut to that end. With 0 the last piece is held instead. A
-            length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m.
-            Without a unit it is in the request's `unit`, when the request has one.
         currency: The currency of every price; it is only repeated in the answer. ISO 4217 code.
         end_trim: The length that is squared off each factory end, measured from that end in. A length as a
             tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a unit it
@@ -85,7 +81,6 @@ class LabelsRequest(Request, frozen=True, kw_only=True):
 
     trim_specs: dict[str, Trim]
     openings: list[HouseOpening]
-    clamp_length: LengthText = "0 in"
     currency: str = "USD"
     end_trim: LengthText = "1/2 in"
     grid: LabelGrid | None = None

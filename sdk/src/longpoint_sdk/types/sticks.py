@@ -8,24 +8,6 @@ from longpoint_sdk.types._base import Result
 from longpoint_sdk.types.basics import MarkedLength
 
 
-class BuyLine(Result, frozen=True, kw_only=True):
-    """A line for the yard.
-
-    Attributes:
-        profile: The name to ask the yard for.
-        length: The length of each stick, measured from end to end.
-        quantity: The number of sticks.
-        price: The price of one stick. An amount of money as decimal text with two places.
-        cost: The price of all these sticks. An amount of money as decimal text with two places.
-    """
-
-    profile: str
-    length: MarkedLength
-    quantity: int
-    price: Decimal
-    cost: Decimal
-
-
 class PlacedPiece(Result, frozen=True, kw_only=True):
     """A piece's place on a stick.
 
@@ -88,8 +70,6 @@ class ProfilePlan(Result, frozen=True, kw_only=True):
             ran out first, or there was not the memory for it.
         seconds: The time that the search took, in seconds.
         split_openings: Openings that were to come from one stick each and that no stick can hold.
-        spare: The spare sticks to buy; they are in `buy` and in the house's cost and not in this `cost`. Null
-            for none.
     """
 
     profile: str
@@ -102,4 +82,3 @@ class ProfilePlan(Result, frozen=True, kw_only=True):
     stopped: str
     seconds: float
     split_openings: list[str]
-    spare: BuyLine | None

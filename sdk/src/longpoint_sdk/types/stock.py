@@ -40,29 +40,6 @@ class LengthsOnHand(Request, frozen=True, kw_only=True):
     price: MoneyText = "0.00"
 
 
-class Slack(Request, frozen=True, kw_only=True):
-    """The slack in one profile: length that stays free beside each piece, so that it can be cut once more, and
-    spare sticks. Returns take none: they come off the end of their apron's or stool's stick and share in what
-    is free there.
-
-    Attributes:
-        per_miter: The length that stays free on the stick for each mitered end of a piece, measured along the
-            stick. A length as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or
-            m. Without a unit it is in the request's `unit`, when the request has one.
-        per_piece: The length that stays free on the stick for each piece, measured along the stick. A length
-            as a tape reads it, with its unit: feet, inches and fractions, decimals, mm, cm or m. Without a
-            unit it is in the request's `unit`, when the request has one.
-        spare_percent: Spare sticks are to be at least this much of the length of the pieces, in percent;
-            where `spare_sticks` is more, it is that.
-        spare_sticks: How many sticks to buy besides those that are cut.
-    """
-
-    per_miter: LengthText = "0 in"
-    per_piece: LengthText = "0 in"
-    spare_percent: float = 0.0
-    spare_sticks: int = 0
-
-
 class Stick(Request, frozen=True, kw_only=True):
     """A length the yard sells.
 
@@ -92,7 +69,6 @@ class Stock(Request, frozen=True, kw_only=True):
         one_stick_each: Asks that each opening's pieces come side by side from one stick, so that their grain
             and color agree; those no stick can hold are named in the plan's `split_openings`. Openings alike
             under one mark count as one: give each its own mark where each is to have its own stick.
-        slack: It says what stays free on its sticks, and which spare sticks are bought.
         square_first: Pieces are cut off square and mitered afterwards: one more cut each, and what cuts a
             piece off from its stick eats the kerf alone. Otherwise a miter cuts the piece off, and eats more
             than a square cut.
@@ -104,6 +80,5 @@ class Stock(Request, frozen=True, kw_only=True):
     sticks: list[Stick]
     lengths_on_hand: list[LengthsOnHand] = []
     one_stick_each: bool = False
-    slack: Slack = Slack()
     square_first: bool = False
     turnable: bool = False
