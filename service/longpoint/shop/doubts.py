@@ -10,8 +10,8 @@ from typing import NamedTuple
 
 from msgspec.structs import replace
 
-from longpoint.geometry import Bottom, Built, Finding, PlumbSides
-from longpoint.geometry.checks.doubted import Kind, Read, doubt, is_confirmed, readings_of
+from longpoint.geometry import Built, Finding, PlumbSides
+from longpoint.geometry.checks.doubted import Kind, Read, doubt, is_confirmed, readings_of, stands_on_floor
 from longpoint.geometry.checks.unusual import MOSTLY, without_slip
 from longpoint.lengths import Fraction
 from longpoint.shop.digits import differ_by_one
@@ -28,7 +28,6 @@ FEW = 3
 ALIKE = Fraction(1, 2)
 SQUARISH = 2
 MOST_NAMED = 3
-_ON_FLOOR = (Bottom.FLOOR, Bottom.PLINTH)
 
 
 class _Row(NamedTuple):
@@ -56,7 +55,7 @@ def compared_readings(openings: Sequence[HouseOpening], built: Sequence[Built]) 
     Openings that are only estimated are left out: their readings are guesses, and alike.
     """
     rows = [
-        _Row(place, one, done, readings_of(done.opening), _on_floor(done))
+        _Row(place, one, done, readings_of(done.opening), stands_on_floor(done.opening))
         for place, (one, done) in enumerate(zip(openings, built, strict=True))
         if one.certainty is not Certainty.ESTIMATED
     ]
@@ -69,10 +68,6 @@ def compared_readings(openings: Sequence[HouseOpening], built: Sequence[Built]) 
         replace(one, findings=(*found[place].values(), *one.findings)) if place in found else one
         for place, one in enumerate(built)
     )
-
-
-def _on_floor(built: Built) -> bool:
-    return built.opening.readings.door is not None or built.opening.bottom in _ON_FLOOR
 
 
 def _told(row: _Row, read: Read) -> bool:

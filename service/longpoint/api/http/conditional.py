@@ -72,7 +72,7 @@ def check_match(request: AnyRequest, tag: str) -> None:
         PreconditionFailed: when it was not, or is.
     """
     given = _given(request, "If-Match") or "*"
-    if given != "*" and not any(not weak and _bare(one) == tag for weak, one in _tags(given)):
+    if given != "*" and not any(not weak and bare(one) == tag for weak, one in _tags(given)):
         fault = Fault(code="stale", detail=say("problem", "tag.stale"), header="If-Match")
         raise _failed(tag, say("problem", "tag.made-from-another", tag=tag), fault)
     # After If-Match, and whatever that says (RFC 9110, section 13.2.2).
@@ -86,7 +86,7 @@ def check_unless(request: AnyRequest, tag: str) -> None:
         PreconditionFailed: when it is.
     """
     unless = _given(request, "If-None-Match") or ""
-    if unless == "*" or any(_bare(one) == tag for _, one in _tags(unless)):
+    if unless == "*" or any(bare(one) == tag for _, one in _tags(unless)):
         fault = Fault(code="stands", detail=say("problem", "tag.stands"), header="If-None-Match")
         raise _failed(tag, say("problem", "tag.made-unless", tag=tag), fault)
 
@@ -141,6 +141,6 @@ def _tags(value: str) -> list[tuple[bool, str]]:
     return [(found[1] is not None, found[2]) for found in _TAGS.finditer(value)]
 
 
-def _bare(tag: str) -> str:
+def bare(tag: str) -> str:
     """The state's name without that of the format it was read in."""
     return tag.partition("+")[0]

@@ -14,7 +14,7 @@ from litestar.types import ASGIApp
 from longpoint import __version__
 from longpoint.api.http.access import CALLER
 from longpoint.api.http.answer import encode
-from longpoint.api.http.conditional import check_news
+from longpoint.api.http.conditional import bare, check_news
 from longpoint.api.http.errors import problem_bytes
 from longpoint.api.http.frame import RAW_HEADERS, REQUEST_ID
 from longpoint.api.http.negotiate import EVENTS, JSON
@@ -123,7 +123,7 @@ async def answer_later(request: AnyRequest) -> Response[Any] | None:
     applied = _applied(request, wanted)
     if job.ended and (outcome := await jobs.outcome(job.account, job.id)) is not None:
         if tag := outcome.headers.get("etag"):
-            check_news(request, tag.strip('"').partition("+")[0], outcome.headers.get("cache-control", ""))
+            check_news(request, bare(tag.strip('"')), outcome.headers.get("cache-control", ""))
         return outcome_reply(outcome, applied)
     return await _accepted(jobs, job, applied)
 

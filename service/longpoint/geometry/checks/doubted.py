@@ -8,7 +8,7 @@ from typing import Literal, NamedTuple
 from msgspec.structs import replace
 
 from longpoint.geometry.checks.findings import Finding, Offer
-from longpoint.geometry.readings.inputs import Opening
+from longpoint.geometry.readings.inputs import ON_FLOOR, Opening
 from longpoint.lengths import Fraction, Length, PositiveLength
 from longpoint.texts import Sentence, say
 from longpoint.values import Path
@@ -66,6 +66,11 @@ def readings_of(opening: Opening) -> tuple[Read, ...]:
 def _with_text(value: Fraction) -> Length:
     """A reading that code made up, as a test does, has no text of its own."""
     return value if isinstance(value, Length) else Length(value)
+
+
+def stands_on_floor(opening: Opening) -> bool:
+    """Whether it is a door, or stands as one does."""
+    return opening.readings.door is not None or opening.bottom in ON_FLOOR
 
 
 def is_confirmed(opening: Opening, read: Read) -> bool:

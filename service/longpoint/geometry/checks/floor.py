@@ -5,19 +5,17 @@ from __future__ import annotations
 from longpoint.geometry.checks.findings import Finding, Offer
 from longpoint.geometry.frame.kernel import Frame
 from longpoint.geometry.frame.shapes import base_rise
-from longpoint.geometry.readings.inputs import Bottom, Opening
+from longpoint.geometry.readings.inputs import ON_FLOOR, Bottom, Opening
 from longpoint.geometry.readings.outline import PlumbSides
 from longpoint.lengths import Fraction
 from longpoint.texts import Sentence, say
-
-_ON_FLOOR = (Bottom.FLOOR, Bottom.PLINTH)
 
 
 def floor_findings(opening: Opening, frame: Frame) -> tuple[Finding, ...]:
     """Sides of two heights over a floor that nobody held a level to: a raked head is taken, and that is said."""
     shape = opening.outline.shape
     if (
-        opening.bottom not in _ON_FLOOR
+        opening.bottom not in ON_FLOOR
         or opening.readings.sill is not None
         or not isinstance(shape, PlumbSides)
         or frame.square
@@ -42,7 +40,7 @@ def level_notes(opening: Opening, shape: PlumbSides, frame: Frame) -> tuple[Sent
     if opening.readings.sill is None or opening.bottom is Bottom.STOOL:
         return (say("note", "frame.out-of-level"),)
     said: list[Sentence] = []
-    if rise and opening.bottom in _ON_FLOOR:
+    if rise and opening.bottom in ON_FLOOR:
         off = abs(90 - float(frame.corners[0].degrees))
         said.append(say("note", "floor.feet", degrees=off, by=abs(rise)))
     head: Fraction = rise + shape.right_jamb_height - shape.left_jamb_height

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from longpoint.geometry.checks.doubted import Kind, Read, doubt, is_confirmed, readings_of
+from longpoint.geometry.checks.doubted import Kind, Read, doubt, is_confirmed, readings_of, stands_on_floor
 from longpoint.geometry.checks.findings import Finding
-from longpoint.geometry.readings.inputs import Bottom, Opening
+from longpoint.geometry.readings.inputs import Opening
 from longpoint.geometry.readings.readings import Readings
 from longpoint.lengths import Fraction, Length, Unit
 from longpoint.lengths.written_in import in_another_unit
@@ -27,7 +27,6 @@ MOSTLY: dict[Kind, tuple[Fraction, Fraction]] = {
 # Common practice, no source: no door is lower than five feet, and what stands on a floor is six feet and more.
 LOWEST_DOOR = Fraction(60)
 DOOR = Fraction(72)
-_ON_FLOOR = (Bottom.FLOOR, Bottom.PLINTH)
 
 
 def unusual_findings(opening: Opening) -> tuple[Finding, ...]:
@@ -70,7 +69,7 @@ def _found(opening: Opening) -> Iterator[Finding]:
 
 def _swapped(opening: Opening, reads: tuple[Read, ...]) -> tuple[Read, Read] | None:
     """The width and a height of what stands on a floor, where they are so only the other way round."""
-    if opening.readings.door is None and opening.bottom not in _ON_FLOOR:
+    if not stands_on_floor(opening):
         return None
     width = next((read for read in reads if read.kind == "width"), None)
     height = next((read for read in reads if read.kind == "height"), None)

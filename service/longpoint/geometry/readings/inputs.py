@@ -26,6 +26,9 @@ class Bottom(StrEnum):
     PLINTH = "plinth"
 
 
+ON_FLOOR = (Bottom.FLOOR, Bottom.PLINTH)
+
+
 class Reveals(Given, frozen=True):
     """Each side's own reveal, where it is not the trim's: the jamb left showing from its inside face to the casing.
 

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator
 
 from longpoint.geometry.opening import Built
 from longpoint.geometry.piece_names import PieceKind
-from longpoint.geometry.readings.inputs import Bottom
+from longpoint.geometry.readings.inputs import ON_FLOOR
 from longpoint.sheets.drawing.canvas import Canvas
 from longpoint.sheets.drawing.dimension import Dimension, dimension
 from longpoint.sheets.drawing.legend import list_pieces
@@ -70,7 +70,7 @@ def elevation(
     frame = tuple(paper(p) for p in jamb)
     _pieces(canvas, shown, frame)
     middle = sum(p[0] for p in frame) / len(frame), sum(p[1] for p in frame) / len(frame)
-    if built.opening.bottom in (Bottom.FLOOR, Bottom.PLINTH):
+    if built.opening.bottom in ON_FLOOR:
         ground = top * scale
         canvas.line((-FLOOR_PAST, ground), ((right - left) * scale + FLOOR_PAST, ground), "heavy")
     _readings(canvas, built, frame, wording)
