@@ -24,6 +24,16 @@ def start(**variables: str) -> Iterator[subprocess.Popen[str]]:
         process.communicate()
 
 
+def work(database: str, **variables: str) -> subprocess.Popen[bytes]:
+    """A worker's process, to be ended by whoever starts it."""
+    paths = {"PATH": os.environ["PATH"], "PYTHONPATH": os.pathsep.join(sys.path)}
+    return subprocess.Popen(
+        [sys.executable, "-m", "longpoint", "work"],
+        stderr=subprocess.DEVNULL,
+        env={**paths, "LONGPOINT_DATABASE": database, **variables},
+    )
+
+
 def address(process: subprocess.Popen[str], lines: list[str] | None = None) -> str:
     """Where it answers, once it says so; what it logs before is added to `lines`."""
     assert process.stderr

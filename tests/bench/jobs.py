@@ -26,6 +26,7 @@ from longpoint.schedules.migrate import migrate  # noqa: E402
 from longpoint.schedules.store import Store  # noqa: E402
 from serving import address as served_at  # noqa: E402
 from serving import start  # noqa: E402
+from serving import work as serve_jobs  # noqa: E402
 from stored import house, opening  # noqa: E402
 
 MANY = 100_000
@@ -103,9 +104,7 @@ async def served(database: str) -> dict[str, Any]:
     own = {"LONGPOINT_DATABASE": database, "LONGPOINT_ACCESS_LOG": "false"}
     with start(**own, LONGPOINT_JOBS="workers") as process:
         url = served_at(process)
-        command = [sys.executable, "-m", "longpoint", "work"]
-        env = {"PATH": "/usr/bin:/bin", "PYTHONPATH": str(ROOT / "service") + ":" + ":".join(sys.path)}
-        workers = [subprocess.Popen(command, env={**env, **own}, stderr=subprocess.DEVNULL) for _ in range(2)]
+        workers = [serve_jobs(database) for _ in range(2)]
         try:
             async with httpx.AsyncClient(base_url=url, timeout=120) as client:
                 return await _beside_long_work(client)

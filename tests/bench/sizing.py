@@ -12,7 +12,6 @@ import argparse
 import asyncio
 import json
 import os
-import subprocess
 import sys
 import time
 from collections import Counter
@@ -31,7 +30,7 @@ import databases  # noqa: E402
 from longpoint.schedules.migrate import migrate  # noqa: E402
 from longpoint.schedules.store import Store  # noqa: E402
 from serving import address as served_at  # noqa: E402
-from serving import start  # noqa: E402
+from serving import start, work  # noqa: E402
 
 SHEETS = ("opening-sheet", "stick-sheet", "material-list", "cost-sheet", "measure-sheet", "labels")
 LATER = {"prefer": "respond-async"}
@@ -116,11 +115,9 @@ async def run(postgres: Any, count: int) -> dict[str, float]:
     await migrate(store)
     await store.close()
     own = {"LONGPOINT_DATABASE": address, "LONGPOINT_ACCESS_LOG": "false"}
-    paths = {"PATH": os.environ["PATH"], "PYTHONPATH": os.pathsep.join(sys.path)}
     with start(**own, LONGPOINT_JOBS="workers") as process:
         url = served_at(process)
-        command = [sys.executable, "-m", "longpoint", "work"]
-        worker = subprocess.Popen(command, env={**paths, **own}, stderr=subprocess.DEVNULL)
+        worker = work(address)
         try:
             async with httpx.AsyncClient(base_url=url, timeout=120) as client:
                 await one_house(client, 0)

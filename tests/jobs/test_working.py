@@ -1,10 +1,8 @@
 """Workers as processes of their own: killed, stopped, and cut off from the database."""
 
 import asyncio
-import os
 import signal
 import subprocess
-import sys
 from collections.abc import AsyncIterator, Iterator
 from contextlib import contextmanager
 from typing import Any
@@ -17,6 +15,7 @@ from longpoint.jobs import rows, worker
 from longpoint.jobs.job import Bounds, Outcome, State
 from longpoint.jobs.queued import JobsQueued
 from longpoint.schedules.store import Store
+from serving import work
 from stored import house, opening, serving
 
 LATER = {"prefer": "respond-async"}
@@ -25,16 +24,7 @@ LATER = {"prefer": "respond-async"}
 @contextmanager
 def working(address: str, **variables: str) -> Iterator[subprocess.Popen[bytes]]:
     """A worker process."""
-    process = subprocess.Popen(
-        [sys.executable, "-m", "longpoint", "work"],
-        stderr=subprocess.DEVNULL,
-        env={
-            "PATH": os.environ["PATH"],
-            "PYTHONPATH": os.pathsep.join(sys.path),
-            "LONGPOINT_DATABASE": address,
-            **variables,
-        },
-    )
+    process = work(address, **variables)
     try:
         yield process
     finally:

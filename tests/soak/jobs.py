@@ -9,9 +9,7 @@ no row of the queue is left.
 import argparse
 import asyncio
 import contextlib
-import os
 import random
-import subprocess
 import sys
 import time
 from collections import Counter
@@ -26,6 +24,7 @@ import httpx  # noqa: E402
 import databases  # noqa: E402
 from longpoint.schedules.migrate import migrate  # noqa: E402
 from longpoint.schedules.store import Store  # noqa: E402
+from serving import work  # noqa: E402
 from soak.server import Server  # noqa: E402
 from stored import house, opening  # noqa: E402
 
@@ -37,21 +36,13 @@ class Workers:
 
     def __init__(self, address: str, count: int) -> None:
         self._address = address
-        self.running = [self._start() for _ in range(count)]
-
-    def _start(self) -> subprocess.Popen[bytes]:
-        env = {"PATH": os.environ["PATH"], "PYTHONPATH": os.pathsep.join(sys.path)}
-        return subprocess.Popen(
-            [sys.executable, "-m", "longpoint", "work"],
-            env={**env, "LONGPOINT_DATABASE": self._address},
-            stderr=subprocess.DEVNULL,
-        )
+        self.running = [work(address) for _ in range(count)]
 
     def kill(self, at: int) -> None:
         """Kill one and start another."""
         self.running[at].kill()
         self.running[at].wait()
-        self.running[at] = self._start()
+        self.running[at] = work(self._address)
 
     def close(self) -> None:
         """End all."""
